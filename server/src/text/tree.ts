@@ -1,0 +1,58 @@
+import type { Span } from './span.ts'
+
+/** A node of a YAML or JSON file, with its place. `pointer` is a JSON pointer such as `/stc/voc`; the root's is ''. */
+export type Node = MapNode | ListNode | ScalarNode
+
+interface NodeBase {
+  readonly pointer: string
+  /** The value's own characters: no key, no comment, no white space around. Quotes are inside. */
+  readonly span: Span
+}
+
+export interface MapNode extends NodeBase {
+  readonly kind: 'map'
+  readonly entries: readonly Entry[]
+  readonly flow: boolean
+}
+
+export interface Entry {
+  readonly key: string
+  readonly keySpan: Span
+  readonly pointer: string
+  /** null for `key:` with nothing behind it */
+  readonly value: Node | null
+}
+
+export interface ListNode extends NodeBase {
+  readonly kind: 'list'
+  readonly items: readonly (Node | null)[]
+  readonly flow: boolean
+}
+
+export interface ScalarNode extends NodeBase {
+  readonly kind: 'scalar'
+  /** What was typed, without quotes: `18.60` stays `18.60`. */
+  readonly text: string
+  readonly style: 'plain' | 'single' | 'double' | 'block'
+}
+
+/** `# …` with its place; `text` is what follows the `#`, trimmed. */
+export interface Comment {
+  readonly span: Span
+  readonly text: string
+}
+
+/** What the YAML reader itself complains about. */
+export interface SyntaxProblem {
+  readonly code: string
+  readonly message: string
+  readonly span: Span
+}
+
+/** A file as it was typed. Reading never fails: what could be read is in `root`, the rest in `problems`. */
+export interface Tree {
+  readonly text: string
+  readonly root: Node | null
+  readonly problems: readonly SyntaxProblem[]
+  readonly comments: readonly Comment[]
+}
