@@ -19,6 +19,8 @@ export interface Entry {
   readonly key: string
   readonly keySpan: Span
   readonly pointer: string
+  /** Offset of the `:`; null where there is none, as for the stray `92 A` in `{ imp: 5,92 A }`. */
+  readonly colon: number | null
   /** null for `key:` with nothing behind it */
   readonly value: Node | null
 }
@@ -31,7 +33,7 @@ export interface ListNode extends NodeBase {
 
 export interface ScalarNode extends NodeBase {
   readonly kind: 'scalar'
-  /** What was typed, without quotes: `18.60` stays `18.60`. */
+  /** What was typed, without quotes: `18.60` stays `18.60`, and `&110 W` or `*110 W` is not followed but stays whole. */
   readonly text: string
   readonly style: 'plain' | 'single' | 'double' | 'block'
 }

@@ -1,0 +1,35 @@
+import type { RecordKind } from '../records/field-info.ts'
+import type { ReadFile } from '../records/read-file.ts'
+import type { Field } from '../records/field.ts'
+
+/** A place where one record names another. */
+export interface ReferencePlace {
+  readonly file: ReadFile
+  readonly kind: RecordKind
+  /** The id as typed, with its place. */
+  readonly field: Field<string>
+}
+
+/**
+ * All records of a folder, or of several. It is given text and touches no file; what is put last wins, so an editor puts
+ * its unsaved buffers over what is on disk. A library is the nearest folder with a `wattproof.yaml`; ids resolve inside it.
+ */
+export interface Library {
+  put(path: string, text: string): void
+  drop(path: string): void
+  file(path: string): ReadFile | undefined
+  files(): readonly ReadFile[]
+  /** The records of a kind in the library that `near` belongs to, in path order. */
+  ofKind<K extends RecordKind>(kind: K, near: string): readonly ReadFile<K>[]
+  /** Records of that id; more than one is an ambiguity that the user must hear of. */
+  byId<K extends RecordKind>(kind: K, id: string, near: string): readonly ReadFile<K>[]
+  /** The settings file that governs `path`. */
+  settings(path: string): ReadFile<'library'> | undefined
+  /** Every record id that a file names. */
+  references(file: ReadFile): readonly ReferencePlace[]
+  /** Every place that names this record. */
+  usesOf(file: ReadFile): readonly ReferencePlace[]
+  /** Grows with every change; caches compare it. */
+  readonly version: number
+}
+

@@ -1,0 +1,18 @@
+import type { Finding } from '../findings/finding.ts'
+import type { Tree } from '../text/tree.ts'
+import type { Field } from './field.ts'
+import type { RecordKind } from './field-info.ts'
+import type { RecordTypes } from './records.generated.ts'
+
+/** One file of a library as it was typed and as it was understood. */
+export interface ReadFile<K extends RecordKind = RecordKind> {
+  readonly path: string
+  readonly kind: K
+  readonly id: string
+  readonly tree: Tree
+  readonly record: RecordTypes[K]
+  /** Every field that could be read, by its JSON pointer. */
+  readonly fields: ReadonlyMap<string, Field<unknown>>
+  /** What reading found: YAML hazards, schema, quantities. */
+  readonly readFindings: readonly Finding[]
+}

@@ -1,0 +1,113 @@
+import type { Finding } from '../findings/finding.ts'
+import { finding } from '../findings/make.ts'
+import type { Mend } from '../quantities/quantity.ts'
+import { readQuantity } from '../quantities/read.ts'
+import { setScalar } from '../text/edits.ts'
+import type { MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
+import { quantityFacts } from './facts.ts'
+import type { FieldInfo } from './field-info.ts'
+import type { Field, Measure } from './field.ts'
+import { scalarValue } from './plain.ts'
+import { schemas } from './schemas.generated.ts'
+
+/** What reading needs beside the tree. */
+export interface ReadingContext {
+  readonly tree: Tree
+  /** Pointers whose value YAML has damaged: they are not computed with. */
+  readonly spoiled: ReadonlySet<string>
+  /** ISO 4217 code of a bare price, if the library names one. */
+  readonly currency?: string | undefined
+}
+
+export interface RecordRead {
+  /** Groups and lists as the generated record types say; fields that could not be read are absent. */
+  readonly record: unknown
+  readonly fields: ReadonlyMap<string, Field<unknown>>
+  readonly findings: readonly Finding[]
+}
+
+/** Tree -> typed record. What cannot be read is left out and named in a finding; nothing throws. */
+export function readRecord(info: FieldInfo, root: Node | null, context: ReadingContext): RecordRead {
+  const fields = new Map<string, Field<unknown>>()
+  const findings: Finding[] = []
+  return { record: read(info, root), fields, findings }
+
+  function read(f: FieldInfo, node: Node | null): unknown {
+    switch (f.type) {
+      case 'group':
+        return group(f, node)
+      case 'list':
+        return node?.kind === 'list' ? node.items.map((item) => read(f.item as FieldInfo, item)).filter((x) => x !== undefined) : []
+      case 'map':
+        return node?.kind === 'map' ? map(f, node) : {}
+      case 'reference':
+        return reference(f, node)
+      default:
+        return node?.kind === 'scalar' && !context.spoiled.has(node.pointer) ? keep(scalar(f, node)) : undefined
+    }
+  }
+
+  function group(f: FieldInfo, node: Node | null) {
+    const entries = new Map(node?.kind === 'map' ? node.entries.map((e) => [e.key, e.value]) : [])
+    const out: Record<string, unknown> = {}
+    for (const child of f.fields ?? []) {
+      const value = read(child, entries.get(child.key) ?? null)
+      if (value !== undefined) out[child.key] = value
+    }
+    return out
+  }
+
+  function map(f: FieldInfo, node: MapNode) {
+    const read1 = node.entries.map((e) => [e.key, read(f.item as FieldInfo, e.value)] as const)
+    return Object.fromEntries(read1.filter(([, value]) => value !== undefined))
+  }
+
+  /** An id, or the fields of that record in its place. */
+  function reference(f: FieldInfo, node: Node | null) {
+    if (node?.kind === 'scalar') return { id: keep(text(node)) }
+    const info = f.record && schemas[f.record]
+    return info && node?.kind === 'map' ? { inline: group(info, node) } : {}
+  }
+
+  function scalar(f: FieldInfo, node: ScalarNode): Field<unknown> | undefined {
+    const value = scalarValue(node)
+    switch (f.type) {
+      case 'quantity':
+        return quantity(f, node)
+      case 'choice':
+        return f.choices?.some((c) => c.value === node.text) ? text(node) : undefined
+      case 'integer':
+        return typeof value === 'number' && Number.isInteger(value) ? { ...text(node), value } : undefined
+      case 'number':
+        return typeof value === 'number' ? { ...text(node), value } : undefined
+      case 'boolean':
+        return typeof value === 'boolean' ? { ...text(node), value } : undefined
+      default:
+        return text(node)
+    }
+  }
+
+  function quantity(f: FieldInfo, node: ScalarNode): Measure | undefined {
+    const options = { ...(f.unit && { unit: f.unit }), ...(context.currency && { currency: context.currency }) }
+    const read = readQuantity(node.text, f.kind!, options)
+    const notes = read.problem ? [read.problem] : read.remarks
+    for (const note of notes) {
+      const at = context.tree.text.startsWith(node.text, node.span.start) ? node.span.start : null
+      const span = at === null ? node.span : { start: at + note.start, end: at + note.end }
+      const corrections = note.mends.map((mend) => mended(mend, node))
+      findings.push(finding(quantityFacts[note.code], { pointer: node.pointer, span }, note.message, { corrections }))
+    }
+    return read.quantity && { ...text(node), value: read.quantity.value, quantity: read.quantity }
+  }
+
+  function mended(mend: Mend, node: ScalarNode) {
+    return { ...mend, pointer: node.pointer, edits: [setScalar(context.tree, node.pointer, mend.text)] }
+  }
+
+  function keep<T extends Field<unknown>>(field: T | undefined): T | undefined {
+    if (field) fields.set(field.pointer, field)
+    return field
+  }
+}
+
+const text = (node: ScalarNode): Field<string> => ({ pointer: node.pointer, text: node.text, value: node.text, span: node.span })
