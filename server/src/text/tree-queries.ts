@@ -1,0 +1,66 @@
+import { parentPointer, pointerKeys } from './pointer.ts'
+import type { Span } from './span.ts'
+import { lineAround } from './lines.ts'
+import type { Entry, MapNode, Node, Tree } from './tree.ts'
+
+/** Of a key typed twice the first counts. */
+export function nodeAtPointer(tree: Tree, pointer: string): Node | null {
+  return pointerKeys(pointer).reduce(child, tree.root)
+}
+
+/** The entry whose value `pointer` names; null for the root and for list items, which have no key. */
+export function entryAtPointer(tree: Tree, pointer: string): Entry | null {
+  const parent = pointer === '' ? null : nodeAtPointer(tree, parentPointer(pointer))
+  return parent?.kind === 'map' ? (parent.entries.find((entry) => entry.pointer === pointer) ?? null) : null
+}
+
+/** Where a finding about `pointer` is shown: its value where it is one scalar, its key else, the start of the file at last. */
+export function keySpanOrValue(tree: Tree, pointer: string): Span {
+  const entry = entryAtPointer(tree, pointer)
+  const node = entry?.value ?? nodeAtPointer(tree, pointer)
+  if (node?.kind === 'scalar') return node.span
+  if (entry) return entry.keySpan
+  if (node && pointer !== '') return node.flow ? node.span : { start: node.span.start, end: node.span.start + 1 }
+  return pointer === '' ? { start: 0, end: lineAround(tree.text, 0).end } : keySpanOrValue(tree, parentPointer(pointer))
+}
+
+/** All entries of the file, in the order in which they were typed, each with the map that holds it. */
+export function* entriesOf(node: Node | null): Generator<{ entry: Entry; map: MapNode }> {
+  if (node?.kind === 'list') for (const item of node.items) yield* entriesOf(item)
+  if (node?.kind !== 'map') return
+  for (const entry of node.entries) {
+    yield { entry, map: node }
+    if (entry.value && entry.value.kind !== 'scalar') yield* entriesOf(entry.value)
+  }
+}
+
+/** The entries around `offset` from the root inwards. An entry reaches from its key to the end of its value, or of its line. */
+export function pathAtOffset(tree: Tree, offset: number): Entry[] {
+  const path: Entry[] = []
+  let node: Node | null = tree.root
+  while (node) {
+    const inner: Entry | Node | null | undefined = innermost(tree.text, node, offset)
+    if (inner && 'key' in inner) path.push(inner)
+    node = inner ? ('key' in inner ? inner.value : inner) : null
+  }
+  return path
+}
+
+function innermost(text: string, node: Node, offset: number): Entry | Node | null | undefined {
+  if (node.kind === 'scalar') return null
+  if (node.kind === 'list') return node.items.find((item) => item && item.span.start <= offset && offset <= item.span.end)
+  return node.entries.findLast((entry) => entry.keySpan.start <= offset && offset <= reach(text, entry, node.flow))
+}
+
+function reach(text: string, { keySpan, colon, value }: Entry, flow: boolean): number {
+  const end = value?.span.end ?? (colon === null ? keySpan.end : colon + 1)
+  if (colon === null || (value && value.kind !== 'scalar')) return end
+  const rest = text.slice(end, lineAround(text, end).end)
+  return end + (flow ? /^[ \t]*/ : /^[ \t]*(?=#|$)/).exec(rest)![0].length
+}
+
+function child(node: Node | null, key: string): Node | null {
+  if (node?.kind === 'map') return node.entries.find((entry) => entry.key === key)?.value ?? null
+  if (node?.kind === 'list') return node.items[Number(key)] ?? null
+  return null
+}
