@@ -25,12 +25,29 @@ export function keySpanOrValue(tree: Tree, pointer: string): Span {
 }
 
 /** All entries of the file, in the order in which they were typed, each with the map that holds it. */
-export function* entriesOf(node: Node | null): Generator<{ entry: Entry; map: MapNode }> {
-  if (node?.kind === 'list') for (const item of node.items) yield* entriesOf(item)
+export function entriesOf(tree: Tree): readonly Place[] {
+  const known = places.get(tree)
+  if (known) return known
+  const all: Place[] = []
+  collect(tree.root, all)
+  places.set(tree, all)
+  return all
+}
+
+export interface Place {
+  readonly entry: Entry
+  readonly map: MapNode
+}
+
+/** A tree never changes, and every hazard goes through all its entries. */
+const places = new WeakMap<Tree, Place[]>()
+
+function collect(node: Node | null, all: Place[]): void {
+  if (node?.kind === 'list') for (const item of node.items) collect(item, all)
   if (node?.kind !== 'map') return
   for (const entry of node.entries) {
-    yield { entry, map: node }
-    if (entry.value && entry.value.kind !== 'scalar') yield* entriesOf(entry.value)
+    all.push({ entry, map: node })
+    collect(entry.value, all)
   }
 }
 
@@ -56,7 +73,7 @@ function reach(text: string, { keySpan, colon, value }: Entry, flow: boolean): n
   const end = value?.span.end ?? (colon === null ? keySpan.end : colon + 1)
   if (colon === null || (value && value.kind !== 'scalar')) return end
   const rest = text.slice(end, lineAround(text, end).end)
-  return end + (flow ? /^[ \t]*/ : /^[ \t]*(?=#|$)/).exec(rest)![0].length
+  return end + ((flow ? /^[ \t]*/ : /^[ \t]*(?=#|$)/).exec(rest)?.[0].length ?? 0)
 }
 
 function child(node: Node | null, key: string): Node | null {
