@@ -1,11 +1,47 @@
+import type { Finding } from '../findings/finding.ts'
 import type { Library } from '../library/library.ts'
+import type { ReadFile } from '../records/read-file.ts'
+import type { Panel } from '../records/records.generated.ts'
+import { panelValues } from '../values/panel-values.ts'
+import type { Value } from '../values/value.ts'
+import { settle } from './acceptances.ts'
 import type { Checked } from './checked.ts'
+import { panelFindings } from './panel.ts'
+import { inOrder, withSeverities } from './severities.ts'
+import { siteFor } from './site.ts'
+import type { Today } from './today.ts'
 
-/** What the adapters know and the layers below may not ask for. */
-export interface Today {
-  /** The date, year-month-day. */
-  readonly today: string
+export type { Today } from './today.ts'
+
+/**
+ * Checks one file of a library. The same for the editor and for the command line, to the letter.
+ *
+ * @returns null when the library holds no such file
+ */
+export function checkFile(library: Library, path: string, now: Today): Checked | null {
+  const file = library.file(path)
+  if (!file) return null
+  const settings = library.settings(path)?.record
+  const found = withSeverities([...file.readFindings, ...kindFindings(library, file, now)], settings)
+  const { findings, accepted } = settle(file, found)
+  let values: readonly Value[] | null = null
+  return {
+    ...file,
+    findings: inOrder(findings),
+    accepted,
+    values: () => (values ??= file.kind === 'panel' ? panelValues(file.record as Panel, siteFor(library, path)) : []),
+  }
 }
 
-/** Checks one file of a library. The same for the editor and for the command line, to the letter. */
-export declare function checkFile(library: Library, path: string, now: Today): Checked
+function kindFindings(library: Library, file: ReadFile, now: Today): readonly Finding[] {
+  switch (file.kind) {
+    case 'panel':
+      return panelFindings(library, file as ReadFile<'panel'>, now)
+    case 'controller':
+    case 'battery':
+    case 'climate':
+    case 'system':
+    case 'library':
+      return []
+  }
+}

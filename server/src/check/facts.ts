@@ -1,1 +1,13 @@
-export const allFacts: unknown[] = []
+import type { RuleFacts } from '../findings/finding.ts'
+import { reading } from '../records/facts.ts'
+import { panelRules } from '../rules/panel/index.generated.ts'
+import { hazards } from '../text/hazards/index.ts'
+import { acceptanceFacts } from './acceptances.ts'
+
+/** Every rule there is, by chapter of the reference. */
+export const allFacts: readonly { readonly title: string; readonly rules: readonly RuleFacts[] }[] = [
+  { title: 'Numbers that YAML damages', rules: hazards },
+  { title: 'Reading a record', rules: Object.values(reading) },
+  { title: 'Panel records', rules: panelRules },
+  { title: 'Acceptances', rules: Object.values(acceptanceFacts) },
+]

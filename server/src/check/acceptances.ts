@@ -1,0 +1,74 @@
+import type { Finding, RuleFacts } from '../findings/finding.ts'
+import { finding } from '../findings/make.ts'
+import type { ReadFile } from '../records/read-file.ts'
+import { acceptComments } from '../text/accept-comments.ts'
+import type { Span } from '../text/span.ts'
+import { nodeAtPointer } from '../text/tree-queries.ts'
+import type { Node } from '../text/tree.ts'
+import type { Accepted } from './checked.ts'
+
+export const acceptanceFacts = {
+  unreasoned: {
+    id: 'acceptance-without-reason',
+    severity: 'warning',
+    reason: 'The next reader must know why a finding was let stand, or it will be looked at again.',
+    source: 'common practice, no source',
+  },
+  unused: {
+    id: 'acceptance-unused',
+    severity: 'information',
+    reason: 'An acceptance that no longer matches anything hides the next mistake on its line.',
+    source: 'common practice, no source',
+  },
+} as const satisfies Record<string, RuleFacts>
+
+interface Acceptance {
+  readonly rule: string
+  readonly because: string
+  readonly span: Span
+  /** The fields it holds for; null for the whole file. */
+  readonly pointers: readonly string[] | null
+}
+
+/** Takes accepted findings out, and says which acceptances lack a reason or match nothing. */
+export function settle(file: ReadFile, found: readonly Finding[]): { readonly findings: readonly Finding[]; readonly accepted: readonly Accepted[] } {
+  const acceptances = [...fromComments(file), ...fromList(file)]
+  if (acceptances.length === 0) return { findings: found, accepted: [] }
+  const used = new Set<Acceptance>()
+  const findings: Finding[] = []
+  const accepted: Accepted[] = []
+  for (const one of found) {
+    const match = acceptances.find((a) => a.because !== '' && covers(a, one))
+    if (match) {
+      used.add(match)
+      accepted.push({ finding: one, because: match.because })
+    } else findings.push(one)
+  }
+  for (const a of acceptances) {
+    const place = { pointer: a.pointers?.[0] ?? '', span: a.span }
+    if (a.because === '') findings.push(finding(acceptanceFacts.unreasoned, place, `${a.rule} is accepted without a reason; write \`accept ${a.rule}: why\`.`))
+    else if (!used.has(a)) findings.push(finding(acceptanceFacts.unused, place, `Nothing here is found by ${a.rule}, so this acceptance can go.`))
+  }
+  return { findings, accepted }
+}
+
+const covers = ({ rule, pointers }: Acceptance, { rule: found, pointer }: Finding) =>
+  rule === found && (pointers === null || pointers.some((p) => pointer === p || pointer.startsWith(`${p}/`)))
+
+const fromComments = ({ tree }: ReadFile): Acceptance[] =>
+  acceptComments(tree).map((c) => ({ ...c, pointers: c.pointers.length > 0 ? c.pointers : null }))
+
+function fromList({ tree }: ReadFile): Acceptance[] {
+  const list = nodeAtPointer(tree, '/accepted')
+  if (list?.kind !== 'list') return []
+  return list.items.flatMap((item) => {
+    const rule = word(item, 'rule')
+    if (item === null || rule === null) return []
+    return [{ rule, because: word(item, 'because') ?? '', span: item.span, pointers: [word(item, 'field') ?? ''] }]
+  })
+}
+
+function word(node: Node | null, key: string): string | null {
+  const value = node?.kind === 'map' ? node.entries.find((e) => e.key === key)?.value : null
+  return value?.kind === 'scalar' ? value.text.trim() : null
+}

@@ -1,0 +1,38 @@
+import type { Correction, Finding, RuleFacts } from '../findings/finding.ts'
+import { finding } from '../findings/make.ts'
+import type { Doubt, Proposal, Rule } from '../rules/rule.ts'
+import { setScalar } from '../text/edits.ts'
+import type { Tree } from '../text/tree.ts'
+
+/** Runs rules over one record; each doubt becomes a finding at its first suspect, the others are related places. */
+export function judge<R, A>(rules: readonly Rule<R, A>[], record: R, about: A, tree: Tree): readonly Finding[] {
+  const found: Finding[] = []
+  for (const rule of rules) {
+    const doubts = rule.check(record, about)
+    if (doubts) for (const doubt of [doubts].flat() as Doubt[]) found.push(toFinding(rule, doubt, tree))
+  }
+  return found
+}
+
+function toFinding(rule: RuleFacts, doubt: Doubt, tree: Tree): Finding {
+  const [first, ...others] = doubt.suspects
+  return finding(rule, first, withMend(doubt), {
+    severity: doubt.severity,
+    related: others.map((field) => ({ span: field.span, message: `this disagrees: ${field.text}` })),
+    corrections: doubt.correction ? [toCorrection(doubt.correction, tree)] : [],
+  })
+}
+
+const withMend = ({ message, correction }: Doubt) =>
+  correction ? `${message}; ${correction.text} (${correction.why}) would agree.` : `${message}.`
+
+export function toCorrection({ field, text, why, certainty, also = [] }: Proposal, tree: Tree): Correction {
+  return {
+    pointer: field.pointer,
+    text,
+    why,
+    certainty,
+    edits: [{ field, text }, ...also].map((one) => setScalar(tree, one.field.pointer, one.text)),
+    ...(also.length > 0 && { also: also.map((one) => ({ pointer: one.field.pointer, text: one.text })) }),
+  }
+}

@@ -1,0 +1,5 @@
+/** What the adapters know and the layers below may not ask for. */
+export interface Today {
+  /** The date, year-month-day. */
+  readonly today: string
+}

@@ -1,0 +1,100 @@
+import type { RecordKind } from '../records/field-info.ts'
+import { recordOfPath } from '../records/kinds.ts'
+import type { ReadFile } from '../records/read-file.ts'
+import { readFile } from '../records/read.ts'
+import type { Library, ReferencePlace } from './library.ts'
+import { referencesOf } from './references.ts'
+
+/** An empty library. Reading is lazy: a file is read when it is first asked for. */
+export function createLibrary(): Library {
+  const texts = new Map<string, string>()
+  const read = new Map<string, ReadFile>()
+  let roots: readonly string[] = []
+  let version = 0
+  let byKind = new Map<RecordKind, readonly string[]>()
+  let uses: Map<string, ReferencePlace[]> | null = null
+
+  const library: Library = {
+    get version() {
+      return version
+    },
+    put(path, text) {
+      if (!recordOfPath(path) || texts.get(path) === text) return
+      const isNew = !texts.has(path)
+      texts.set(path, text)
+      changed(path, isNew)
+    },
+    drop(path) {
+      if (texts.delete(path)) changed(path, true)
+    },
+    file(path) {
+      const known = read.get(path)
+      if (known) return known
+      const text = texts.get(path)
+      if (text === undefined) return undefined
+      const currency = isSettings(path) ? undefined : library.settings(path)?.record.currency?.value
+      const file = readFile(path, text, currency)
+      if (file) read.set(path, file)
+      return file
+    },
+    files: () => [...texts.keys()].sort(byPath).flatMap((path) => library.file(path) ?? []),
+    ofKind<K extends RecordKind>(kind: K, near: string) {
+      const root = rootOf(near)
+      const paths = (byKind.get(kind) ?? listed(kind)).filter((path) => rootOf(path) === root)
+      return paths.flatMap((path) => library.file(path) ?? []) as unknown as readonly ReadFile<K>[]
+    },
+    byId<K extends RecordKind>(kind: K, id: string, near: string) {
+      const root = rootOf(near)
+      const paths = (byKind.get(kind) ?? listed(kind)).filter((path) => recordOfPath(path)?.id === id && rootOf(path) === root)
+      return paths.flatMap((path) => library.file(path) ?? []) as unknown as readonly ReadFile<K>[]
+    },
+    settings(path) {
+      const root = rootOf(path)
+      const own = [...texts.keys()].find((p) => isSettings(p) && folderOf(p) === root)
+      return own === undefined ? undefined : (library.file(own) as ReadFile<'library'> | undefined)
+    },
+    references: referencesOf,
+    usesOf(file) {
+      uses ??= gatherUses()
+      return (uses.get(`${file.kind} ${file.id}`) ?? []).filter((use) => rootOf(use.file.path) === rootOf(file.path))
+    },
+  }
+  return library
+
+  function changed(path: string, list: boolean) {
+    version++
+    read.delete(path)
+    uses = null
+    if (isSettings(path)) read.clear()
+    if (!list) return
+    byKind = new Map()
+    roots = [...texts.keys()].filter(isSettings).map(folderOf).sort((a, b) => b.length - a.length)
+  }
+
+  function listed(kind: RecordKind): readonly string[] {
+    const paths = [...texts.keys()].filter((path) => recordOfPath(path)?.kind === kind).sort(byPath)
+    byKind.set(kind, paths)
+    return paths
+  }
+
+  /** The folder of the nearest `wattproof.yaml` upward; '' where there is none. */
+  function rootOf(path: string): string {
+    return roots.find((root) => path.startsWith(root)) ?? ''
+  }
+
+  function gatherUses() {
+    const all = new Map<string, ReferencePlace[]>()
+    for (const path of byKind.get('system') ?? listed('system')) {
+      const file = library.file(path)
+      for (const use of file ? referencesOf(file) : []) {
+        const key = `${use.kind} ${use.field.value}`
+        all.set(key, [...(all.get(key) ?? []), use])
+      }
+    }
+    return all
+  }
+}
+
+const isSettings = (path: string) => recordOfPath(path)?.kind === 'library'
+const folderOf = (path: string) => path.slice(0, Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1)
+const byPath = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0)

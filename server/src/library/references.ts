@@ -1,0 +1,28 @@
+import type { FieldInfo } from '../records/field-info.ts'
+import type { Field } from '../records/field.ts'
+import { infoAt } from '../records/info-at.ts'
+import type { ReadFile } from '../records/read-file.ts'
+import { schemas } from '../records/schemas.generated.ts'
+import type { ReferencePlace } from './library.ts'
+
+/** Every id of another record that a file names, by what its schema marks as a reference. */
+export function referencesOf(file: ReadFile): readonly ReferencePlace[] {
+  const root = schemas[file.kind]
+  if (!root || !mentions(root)) return []
+  return [...file.fields.values()].flatMap((field) => {
+    const info = infoAt(root, field.pointer)
+    return info?.type === 'reference' && info.record && typeof field.value === 'string'
+      ? [{ file, kind: info.record, field: field as Field<string> }]
+      : []
+  })
+}
+
+const known = new WeakMap<FieldInfo, boolean>()
+
+function mentions(info: FieldInfo): boolean {
+  const before = known.get(info)
+  if (before !== undefined) return before
+  const answer = info.type === 'reference' || (info.item ? mentions(info.item) : false) || (info.fields ?? []).some(mentions)
+  known.set(info, answer)
+  return answer
+}

@@ -1,0 +1,20 @@
+import type { FieldInfo } from './field-info.ts'
+import { schemas } from './schemas.generated.ts'
+
+/** The description of the field at a JSON pointer, through groups, lists, maps and records in place of an id. */
+export function infoAt(root: FieldInfo, pointer: string): FieldInfo | null {
+  let info: FieldInfo | undefined = root
+  for (const step of pointer.split('/').slice(1)) {
+    const key = step.replaceAll('~1', '/').replaceAll('~0', '~')
+    if (info?.type === 'list' || info?.type === 'map') info = info.item
+    else {
+      const group: FieldInfo | undefined = info?.type === 'reference' && info.record ? schemas[info.record] : info
+      info = group?.fields?.find((f) => f.key === key)
+    }
+    if (!info) return null
+  }
+  return info ?? null
+}
+
+/** What messages call a field: the datasheet's word where there is one. */
+export const nameOf = (info: FieldInfo): string => info.symbol ?? (info.title || info.key)

@@ -1,0 +1,58 @@
+/** Words that datasheets and other habits use for our fields. */
+const synonyms: Readonly<Record<string, string>> = {
+  wp: 'pmax',
+  pmp: 'pmax',
+  pmpp: 'pmax',
+  pnom: 'pmax',
+  power: 'pmax',
+  vmpp: 'vmp',
+  vpm: 'vmp',
+  umpp: 'vmp',
+  impp: 'imp',
+  ipm: 'imp',
+  ocv: 'voc',
+  uoc: 'voc',
+  scc: 'isc',
+  brand: 'maker',
+  manufacturer: 'maker',
+  model: 'name',
+  mass: 'weight',
+  dimensions: 'size',
+  temp_coefficients: 'temperature_coefficients',
+  tempco: 'temperature_coefficients',
+  nmot: 'noct',
+  cost: 'price',
+  guarantee: 'warranty',
+}
+
+/** The word of `known` that was most likely meant: a synonym, the same letters, or at most two slips of the finger. */
+export function nearest(word: string, known: readonly string[]): string | null {
+  const typed = word.toLowerCase().replaceAll('-', '_').replaceAll(' ', '_')
+  const same = known.find((k) => k.toLowerCase() === typed)
+  if (same) return same
+  const synonym = synonyms[typed]
+  if (synonym && known.includes(synonym)) return synonym
+  const limit = typed.length < 4 ? 1 : 2
+  const ranked = known
+    .map((k) => ({ k, d: distance(typed, k.toLowerCase()) }))
+    .filter(({ d }) => d <= limit)
+    .sort((a, b) => a.d - b.d)
+  const [first, second] = ranked
+  return first && (!second || first.d < second.d) ? first.k : null
+}
+
+/** Edits between two words; swapped neighbours count as one (Damerau 1964, restricted form). */
+export function distance(a: string, b: string): number {
+  const rows: number[][] = [Array.from({ length: b.length + 1 }, (_, j) => j)]
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i]
+    for (let j = 1; j <= b.length; j++) {
+      const same = a[i - 1] === b[j - 1] ? 0 : 1
+      let best = Math.min(rows[i - 1]![j]! + 1, row[j - 1]! + 1, rows[i - 1]![j - 1]! + same)
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) best = Math.min(best, rows[i - 2]![j - 2]! + 1)
+      row.push(best)
+    }
+    rows.push(row)
+  }
+  return rows[a.length]![b.length]!
+}

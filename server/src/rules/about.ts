@@ -1,0 +1,15 @@
+import type { Panel, Settings } from '../records/records.generated.ts'
+import type { Site } from '../values/site.ts'
+import type { Rule } from './rule.ts'
+
+/** What a panel rule may know beside the record. */
+export interface PanelAbout {
+  readonly settings: Settings | undefined
+  readonly site: Site
+  /** The date, year-month-day. */
+  readonly today: string
+  /** Other panels of the same maker and family in the library. */
+  readonly siblings: readonly Panel[]
+}
+
+export type PanelRule = Rule<Panel, PanelAbout>

@@ -1,0 +1,26 @@
+import type { PanelRule } from '../about.ts'
+import { efficiencyOf } from '../efficiency-of.ts'
+import { bestModule } from '../technology.ts'
+import { percent } from '../words.ts'
+import { efficiencyImpossible } from './efficiency-impossible.ts'
+
+export const efficiencyAboveRecord: PanelRule = {
+  id: 'efficiency-above-record',
+  severity: 'warning',
+  reason: 'A panel on sale does not beat the best laboratory module of its technology; the power or a side is mistyped.',
+  source:
+    'M. A. Green et al., "Solar cell efficiency tables", Progress in Photovoltaics, module table (2024 and 2025 versions; from memory where no report could be read)',
+
+  check(panel, about) {
+    const efficiency = efficiencyOf(panel)
+    const { pmax } = panel.stc
+    const { length, width } = panel.size
+    const technology = panel.cells.technology?.value ?? 'other'
+    if (efficiency === undefined || !pmax || !length || !width || efficiency <= bestModule[technology]) return null
+    if (efficiencyImpossible.check(panel, about)) return null
+    return {
+      message: `Pmax ${pmax.text} on ${length.text} by ${width.text} would be an efficiency of ${percent(efficiency)}, above the best published ${technology === 'other' ? '' : `${technology} `}module (${percent(bestModule[technology])})`,
+      suspects: [pmax, length, width],
+    }
+  },
+}

@@ -1,0 +1,29 @@
+import type { PanelRule } from '../about.ts'
+import { efficiencyOf } from '../efficiency-of.ts'
+import { percent } from '../words.ts'
+
+export const efficiencyPrinted: PanelRule = {
+  id: 'efficiency-printed',
+  severity: 'warning',
+  reason: 'The printed efficiency repeats Pmax and the area in other words; where they disagree, one of them is mistyped.',
+  source: 'definition of efficiency at standard test conditions, IEC 60904-3 (from memory)',
+
+  check(panel) {
+    const { efficiency: printed, pmax } = panel.stc
+    const { length, width } = panel.size
+    const computed = efficiencyOf(panel)
+    if (!printed || !pmax || !length || !width || computed === undefined || computed <= 0) return null
+    const ratio = printed.value / computed
+    const rounding = printed.quantity.half + computed * (pmax.quantity.half / pmax.value + length.quantity.half / length.value + width.quantity.half / width.value)
+    if (Math.abs(printed.value - computed) <= Math.max(rounding, 0.01 * computed)) return null
+    // up to 15 % more is usually the efficiency of the cells or of the aperture, which is a habit and no slip
+    const otherArea = ratio > 1 && ratio <= 1.15
+    const severity = otherArea || ratio > 0.97 ? 'information' : ratio > 1.5 || ratio < 0.67 ? 'error' : 'warning'
+    const hint = otherArea ? '; the sheet may count the cells alone' : ''
+    return {
+      message: `The printed efficiency ${printed.text} disagrees with ${percent(computed)} from Pmax ${pmax.text}, ${length.text} by ${width.text}${hint}`,
+      suspects: [printed, pmax, length, width],
+      severity,
+    }
+  },
+}

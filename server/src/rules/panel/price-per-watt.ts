@@ -1,0 +1,27 @@
+import type { PanelRule } from '../about.ts'
+
+/** USD per watt. Rigid and folding include small retail panels. */
+const usual = { flexible: [1, 8], rigid: [0.2, 3], folding: [0.8, 10] } as const
+
+export const pricePerWatt: PanelRule = {
+  id: 'price-per-watt',
+  severity: 'warning',
+  reason: 'A price per watt outside the usual band is a missing digit, a pack of several, or cents typed as whole money.',
+  source: 'common practice, no source; `price_bands` in wattproof.yaml replaces it',
+
+  check({ stc: { pmax }, price: { amount }, construction }, { settings }) {
+    if (!pmax || !amount || pmax.value <= 0) return null
+    const kind = construction?.value ?? 'rigid'
+    const own = settings?.price_bands[kind]
+    const [low, high] = own?.low && own.high ? [own.low.value, own.high.value] : usual[kind]
+    const currency = amount.quantity.unit
+    const perWatt = amount.value / pmax.value
+    if (low <= perWatt && perWatt <= high) return null
+    const far = perWatt < low / 4 || perWatt > high * 4
+    return {
+      message: `The price ${amount.text} is ${Number(perWatt.toPrecision(3))} ${currency}/W, outside ${low} to ${high} ${currency}/W that is usual for a ${kind} panel`,
+      suspects: [amount, pmax],
+      severity: far ? 'warning' : 'information',
+    }
+  },
+}

@@ -1,0 +1,16 @@
+import type { PanelRule } from '../about.ts'
+import { relative } from '../../values/inputs.ts'
+import { negated } from '../negated.ts'
+
+export const vocCoefficientPositive: PanelRule = {
+  id: 'voc-coefficient-positive',
+  severity: 'error',
+  reason: 'Every solar cell loses voltage as it warms and gains it in the cold; without the minus sign the cold-day voltage comes out too low, which can destroy a controller.',
+  source: 'D. L. King et al., Photovoltaic Array Performance Model, SAND2004-3535; all 4 020 open ratings are negative',
+
+  check({ temperature_coefficients: { voc }, stc }) {
+    const value = relative(voc, stc.voc)
+    if (!voc || value === undefined || value <= 0) return null
+    return { message: `The Voc coefficient ${voc.text} is positive`, suspects: [voc], correction: negated(voc) }
+  },
+}

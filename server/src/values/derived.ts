@@ -1,0 +1,40 @@
+import { formatIn } from '../quantities/format.ts'
+import type { Panel } from '../records/records.generated.ts'
+import type { Site } from './site.ts'
+import type { InputShown, Value } from './value.ts'
+
+/** An input of a derived value: how to find it, and how to name it when it is missing. */
+export interface Input {
+  readonly missing: string
+  /** undefined when it is not known; an optional input then counts as not given. */
+  find(panel: Panel, site: Site): InputShown | undefined
+  readonly optional?: true
+}
+
+/** A derived value as it is defined: facts and one formula, no ifs. `compute` gets SI numbers in the order of `needs`. */
+export interface Derived {
+  readonly id: string
+  readonly label: string
+  readonly unit: string | ((inputs: readonly (InputShown | undefined)[]) => string)
+  readonly formula: string
+  readonly source: string
+  readonly uncertainty?: string
+  /** The field at whose line the value belongs. */
+  readonly at: string
+  readonly needs: readonly Input[]
+  compute(...inputs: number[]): number
+}
+
+/** Works a definition out for one record. What is missing is named, never guessed. */
+export function derive(definition: Derived, panel: Panel, site: Site): Value {
+  const { id, label, formula, source, at, needs } = definition
+  const found = needs.map((need) => need.find(panel, site))
+  const missing = needs.filter((need, i) => !found[i] && !need.optional).map((need) => need.missing)
+  const inputs = found.filter((input) => input !== undefined)
+  const unit = typeof definition.unit === 'string' ? definition.unit : definition.unit(found)
+  const result = missing.length ? NaN : definition.compute(...found.map((input) => input?.value ?? NaN))
+  const value = Number.isFinite(result) ? result : null
+  const why = value === null && missing.length === 0 ? ['a physical result from these inputs'] : missing
+  const text = value === null ? 'not known' : formatIn(value, unit)
+  return { id, label, value, unit, text, formula, inputs, missing: why, source, uncertainty: definition.uncertainty ?? null, at }
+}

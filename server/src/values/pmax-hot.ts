@@ -1,0 +1,15 @@
+import { cellTemperature, rossCoefficient } from '../physics/temperature.ts'
+import type { Derived } from './derived.ts'
+import { gamma, hottest, mountingRise, noct, pmax } from './inputs.ts'
+
+export const pmaxHot: Derived = {
+  id: 'pmax_hot',
+  label: 'power on a hot day',
+  unit: 'W',
+  formula: 'Pmax x (1 + Pmax coefficient x (cell_temperature_hot - 25 °C))',
+  source: 'linear temperature coefficient, IEC 60891 (from memory); cell temperature as under cell_temperature_hot',
+  uncertainty: 'about ±2 % from the cell temperature alone',
+  at: '/temperature_coefficients/pmax',
+  needs: [pmax, gamma, hottest, noct, mountingRise],
+  compute: (p, g, air, noctTyped, rise) => p * (1 + g * (cellTemperature(air, 1000, rossCoefficient(noctTyped, rise)) - 25)),
+}

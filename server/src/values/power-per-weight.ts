@@ -1,0 +1,13 @@
+import type { Derived } from './derived.ts'
+import { frameWeight, pmax, weight } from './inputs.ts'
+
+export const powerPerWeight: Derived = {
+  id: 'power_per_weight',
+  label: 'power per weight',
+  unit: 'W/kg',
+  formula: 'Pmax / (weight + mounting frame, where one is given)',
+  source: 'definition',
+  at: '/weight',
+  needs: [pmax, weight, frameWeight],
+  compute: (p, m, frame) => p / (m + (Number.isNaN(frame) ? 0 : frame)),
+}

@@ -1,0 +1,20 @@
+import type { Derived, Input } from './derived.ts'
+import { price } from './inputs.ts'
+import { warrantedEnergy } from './warranted-energy.ts'
+
+const energy: Input = {
+  missing: 'energy over the output warranty (a climate record in wattproof.yaml, and the output warranty)',
+  find: (panel, site) => warrantedEnergy(panel, site),
+}
+
+export const pricePerKwh: Derived = {
+  id: 'price_per_kwh',
+  label: 'price per kilowatt-hour',
+  unit: ([money]) => (money ? `${money.unit}/kWh` : 'per kWh'),
+  formula: 'price / energy over the output warranty, hot and degraded as warranted',
+  source: 'hour-by-hour year of the panel, lying flat, as mounted, at the guaranteed share of each warranty step',
+  uncertainty: 'about ±10 % from one year to the next; real modules usually keep more than is guaranteed',
+  at: '/price/amount',
+  needs: [price, energy],
+  compute: (money, kwh) => money / kwh,
+}
