@@ -1,4 +1,5 @@
 import { lineAround } from './lines.ts'
+import { entryEnd } from './read-node.ts'
 import type { Edit } from './span.ts'
 import { isJson, spelledForJson, spelledScalar } from './spelling.ts'
 import { entriesOf, entryAtPointer, nodeAtPointer } from './tree-queries.ts'
@@ -36,16 +37,16 @@ export function removeThisEntry(tree: Tree, entry: Entry): Edit {
   const before = map.entries[index - 1]
   const line = lineAround(tree.text, entry.keySpan.start)
   const alone = isBlank(tree.text.slice(line.start, entry.keySpan.start))
-  if (!map.flow && alone) return cut(line.start, afterLine(tree.text, endOf(entry)))
+  if (!map.flow && alone) return cut(line.start, afterLine(tree.text, entryEnd(entry)))
   if (next) return cut(entry.keySpan.start, next.keySpan.start)
-  if (map.flow && before) return cut(endOf(before), endOf(entry))
-  return cut(entry.keySpan.start, endOf(entry))
+  if (map.flow && before) return cut(entryEnd(before), entryEnd(entry))
+  return cut(entry.keySpan.start, entryEnd(entry))
 }
 
 function insertLine(tree: Tree, map: MapNode, after: Entry | undefined, key: string, valueText: string): Edit {
   const line = lineAround(tree.text, map.span.start)
   const column = tree.text.slice(line.start, map.span.start).replace(/^\ufeff/, '').length
-  const at = lineAround(tree.text, after ? endOf(after) : map.span.end).end
+  const at = lineAround(tree.text, after ? entryEnd(after) : map.span.end).end
   return insert(at, lineEnding(tree.text) + ' '.repeat(column) + written(tree, key, valueText, false))
 }
 
@@ -57,7 +58,7 @@ function insertInFlow(tree: Tree, map: MapNode, after: Entry | undefined, key: s
   }
   const line = lineAround(tree.text, after.keySpan.start)
   const indent = tree.text.slice(line.start, after.keySpan.start)
-  return insert(endOf(after), isBlank(indent) && map.span.start < line.start ? `,${lineEnding(tree.text)}${indent}${text}` : `, ${text}`)
+  return insert(entryEnd(after), isBlank(indent) && map.span.start < line.start ? `,${lineEnding(tree.text)}${indent}${text}` : `, ${text}`)
 }
 
 function insertFirst(tree: Tree, parent: Entry, key: string, valueText: string): Edit {
@@ -77,10 +78,6 @@ function appendToFile(tree: Tree, key: string, valueText: string): Edit {
 function written(tree: Tree, key: string, valueText: string, flow: boolean): string {
   if (isJson(tree)) return `${JSON.stringify(key)}: ${valueText === '' ? '' : spelledForJson(valueText)}`
   return `${spelledScalar(key, 'plain', flow)}:${valueText === '' ? '' : ` ${spelledScalar(valueText, 'plain', flow)}`}`
-}
-
-function endOf({ value, colon, keySpan }: Entry): number {
-  return value?.span.end ?? (colon === null ? keySpan.end : colon + 1)
 }
 
 function afterLine(text: string, offset: number): number {

@@ -1,59 +1,48 @@
-import { Composer, Lexer, Parser, type CST, type Document } from 'yaml'
+import { parseTokens } from './parse.ts'
 import { plainProblem } from './plain-problem.ts'
 import { readNode } from './read-node.ts'
-import type { Comment, SyntaxProblem, Tree } from './tree.ts'
+import { applyMasks, repair } from './repair.ts'
+import type { SyntaxProblem, Tree } from './tree.ts'
 
 /** Longest text that is analysed, in UTF-16 units: a record has 2000. */
 export const longestText = 256 * 1024
-/** Deepest nesting that is analysed: a record has 4. */
-const deepest = 64
+/** How often a broken file is read again; each time all complaints that can be got over are. */
+const mostRounds = 8
 
 /**
  * Reads YAML or JSON, however broken, and never throws: what can be read is in `root`, in the words that were typed,
- * and what YAML itself complains about in `problems`. Only the first document of a file is read.
- * Aliases, anchors, tags and merge keys are not followed.
+ * and what YAML itself complains about in `problems`, in the order of their places. Only the first document of a file is
+ * read. Aliases, anchors, tags and merge keys are not followed.
  */
 export function readTree(text: string): Tree {
   if (text.length > longestText) return unread(text, tooBig(text))
   const marker = text.includes('<<<<<<<') || text.includes('>>>>>>>') ? /^(?:<{7}|>{7})(?![^ \t\r\n]).*/m.exec(text) : null
   if (marker) return unread(text, conflict(marker.index, marker[0].length))
 
-  const comments: Comment[] = []
-  const tokens = parse(text, comments)
-  if (tokens === 'too-deep') return unread(text, tooDeep(text))
-  const [document, second] = compose(tokens, text.length)
-  const problems = document ? [...document.errors, ...document.warnings].map((error) => plainProblem(text, error)) : []
-  if (second) problems.push(secondDocument(text, second))
-  return { text, root: document ? readNode(text, document.contents, '', 0) : null, problems, comments }
-}
-
-/** The tokens of the file; `comments` is filled on the way, for only the lexer sees every one of them. */
-function parse(text: string, comments: Comment[]): CST.Token[] | 'too-deep' {
-  const parser = new Parser()
-  const tokens: CST.Token[] = []
-  let afterScalarMark = false
-  let start = 0
-  for (const lexeme of new Lexer().lex(text)) {
-    if (!afterScalarMark && lexeme.startsWith('#')) {
-      comments.push({ span: { start, end: start + lexeme.trimEnd().length }, text: lexeme.slice(1).trim() })
+  const problems: SyntaxProblem[] = []
+  let masked = text
+  for (let round = 0; ; round++) {
+    const parsed = parseTokens(masked)
+    if (parsed === 'too-deep') return unread(text, tooDeep(text))
+    const { document, second } = parsed
+    const complaints = [...document.errors, ...document.warnings].map((error) => plainProblem(text, error))
+    const repaired = complaints.map((problem) => ({ problem, masks: repair(masked, problem, complaints) ?? [] }))
+    const masks = repaired.flatMap((each) => each.masks)
+    if (masks.length === 0 || round === mostRounds) {
+      if (second !== null) problems.push(secondDocument(text, second))
+      const comments = parsed.comments.filter(({ span }) => text[span.start] === '#')
+      const root = readNode(text, document.contents, '', 0)
+      return { text, root, problems: inOrder([...problems, ...complaints]), comments }
     }
-    afterScalarMark = !afterScalarMark && lexeme === '\x1f'
-    if (!isMark(lexeme)) start += lexeme.length
-    for (const token of parser.next(lexeme)) tokens.push(token)
-    if (parser.stack.length > deepest) return 'too-deep'
+    problems.push(...repaired.filter((each) => each.masks.length > 0).map((each) => each.problem))
+    masked = applyMasks(masked, masks)
   }
-  for (const token of parser.end()) tokens.push(token)
-  return tokens
 }
 
-/** Marks that the lexer puts between the characters of the file. */
-function isMark(lexeme: string): boolean {
-  return lexeme === '\x02' || lexeme === '\x18' || lexeme === '\x1f'
-}
-
-function compose(tokens: CST.Token[], length: number): Document.Parsed[] {
-  const composer = new Composer({ version: '1.2', prettyErrors: false, logLevel: 'silent', uniqueKeys: false })
-  return [...composer.compose(tokens, true, length)] as Document.Parsed[]
+/** One complaint a place: YAML often has several about the same slip. */
+function inOrder(problems: readonly SyntaxProblem[]): SyntaxProblem[] {
+  const sorted = [...problems].sort((a, b) => a.span.start - b.span.start)
+  return sorted.filter((problem, index) => index === 0 || sorted[index - 1]!.span.start !== problem.span.start)
 }
 
 function unread(text: string, problem: SyntaxProblem): Tree {
@@ -67,7 +56,7 @@ function tooBig(text: string): SyntaxProblem {
 }
 
 function tooDeep(text: string): SyntaxProblem {
-  const message = `The file nests more than ${deepest} levels deep and was not read; a record needs about 4.`
+  const message = 'The brackets of this file nest more than 64 levels deep, so it was not read; a record needs about 4.'
   return { code: 'too-deep', message, span: firstLine(text) }
 }
 
@@ -76,9 +65,9 @@ function conflict(start: number, length: number): SyntaxProblem {
   return { code: 'conflict-markers', message, span: { start, end: start + length } }
 }
 
-function secondDocument(text: string, second: Document.Parsed): SyntaxProblem {
-  const at = text.lastIndexOf('---', second.range[0])
-  const start = at < 0 ? second.range[0] : at
+function secondDocument(text: string, offset: number): SyntaxProblem {
+  const dashes = text.lastIndexOf('---', offset)
+  const start = dashes < 0 ? Math.min(offset, Math.max(0, text.length - 1)) : dashes
   const message = 'A second record starts here; one file holds one record, and only the first was read.'
   return { code: 'second-document', message, span: { start, end: Math.min(text.length, start + 3) } }
 }

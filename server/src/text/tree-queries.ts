@@ -1,4 +1,5 @@
 import { parentPointer, pointerKeys } from './pointer.ts'
+import { entryEnd } from './read-node.ts'
 import type { Span } from './span.ts'
 import { lineAround } from './lines.ts'
 import type { Entry, MapNode, Node, Tree } from './tree.ts'
@@ -69,8 +70,9 @@ function innermost(text: string, node: Node, offset: number): Entry | Node | nul
   return node.entries.findLast((entry) => entry.keySpan.start <= offset && offset <= reach(text, entry, node.flow))
 }
 
-function reach(text: string, { keySpan, colon, value }: Entry, flow: boolean): number {
-  const end = value?.span.end ?? (colon === null ? keySpan.end : colon + 1)
+function reach(text: string, entry: Entry, flow: boolean): number {
+  const { colon, value } = entry
+  const end = entryEnd(entry)
   if (colon === null || (value && value.kind !== 'scalar')) return end
   const rest = text.slice(end, lineAround(text, end).end)
   return end + ((flow ? /^[ \t]*/ : /^[ \t]*(?=#|$)/).exec(rest)?.[0].length ?? 0)

@@ -1,0 +1,46 @@
+import { Composer, Lexer, Parser, type CST, type Document } from 'yaml'
+import type { Comment } from './tree.ts'
+
+/** Deepest nesting that is analysed: a record has 4. */
+const deepest = 64
+
+export interface Parsed {
+  readonly document: Document.Parsed
+  /** Where a second document of the file starts. */
+  readonly second: number | null
+  readonly comments: readonly Comment[]
+}
+
+/** The first document of a text as the `yaml` package has it, and all comments. */
+export function parseTokens(text: string): Parsed | 'too-deep' {
+  const comments: Comment[] = []
+  const tokens = lex(text, comments)
+  if (tokens === 'too-deep') return tokens
+  const composer = new Composer({ version: '1.2', prettyErrors: false, logLevel: 'silent', uniqueKeys: false })
+  const [document, second] = [...composer.compose(tokens, true, text.length)] as Document.Parsed[]
+  return { document: document!, second: second ? second.range[0] : null, comments }
+}
+
+/** The tokens of the file; `comments` is filled on the way, for only the lexer sees every one of them. */
+function lex(text: string, comments: Comment[]): CST.Token[] | 'too-deep' {
+  const parser = new Parser()
+  const tokens: CST.Token[] = []
+  let isScalar = false
+  let start = 0
+  for (const lexeme of new Lexer().lex(text)) {
+    if (!isScalar && lexeme.startsWith('#')) {
+      comments.push({ span: { start, end: start + lexeme.trimEnd().length }, text: lexeme.slice(1).trim() })
+    }
+    if (isScalar || !isMark(lexeme)) start += lexeme.length
+    isScalar = !isScalar && lexeme === '\x1f'
+    for (const token of parser.next(lexeme)) tokens.push(token)
+    if (parser.stack.length > deepest) return 'too-deep'
+  }
+  for (const token of parser.end()) tokens.push(token)
+  return tokens
+}
+
+/** Marks that the lexer puts between the characters of the file. */
+function isMark(lexeme: string): boolean {
+  return lexeme === '\x02' || lexeme === '\x18' || lexeme === '\x1f'
+}
