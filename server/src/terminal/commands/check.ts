@@ -1,0 +1,90 @@
+import { Option } from 'commander'
+import type { Severity } from '../../findings/finding.ts'
+import { CouldNotRun } from '../could-not-run.ts'
+import { reportFile, type FileReport } from '../file-report.ts'
+import { formatGithub, summaryTable } from '../formats/github.ts'
+import { formatJson } from '../formats/json.ts'
+import { formatSarif } from '../formats/sarif.ts'
+import { formatText } from '../formats/text.ts'
+import { absolute } from '../paths.ts'
+import { select, selectText } from '../select.ts'
+import { count, reaches } from '../severity.ts'
+import type { World } from '../world.ts'
+import type { AddCommand } from './index.ts'
+
+interface Options {
+  readonly format: 'text' | 'json' | 'sarif' | 'github'
+  readonly output?: string
+  readonly failOn: Severity
+  readonly since?: string
+  readonly stdinFilename?: string
+}
+
+export const addCheck: AddCommand = (program, world, end) => {
+  program
+    .command('check')
+    .description('findings in records: what is wrong, by how much, and what would mend it')
+    .argument('[path...]', 'files and folders, or - for standard input; the current folder if none is given')
+    .addOption(
+      new Option('--format <format>', 'how to print').choices(['text', 'json', 'sarif', 'github']).default('text'),
+    )
+    .option('-o, --output <file>', 'write the format to a file; the terminal still gets text')
+    .addOption(
+      new Option('--fail-on <severity>', 'the least severity that makes the exit code 1')
+        .choices(['error', 'warning', 'information'])
+        .default('error'),
+    )
+    .option('--since <revision>', 'only what changed since a git revision, and what depends on it')
+    .option('--stdin-filename <path>', 'the name that standard input would have')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  wattproof check panels\n  wattproof check --since origin/main --format github',
+    )
+    .action(async (paths: string[], options: Options) => {
+      const files = await checked(world, paths, options)
+      await print(world, files, options)
+      const broken = files.find(({ brokenSettings }) => brokenSettings)
+      if (broken) throw new CouldNotRun(`${broken.path} can be read only in part, so its settings do not all apply`)
+      if (files.length === 0) world.err('wattproof: nothing to check\n')
+      end(reaches(count(files), options.failOn) ? 1 : 0)
+    })
+}
+
+async function checked(world: World, paths: readonly string[], options: Options): Promise<readonly FileReport[]> {
+  const { library, targets } = paths.includes('-')
+    ? await fromStdin(world, paths, options)
+    : await select(world, paths, options.since)
+  const settings = targets.flatMap((path) => library.settings(path)?.path ?? [])
+  const broken = [...new Set(settings)].filter((path) => !targets.includes(path) && hasErrors(path))
+  return [...broken, ...targets].flatMap((path) => reportFile(library, path, world.cwd, world.today) ?? [])
+
+  function hasErrors(path: string) {
+    return library.file(path)?.readFindings.some(({ severity }) => severity === 'error')
+  }
+}
+
+async function fromStdin(world: World, paths: readonly string[], { stdinFilename, since }: Options) {
+  if (1 < paths.length || since !== undefined)
+    throw new CouldNotRun('`-` stands alone: no other paths and no --since beside it')
+  if (!stdinFilename) throw new CouldNotRun('`-` needs --stdin-filename, whose ending tells the kind of record')
+  return selectText(world, stdinFilename, await world.stdin())
+}
+
+async function print(world: World, files: readonly FileReport[], { format, output }: Options): Promise<void> {
+  const formatted = {
+    text: () => formatText(files, false),
+    json: () => formatJson(files),
+    sarif: () => formatSarif(files, world.cwd),
+    github: () => formatGithub(files),
+  }[format]()
+  if (output === undefined) {
+    world.out(format === 'text' ? formatText(files, world.colour) : formatted)
+  } else {
+    await world.write(absolute(world.cwd, output), formatted).catch((error: NodeJS.ErrnoException) => {
+      throw new CouldNotRun(`${output} cannot be written (${error.code})`)
+    })
+    world.out(formatText(files, world.colour))
+  }
+  const { GITHUB_STEP_SUMMARY: summary } = world.env
+  if (format === 'github' && summary) await world.append(summary, summaryTable(files))
+}

@@ -1,0 +1,46 @@
+import { Option } from 'commander'
+import { checkFile } from '../../check/check.ts'
+import type { Value } from '../../values/value.ts'
+import { CouldNotRun } from '../could-not-run.ts'
+import { absolute } from '../paths.ts'
+import { select } from '../select.ts'
+import { table } from '../table.ts'
+import type { AddCommand } from './index.ts'
+
+export const addValues: AddCommand = (program, world) => {
+  program
+    .command('values')
+    .description('the derived values of a record, with formula and inputs')
+    .argument('<file>', 'a panel record')
+    .addOption(new Option('--format <format>', 'how to print').choices(['text', 'json']).default('text'))
+    .addHelpText(
+      'after',
+      '\nExamples:\n  wattproof values tern-110.panel.yaml\n  wattproof values tern-110.panel.yaml --format json',
+    )
+    .action(async (path: string, { format }: { format: 'text' | 'json' }) => {
+      const full = absolute(world.cwd, path)
+      if ((await world.standing(full)) === 'folder') throw new CouldNotRun(`\`${path}\` is a folder; name one record`)
+      const { library } = await select(world, [path])
+      const values = checkFile(library, full, world)?.values() ?? []
+      if (format === 'json') world.out(toJson(values))
+      else if (values.length) world.out(toText(values))
+      else world.err(`wattproof: ${path} has no derived values; panel records do\n`)
+    })
+}
+
+/** In SI units, `inputs` too. */
+function toJson(values: readonly Value[]): string {
+  const shown = values.map(({ id, label, value, unit, text, formula, inputs, missing, source, uncertainty }) => {
+    return { id, label, value, unit, text, formula, inputs, missing, source, uncertainty }
+  })
+  return `${JSON.stringify({ version: 1, values: shown }, null, 2)}\n`
+}
+
+function toText(values: readonly Value[]): string {
+  const rows = values.map(({ id, value, text, formula, inputs, missing }) =>
+    value === null
+      ? [id, 'not known', formula, `needs ${missing.join(', ')}`]
+      : [id, text, formula, inputs.map((input) => `${input.name} ${input.text}`).join(', ')],
+  )
+  return table([['value', 'result', 'formula', 'from'], ...rows])
+}

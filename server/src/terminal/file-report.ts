@@ -1,0 +1,47 @@
+import { checkFile } from '../check/check.ts'
+import type { Accepted } from '../check/checked.ts'
+import type { Finding } from '../findings/finding.ts'
+import type { Library } from '../library/library.ts'
+import type { RecordKind } from '../records/field-info.ts'
+import { lineStarts } from '../text/lines.ts'
+import { fingerprints } from './fingerprint.ts'
+import { folderOf, shown } from './paths.ts'
+
+/** One checked file as every output format needs it: plain data, so that it can cross to another thread. */
+export interface FileReport {
+  /** From the current folder, with forward slashes. */
+  readonly path: string
+  readonly kind: RecordKind
+  readonly text: string
+  readonly starts: readonly number[]
+  /** In file order. */
+  readonly findings: readonly Finding[]
+  readonly accepted: readonly Accepted[]
+  /** One for each finding, then one for each accepted one. */
+  readonly fingerprints: readonly string[]
+  /** Set for settings that could be read only in part. */
+  readonly brokenSettings: boolean
+}
+
+/** null for a path that the library does not hold. */
+export function reportFile(library: Library, path: string, cwd: string, today: string): FileReport | null {
+  const checked = checkFile(library, path, { today })
+  if (!checked) return null
+  const { kind, tree, findings, accepted, readFindings } = checked
+  const settings = library.settings(path)
+  const all = [...findings, ...accepted.map((a) => a.finding)]
+  return {
+    path: shown(cwd, path),
+    kind,
+    text: tree.text,
+    starts: lineStarts(tree.text),
+    findings,
+    accepted,
+    fingerprints: fingerprints(
+      all,
+      settings ? shown(folderOf(settings.path), path) : shown(folderOf(path), path),
+      tree.text,
+    ),
+    brokenSettings: kind === 'library' && readFindings.some(({ severity }) => severity === 'error'),
+  }
+}

@@ -1,0 +1,39 @@
+import { recordOfPath } from '../records/kinds.ts'
+import type { World } from './world.ts'
+
+/** All records below a folder, in path order: what git knows or would add, or every file where git has no say. */
+export async function findRecords(world: World, folder: string): Promise<readonly string[]> {
+  const paths = (await fromGit(world, folder)) ?? (await walk(world, folder))
+  return paths.filter(recordOfPath).sort(byPath)
+}
+
+/** Records in a folder itself, not below it. */
+export async function recordsIn(world: World, folder: string): Promise<readonly string[]> {
+  const entries = await world.list(folder)
+  return entries
+    .flatMap(({ name, standing }) => (standing === 'file' && recordOfPath(name) ? [join(folder, name)] : []))
+    .sort(byPath)
+}
+
+/** By UTF-16 unit, so that the order is the same on every machine. */
+export const byPath = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0)
+
+async function fromGit(world: World, folder: string): Promise<string[] | null> {
+  const listed = await world.git(folder, ['ls-files', '-co', '--exclude-standard', '-z'])
+  if (listed?.code !== 0) return null
+  // a folder that git ignores but a person names is walked
+  if (listed.out === '' && (await world.git(folder, ['check-ignore', '-q', '.']))?.code === 0) return null
+  return [...new Set(listed.out.split('\0'))].filter(Boolean).map((path) => join(folder, path))
+}
+
+async function walk(world: World, folder: string): Promise<string[]> {
+  const found: string[] = []
+  for (const { name, standing } of await world.list(folder)) {
+    if (standing === 'file') found.push(join(folder, name))
+    else if (standing === 'folder' && !name.startsWith('.') && name !== 'node_modules')
+      found.push(...(await walk(world, join(folder, name))))
+  }
+  return found
+}
+
+const join = (folder: string, name: string) => (folder.endsWith('/') ? `${folder}${name}` : `${folder}/${name}`)

@@ -1,0 +1,71 @@
+import type { Finding, Severity } from '../../findings/finding.ts'
+import { positionAt } from '../../text/lines.ts'
+import type { FileReport } from '../file-report.ts'
+import { count, inWords, severities } from '../severity.ts'
+import { formatText } from './text.ts'
+
+/** The runner shows ten annotations of a level for each step and drops the rest without a word. */
+const shown = 10
+
+/** Workflow commands, most severe first, then the whole list for the log. Hints are in the list alone. */
+export function formatGithub(files: readonly FileReport[]): string {
+  const all = files.flatMap((file) => file.findings.map((finding) => ({ file, finding })))
+  const commands = severities.flatMap((severity) => {
+    const level = levels[severity]
+    const some = level ? all.filter(({ finding }) => finding.severity === severity) : []
+    // notices share their ten with the remarks on what was left out
+    const limit = level === 'notice' ? shown - 2 : shown
+    const rest = some.length - limit
+    const left =
+      0 < rest ? [`::notice title=wattproof::${rest} more of severity ${severity}: see the log of this step`] : []
+    return [...some.slice(0, limit).map(({ file, finding }) => annotation(level as string, file, finding)), ...left]
+  })
+  return [...commands, formatText(files, false)].join('\n')
+}
+
+/** A table for the page of the run, in Markdown. */
+export function summaryTable(files: readonly FileReport[]): string {
+  const rows = files.flatMap(({ path, starts, findings }) =>
+    findings
+      .filter(({ severity }) => severity !== 'hint')
+      .map(
+        ({ severity, rule, message, span }) =>
+          `| ${severity} | ${path}:${positionAt(starts, span.start).line + 1} | ${rule} | ${cell(message)} |`,
+      ),
+  )
+  const table = rows.length
+    ? ['', '| severity | place | rule | message |', '|---|---|---|---|', ...rows.slice(0, 500)]
+    : []
+  return ['### Wattproof', '', inWords(count(files)), ...table, ''].join('\n')
+}
+
+const levels: Readonly<Record<Severity, string | null>> = {
+  error: 'error',
+  warning: 'warning',
+  information: 'notice',
+  hint: null,
+}
+
+function annotation(
+  level: string,
+  { path, starts }: FileReport,
+  { rule, message, span, corrections }: Finding,
+): string {
+  const start = positionAt(starts, span.start)
+  const end = positionAt(starts, span.end)
+  const place = {
+    file: path,
+    line: start.line + 1,
+    col: start.character + 1,
+    endLine: end.line + 1,
+    endColumn: end.character + 1,
+    title: rule,
+  }
+  const properties = Object.entries(place).map(([name, value]) => `${name}=${property(String(value))}`)
+  const mend = corrections[0] ? `\nmend: ${corrections[0].text} (${corrections[0].why})` : ''
+  return `::${level} ${properties.join(',')}::${data(message + mend)}`
+}
+
+const data = (text: string) => text.replaceAll('%', '%25').replaceAll('\r', '%0D').replaceAll('\n', '%0A')
+const property = (text: string) => data(text).replaceAll(':', '%3A').replaceAll(',', '%2C')
+const cell = (text: string) => text.replaceAll('|', '\\|').replaceAll('\n', ' ')

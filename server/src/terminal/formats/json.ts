@@ -1,0 +1,42 @@
+import type { Correction, Finding } from '../../findings/finding.ts'
+import { positionAt } from '../../text/lines.ts'
+import type { FileReport } from '../file-report.ts'
+import { count } from '../severity.ts'
+
+/** One document, as `schemas/check-output.schema.json` says; lines and characters from 0 in UTF-16 units. */
+export function formatJson(files: readonly FileReport[]): string {
+  const document = {
+    version: 1,
+    files: files.map((file) => ({
+      path: file.path,
+      kind: file.kind,
+      findings: file.findings.map((finding, i) => toJson(finding, file, file.fingerprints[i] as string)),
+    })),
+    summary: count(files),
+  }
+  return `${JSON.stringify(document, null, 2)}\n`
+}
+
+function toJson(
+  { rule, severity, message, pointer, span, corrections }: Finding,
+  { starts }: FileReport,
+  fingerprint: string,
+) {
+  return {
+    rule,
+    severity,
+    message,
+    field: pointer,
+    range: { start: positionAt(starts, span.start), end: positionAt(starts, span.end) },
+    correction: corrections[0] ? correctionToJson(corrections[0]) : null,
+    fingerprint,
+  }
+}
+
+const correctionToJson = ({ pointer, text, why, certainty, also }: Correction) => ({
+  field: pointer,
+  text,
+  why,
+  certainty,
+  ...(also && { also: also.map((other) => ({ field: other.pointer, text: other.text })) }),
+})

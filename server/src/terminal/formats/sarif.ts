@@ -1,0 +1,116 @@
+import { pathToFileURL } from 'node:url'
+import type { Artifact, Fix, Log, Region, ReportingDescriptor, Result } from 'sarif'
+import { version } from '../../../../package.json'
+import { allFacts } from '../../check/facts.ts'
+import type { Accepted } from '../../check/checked.ts'
+import type { Correction, Finding, Severity } from '../../findings/finding.ts'
+import { positionAt } from '../../text/lines.ts'
+import type { Span } from '../../text/span.ts'
+import type { FileReport } from '../file-report.ts'
+
+/** SARIF 2.1.0 (OASIS standard), one run. Places are from the current folder. */
+export function formatSarif(files: readonly FileReport[], cwd: string): string {
+  const rules = allFacts.flatMap((group) => group.rules)
+  const index = new Map(rules.map(({ id }, i) => [id, i]))
+  const results = files.flatMap((file) => [
+    ...file.findings.map((finding, i) => toResult(finding, file, i, index)),
+    ...file.accepted.map((accepted, i) => suppressed(accepted, file, file.findings.length + i, index)),
+  ])
+  const log: Log = {
+    $schema: 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json',
+    version: '2.1.0',
+    runs: [
+      {
+        tool: { driver: { name: 'Wattproof', version, rules: rules.map(toDescriptor) } },
+        columnKind: 'utf16CodeUnits',
+        originalUriBaseIds: { '%SRCROOT%': { uri: `${pathToFileURL(cwd).href.replace(/\/$/, '')}/` } },
+        artifacts: files.map(({ path }): Artifact => ({ location: location(path) })),
+        results,
+      },
+    ],
+  }
+  return `${JSON.stringify(log, null, 2)}\n`
+}
+
+const levels: Readonly<Record<Severity, 'error' | 'warning' | 'note'>> = {
+  error: 'error',
+  warning: 'warning',
+  information: 'note',
+  hint: 'note',
+}
+
+const toDescriptor = ({
+  id,
+  severity,
+  reason,
+  source,
+}: (typeof allFacts)[number]['rules'][number]): ReportingDescriptor => ({
+  id,
+  shortDescription: { text: reason },
+  help: { text: `${reason}\nSource: ${source}` },
+  defaultConfiguration: { level: levels[severity] },
+})
+
+function toResult(finding: Finding, file: FileReport, i: number, index: ReadonlyMap<string, number>): Result {
+  const { rule, severity, message, span, related, corrections } = finding
+  const here = related.filter(({ path }) => path === undefined)
+  const ruleIndex = index.get(rule)
+  return {
+    ruleId: rule,
+    ...(ruleIndex !== undefined && { ruleIndex }),
+    level: levels[severity],
+    message: { text: message },
+    locations: [{ physicalLocation: { artifactLocation: location(file.path), region: region(file, span, true) } }],
+    ...(here.length && {
+      relatedLocations: here.map((other, id) => ({
+        id,
+        message: { text: other.message },
+        physicalLocation: { artifactLocation: location(file.path), region: region(file, other.span) },
+      })),
+    }),
+    partialFingerprints: { 'wattproof/v1': file.fingerprints[i] as string },
+    ...(corrections.length && { fixes: corrections.map((correction) => toFix(correction, file)) }),
+    properties: { severity, field: finding.pointer },
+  }
+}
+
+const suppressed = (
+  { finding, because }: Accepted,
+  file: FileReport,
+  i: number,
+  index: ReadonlyMap<string, number>,
+): Result => ({
+  ...toResult(finding, file, i, index),
+  suppressions: [{ kind: 'inSource', justification: because }],
+})
+
+const toFix = ({ text, why, edits }: Correction, file: FileReport): Fix => ({
+  description: { text: `${text} (${why})` },
+  artifactChanges: [
+    {
+      artifactLocation: location(file.path),
+      replacements: edits.map((edit) => ({
+        deletedRegion: region(file, edit.span),
+        insertedContent: { text: edit.text },
+      })),
+    },
+  ],
+})
+
+const location = (path: string) => ({
+  uri: encodeURI(path).replaceAll('#', '%23').replaceAll('?', '%3F'),
+  uriBaseId: '%SRCROOT%',
+})
+
+function region({ text, starts }: FileReport, span: Span, withSnippet = false): Region {
+  const start = positionAt(starts, span.start)
+  const end = positionAt(starts, span.end)
+  const snippet = withSnippet ? text.slice(span.start, span.end) : ''
+  return {
+    startLine: start.line + 1,
+    startColumn: start.character + 1,
+    endLine: end.line + 1,
+    endColumn: end.character + 1,
+    ...(snippet && { snippet: { text: snippet } }),
+  }
+}

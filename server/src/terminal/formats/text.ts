@@ -1,0 +1,50 @@
+import { styleText } from 'node:util'
+import type { Correction, Finding, Severity } from '../../findings/finding.ts'
+import { positionAt } from '../../text/lines.ts'
+import type { FileReport } from '../file-report.ts'
+import { count, inWords } from '../severity.ts'
+import { excerpt } from './excerpt.ts'
+
+/** What a compiler would print: the place and the message in one line, the text with a marker, the mend; a count at the end. */
+export function formatText(files: readonly FileReport[], colour: boolean): string {
+  const paint: Paint = colour ? (style, text) => styleText(style, text, { validateStream: false }) : (_, text) => text
+  const parts = files.flatMap((file) => file.findings.map((finding) => toText(finding, file, paint)))
+  return [...parts, `${inWords(count(files))}\n`].join('\n')
+}
+
+type Style = 'red' | 'yellow' | 'blue' | 'gray' | 'bold' | 'green'
+type Paint = (style: Style, text: string) => string
+
+const styles: Readonly<Record<Severity, Style>> = { error: 'red', warning: 'yellow', information: 'blue', hint: 'gray' }
+
+function toText(
+  { rule, severity, message, span, corrections, related }: Finding,
+  file: FileReport,
+  paint: Paint,
+): string {
+  const { text, starts, path } = file
+  const { line } = positionAt(starts, span.start)
+  const shown = excerpt(text, starts, line, span)
+  const number = String(line + 1)
+  const gutter = ' '.repeat(number.length)
+  const style = styles[severity]
+  const lines = [
+    `${paint('bold', `${path}:${number}:${shown.column}:`)} ${paint(style, severity)} ${rule}: ${message}`,
+    `${paint('gray', `  ${number} |`)} ${shown.line}`,
+    `${paint('gray', `  ${gutter} |`)} ${paint(style, shown.marker)}`,
+    ...corrections.slice(0, 1).map((correction) => `  ${gutter} ${paint('green', 'mend:')} ${mend(correction)}`),
+    ...related.map(
+      (other) => `  ${gutter} ${paint('gray', 'see:')} ${other.path ?? place(file, other.span.start)} ${other.message}`,
+    ),
+  ]
+  return `${lines.join('\n')}\n`
+}
+
+function mend({ text, why, also }: Correction): string {
+  const others = (also ?? []).map((other) => `, ${other.pointer} ${other.text}`)
+  return `${text === '' ? 'leave it out' : text}${others.join('')} (${why})`
+}
+
+function place({ starts }: FileReport, offset: number): string {
+  return `line ${positionAt(starts, offset).line + 1}`
+}

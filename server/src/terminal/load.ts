@@ -1,0 +1,74 @@
+import { createLibrary } from '../library/create.ts'
+import type { Library } from '../library/library.ts'
+import { CouldNotRun } from './could-not-run.ts'
+import { findRecords, recordsIn } from './find-records.ts'
+import { folderOf, isWithin } from './paths.ts'
+import type { World } from './world.ts'
+
+/** A folder whose records make one context, with the records that were found. */
+export interface Context {
+  readonly folder: string
+  readonly paths: readonly string[]
+}
+
+/**
+ * The contexts of some places: the nearest folder upward with a `wattproof.yaml`, up to the root of the repository; else
+ * a named folder itself, and around a lone file the repository or, outside of one, the file's own folder.
+ */
+export async function contextsOf(
+  world: World,
+  places: readonly { path: string; isFolder: boolean }[],
+): Promise<readonly Context[]> {
+  const folders = new Map<string, 'deep' | 'flat'>()
+  for (const { path, isFolder } of places) {
+    const start = isFolder ? path : folderOf(path)
+    if (folders.has(start)) continue
+    const { settings, repository } = await upward(world, start)
+    if (settings) folders.set(settings, 'deep')
+    else if (isFolder || repository) folders.set(isFolder ? start : (repository as string), 'deep')
+    else folders.set(start, 'flat')
+  }
+  const deep = [...folders].filter(([, reach]) => reach === 'deep').map(([folder]) => folder)
+  const outermost = [...folders].filter(
+    ([folder]) => !deep.some((other) => other !== folder && isWithin(other, folder)),
+  )
+  return Promise.all(
+    outermost.map(async ([folder, reach]) => ({
+      folder,
+      paths: await (reach === 'deep' ? findRecords : recordsIn)(world, folder),
+    })),
+  )
+}
+
+/** Reads the files of all contexts, and those named on their own, into one library. */
+export async function load(world: World, contexts: readonly Context[], named: readonly string[]): Promise<Library> {
+  const library = createLibrary()
+  const paths = [...new Set([...contexts.flatMap((context) => context.paths), ...named])]
+  // in portions, for a process may only hold so many files open
+  for (let at = 0; at < paths.length; at += 64) {
+    const portion = paths.slice(at, at + 64)
+    const texts = await Promise.all(portion.map((path) => read(world, path)))
+    texts.forEach((text, i) => text !== null && library.put(portion[i] as string, text))
+  }
+  return library
+}
+
+/** null for a file that git still lists but that is gone. */
+async function read(world: World, path: string): Promise<string | null> {
+  try {
+    return await world.read(path)
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException
+    if (code === 'ENOENT') return null
+    throw new CouldNotRun(`${path} cannot be read (${code ?? error})`)
+  }
+}
+
+async function upward(world: World, start: string): Promise<{ settings?: string; repository?: string }> {
+  for (let folder = start; ; folder = folderOf(folder)) {
+    const stands = (name: string) => world.standing(`${folder}/${name}`)
+    if ((await stands('wattproof.yaml')) ?? (await stands('wattproof.yml'))) return { settings: folder }
+    if (await stands('.git')) return { repository: folder }
+    if (folder === folderOf(folder)) return {}
+  }
+}

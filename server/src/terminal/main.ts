@@ -1,0 +1,31 @@
+import { Command, CommanderError } from 'commander'
+import { version } from '../../../package.json'
+import { commands } from './commands/index.ts'
+import { CouldNotRun } from './could-not-run.ts'
+import type { World } from './world.ts'
+
+/**
+ * The command line, pure of the process.
+ *
+ * @returns  exit code: 0 clean, 1 findings at or above the threshold, 2 could not run
+ */
+export async function main(world: World): Promise<number> {
+  let code = 0
+  const program = new Command('wattproof')
+    .description('Proofreads hand-typed solar panel records and off-grid system descriptions.')
+    .version(version)
+    .exitOverride()
+    .configureOutput({ writeOut: world.out, writeErr: world.err })
+    .addHelpText('after', '\nExit code: 0 clean, 1 findings at or above --fail-on, 2 could not run.')
+  for (const add of commands) add(program, world, (result) => (code = result))
+  try {
+    await program.parseAsync(world.args, { from: 'user' })
+    return code
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2
+    world.err(error instanceof CouldNotRun ? `wattproof: ${error.message}\n` : `wattproof stumbled: ${inFull(error)}\n`)
+    return 2
+  }
+}
+
+const inFull = (error: unknown) => (error instanceof Error ? (error.stack ?? error.message) : String(error))

@@ -1,0 +1,101 @@
+import type { Library } from '../library/library.ts'
+import { recordOfPath } from '../records/kinds.ts'
+import { CouldNotRun } from './could-not-run.ts'
+import { byPath, findRecords } from './find-records.ts'
+import { contextsOf, load, type Context } from './load.ts'
+import { absolute, folderOf, isWithin } from './paths.ts'
+import { changesSince } from './since.ts'
+import type { World } from './world.ts'
+
+/** The records to check, in path order, and everything that stands around them. */
+export interface Selection {
+  readonly library: Library
+  readonly targets: readonly string[]
+}
+
+/**
+ * What a person named, with all that depends on it: a named file brings along the records that name it, for a changed
+ * panel can break an unchanged system.
+ *
+ * @param paths  files and folders; none is the current folder
+ * @param since  a git revision: of the named places only what changed since, and what depends on that
+ */
+export async function select(world: World, paths: readonly string[], since?: string): Promise<Selection> {
+  const places = await Promise.all((paths.length ? paths : ['.']).map((path) => place(world, path)))
+  const contexts = await contextsOf(world, places)
+  const files = places.filter(({ isFolder }) => !isFolder).map(({ path }) => path)
+  const inFolders = await Promise.all(
+    places.filter(({ isFolder }) => isFolder).map(({ path }) => recordsBelow(world, path, contexts)),
+  )
+  const targets = new Set([...files, ...inFolders.flat()])
+  const library = await load(world, contexts, [...targets])
+  if (since !== undefined) {
+    const wanted = await affected(world, library, contexts, since)
+    const asked = (path: string) => places.some((p) => isWithin(p.path, path)) || files.length > 0
+    return selection(library, [...wanted].filter(asked))
+  }
+  return selection(library, [...targets, ...dependents(library, files)])
+}
+
+/** One text in place of what is on disk under that name; the file need not exist. */
+export async function selectText(world: World, name: string, text: string): Promise<Selection> {
+  const path = absolute(world.cwd, name)
+  mustBeRecord(name)
+  const library = await load(world, await contextsOf(world, [{ path, isFolder: false }]).catch(() => []), [])
+  library.put(path, text)
+  return { library, targets: [path] }
+}
+
+const selection = (library: Library, paths: readonly string[]): Selection => ({
+  library,
+  targets: [...new Set(paths)].filter((path) => library.file(path)).sort(byPath),
+})
+
+async function place(world: World, path: string) {
+  const full = absolute(world.cwd, path)
+  const standing = await world.standing(full)
+  if (!standing) throw new CouldNotRun(`there is no file or folder \`${path}\``)
+  if (standing === 'file') mustBeRecord(path)
+  return { path: full, isFolder: standing === 'folder' }
+}
+
+function mustBeRecord(path: string): void {
+  if (recordOfPath(path)) return
+  throw new CouldNotRun(
+    `\`${path}\` is no record: names end in .panel.yaml, .controller.yaml, .battery.yaml, .climate.yaml or .system.yaml`,
+  )
+}
+
+async function recordsBelow(world: World, folder: string, contexts: readonly Context[]): Promise<readonly string[]> {
+  return contexts.find((context) => context.folder === folder)?.paths ?? findRecords(world, folder)
+}
+
+/** What changed since a revision, what depends on it, and everything under settings that changed. */
+async function affected(
+  world: World,
+  library: Library,
+  contexts: readonly Context[],
+  since: string,
+): Promise<Set<string>> {
+  const wanted = new Set<string>()
+  for (const { folder, paths } of contexts) {
+    const { there, gone } = await changesSince(world, folder, since)
+    const all = [...there, ...gone].filter(recordOfPath)
+    for (const path of [...all, ...dependents(library, all)]) wanted.add(path)
+    const governed = all.filter((path) => recordOfPath(path)?.kind === 'library').map(folderOf)
+    for (const path of paths) if (governed.some((root) => isWithin(root, path))) wanted.add(path)
+  }
+  return wanted
+}
+
+/** The records that name one of these, which may be gone. */
+function dependents(library: Library, paths: readonly string[]): readonly string[] {
+  return paths.flatMap((path) => {
+    const record = recordOfPath(path)
+    if (!record || record.kind === 'library' || record.kind === 'system') return []
+    const users = library.ofKind('system', path)
+    return users
+      .filter((user) => library.references(user).some((r) => r.kind === record.kind && r.field.value === record.id))
+      .map((u) => u.path)
+  })
+}

@@ -1,0 +1,32 @@
+/** What stands at a path. */
+export type Standing = 'file' | 'folder' | null
+
+/** Everything that the command line touches outside itself. Paths are absolute. */
+export interface World {
+  readonly args: readonly string[]
+  readonly cwd: string
+  readonly env: Readonly<Record<string, string | undefined>>
+  /** The folder of the package: `schemas` and `dist` are in it. */
+  readonly home: string
+  /** The date, year-month-day. */
+  readonly today: string
+  readonly colour: boolean
+  readonly out: (text: string) => void
+  readonly err: (text: string) => void
+  /** The whole of standard input. */
+  readonly stdin: () => Promise<string>
+  /** A file's text without a byte order mark; rejects where it cannot be read. */
+  readonly read: (path: string) => Promise<string>
+  readonly write: (path: string, text: string) => Promise<void>
+  readonly append: (path: string, text: string) => Promise<void>
+  readonly standing: (path: string) => Promise<Standing>
+  /** What a folder holds. */
+  readonly list: (folder: string) => Promise<readonly { readonly name: string; readonly standing: Standing }[]>
+  /** Runs git in a folder; null where there is no git. */
+  readonly git: (
+    folder: string,
+    args: readonly string[],
+  ) => Promise<{ readonly code: number; readonly out: string } | null>
+  /** Becomes the language server; settles when that ends. */
+  readonly serve: () => Promise<void>
+}
