@@ -33,7 +33,7 @@ export function createLibrary(): Library {
       const text = texts.get(path)
       if (text === undefined) return undefined
       const currency = isSettings(path) ? undefined : library.settings(path)?.record.currency?.value
-      const file = readFile(path, text, currency)
+      const file = readFile(path, text, currency) ?? undefined
       if (file) read.set(path, file)
       return file
     },

@@ -90,7 +90,7 @@ function homeOf(key: string, root: FieldInfo): string | null {
   return homes.length === 1 ? homes[0]!.key : null
 }
 
-function missingField(key: string, pointer: string, entry: Entry | undefined, info: FieldInfo | null, tree: Tree): Finding {
+function missingField(key: string, pointer: string, entry: Entry | null, info: FieldInfo | null, tree: Tree): Finding {
   const field = info?.fields?.find((f) => f.key === key)
   const own = entryAtPointer(tree, `${pointer}/${key}`)
   const first = tree.root?.kind === 'map' ? tree.root.entries[0]?.keySpan : undefined

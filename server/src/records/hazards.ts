@@ -1,0 +1,31 @@
+import type { Finding } from '../findings/finding.ts'
+import { finding } from '../findings/make.ts'
+import { hazards, type Hazard } from '../text/hazards/index.ts'
+import { plainMessage } from '../text/plain-problem.ts'
+import type { Tree } from '../text/tree.ts'
+import { reading } from './facts.ts'
+
+/** What YAML did to the numbers before anybody could read them. */
+export interface HazardsFound {
+  readonly findings: readonly Finding[]
+  /** Fields whose value must not be computed with. */
+  readonly spoiled: ReadonlySet<string>
+  /** Junk that a hazard left behind and has already explained. */
+  readonly swallowed: ReadonlySet<string>
+}
+
+/** Looks for damaged numbers; syntax problems that no hazard explains are told in plain words. */
+export function hazardsOf(tree: Tree): HazardsFound {
+  const found = hazards.flatMap((facts) => facts.find(tree).map((hazard) => ({ facts, hazard })))
+  const rest = tree.problems.filter((problem) => !found.some(({ hazard }) => explains(hazard, problem.span)))
+  return {
+    findings: [
+      ...found.map(({ facts, hazard }) =>
+        finding(facts, hazard, hazard.message, { corrections: hazard.mends.map((mend) => ({ ...mend, pointer: hazard.pointer })) }),
+      ),
+      ...rest.map((problem) => finding(reading.syntax, { pointer: '', span: problem.span }, plainMessage(problem))),
+    ],
+    spoiled: new Set(found.flatMap(({ hazard }) => hazard.spoils)),
+    swallowed: new Set(found.flatMap(({ hazard }) => hazard.swallows)),
+  }
+}

@@ -1,0 +1,16 @@
+import type { PanelRule } from '../about.ts'
+
+export const flexibleLongWarranty: PanelRule = {
+  id: 'flexible-long-warranty',
+  severity: 'information',
+  reason:
+    'A long output warranty on a flexible panel usually lives in its small print; glued-down panels have been seen to last 1 to 5 years on decks.',
+  source: 'common practice, no source',
+
+  check({ construction, warranty: { output, workmanship } }) {
+    const longest = output.flatMap((step) => step.years ?? []).sort((a, b) => b.value - a.value)[0]
+    if (construction?.value !== 'flexible' || !longest || longest.value <= 10) return null
+    const work = workmanship.years ? `, with ${workmanship.years.text} years on workmanship` : ', and none on workmanship is recorded'
+    return { message: `A flexible panel with ${longest.text} years of output warranty${work}`, suspects: [longest] }
+  },
+}

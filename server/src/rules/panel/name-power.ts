@@ -1,0 +1,16 @@
+import type { PanelRule } from '../about.ts'
+
+export const namePower: PanelRule = {
+  id: 'name-power',
+  severity: 'information',
+  reason: 'The number in a model name is nearly always its power; another Pmax belongs to a sister model.',
+  source: 'common practice, no source',
+
+  check({ name, stc: { pmax } }) {
+    if (!name || !pmax || pmax.value <= 0) return null
+    const numbers = [...name.text.matchAll(/(?<![\d.])\d{2,3}(?![\d.])/g)].map(([digits]) => Number(digits))
+    const near = numbers.find((n) => n >= 10 && Math.abs(n / pmax.value - 1) < 0.25)
+    if (near === undefined || numbers.some((n) => Math.abs(n - pmax.value) <= pmax.quantity.half)) return null
+    return { message: `The name "${name.text}" says ${near}, and Pmax is ${pmax.text}`, suspects: [pmax, name] }
+  },
+}

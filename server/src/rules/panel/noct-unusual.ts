@@ -1,0 +1,21 @@
+import type { PanelRule } from '../about.ts'
+import { inside } from '../band.ts'
+import { isCrystalline } from '../technology.ts'
+
+const crystalline = [41, 55] as const
+const others = [40, 65] as const
+
+export const noctUnusual: PanelRule = {
+  id: 'noct-unusual',
+  severity: 'information',
+  reason: 'NOCT moves every figure for the heat; most panels lie between 42 and 50 °C.',
+  source:
+    'open module ratings of a public list, 2015 to 2022: 1st to 99th percentile of crystalline 42.5 to 52.3 °C, thin film 41 to 63 °C',
+
+  check(panel) {
+    const { temperature } = panel.noct
+    const usual = isCrystalline(panel) ? crystalline : others
+    if (!temperature || inside(temperature.value, usual) || !inside(temperature.value, [30, 80])) return null
+    return { message: `NOCT ${temperature.text} is outside ${usual[0]} to ${usual[1]} °C that is usual`, suspects: [temperature] }
+  },
+}

@@ -1,0 +1,13 @@
+import type { PanelRule } from '../about.ts'
+
+export const seriesFuseLow: PanelRule = {
+  id: 'series-fuse-low',
+  severity: 'warning',
+  reason: 'A fuse below 1.25 Isc would blow in bright sun, so the sheet cannot mean it.',
+  source: 'US practice, 1.25 Isc (NEC 690.8; from memory)',
+
+  check({ limits: { series_fuse: fuse }, stc: { isc } }) {
+    if (!fuse || !isc || fuse.value <= 0 || fuse.value >= 1.25 * isc.value) return null
+    return { message: `The series fuse ${fuse.text} is below 1.25 times Isc ${isc.text}`, suspects: [fuse, isc] }
+  },
+}

@@ -1,0 +1,20 @@
+import type { PanelRule } from '../about.ts'
+
+/** mm */
+const usual = { flexible: [1, 6], rigid: [3, 60], folding: [2, 80] } as const
+
+export const thicknessUnusual: PanelRule = {
+  id: 'thickness-unusual',
+  severity: 'information',
+  reason: 'A thickness outside the usual band is another unit, or includes the junction box.',
+  source: 'common practice, no source',
+
+  check({ size: { thickness }, construction }) {
+    if (!thickness || thickness.value <= 0) return null
+    const kind = construction?.value ?? 'rigid'
+    const [low, high] = usual[kind]
+    const mm = thickness.value * 1000
+    if (low <= mm && mm <= high) return null
+    return { message: `The thickness ${thickness.text} is outside ${low} to ${high} mm that is usual for a ${kind} panel`, suspects: [thickness] }
+  },
+}

@@ -1,0 +1,27 @@
+import type { PanelRule } from '../about.ts'
+import { inside, short } from '../band.ts'
+
+/** kg/m2 */
+const usual = { flexible: [1.2, 7.5], rigid: [6, 20], folding: [2, 16] } as const
+
+export const weightPerArea: PanelRule = {
+  id: 'weight-per-area',
+  severity: 'warning',
+  reason:
+    'Weight per area hardly differs between panels of one construction; else pounds and kilograms, or two models, are mixed up.',
+  source:
+    'common practice, no source; glass alone is 2.5 kg/m2 per mm; Martins et al., "Robust glass-free lightweight photovoltaic modules": framed glass 10 to 15 kg/m2',
+
+  check({ weight, size: { length, width }, construction }) {
+    if (!weight || !length || !width || weight.value <= 0 || length.value * width.value <= 0) return null
+    const kind = construction?.value ?? 'rigid'
+    const [low, high] = usual[kind]
+    const perArea = weight.value / (length.value * width.value)
+    if (low <= perArea && perArea <= high) return null
+    return {
+      message: `${weight.text} on ${length.text} by ${width.text} is ${short(perArea)} kg/m2, outside ${low} to ${high} kg/m2 that is usual for a ${kind} panel`,
+      suspects: [weight, length, width],
+      severity: inside(perArea, [0.3, 40]) ? 'warning' : 'error',
+    }
+  },
+}

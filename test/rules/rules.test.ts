@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest'
+import { checkFile } from '../../server/src/check/check.ts'
+import { createLibrary } from '../../server/src/library/create.ts'
+import { panelRules } from '../../server/src/rules/panel/index.generated.ts'
+import { lineStarts, positionAt } from '../../server/src/text/lines.ts'
+import { marked } from '../markers.ts'
+import { examples } from './fixtures.ts'
+
+const today = '2026-11-25'
+
+test.each(examples)('$rule: $title', ({ rule, kind, yaml }) => {
+  const { source, marks } = marked(yaml)
+  const library = createLibrary()
+  const path = `example.${kind}.yaml`
+  library.put(path, source)
+  const starts = lineStarts(source)
+  const found = checkFile(library, path, { today })!.findings.filter((f) => f.rule === rule)
+  expect(
+    found.map(({ span, message }) => {
+      const from = positionAt(starts, span.start)
+      return { line: from.line, from: from.character, to: positionAt(starts, span.end).character, text: message }
+    }),
+  ).toEqual(marks.map((mark) => ({ ...mark, text: expect.stringContaining(mark.text) as string })))
+})
+
+test.each(panelRules.map(({ id }) => id))('%s has an example that is found and one that is not', (id) => {
+  const own = examples.filter(({ rule }) => rule === id).map(({ yaml }) => marked(yaml).marks.length)
+  expect(own.some((n) => n > 0) && own.some((n) => n === 0)).toBe(true)
+})
