@@ -1,5 +1,5 @@
 import { parseTokens } from './parse.ts'
-import { plainProblem } from './plain-problem.ts'
+import { plainMessage, plainProblem } from './plain-problem.ts'
 import { readNode } from './read-node.ts'
 import { applyMasks, repair } from './repair.ts'
 import type { SyntaxProblem, Tree } from './tree.ts'
@@ -32,7 +32,7 @@ export function readTree(text: string): Tree {
       if (second !== null) problems.push(secondDocument(text, second))
       const comments = parsed.comments.filter(({ span }) => text[span.start] === '#')
       const root = readNode(text, document.contents, '', 0)
-      return { text, root, problems: inOrder([...problems, ...complaints]), comments }
+      return { text, root, problems: inOrder([...problems, ...complaints]).map((problem) => plainMessage(text, problem)), comments }
     }
     problems.push(...repaired.filter((each) => each.masks.length > 0).map((each) => each.problem))
     masked = applyMasks(masked, masks)

@@ -34,7 +34,7 @@ const repairs: readonly (readonly [codes: readonly string[], Attempt])[] = [
   [['UNEXPECTED_TOKEN'], blockIndicator],
   [['UNEXPECTED_TOKEN', 'MISSING_CHAR'], textBehind],
   [['UNEXPECTED_TOKEN'], strayBracket],
-  [['MISSING_CHAR'], openQuote],
+  [['open-quote'], openQuote],
   [['MULTILINE_IMPLICIT_KEY', 'MISSING_CHAR'], keyWithoutColon],
   [['BLOCK_IN_FLOW'], missingComma],
   [['BLOCK_IN_FLOW', 'BLOCK_AS_IMPLICIT_KEY'], innerColon],
@@ -77,11 +77,9 @@ function strayBracket(text: string, { start }: Span): Mask[] | null {
   return text[start] === '}' || text[start] === ']' ? [{ at: start, character: ' ' }] : null
 }
 
-/** A quote that is not closed on its line is taken as a letter, but only where the file ends inside it. */
-function openQuote(text: string, { end }: Span): Mask[] | null {
-  if (text.slice(end).trim() !== '') return null
-  const found = /^(?:[^"'#\n]|"[^"\n]*"|'[^'\n]*')*?(?:[:,[{-][ \t]*)(["'])(?:(?!\1)[^\n])*$/m.exec(text)
-  return found ? [{ at: found.index + found[0].lastIndexOf(found[1]!), character: '_' }] : null
+/** A quote that is not closed is taken as a letter. */
+function openQuote(_: string, { start }: Span): Mask[] {
+  return [{ at: start, character: '_' }]
 }
 
 /** A line without a colon is a key without a value: its last letter becomes the colon. */

@@ -2,7 +2,7 @@ import { parentPointer, pointerKeys } from './pointer.ts'
 import { entryEnd } from './read-node.ts'
 import type { Span } from './span.ts'
 import { lineAround } from './lines.ts'
-import type { Entry, MapNode, Node, Tree } from './tree.ts'
+import type { Entry, ListNode, MapNode, Node, ScalarNode, Tree } from './tree.ts'
 
 /** Of a key typed twice the first counts. */
 export function nodeAtPointer(tree: Tree, pointer: string): Node | null {
@@ -25,31 +25,54 @@ export function keySpanOrValue(tree: Tree, pointer: string): Span {
   return pointer === '' ? { start: 0, end: lineAround(tree.text, 0).end } : keySpanOrValue(tree, parentPointer(pointer))
 }
 
-/** All entries of the file, in the order in which they were typed, each with the map that holds it. */
-export function entriesOf(tree: Tree): readonly Place[] {
-  const known = places.get(tree)
-  if (known) return known
-  const all: Place[] = []
-  collect(tree.root, all)
-  places.set(tree, all)
-  return all
-}
-
+/** An entry and the map that holds it. */
 export interface Place {
   readonly entry: Entry
   readonly map: MapNode
 }
 
-/** A tree never changes, and every hazard goes through all its entries. */
-const places = new WeakMap<Tree, Place[]>()
+/** Everything in a tree, in the order in which it was typed. */
+export interface Inventory {
+  readonly places: readonly Place[]
+  readonly scalars: readonly ScalarNode[]
+  readonly collections: readonly (MapNode | ListNode)[]
+}
 
-function collect(node: Node | null, all: Place[]): void {
-  if (node?.kind === 'list') for (const item of node.items) collect(item, all)
-  if (node?.kind !== 'map') return
-  for (const entry of node.entries) {
-    all.push({ entry, map: node })
-    collect(entry.value, all)
+/** A tree never changes, and every hazard goes through all of it. */
+const inventories = new WeakMap<Tree, Inventory>()
+
+export function inventory(tree: Tree): Inventory {
+  const known = inventories.get(tree)
+  if (known) return known
+  const all = { places: [], scalars: [], collections: [] }
+  collect(tree.root, all)
+  inventories.set(tree, all)
+  return all
+}
+
+export function entriesOf(tree: Tree): readonly Place[] {
+  return inventory(tree).places
+}
+
+interface Growing {
+  places: Place[]
+  scalars: ScalarNode[]
+  collections: (MapNode | ListNode)[]
+}
+
+function collect(node: Node | null, all: Growing): void {
+  if (!node) return
+  if (node.kind === 'scalar') {
+    all.scalars.push(node)
+    return
   }
+  all.collections.push(node)
+  if (node.kind === 'list') for (const item of node.items) collect(item, all)
+  else
+    for (const entry of node.entries) {
+      all.places.push({ entry, map: node })
+      collect(entry.value, all)
+    }
 }
 
 /** The entries around `offset` from the root inwards. An entry reaches from its key to the end of its value, or of its line. */
