@@ -1,0 +1,96 @@
+import { fromBase } from './convert.ts'
+import type { Dimension } from './dimension.ts'
+import { baseUnits } from './dimension.ts'
+import { gaugeOf, gaugeText } from './gauge.ts'
+import { unitsFor } from './kinds.ts'
+import type { Quantity } from './quantity.ts'
+import { findUnit } from './units.ts'
+
+export { fromBase, toBase } from './convert.ts'
+export { unitsFor } from './kinds.ts'
+
+/** Up to so many significant digits, never rounding whole units away: 110, 0.6426, 31536000. */
+export function formatNumber(value: number, significant: number): string {
+  if (!Number.isFinite(value)) return 'not a number'
+  const size = Math.abs(value)
+  if (size === 0) return '0'
+  if (size < 1e-12 || size >= 1e15) return value.toPrecision(significant)
+  const exponent = Math.floor(Math.log10(Number(size.toPrecision(significant))))
+  return trimmed(value.toFixed(Math.max(0, significant - 1 - exponent)))
+}
+
+/** A number that is in `unit` already, short, for a hover or a message: `110 W`, `17.11 %` for 0.1711 in `1`. */
+export function formatIn(value: number, unit: string): string {
+  const { symbol, times } = shown[unit] ?? { symbol: unit, times: 1 }
+  const number = isPrice(unit) && Math.abs(value) >= 1 ? trimmed(value.toFixed(2), 2) : formatNumber(value * times, 4)
+  return symbol ? `${number} ${symbol}` : number
+}
+
+/** A value in the base unit of its dimension, in the unit asked for or the one that a person would use. */
+export function formatQuantity(value: number, dimension: Dimension, unit: string = usual(value, dimension)): string {
+  return unit === 'AWG'
+    ? gaugeText(Math.round(gaugeOf(value)))
+    : formatIn(unit === '' ? value : fromBase(value, unit), unit)
+}
+
+export interface Alternative {
+  readonly unit: string
+  /** As it could stand in the record, with no more digits than were printed. */
+  readonly text: string
+}
+
+/** The same quantity in the other usual units of its dimension, where the number stays handy. */
+export function alternatives(quantity: Quantity): readonly Alternative[] {
+  const { value, upper, dimension, unit: own, kind } = quantity
+  const others = unitsFor(kind).filter((u) => u !== own && findUnit(u)?.dimension === dimension)
+  const handy = others.filter((u) => {
+    const size = Math.abs(fromBase(upper ?? value, u))
+    return (0.001 <= size && size < 1e6) || upper !== undefined || value === 0 || findUnit(u)?.offset
+  })
+  return handy.map((unit) => ({ unit, text: textIn(quantity, unit) }))
+}
+
+function textIn({ value, upper, half, kind }: Quantity, unit: string): string {
+  const step = Math.abs(fromBase(2 * half, unit) - fromBase(0, unit))
+  const places = step > 0 ? Math.min(12, Math.max(0, Math.ceil(-Math.log10(step) - 1e-9))) : 4
+  const number = (v: number) => zeroless(fromBase(v, unit).toFixed(places))
+  if (upper === undefined) return `${number(value)} ${unit}`
+  if (kind === 'temperature-range') return `${number(value)}..${number(upper)} ${unit}`
+  return `${number(value)}/+${number(upper)} ${unit}`
+}
+
+const zeroless = (text: string) => (/^-0(?:\.0*)?$/.test(text) ? text.slice(1) : text)
+
+/** Units that a person reads better in another way. */
+const shown: Readonly<Record<string, { symbol: string; times: number } | undefined>> = {
+  '1': { symbol: '%', times: 100 },
+  '1/K': { symbol: '%/K', times: 100 },
+  degC: { symbol: '°C', times: 1 },
+}
+
+const isPrice = (unit: string): boolean => /^[A-Z]{3}(?:\/|$)/.test(unit) && unit !== 'AWG'
+
+/** Without zeros behind the last digit; a price of cents keeps both or none. */
+function trimmed(text: string, keep = 0): string {
+  if (!text.includes('.')) return zeroless(text)
+  if (keep) return text.replace(/\.0+$/, '')
+  return zeroless(text.replace(/\.?0+$/, ''))
+}
+
+function usual(value: number, dimension: Dimension): string {
+  const size = Math.abs(value)
+  switch (dimension) {
+    case 'length':
+      return size < 10 ? 'mm' : 'm'
+    case 'area':
+      return size < 1e-3 ? 'mm2' : 'm2'
+    case 'resistance':
+      return size < 1 ? 'mohm' : 'ohm'
+    case 'duration':
+      return ['years', 'days', 'h', 'min'].find((unit) => size >= fromBaseOfOne(unit)) ?? 's'
+    default:
+      return baseUnits[dimension]
+  }
+}
+
+const fromBaseOfOne = (unit: string): number => findUnit(unit)?.factor ?? 1

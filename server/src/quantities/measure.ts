@@ -1,0 +1,53 @@
+import { toBase } from './convert.ts'
+import type { Draft, Note, Task } from './draft.ts'
+import { guess, problem, replaced } from './draft.ts'
+import { kinds } from './kinds.ts'
+import type { Scanned } from './number.ts'
+import type { UnitFound } from './unit-text.ts'
+import { unitOfKind } from './unit-text.ts'
+
+/** The unit of a bare number, or the commonest one of the kind. */
+export function usualUnit({ kind, options }: Task): string {
+  return options.unit ?? (kind === 'money' ? options.currency : undefined) ?? kinds[kind].units[0]!
+}
+
+/** Half a printed unit in the base unit: a difference, so offsets of temperature scales do not count. */
+export const halfInBase = (half: number, unit: string): number => Math.abs(toBase(half, unit) - toBase(0, unit))
+
+export function measure(
+  { kind }: Task,
+  notes: readonly Note[],
+  number: Scanned,
+  unit: UnitFound,
+  unitDefaulted: boolean,
+): Draft {
+  const { symbol, dimension } = unit
+  const value = toBase(number.value, symbol)
+  return {
+    quantity: { kind, dimension, value, unit: symbol, unitDefaulted, half: halfInBase(number.half, symbol) },
+    notes,
+  }
+}
+
+/** The unit that the schema, the library or the kind gives a number without one. A share below 1 is a fraction. */
+export function defaultUnit({ kind, options }: Task, value: number): UnitFound | null {
+  const named = options.unit ?? (kind === 'money' ? options.currency : undefined)
+  if (named !== undefined) return unitOfKind(named, kind)
+  return kind === 'ratio' && Math.abs(value) <= 1 ? unitOfKind('1', kind) : null
+}
+
+export function bare(task: Task, notes: readonly Note[], number: Scanned): Draft {
+  const unit = defaultUnit(task, number.value)
+  if (unit) return measure(task, notes, number, unit, true)
+  return missingUnit(task, number.end)
+}
+
+/** A number that ends at `end` has no unit, and the schema names none. */
+export function missingUnit(task: Task, end: number): Draft {
+  const { text, typed } = task.plain
+  const units = kinds[task.kind].units.slice(0, 4)
+  const message = `"${typed.trim()}" has no unit; ${kinds[task.kind].name} is expected, such as ${kinds[task.kind].example}`
+  return problem(task, 'missing-unit', text.length - text.trimStart().length, end, message, () =>
+    units.map((unit) => guess(replaced(task, end, end, ` ${unit}`), `in ${unit}`)),
+  )
+}

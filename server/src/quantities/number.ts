@@ -1,0 +1,74 @@
+/** A number as printed, in the plain text that it was found in. */
+export interface Scanned {
+  readonly value: number
+  /** Half a unit of the last printed digit, in the number's own unit. */
+  readonly half: number
+  readonly start: number
+  readonly end: number
+  /** Digits and a decimal point only: what the number should read. */
+  readonly plain: string
+  readonly odd?: 'decimal-comma' | 'spelling'
+  /** One comma and three digits: thousands or decimals? */
+  readonly ambiguous?: true
+}
+
+const grouped = /\d{1,3}([ '])\d{3}(?:\1\d{3})*(?!\d)(?:[.,]\d+)?/y
+const simple = /(?:\d+(?:[.,_]\d+)*(?:\.(?![.\d]))?|[.,]\d+)(?:[eE][-+]?\d{1,3}(?![\dA-Za-z]))?/y
+const fraction = /(?:(\d{1,6})(?: +| ?- ?))?(\d{1,3}) ?\/ ?(\d{1,3})(?!\d)/y
+
+/** The unsigned number at `at`, or null. Fractions of a rule (`46 7/8`) only where `fractions` are usual. */
+export function scanNumber(text: string, at: number, fractions: boolean): Scanned | null {
+  return (fractions && scanFraction(text, at)) || scanDecimal(text, at)
+}
+
+function scanFraction(text: string, at: number): Scanned | null {
+  fraction.lastIndex = at
+  const match = fraction.exec(text)
+  if (!match) return null
+  const [all, whole = '0', top, bottom] = match
+  const parts = Number(bottom)
+  if (![2, 3, 4, 5, 8, 10, 16, 32, 64].includes(parts) || Number(top) >= parts) return null
+  const value = Number(whole) + Number(top) / parts
+  return { value, half: 0.5 / parts, start: at, end: at + all.length, plain: all }
+}
+
+function scanDecimal(text: string, at: number): Scanned | null {
+  grouped.lastIndex = at
+  let match = grouped.exec(text)
+  if (!match) {
+    simple.lastIndex = at
+    match = simple.exec(text)
+  }
+  if (!match) return null
+  const typed = match[0]
+  const span = { start: at, end: at + typed.length }
+  const [mantissa = '', exponent] = typed.split(/[eE]/)
+  const groups = mantissa.replace(/[ '_]/g, '')
+  const decimal = decimalSign(groups)
+  if (decimal === null) return null
+  const { sign, ambiguous } = decimal
+  const cut = sign ? groups.lastIndexOf(sign) : groups.length
+  const decimals = groups.slice(cut + 1)
+  const digits = `${groups.slice(0, cut).replace(/[.,]/g, '') || '0'}${decimals && `.${decimals}`}`
+  const power = Number(exponent ?? 0)
+  const value = Number(power ? `${digits}e${power}` : digits)
+  if (!Number.isFinite(value)) return null
+  const places = Math.max(0, decimals.length - power)
+  const plain = power ? value.toFixed(Math.min(places, 100)) : digits
+  const half = 0.5 * 10 ** (power - decimals.length)
+  const scanned = { value, half, ...span, plain }
+  if (ambiguous) return { ...scanned, ambiguous }
+  if (sign === ',') return { ...scanned, odd: 'decimal-comma' }
+  return exponent !== undefined || /_|\.$|\..*\./.test(mantissa) ? { ...scanned, odd: 'spelling' } : scanned
+}
+
+/** Which sign parts the decimals: the last one, where the others part thousands. null: it is no number at all. */
+function decimalSign(digits: string): { sign: '.' | ',' | ''; ambiguous?: true } | null {
+  const signs = digits.replace(/\d/g, '')
+  if (signs === '' || signs === '.') return { sign: signs as '' | '.' }
+  if (signs === ',') return /^[1-9]\d{0,2},\d{3}$/.test(digits) ? { sign: ',', ambiguous: true } : { sign: ',' }
+  if (/^\d{1,3}(,\d{3})+$/.test(digits) || /^\d{1,3}(\.\d{3})+$/.test(digits)) return { sign: '' }
+  if (/^\d{1,3}(,\d{3})+\.\d*$/.test(digits)) return { sign: '.' }
+  if (/^\d{1,3}(\.\d{3})+,\d+$/.test(digits)) return { sign: ',' }
+  return null
+}

@@ -1,0 +1,73 @@
+/** A text in plain characters, with the way back to the characters that were typed. */
+export interface Plain {
+  readonly typed: string
+  readonly text: string
+  /** Offset in `typed` where the character at `i` of `text` starts; `i` may be the length. */
+  start(i: number): number
+  /** Offset in `typed` behind the character before `i`. */
+  end(i: number): number
+  /** Places in `text` where a look-alike was read as the character that was meant. */
+  readonly lookalikes: readonly number[]
+}
+
+/**
+ * Reads look-alikes of a PDF or a keyboard as what they mean: dashes as minus, the ordinal sign as degree, no-break and
+ * thin blanks as blanks, full-width digits, primes, one-character fractions; and Unicode's compatibility forms (NFKC).
+ */
+export function plain(typed: string): Plain {
+  const { length } = typed
+  if (/^[ -~°±²Ω]*$/.test(typed)) {
+    const text = typed.replaceAll('²', '2')
+    return { typed, text, start: (i) => Math.min(i, length), end: (i) => Math.min(i, length), lookalikes: [] }
+  }
+  let text = ''
+  const starts: number[] = []
+  const ends: number[] = []
+  const lookalikes: number[] = []
+  let at = 0
+  for (const char of typed) {
+    const meant = read(char, text)
+    if (surprising.test(char)) lookalikes.push(text.length)
+    for (let i = 0; i < meant.length; i++) {
+      starts.push(at)
+      ends.push(at + char.length)
+    }
+    text += meant
+    at += char.length
+  }
+  return { typed, text, start: (i) => starts[i] ?? length, end: (i) => ends[i - 1] ?? 0, lookalikes }
+}
+
+/** Worth a quiet fix: they look right and are not. The minus sign U+2212, `℃`, `µ` and blanks are right as they are. */
+const surprising = /[‐‑‒–—―﹣－º˚⁰０-９．，％]/u
+
+const table: Readonly<Record<string, string>> = {
+  º: '°',
+  '˚': '°',
+  '⁰': '°',
+  '’': "'",
+  '‘': "'",
+  '′': "'",
+  '″': '"',
+  '”': '"',
+  '“': '"',
+  '⁄': '/',
+  '∕': '/',
+  '∼': '~',
+  '≈': '~',
+  '〜': '~',
+  '×': 'x',
+  '·': '·',
+  '\t': ' ',
+}
+
+function read(char: string, before: string): string {
+  const known = table[char]
+  if (known !== undefined) return known
+  if (/[‐‑‒–—―−﹣－]/u.test(char)) return '-'
+  if (/[\u200B-\u200D\u2060\uFEFF\u00AD]/u.test(char)) return ''
+  if (/\s/u.test(char)) return ' '
+  const folded = char.normalize('NFKC').replaceAll('⁄', '/')
+  // one-character fractions: 46½ is 46 1/2
+  return /^\d+\/\d+$/.test(folded) && /\d$/.test(before) ? ` ${folded}` : folded
+}

@@ -1,0 +1,69 @@
+import type { Draft, Note, ReadOptions, Task } from './draft.ts'
+import { problem } from './draft.ts'
+import { kinds } from './kinds.ts'
+import { plain } from './plain.ts'
+import type { QuantityKind, Reading, Remark } from './quantity.ts'
+import { readRange } from './read-range.ts'
+import { readOne } from './read-one.ts'
+import { readTolerance } from './read-tolerance.ts'
+
+export type { ReadOptions } from './draft.ts'
+
+/**
+ * Reads a quantity as a datasheet prints it.
+ *
+ * @param text     the scalar as typed, without quotes
+ * @param kind     what the field holds
+ * @param options  what a bare number is taken for
+ * @returns        the quantity with remarks on harmless spellings, or why it is none; never throws
+ */
+export function readQuantity(text: string, kind: QuantityKind, options: ReadOptions = {}): Reading {
+  const draft = attempt(text, kind, options)
+  const reads = (mend: { text: string }) =>
+    mend.text !== text && attempt(mend.text, kind, options).quantity !== undefined
+  if (draft.problem) return { problem: { ...draft.problem, mends: draft.problem.mends().filter(reads) } }
+  if (draft.notes.length === 0) return { quantity: draft.quantity, remarks: [] }
+  return { quantity: draft.quantity, remarks: draft.notes.map((note) => remark(text, note, draft.notes, reads)) }
+}
+
+function attempt(text: string, kind: QuantityKind, options: ReadOptions): Draft {
+  const task: Task = { plain: plain(text), kind, options }
+  if (notGiven.test(task.plain.text)) {
+    const length = task.plain.text.length
+    const what = text.trim() === '' ? 'Nothing is given here' : `"${text.trim()}" says that it is not given`
+    return problem(task, 'not-given', 0, length, `${what}: leave the field out, or write ${kinds[kind].example}`)
+  }
+  const draft = readerOf(kind)(task)
+  return draft.problem ? draft : { quantity: draft.quantity, notes: [...draft.notes, ...lookalikes(task)] }
+}
+
+const notGiven =
+  /^\s*(?:[-–]+|\?+|~|\.{2,}|n\.? ?[/.] ?[ad]\.?|n\.?[ad]\.?|t\.?b\.?[acd]\.?|nan|null|none|nil|unknown|not (?:given|stated|known|available|applicable|specified)|x{2,})?\s*$/i
+
+function readerOf(kind: QuantityKind): (task: Task) => Draft {
+  return kind === 'temperature-range' ? readRange : kind === 'tolerance' ? readTolerance : readOne
+}
+
+/** Characters that look right and are not; a dash between two ends of a range is right. */
+function lookalikes({ plain: { text, typed, ...plain } }: Task): Note[] {
+  const odd = plain.lookalikes.filter((i) => text[i] !== '-' || /^$|[/.~+]\s*$/.test(text.slice(0, i)))
+  return odd.map((i) => {
+    const start = plain.start(i)
+    const end = plain.end(i + 1)
+    const [was, meant] = [typed.slice(start, end), text[i] ?? '']
+    const message = `${charName(was)} was read as "${meant}"`
+    return { code: 'spelling', message, start, end, replacement: meant, why: `plain "${meant}"`, certainty: 'same' }
+  })
+}
+
+function charName(char: string): string {
+  return `"${char}" (U+${char.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')})`
+}
+
+/** A remark's mend makes all harmless mends at once, so that applying one does not undo another. */
+function remark(text: string, note: Note, notes: readonly Note[], reads: (mend: { text: string }) => boolean): Remark {
+  const edits = notes.filter((n) => n === note || n.certainty === 'same').sort((a, b) => b.start - a.start)
+  const mended = edits.reduce((t, e) => t.slice(0, e.start) + e.replacement + t.slice(e.end), text)
+  const mend = { text: mended.trim(), why: note.why, certainty: note.certainty }
+  return { code: note.code, message: note.message, start: note.start, end: note.end, mends: [mend].filter(reads) }
+}

@@ -1,0 +1,93 @@
+import { isCurrency } from './currencies.ts'
+import type { Dimension } from './dimension.ts'
+import { kinds } from './kinds.ts'
+import type { QuantityKind } from './quantity.ts'
+import { findUnit, units } from './units.ts'
+
+/** A unit that was typed: its usual symbol, and whether the spelling was only nearly right (`w` for `W`). */
+export interface UnitFound {
+  readonly symbol: string
+  readonly dimension: Dimension
+  readonly nearly?: true
+}
+
+/** Blanks, powers and `per` aside: `% per deg C` is `%/degC`. */
+export const unitKey = (text: string): string =>
+  text
+    .replace(/\s*\bper\b\s*/i, '/')
+    .replace(/[\s^]+/g, '')
+    .replace(/\.$/, '')
+
+/** The unit of `kind` that a text spells, or null. */
+export function unitOfKind(text: string, kind: QuantityKind): UnitFound | null {
+  const key = unitKey(text)
+  const { dimensions } = kinds[kind]
+  if (kind === 'money') return currency(key)
+  const exact = findUnit(key)
+  if (exact && dimensions.includes(exact.dimension)) return exact
+  const lower = findUnit(key.toLowerCase())
+  if (lower && dimensions.includes(lower.dimension) && !prefixed.test(key)) return lower
+  const folded = foldedUnits(kind).get(key.toLowerCase())
+  return folded && !prefixed.test(key) ? { ...folded, nearly: true } : null
+}
+
+/** The unit of any kind that a text spells exactly, or null. */
+export function unitOfAnyKind(text: string): UnitFound | null {
+  const key = unitKey(text)
+  return findUnit(key) ?? (isCurrency(key) ? { symbol: key, dimension: 'money' } : null)
+}
+
+/** A thousandth or a million: here upper and lower case differ, so nothing is guessed. */
+const prefixed = /^[mM](W|V|A|J|Ω|ohm)/i
+
+function currency(key: string): UnitFound | null {
+  if (isCurrency(key)) return { symbol: key, dimension: 'money' }
+  const upper = key.toUpperCase()
+  return isCurrency(upper) ? { symbol: upper, dimension: 'money', nearly: true } : null
+}
+
+const folds = new Map<QuantityKind, Map<string, UnitFound>>()
+
+function foldedUnits(kind: QuantityKind): Map<string, UnitFound> {
+  let fold = folds.get(kind)
+  if (!fold) {
+    const { dimensions } = kinds[kind]
+    const own = [...units].filter(([spelling, unit]) => dimensions.includes(unit.dimension) && !prefixed.test(spelling))
+    fold = new Map(own.map(([spelling, unit]) => [spelling.toLowerCase(), unit]))
+    folds.set(kind, fold)
+  }
+  return fold
+}
+
+/** Units of `kind` that a mistyped one may have meant, likeliest first, never empty. */
+export function nearestUnits(text: string, kind: QuantityKind, usual: string): readonly string[] {
+  const key = unitKey(text)
+  const { dimensions, units: symbols } = kinds[kind]
+  const longer = symbols.filter(
+    (s) => key !== '' && s !== key && (s.startsWith(`${key}/`) || s === `${key}2` || s === `${key}h`),
+  )
+  const spellings: [string, string][] = kind === 'money' ? symbols.map((s) => [s, s]) : []
+  for (const [spelling, unit] of units) if (dimensions.includes(unit.dimension)) spellings.push([spelling, unit.symbol])
+  const near = spellings
+    .map(([spelling, symbol]) => ({ symbol, off: distance(key, spelling) }))
+    .filter(({ symbol, off }) => off <= Math.max(1, Math.floor(symbol.length / 3)) && off < Math.max(2, key.length))
+    .sort((a, b) => a.off - b.off)
+  return [...new Set([...longer, ...near.map(({ symbol }) => symbol), usual])].slice(0, 3)
+}
+
+/** Edits between two short texts, a swap of neighbours counted as one. */
+function distance(a: string, b: string): number {
+  if (Math.abs(a.length - b.length) > 3) return 4
+  let before: number[] = []
+  let last = Array.from({ length: b.length + 1 }, (_, j) => j)
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i]
+    for (let j = 1; j <= b.length; j++) {
+      const swap = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? before[j - 2]! + 1 : Infinity
+      row.push(Math.min(last[j]! + 1, row[j - 1]! + 1, last[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1), swap))
+    }
+    before = last
+    last = row
+  }
+  return last[b.length]!
+}

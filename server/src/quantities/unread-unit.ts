@@ -1,0 +1,67 @@
+import type { Draft, Task } from './draft.ts'
+import { guess, problem, replaced } from './draft.ts'
+import { dimensionNames, kinds } from './kinds.ts'
+import { usualUnit } from './measure.ts'
+import type { Scanned } from './number.ts'
+import { nearestUnits, unitKey, unitOfAnyKind, unitOfKind } from './unit-text.ts'
+
+/** Parts a unit from what stands behind it: `V, typ`, `in.`, `USD;`. null where no part of it is a unit. */
+export function trailing(rest: string, isUnit: (unit: string) => boolean): { unit: string; extra: string } | null {
+  if (isUnit(rest)) return { unit: rest, extra: '' }
+  const cut = /^(.*?)([\s,;(]*(?:typ|max|min|nom|approx|each)\.?\)?|\s*[.,;]-*)\s*$/i.exec(rest)
+  if (!cut) return null
+  const [, unit = '', extra = ''] = cut
+  return unit.trim() === '' || isUnit(unit) ? { unit, extra: extra.trim() } : null
+}
+
+/** A number stands there, and what follows is no unit of the kind: say what it is and what would fit. */
+export function unreadUnit(task: Task, number: Scanned): Draft {
+  const { text, typed, ...plain } = task.plain
+  const rest = text.slice(number.end)
+  const start = number.end + (rest.length - rest.trimStart().length)
+  const end = text.trimEnd().length
+  const unit = text.slice(start, end)
+  const shown = typed.slice(plain.start(start), plain.end(end))
+  const wanted = `${kinds[task.kind].name} is expected here, such as ${kinds[task.kind].example}`
+
+  const sign = /^[-+]\s*/.exec(unit)
+  if (sign && unitOfKind(unit.slice(sign[0].length) || usualUnit(task), task.kind)) {
+    const mend = `${sign[0].trim()}${number.plain} ${unit.slice(sign[0].length)}`.trim()
+    return problem(task, 'misplaced-sign', start, start + 1, `The sign stands behind the number; write ${mend}`, () => [
+      guess(mend, 'the sign before the number'),
+    ])
+  }
+  const other = unitOfAnyKind(unit)
+  const units = () =>
+    nearestUnits(unit, task.kind, usualUnit(task)).map((u) =>
+      guess(replaced(task, start, end, spaced(text, start, u)), `in ${u}`),
+    )
+  if (other) {
+    const message = `"${shown}" is a unit of ${dimensionNames[other.dimension]}; ${wanted}`
+    return problem(task, 'wrong-dimension', start, end, message, () => units().slice(0, 2))
+  }
+  const second = /(?<![A-Za-wyzΩ%°^\d/.,])[-+±]?\.?\d/.exec(unit)
+  if (second) return twoNumbers(task, number, start + second.index, end, wanted)
+  return problem(task, 'unknown-unit', start, end, `"${shown}" is no unit known here; ${wanted}`, units)
+}
+
+/** Letters may touch the number where they did; nothing else may. */
+const spaced = (text: string, start: number, unit: string) =>
+  text[start - 1] === ' ' || /^[A-Za-z%°]/.test(unit) ? unit : ` ${unit}`
+
+function twoNumbers(task: Task, first: Scanned, start: number, end: number, wanted: string): Draft {
+  const { typed, text, ...plain } = task.plain
+  const shown = typed.slice(plain.start(start), plain.end(end))
+  const ahead = typed.slice(0, plain.start(start)).replace(/(?:[\s,;:x/&(+~=]|\b(?:and|or|to|by)|-)+$/i, '')
+  const behind = shown.replace(/\)$/, '')
+  const unit = /[^\d\s.,]*$/.exec(unitKey(behind))?.[0] ?? ''
+  const bare = first.end === ahead.length && unitOfKind(unit, task.kind)
+  return problem(
+    task,
+    'two-numbers',
+    start,
+    end,
+    `One number belongs here and "${shown}" is a second one; ${wanted}`,
+    () => [guess(bare ? `${ahead} ${unit}` : ahead, 'the first number'), guess(behind, 'the second number')],
+  )
+}
