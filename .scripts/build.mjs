@@ -1,0 +1,50 @@
+// Bundles the five programs of the package into dist/ and refuses a bundle that breaks a promise of the README.
+//   node .scripts/build.mjs              all of it
+//   node .scripts/build.mjs --if-stale   only when a source is younger than the last build
+import { build } from 'esbuild'
+import { chmodSync, existsSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { extname, join } from 'node:path'
+import { broken } from './build/promises.mjs'
+import { metafileSizes } from './build/sizes.mjs'
+
+const stamp = 'dist/.built'
+if (process.argv.includes('--if-stale') && !stale()) process.exit(0)
+
+const common = { bundle: true, minify: true, keepNames: false, legalComments: 'none', metafile: true, logLevel: 'warning' }
+const node = { ...common, platform: 'node', format: 'cjs', target: 'node20', mainFields: ['module', 'main'] }
+const web = { ...common, platform: 'browser', target: 'es2022', mainFields: ['browser', 'module', 'main'] }
+
+const programs = [
+  { ...node, entry: 'server/src/terminal/node.ts', outfile: 'dist/wattproof.js', banner: { js: '#!/usr/bin/env node' } },
+  { ...node, entry: 'server/src/editor/node.ts', outfile: 'dist/server.js' },
+  { ...node, entry: 'client/src/desktop.ts', outfile: 'dist/client.js', external: ['vscode', './session.js'] },
+  { ...node, entry: 'client/src/session-desktop.ts', outfile: 'dist/session.js', external: ['vscode'] },
+  { ...web, entry: 'server/src/editor/web.ts', outfile: 'dist/web/server.js', format: 'iife' },
+  { ...web, entry: 'client/src/web.ts', outfile: 'dist/web/client.js', format: 'cjs', external: ['vscode'] },
+]
+
+rmSync('dist', { recursive: true, force: true })
+const results = await Promise.allSettled(
+  programs.map(async ({ entry, ...options }) => (await build({ ...options, entryPoints: [entry] })).metafile),
+)
+const built = results.flatMap((result) => (result.status === 'fulfilled' ? [result.value] : []))
+if (built.length < programs.length) process.exitCode = 1 // esbuild has said why
+if (existsSync('dist/wattproof.js')) chmodSync('dist/wattproof.js', 0o755)
+
+for (const line of metafileSizes(built)) console.log(line)
+for (const problem of broken(built)) {
+  console.error(problem)
+  process.exitCode = 1
+}
+if (!process.exitCode) writeFileSync(stamp, '')
+
+function stale() {
+  if (!existsSync(stamp)) return true
+  const built = statSync(stamp).mtimeMs
+  const sources = ['client/src', 'server/src', 'schemas'].flatMap((folder) =>
+    readdirSync(folder, { recursive: true }).map((name) => join(folder, String(name))),
+  )
+  return [...sources, 'package.json', '.scripts/build.mjs']
+    .filter((path) => ['.ts', '.js', '.mjs', '.json', '.css'].includes(extname(path)))
+    .some((path) => statSync(path).mtimeMs > built)
+}

@@ -1,0 +1,24 @@
+import { commands, workspace, type ExtensionContext } from 'vscode'
+import { isRecord, skippedGlob } from './records.ts'
+import type { Session, StartSession } from './session.ts'
+
+/**
+ * Waits for the first record or library before anything heavy is loaded: this runs in every window that has a YAML or
+ * JSON file open.
+ */
+export function waitForRecord(context: ExtensionContext, start: () => StartSession): void {
+  let session: Promise<Session> | undefined
+  const begin = () => (session ??= start()(context))
+  const beginFor = ({ uri }: { uri: { path: string } }) => {
+    if (isRecord(uri.path)) void begin()
+  }
+
+  context.subscriptions.push(
+    workspace.onDidOpenTextDocument(beginFor),
+    commands.registerCommand('wattproof.newPanelRecord', async () => (await begin()).newRecord('panel')),
+  )
+  workspace.textDocuments.forEach(beginFor)
+  void workspace.findFiles('**/wattproof.{yaml,yml}', skippedGlob, 1).then(([library]) => {
+    if (library) void begin()
+  })
+}

@@ -1,0 +1,49 @@
+import { Uri, window, workspace } from 'vscode'
+import type { BaseLanguageClient } from 'vscode-languageclient'
+import { skeletonRequest } from '../../server/src/editor/protocol.ts'
+
+/**
+ * Asks for a name and a folder and opens a commented skeleton under that name. Nothing is written to disk until the
+ * person saves.
+ */
+export async function newRecord(client: BaseLanguageClient, kind: string): Promise<void> {
+  const id = await window.showInputBox({
+    title: `New ${kind} record`,
+    prompt: `The id that systems refer to it by: the record becomes ID.${kind}.yaml`,
+    placeHolder: 'tern-110',
+    validateInput: (text) =>
+      /^[a-z0-9][a-z0-9._-]*$/i.test(text.trim()) ? null : 'Letters, digits, dots and dashes, beginning with a letter or digit',
+  })
+  if (!id) return
+  const name = `${id.trim()}.${kind}.yaml`
+  const folder = await chosenFolder(kind)
+  if (folder === null) return
+  const target = folder && Uri.joinPath(folder, name)
+  if (target && (await exists(target))) {
+    await window.showTextDocument(target)
+    void window.showInformationMessage(`${name} is there already.`)
+    return
+  }
+  const { text } = await client.sendRequest<{ text: string }>(skeletonRequest, { kind })
+  const document = await workspace.openTextDocument((target ?? Uri.file(name)).with({ scheme: 'untitled' }))
+  const editor = await window.showTextDocument(document)
+  await editor.edit((edit) => edit.insert(document.positionAt(0), text))
+}
+
+/** The folder of the record that is open, else the one the person picks; undefined in a window without folders. */
+async function chosenFolder(kind: string): Promise<Uri | null | undefined> {
+  const open = window.activeTextEditor?.document.uri
+  if (open && open.scheme !== 'untitled' && open.path.endsWith(`.${kind}.yaml`)) return Uri.joinPath(open, '..')
+  const folders = workspace.workspaceFolders ?? []
+  if (folders.length <= 1) return folders[0]?.uri
+  return (await window.showWorkspaceFolderPick())?.uri ?? null
+}
+
+async function exists(uri: Uri): Promise<boolean> {
+  try {
+    await workspace.fs.stat(uri)
+    return true
+  } catch {
+    return false
+  }
+}

@@ -1,0 +1,53 @@
+import { extensions, window, workspace, type ExtensionContext } from 'vscode'
+import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient'
+import { answerFiles } from './library-files.ts'
+import { newRecord } from './new-record.ts'
+import { recordGlob } from './records.ts'
+
+/** What the entry can do once the language server is there. */
+export interface Session {
+  newRecord(kind: string): Promise<void>
+}
+export type StartSession = (context: ExtensionContext) => Promise<Session>
+
+type MakeClient = (context: ExtensionContext, options: LanguageClientOptions) => BaseLanguageClient
+
+/** A session with the language server that `make` starts: in a process on the desktop, in a worker in a browser. */
+export function sessionWith(make: MakeClient): StartSession {
+  return async (context) => {
+    const log = window.createOutputChannel('Wattproof', { log: true })
+    const client = make(context, {
+      documentSelector: schemes().map((scheme) => ({ scheme, pattern: recordGlob })),
+      outputChannel: log,
+      initializationOptions: () => ({ syntaxElsewhere: yamlIsCheckedElsewhere() }),
+      connectionOptions: { maxRestartCount: 4 }, // within three minutes; then it says so and stays down
+      markdown: { isTrusted: false, supportHtml: false },
+    })
+    answerFiles(client)
+    context.subscriptions.push(log, client, restartWhenYamlCheckerComesOrGoes(client))
+    await client.start()
+    return { newRecord: (kind) => newRecord(client, kind) }
+  }
+}
+
+/**
+ * Files, new files, and whatever the folders of this window are made of. Older versions from source control and other
+ * read-only copies have schemes of their own and get no findings.
+ */
+function schemes(): string[] {
+  return [...new Set(['file', 'untitled', 'vscode-vfs', ...(workspace.workspaceFolders ?? []).map((f) => f.uri.scheme)])]
+}
+
+/** True where an enabled extension reports plain YAML syntax already, so that nothing is said twice. */
+function yamlIsCheckedElsewhere(): boolean {
+  return extensions.getExtension('redhat.vscode-yaml') !== undefined
+}
+
+function restartWhenYamlCheckerComesOrGoes(client: BaseLanguageClient) {
+  let before = yamlIsCheckedElsewhere()
+  return extensions.onDidChange(() => {
+    const now = yamlIsCheckedElsewhere()
+    if (now !== before && client.isRunning()) void client.stop().then(() => client.start())
+    before = now
+  })
+}
