@@ -2,6 +2,7 @@ import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { hazards, type Hazard } from '../text/hazards/index.ts'
 import { plainMessage } from '../text/plain-problem.ts'
+import type { Span } from '../text/span.ts'
 import type { Tree } from '../text/tree.ts'
 import { reading } from './facts.ts'
 
@@ -23,9 +24,11 @@ export function hazardsOf(tree: Tree): HazardsFound {
       ...found.map(({ facts, hazard }) =>
         finding(facts, hazard, hazard.message, { corrections: hazard.mends.map((mend) => ({ ...mend, pointer: hazard.pointer })) }),
       ),
-      ...rest.map((problem) => finding(reading.syntax, { pointer: '', span: problem.span }, plainMessage(problem))),
+      ...rest.map((problem) => plainMessage(tree.text, problem)).map(({ message, span }) => finding(reading.syntax, { pointer: '', span }, message)),
     ],
     spoiled: new Set(found.flatMap(({ hazard }) => hazard.spoils)),
     swallowed: new Set(found.flatMap(({ hazard }) => hazard.swallows)),
   }
 }
+
+const explains = ({ span }: Hazard, problem: Span) => span.start <= problem.end && problem.start <= span.end

@@ -1,13 +1,17 @@
-import { formatIn } from '../quantities/format.ts'
+import type { Measure } from '../records/field.ts'
 
 /** A share as people read it: 17.1 %. */
-export const percent = (share: number): string => formatIn(share, '1')
+export const percent = (share: number): string => `${Number((100 * share).toPrecision(3))} %`
 
 /** A deviation from 1: `4.2 % above`. */
 export function offBy(ratio: number): string {
   const by = Math.abs(ratio - 1)
   return by >= 1 ? `${Number(ratio.toPrecision(2))} times` : `${Number((100 * by).toPrecision(2))} % ${ratio > 1 ? 'above' : 'below'}`
 }
+
+/** ` (-0.58 %/°C)` behind a coefficient that was typed in volts, amperes or watts per degree; nothing behind a relative one. */
+export const asPercent = (typed: Measure, value: number): string =>
+  typed.quantity.dimension === 'per-kelvin' ? '' : ` (${percentPerDegree(value)})`
 
 /** A relative coefficient [1/K] as datasheets print it: -0.38 %/°C. */
 export const percentPerDegree = (value: number): string => `${Number((100 * value).toPrecision(3))} %/°C`

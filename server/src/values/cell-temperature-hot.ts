@@ -1,4 +1,4 @@
-import { cellTemperature, rossCoefficient } from '../physics/temperature.ts'
+import { cellTemperature, rossCoefficient } from '../physics/mounting.ts'
 import type { Derived } from './derived.ts'
 import { hottest, mountingRise, noct } from './inputs.ts'
 

@@ -4,7 +4,7 @@ import type { Panel } from '../records/records.generated.ts'
 import type { Input } from './derived.ts'
 import { mountingOf } from './site.ts'
 import type { InputShown } from './value.ts'
-import { assumedNoct, installedNoctRise } from '../physics/temperature.ts'
+import { assumedNoct, installedNoctRise } from '../physics/mounting.ts'
 
 const shown = (name: string, field: Measure | undefined, unit: string): InputShown | undefined =>
   field && { name, value: field.value, unit, text: field.text, pointer: field.pointer }

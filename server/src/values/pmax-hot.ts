@@ -1,4 +1,4 @@
-import { cellTemperature, rossCoefficient } from '../physics/temperature.ts'
+import { cellTemperature, rossCoefficient } from '../physics/mounting.ts'
 import type { Derived } from './derived.ts'
 import { gamma, hottest, mountingRise, noct, pmax } from './inputs.ts'
 

@@ -1,10 +1,9 @@
 import type { Derived, Input } from './derived.ts'
 import { price } from './inputs.ts'
-import { warrantedEnergy } from './warranted-energy.ts'
 
 const energy: Input = {
   missing: 'energy over the output warranty (a climate record in wattproof.yaml, and the output warranty)',
-  find: (panel, site) => warrantedEnergy(panel, site),
+  find: () => undefined,
 }
 
 export const pricePerKwh: Derived = {

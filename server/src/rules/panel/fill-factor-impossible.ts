@@ -1,5 +1,5 @@
 import type { PanelRule } from '../about.ts'
-import { greenFillFactor } from '../../physics/coefficients.ts'
+import { greenFillFactor } from '../../physics/fill-factor.ts'
 import { inside, short } from '../band.ts'
 import { isCrystalline } from '../technology.ts'
 

@@ -1,7 +1,7 @@
 import type { PanelRule } from '../about.ts'
 import { relative } from '../../values/inputs.ts'
 import { inside } from '../band.ts'
-import { percentPerDegree } from '../words.ts'
+import { asPercent } from '../words.ts'
 
 export const iscCoefficientAbsurd: PanelRule = {
   id: 'isc-coefficient-absurd',
@@ -14,7 +14,7 @@ export const iscCoefficientAbsurd: PanelRule = {
     const value = relative(isc, panel.stc.isc)
     if (!isc || value === undefined || inside(value, [-0.001, 0.0025])) return null
     return {
-      message: `The Isc coefficient ${isc.text} is ${percentPerDegree(value)}, outside -0.1 to 0.25 %/°C`,
+      message: `The Isc coefficient ${isc.text}${asPercent(isc, value)} is outside -0.1 to 0.25 %/°C`,
       suspects: [isc],
       severity: inside(value, [-0.005, 0.006]) ? 'warning' : 'error',
     }

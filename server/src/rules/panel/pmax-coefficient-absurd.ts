@@ -1,7 +1,7 @@
 import type { PanelRule } from '../about.ts'
 import { relative } from '../../values/inputs.ts'
 import { isCrystalline } from '../technology.ts'
-import { percentPerDegree } from '../words.ts'
+import { asPercent, percentPerDegree } from '../words.ts'
 
 export const pmaxCoefficientAbsurd: PanelRule = {
   id: 'pmax-coefficient-absurd',
@@ -17,7 +17,7 @@ export const pmaxCoefficientAbsurd: PanelRule = {
     if (low <= value && value <= high) return null
     const severity = value < -0.012 || value > -0.0005 ? 'error' : 'warning'
     return {
-      message: `The Pmax coefficient ${pmax.text} is ${percentPerDegree(value)}, outside ${percentPerDegree(low)} to ${percentPerDegree(high)}`,
+      message: `The Pmax coefficient ${pmax.text}${asPercent(pmax, value)} is outside ${percentPerDegree(low)} to ${percentPerDegree(high)}`,
       suspects: [pmax],
       severity,
     }

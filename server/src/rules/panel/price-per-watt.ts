@@ -17,7 +17,7 @@ export const pricePerWatt: PanelRule = {
     const currency = amount.quantity.unit
     const perWatt = amount.value / pmax.value
     if (low <= perWatt && perWatt <= high) return null
-    const far = perWatt < low / 4 || perWatt > high * 4
+    const far = perWatt < low / 3 || perWatt > high * 3
     return {
       message: `The price ${amount.text} is ${Number(perWatt.toPrecision(3))} ${currency}/W, outside ${low} to ${high} ${currency}/W that is usual for a ${kind} panel`,
       suspects: [amount, pmax],

@@ -1,7 +1,7 @@
 import type { PanelRule } from '../about.ts'
 import { relative } from '../../values/inputs.ts'
 import { isCrystalline } from '../technology.ts'
-import { percentPerDegree } from '../words.ts'
+import { asPercent, percentPerDegree } from '../words.ts'
 
 export const vocCoefficientAbsurd: PanelRule = {
   id: 'voc-coefficient-absurd',
@@ -17,7 +17,7 @@ export const vocCoefficientAbsurd: PanelRule = {
     if (low <= value && value <= high) return null
     const severity = value < -0.01 || value > -0.0005 ? 'error' : 'warning'
     return {
-      message: `The Voc coefficient ${voc.text} is ${percentPerDegree(value)}, outside ${percentPerDegree(low)} to ${percentPerDegree(high)}`,
+      message: `The Voc coefficient ${voc.text}${asPercent(voc, value)} is outside ${percentPerDegree(low)} to ${percentPerDegree(high)}`,
       suspects: [voc],
       severity,
     }

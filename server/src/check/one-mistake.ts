@@ -1,0 +1,95 @@
+import type { Correction, Finding, RuleFacts } from '../findings/finding.ts'
+import { finding } from '../findings/make.ts'
+import type { ReadFile } from '../records/read-file.ts'
+import { readFile } from '../records/read.ts'
+import type { SlipVerdict } from '../slips/verdict.ts'
+import { setScalar } from '../text/edits.ts'
+import { applyEdits } from '../text/span.ts'
+
+export const slipFacts = {
+  slip: {
+    id: 'likely-slip',
+    severity: 'warning',
+    reason: 'A datasheet says the same thing several times over; one mistyped value makes it contradict itself.',
+    source: 'likelihood under relations calibrated on open module ratings of a public list, 2015 to 2022',
+  },
+  disagree: {
+    id: 'ratings-disagree',
+    severity: 'warning',
+    reason: 'These values cannot all be right, and no single typing mistake stands out that would explain them.',
+    source: 'likelihood under relations calibrated on open module ratings of a public list, 2015 to 2022',
+  },
+} as const satisfies Record<string, RuleFacts>
+
+/** What rules say of a record after it was changed. */
+export type Judge = (file: ReadFile<'panel'>) => readonly Finding[]
+
+/**
+ * One mistake yields one finding, on the field most likely wrong: findings that the likeliest slip explains away are
+ * folded into it, with the others' fields as related places.
+ */
+export function oneMistake(file: ReadFile<'panel'>, found: readonly Finding[], verdict: SlipVerdict, judge: Judge): readonly Finding[] {
+  if (verdict.kind === 'slip') return explained(file, found, verdict, judge)
+  const folded = fold(found)
+  const first = verdict.kind === 'disagree' ? file.fields.get(verdict.pointers[0]!) : undefined
+  if (verdict.kind !== 'disagree' || !first || folded.some(isSerious)) return folded
+  const others = verdict.pointers.slice(1).flatMap((p) => file.fields.get(p) ?? [])
+  const related = others.map((field) => ({ span: field.span, message: `this disagrees: ${field.text}` }))
+  return [...folded, finding(slipFacts.disagree, first, verdict.message, { related })]
+}
+
+function explained(
+  file: ReadFile<'panel'>,
+  found: readonly Finding[],
+  verdict: SlipVerdict & { kind: 'slip' },
+  judge: Judge,
+): readonly Finding[] {
+  const field = file.fields.get(verdict.pointer)
+  if (!field) return fold(found)
+  const corrections = [verdict, ...verdict.alternatives].map((one): Correction => {
+    const also = one.also ?? []
+    return {
+      pointer: one.pointer,
+      text: one.text,
+      why: one.why,
+      certainty: 'guess',
+      edits: [one, ...also].map(({ pointer, text }) => setScalar(file.tree, pointer, text)),
+      ...(also.length > 0 && { also }),
+    }
+  })
+  const mended = readFile(file.path, applyEdits(file.tree.text, corrections[0]!.edits)) as ReadFile<'panel'>
+  const left = judge(mended)
+  const gone = found.filter((f) => !left.some((l) => l.rule === f.rule && l.pointer === f.pointer))
+  const lead = strongest(gone.filter(isSerious), verdict.pointer)
+  const cause = lead ? lead.message.replace(/\.$|; [^;]* would agree\.$/, '') : verdict.message
+  const message = `${cause}; ${verdict.text} (${verdict.why}) agrees${verdict.agrees ? ` with ${verdict.agrees}` : ''}.`
+  const places = gone.flatMap((f) => [{ span: f.span, message: f.message }, ...f.related])
+  const facts = lead ? { id: lead.rule, severity: lead.severity, reason: lead.reason, source: lead.source } : slipFacts.slip
+  const one = finding(facts, field, message, {
+    related: distinct(places.filter(({ span }) => span.start !== field.span.start)),
+    corrections,
+  })
+  return [...found.filter((f) => !gone.includes(f)), one]
+}
+
+/** Serious findings that share a field tell of one mistake; the strongest speaks for them. */
+function fold(found: readonly Finding[]): readonly Finding[] {
+  const kept: Finding[] = []
+  const serious = [...found.filter(isSerious)].sort((a, b) => weight(b) - weight(a))
+  for (const one of serious) {
+    const places = new Set([one.span.start, ...one.related.map((r) => r.span.start)])
+    const other = kept.find((k) => places.has(k.span.start) || k.related.some((r) => places.has(r.span.start)))
+    if (!other) kept.push(one)
+  }
+  return found.filter((f) => !isSerious(f) || kept.includes(f))
+}
+
+const isSerious = ({ severity }: Finding) => severity === 'error' || severity === 'warning'
+const weight = ({ severity, corrections }: Finding) => (severity === 'error' ? 2 : 0) + (corrections.length > 0 ? 1 : 0)
+
+const strongest = (found: readonly Finding[], pointer: string): Finding | undefined =>
+  [...found].sort((a, b) => weight(b) - weight(a) || Number(b.pointer === pointer) - Number(a.pointer === pointer))[0]
+
+function distinct<T extends { readonly span: { readonly start: number } }>(places: readonly T[]): readonly T[] {
+  return places.filter((place, i) => places.findIndex((p) => p.span.start === place.span.start) === i)
+}
