@@ -32,7 +32,8 @@ function anchorOffset(tree: Tree, pointer: string): number {
 function outOfQuotes(tree: Tree, offset: number): number {
   const { end } = lineAround(tree.text, offset)
   const running = entriesOf(tree).find(
-    ({ entry: { value } }) => value?.kind === 'scalar' && value.style !== 'block' && value.span.start < end && end < value.span.end,
+    ({ entry: { value } }) =>
+      value?.kind === 'scalar' && value.style !== 'block' && value.span.start < end && end < value.span.end,
   )
   return running ? outOfQuotes(tree, running.entry.value!.span.end) : offset
 }

@@ -10,12 +10,20 @@ import type { Entry, MapNode, Tree } from './tree.ts'
  * indentation and line endings; an empty `valueText` leaves the place behind the colon free. Throws where there is no map
  * and no empty field that could become one.
  */
-export function insertEntry(tree: Tree, parentPointer: string, key: string, valueText: string, afterKey?: string): Edit {
+export function insertEntry(
+  tree: Tree,
+  parentPointer: string,
+  key: string,
+  valueText: string,
+  afterKey?: string,
+): Edit {
   const parent = nodeAtPointer(tree, parentPointer)
   if (parent === null && parentPointer === '') return appendToFile(tree, key, valueText)
   if (parent?.kind === 'map') {
     const after = parent.entries.find((entry) => entry.key === afterKey) ?? parent.entries.at(-1)
-    return parent.flow ? insertInFlow(tree, parent, after, key, valueText) : insertLine(tree, parent, after, key, valueText)
+    return parent.flow
+      ? insertInFlow(tree, parent, after, key, valueText)
+      : insertLine(tree, parent, after, key, valueText)
   }
   const entry = parent === null ? entryAtPointer(tree, parentPointer) : null
   if (!entry || entry.colon === null) throw new Error(`no map ${parentPointer}`)
@@ -58,7 +66,10 @@ function insertInFlow(tree: Tree, map: MapNode, after: Entry | undefined, key: s
   }
   const line = lineAround(tree.text, after.keySpan.start)
   const indent = tree.text.slice(line.start, after.keySpan.start)
-  return insert(entryEnd(after), isBlank(indent) && map.span.start < line.start ? `,${lineEnding(tree.text)}${indent}${text}` : `, ${text}`)
+  return insert(
+    entryEnd(after),
+    isBlank(indent) && map.span.start < line.start ? `,${lineEnding(tree.text)}${indent}${text}` : `, ${text}`,
+  )
 }
 
 function insertFirst(tree: Tree, parent: Entry, key: string, valueText: string): Edit {
@@ -66,7 +77,10 @@ function insertFirst(tree: Tree, parent: Entry, key: string, valueText: string):
   if (map.flow) return insert(parent.colon! + 1, ` { ${written(tree, key, valueText, true)} }`)
   const line = lineAround(tree.text, map.span.start)
   const column = tree.text.slice(line.start, map.span.start).replace(/^\ufeff/, '').length + 2
-  return insert(lineAround(tree.text, parent.colon!).end, lineEnding(tree.text) + ' '.repeat(column) + written(tree, key, valueText, false))
+  return insert(
+    lineAround(tree.text, parent.colon!).end,
+    lineEnding(tree.text) + ' '.repeat(column) + written(tree, key, valueText, false),
+  )
 }
 
 function appendToFile(tree: Tree, key: string, valueText: string): Edit {

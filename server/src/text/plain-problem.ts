@@ -3,12 +3,21 @@ import type { Span } from './span.ts'
 import type { SyntaxProblem } from './tree.ts'
 
 /** One of YAML's own complaints: its code and first words as they come, on the characters that it is about. */
-export function plainProblem(text: string, error: { code: string; message: string; pos: readonly [number, number] }): SyntaxProblem {
+export function plainProblem(
+  text: string,
+  error: { code: string; message: string; pos: readonly [number, number] },
+): SyntaxProblem {
   const start = Math.min(error.pos[0], text.length)
   const end = Math.min(Math.max(error.pos[1], start + 1), text.length)
-  const problem = { code: error.code, message: error.message, span: { start: start === end ? Math.max(0, end - 1) : start, end } }
+  const problem = {
+    code: error.code,
+    message: error.message,
+    span: { start: start === end ? Math.max(0, end - 1) : start, end },
+  }
   const quote = error.message.startsWith('Missing closing') ? openQuote(text) : null
-  return quote === null ? problem : { ...problem, code: 'open-quote', span: { start: quote, end: lineAround(text, quote).end } }
+  return quote === null
+    ? problem
+    : { ...problem, code: 'open-quote', span: { start: quote, end: lineAround(text, quote).end } }
 }
 
 /** The same complaint as a sentence that a person understands, on visible characters. */
@@ -29,27 +38,85 @@ type Sentence = readonly [code: string, words: RegExp, say: (here: string) => st
 
 const any = /(?:)/
 const sentences: readonly Sentence[] = [
-  ['open-quote', any, (here) => `The quote before ${here.slice(1)} is not closed on its line: add one at the end of the text.`],
-  ['BAD_INDENT', /^Flow map/, (here) => `A { is still open before ${here}: close it with } where the fields inside it end.`],
+  [
+    'open-quote',
+    any,
+    (here) => `The quote before ${here.slice(1)} is not closed on its line: add one at the end of the text.`,
+  ],
+  [
+    'BAD_INDENT',
+    /^Flow map/,
+    (here) => `A { is still open before ${here}: close it with } where the fields inside it end.`,
+  ],
   ['BAD_INDENT', /^Flow seq/, (here) => `A [ is still open before ${here}: close it with ] where the list ends.`],
-  ['BAD_INDENT', any, (here) => `${here} is not lined up with its neighbours: fields that belong together begin in the same column.`],
-  ['UNEXPECTED_TOKEN', /flow-map-end|flow-seq-end|^Unexpected flow/, (here) => `${here} closes a bracket that was never opened: take it out, or open it.`],
-  ['UNEXPECTED_TOKEN', /at node end/, (here) => `${here} follows a value that has already ended: put the whole text in quotes, or take it out.`],
+  [
+    'BAD_INDENT',
+    any,
+    (here) => `${here} is not lined up with its neighbours: fields that belong together begin in the same column.`,
+  ],
+  [
+    'UNEXPECTED_TOKEN',
+    /flow-map-end|flow-seq-end|^Unexpected flow/,
+    (here) => `${here} closes a bracket that was never opened: take it out, or open it.`,
+  ],
+  [
+    'UNEXPECTED_TOKEN',
+    /at node end/,
+    (here) => `${here} follows a value that has already ended: put the whole text in quotes, or take it out.`,
+  ],
   ['UNEXPECTED_TOKEN', /Unexpected , /, () => 'A comma stands here with nothing in front of it: take one out.'],
-  ['BLOCK_AS_IMPLICIT_KEY', any, (here) => `${here} is a whole value, but a line below it is indented as if it belonged to it: line that one up with its neighbours.`],
-  ['MULTILINE_IMPLICIT_KEY', any, (here) => `${here} runs on into the next line: a colon or a comma is missing behind it.`],
+  [
+    'BLOCK_AS_IMPLICIT_KEY',
+    any,
+    (here) =>
+      `${here} is a whole value, but a line below it is indented as if it belonged to it: line that one up with its neighbours.`,
+  ],
+  [
+    'MULTILINE_IMPLICIT_KEY',
+    any,
+    (here) => `${here} runs on into the next line: a colon or a comma is missing behind it.`,
+  ],
   ['BLOCK_IN_FLOW', any, (here) => `A comma is missing in ${here}: inside { } and [ ] commas part the fields.`],
-  ['MISSING_CHAR', /^Missing , /, (here) => `A comma is missing before ${here}: inside { } and [ ] commas part the fields.`],
-  ['MISSING_CHAR', /^Implicit map keys/, (here) => `${here} has no colon behind it: a field is a name, a colon, a space and a value.`],
-  ['MISSING_CHAR', /^Comments must/, () => 'A # begins a comment only behind a space: add one, or put the text in quotes.'],
+  [
+    'MISSING_CHAR',
+    /^Missing , /,
+    (here) => `A comma is missing before ${here}: inside { } and [ ] commas part the fields.`,
+  ],
+  [
+    'MISSING_CHAR',
+    /^Implicit map keys/,
+    (here) => `${here} has no colon behind it: a field is a name, a colon, a space and a value.`,
+  ],
+  [
+    'MISSING_CHAR',
+    /^Comments must/,
+    () => 'A # begins a comment only behind a space: add one, or put the text in quotes.',
+  ],
   ['MISSING_CHAR', /^Missing space after :/, (here) => `A space is missing behind the colon before ${here}.`],
   ['MISSING_CHAR', /^Sequence item/, (here) => `${here} stands in a list without the dash that begins an item.`],
-  ['BAD_SCALAR_START', any, (here) => `YAML keeps the sign at the beginning of ${here} for itself: put the text in quotes.`],
-  ['BAD_DQ_ESCAPE', any, (here) => `${here} means nothing in double quotes, where \\ begins a special sign: write \\\\, or use single quotes.`],
+  [
+    'BAD_SCALAR_START',
+    any,
+    (here) => `YAML keeps the sign at the beginning of ${here} for itself: put the text in quotes.`,
+  ],
+  [
+    'BAD_DQ_ESCAPE',
+    any,
+    (here) =>
+      `${here} means nothing in double quotes, where \\ begins a special sign: write \\\\, or use single quotes.`,
+  ],
   ['TAB_AS_INDENT', any, () => 'A tab stands where YAML counts spaces: use spaces.'],
   ['TAG_RESOLVE_FAILED', any, (here) => `A ! begins a type name in YAML, and ${here} is none: put the text in quotes.`],
-  ['BAD_DIRECTIVE', any, (here) => `${here} is an instruction to YAML readers that records do not need: take the line out.`],
-  ['UNEXPECTED_TOKEN', any, (here) => `YAML cannot place ${here} here: check the signs around it, or put the text in quotes.`],
+  [
+    'BAD_DIRECTIVE',
+    any,
+    (here) => `${here} is an instruction to YAML readers that records do not need: take the line out.`,
+  ],
+  [
+    'UNEXPECTED_TOKEN',
+    any,
+    (here) => `YAML cannot place ${here} here: check the signs around it, or put the text in quotes.`,
+  ],
   ['MISSING_CHAR', any, (here) => `A sign is missing around ${here}: check its colon, comma, quotes and brackets.`],
 ]
 
@@ -63,7 +130,8 @@ function visible(text: string, { code, span }: SyntaxProblem): Span {
   const { end } = lineAround(text, start)
   const wide = ['BAD_SCALAR_START', 'BLOCK_AS_IMPLICIT_KEY', 'BAD_INDENT', 'UNEXPECTED_TOKEN'].includes(code)
   const bracket = /^[{}[\],]/.test(text.slice(start))
-  const words = wide && !bracket ? (/^[^\s][^\r\n,[\]{}#:]*/.exec(text.slice(start))?.[0].trimEnd().length ?? 1) : span.end - start
+  const words =
+    wide && !bracket ? (/^[^\s][^\r\n,[\]{}#:]*/.exec(text.slice(start))?.[0].trimEnd().length ?? 1) : span.end - start
   const stop = Math.min(Math.max(start + words, start + 1), Math.max(end, start + 1), text.length)
   const trimmed = text.slice(start, stop).trimEnd().length
   return { start, end: Math.max(start + trimmed, Math.min(start + 1, text.length)) }

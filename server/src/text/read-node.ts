@@ -28,7 +28,8 @@ function readEntry(text: string, pair: Pair, pointer: string, from: number): Ent
   const at = node || !isRanged(pair.key) ? from : rangeOf(pair.key)[0]
   const colon = pair.value === null ? null : colonAfter(text, node?.span.end ?? at)
   // A line without a colon was read as if its last letter were one.
-  const keyEnd = colon === null && pair.value !== null ? lineEndFrom(text, node?.span.end ?? at) : node?.span.end ?? at
+  const keyEnd =
+    colon === null && pair.value !== null ? lineEndFrom(text, node?.span.end ?? at) : (node?.span.end ?? at)
   const keySpan = { start: node?.span.start ?? at, end: keyEnd }
   const key = node?.kind === 'scalar' && node.span.end === keyEnd ? node.text : text.slice(keySpan.start, keySpan.end)
   const own = childPointer(pointer, key)
@@ -69,7 +70,9 @@ const styles: Readonly<Record<string, ScalarNode['style']>> = {
 /** What was typed; where it goes on over several lines, they are joined as YAML does. */
 function plainText(text: string, pointer: string, start: number, end: number): ScalarNode {
   const typed = text.slice(start, end)
-  const joined = /[\r\n]/.test(typed) ? typed.replaceAll(/[ \t]*(?:\r\n?|\n)[ \t]*/g, '\n').replaceAll(/\n(\n*)/g, (_, more) => more || ' ') : typed
+  const joined = /[\r\n]/.test(typed)
+    ? typed.replaceAll(/[ \t]*(?:\r\n?|\n)[ \t]*/g, '\n').replaceAll(/\n(\n*)/g, (_, more) => more || ' ')
+    : typed
   return { kind: 'scalar', pointer, span: { start, end }, text: joined, style: 'plain' }
 }
 

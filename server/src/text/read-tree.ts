@@ -16,7 +16,8 @@ const mostRounds = 8
  */
 export function readTree(text: string): Tree {
   if (text.length > longestText) return unread(text, tooBig(text))
-  const marker = text.includes('<<<<<<<') || text.includes('>>>>>>>') ? /^(?:<{7}|>{7})(?![^ \t\r\n]).*/m.exec(text) : null
+  const marker =
+    text.includes('<<<<<<<') || text.includes('>>>>>>>') ? /^(?:<{7}|>{7})(?![^ \t\r\n]).*/m.exec(text) : null
   if (marker) return unread(text, conflict(marker.index, marker[0].length))
 
   const problems: SyntaxProblem[] = []
@@ -32,7 +33,12 @@ export function readTree(text: string): Tree {
       if (second !== null) problems.push(secondDocument(text, second))
       const comments = parsed.comments.filter(({ span }) => text[span.start] === '#')
       const root = readNode(text, document.contents, '', 0)
-      return { text, root, problems: inOrder([...problems, ...complaints]).map((problem) => plainMessage(text, problem)), comments }
+      return {
+        text,
+        root,
+        problems: inOrder([...problems, ...complaints]).map((problem) => plainMessage(text, problem)),
+        comments,
+      }
     }
     problems.push(...repaired.filter((each) => each.masks.length > 0).map((each) => each.problem))
     masked = applyMasks(masked, masks)

@@ -52,7 +52,9 @@ function tabs(text: string): Mask[] {
 
 /** `voc: - 0.38 %/K` */
 function lonelyMinus(text: string, { start }: Span): Mask[] | null {
-  return text[start] === '-' && /[\s,}\]]|^$/.test(text.slice(start + 1, start + 2)) ? [{ at: start, character: '_' }] : null
+  return text[start] === '-' && /[\s,}\]]|^$/.test(text.slice(start + 1, start + 2))
+    ? [{ at: start, character: '_' }]
+    : null
 }
 
 /** `> 20 %`, `| 5` */
@@ -89,7 +91,13 @@ function keyWithoutColon(text: string, { start, end }: Span, all: readonly Synta
   if (all.some((other) => other.span.start === start && other.code === 'BLOCK_IN_FLOW')) {
     return end <= line.end ? null : [{ at: line.end, character: ',' }]
   }
-  if (text.slice(line.start, start).trim().replace(/^(?:-[ \t]*)+/, '') !== '') return null
+  if (
+    text
+      .slice(line.start, start)
+      .trim()
+      .replace(/^(?:-[ \t]*)+/, '') !== ''
+  )
+    return null
   const last = Math.min(end, line.end) - 1
   return start <= last ? [{ at: last, character: ':' }] : null
 }

@@ -4,10 +4,15 @@ type Style = ScalarNode['style']
 
 /** How `text` must be typed so that it reads as `text` again; `style` is the quoting that stood there before. */
 export function spelledScalar(text: string, style: Style, flow: boolean): string {
-  if (unprintable.test(text)) return JSON.stringify(text)
-  if (style === 'double') return JSON.stringify(text)
+  if (style === 'double' || unprintable.test(text)) return JSON.stringify(text)
   if (style === 'single') return singleQuoted(text)
   if (!needsQuotes(text, flow)) return text
+  return quotedScalar(text)
+}
+
+/** In quotes, needed or not; single ones where double ones would need backslashes. */
+export function quotedScalar(text: string): string {
+  if (unprintable.test(text)) return JSON.stringify(text)
   return /["\\]/.test(text) ? singleQuoted(text) : `"${text}"`
 }
 

@@ -89,7 +89,8 @@ export function pathAtOffset(tree: Tree, offset: number): Entry[] {
 
 function innermost(text: string, node: Node, offset: number): Entry | Node | null | undefined {
   if (node.kind === 'scalar') return null
-  if (node.kind === 'list') return node.items.find((item) => item && item.span.start <= offset && offset <= item.span.end)
+  if (node.kind === 'list')
+    return node.items.find((item) => item && item.span.start <= offset && offset <= item.span.end)
   return node.entries.findLast((entry) => entry.keySpan.start <= offset && offset <= reach(text, entry, node.flow))
 }
 

@@ -1,0 +1,33 @@
+import { spelledScalar } from '../spelling.ts'
+import { hazard, yamlSource, type HazardRule } from './hazard.ts'
+import { strays } from './strays.ts'
+
+export const commaInText: HazardRule = {
+  id: 'comma-cuts-text',
+  severity: 'warning',
+  reason: 'Inside { } a comma parts entries, so a text with a comma in it ends there, and YAML does not complain.',
+  source: yamlSource('7.4'),
+  find: (tree) =>
+    strays(tree)
+      .filter(({ kind }) => kind === 'text')
+      .map(({ entry, head }) => {
+        const span = { start: head!.value!.span.start, end: entry.keySpan.end }
+        const text = tree.text.slice(span.start, span.end)
+        const read = `YAML reads ${head!.key}: ${tree.text.slice(span.start, head!.value!.span.end)} and a stray ${entry.key}`
+        return hazard({
+          message: `The comma before ${entry.key} ends the entry inside { }: ${read}. Put the text in quotes, or give ${entry.key} a colon and a value.`,
+          pointer: entry.pointer,
+          span: entry.keySpan,
+          spoils: [],
+          swallows: [entry.pointer],
+          mends: [
+            {
+              edits: [{ span, text: spelledScalar(text, 'plain', true) }],
+              why: 'the whole text in quotes',
+              certainty: 'guess',
+              text,
+            },
+          ],
+        })
+      }),
+}

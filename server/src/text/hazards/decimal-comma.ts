@@ -1,0 +1,116 @@
+import { groupBy } from '../group.ts'
+import { applyEdits, type Edit } from '../span.ts'
+import { inventory } from '../tree-queries.ts'
+import type { Entry, ListNode, ScalarNode, Tree } from '../tree.ts'
+import { hazard, yamlSource, type Hazard, type HazardRule, type Mend } from './hazard.ts'
+import { strays } from './strays.ts'
+
+export const decimalComma: HazardRule = {
+  id: 'decimal-comma-splits',
+  severity: 'error',
+  reason:
+    'Inside { } and [ ] a comma parts entries, so a decimal comma cuts a number in two, and YAML does not complain.',
+  source: yamlSource('7.4'),
+  find: (tree) => [...inMaps(tree), ...inLists(tree)],
+}
+
+function inMaps(tree: Tree): Hazard[] {
+  const byHead = groupBy(
+    strays(tree).filter(({ kind }) => kind === 'decimal'),
+    ({ head }) => head!,
+  )
+  return [...byHead].map(([head, group]) =>
+    split(
+      tree,
+      head,
+      group.map(({ entry }) => entry),
+    ),
+  )
+}
+
+function split(tree: Tree, head: Entry, pieces: readonly Entry[]): Hazard {
+  const span = { start: head.value!.span.start, end: pieces.at(-1)!.keySpan.end }
+  const typed = tree.text.slice(span.start, span.end)
+  const mends = readings(typed).map(({ text, why }, _, all): Mend => {
+    const certainty = all.length === 1 && /\d,\d/.test(typed) ? 'same' : 'guess'
+    return { edits: [{ span, text }], why, certainty, text }
+  })
+  const rest = pieces.map(({ key }) => key).join(' and a stray ')
+  const read = `YAML reads ${head.key}: ${(head.value as ScalarNode).text} and a stray ${rest}`
+  return hazard({
+    message: `The decimal comma in ${typed} splits the entry inside { }: ${read}.${advice(mends)}`,
+    pointer: head.pointer,
+    span,
+    swallows: pieces.map(({ pointer }) => pointer),
+    mends,
+  })
+}
+
+function inLists(tree: Tree): Hazard[] {
+  return inventory(tree).collections.flatMap((list) => (list.kind === 'list' && list.flow ? inList(tree, list) : []))
+}
+
+/** `[5,92 A]` for its unit, or `[5,92, 6,31]` for its rhythm; `[1,2,3]` is three numbers. */
+function inList(tree: Tree, list: ListNode): Hazard[] {
+  const runs = tightRuns(tree, list)
+  const inRhythm =
+    2 <= runs.length && runs.every((run) => run.length === 2 && run.every((item) => /^-?\d+$/.test(item.text)))
+  const split = runs.filter(
+    (run) =>
+      run.length === 2 && (inRhythm || (/^[-+]?\d[\d.]*$/.test(run[0]!.text) && /^\d+\s*[^\d\s.]/.test(run[1]!.text))),
+  )
+  if (split.length === 0) return []
+  const span = { start: split[0]![0]!.span.start, end: split.at(-1)![1]!.span.end }
+  const typed = tree.text.slice(span.start, span.end)
+  const parts = split.map(([whole, fraction]) => ({ start: whole!.span.start, end: fraction!.span.end }))
+  const edits = parts.map((part): Edit => ({
+    span: part,
+    text: readings(tree.text.slice(part.start, part.end))[0]!.text,
+  }))
+  const text = applyEdits(tree.text, edits).slice(
+    span.start,
+    span.end + applyEdits(tree.text, edits).length - tree.text.length,
+  )
+  return [
+    hazard({
+      message: `A decimal comma in ${typed} splits the item inside [ ]: YAML reads ${split
+        .flat()
+        .map((item) => item.text)
+        .join(' and ')}. Write ${text}.`,
+      pointer: list.pointer,
+      span,
+      spoils: [list.pointer, ...list.items.flatMap((item) => (item ? [item.pointer] : []))],
+      mends: [{ edits, why: 'decimal points', certainty: 'guess', text: `[${text}]` }],
+    }),
+  ]
+}
+
+/** The items that only a comma parts, without a space. */
+function tightRuns(tree: Tree, list: ListNode): ScalarNode[][] {
+  const runs: ScalarNode[][] = []
+  for (const item of list.items) {
+    if (item?.kind !== 'scalar' || item.style !== 'plain') return []
+    const before = runs.at(-1)?.at(-1)
+    if (before && tree.text.slice(before.span.end, item.span.start) === ',') runs.at(-1)!.push(item)
+    else runs.push([item])
+  }
+  return runs
+}
+
+/** What a number with a comma can mean. Three digits behind it may be thousands as well. */
+function readings(typed: string): { text: string; why: string }[] {
+  const [, number, unit] = /^([^\s,]*\d,\s*\d[\d,]*)(.*)$/s.exec(typed) ?? []
+  if (number === undefined) return []
+  const plain = number.replace(/\s/g, '')
+  const commas = plain.split(',').length - 1
+  const decimal = { text: plain.replace(/\.(?=\d{3}[.,])/g, '').replace(',', '.') + unit, why: 'a decimal point' }
+  const thousands = { text: plain.replaceAll(',', '') + unit, why: 'the thousands comma left out' }
+  if (!/^[-+]?[1-9]\d{0,2}(?:,\d{3})+$/.test(plain)) return commas === 1 ? [decimal] : []
+  return commas === 1 ? [decimal, thousands] : [thousands]
+}
+
+function advice(mends: readonly Mend[]): string {
+  return mends.length === 0
+    ? ' Write the number without commas.'
+    : ` Write ${mends.map(({ text }) => text).join(' or ')}.`
+}

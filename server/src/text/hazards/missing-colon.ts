@@ -1,0 +1,42 @@
+import { childPointer } from '../pointer.ts'
+import { hazard, yamlSource, type Hazard, type HazardRule } from './hazard.ts'
+import { strays, withoutColon, type Stray } from './strays.ts'
+
+export const missingColon: HazardRule = {
+  id: 'colon-missing',
+  severity: 'error',
+  reason: 'A field is a name, a colon, a space and a value; without its colon YAML finds no value.',
+  source: yamlSource('8.2.2'),
+  find: (tree) =>
+    strays(tree).flatMap((stray) =>
+      stray.kind === 'no-colon' ? [joined(stray)] : stray.kind === 'bare' ? [bare(stray)] : [],
+    ),
+}
+
+function joined({ entry, map }: Stray): Hazard {
+  const [, key, joint, text] = withoutColon.exec(entry.key)!
+  const pointer = childPointer(map.pointer, key!)
+  const start = entry.keySpan.start + key!.length
+  const edits = [{ span: { start, end: start + joint!.length }, text: ': ' }]
+  return hazard({
+    message: `The colon behind ${key} is missing: YAML reads ${entry.key} as a name without a value. Write ${key}: ${text}.`,
+    pointer,
+    span: entry.keySpan,
+    swallows: [entry.pointer],
+    mends: [
+      {
+        edits,
+        why: 'a colon behind the name',
+        certainty: map.flow || /=|\d/.test(entry.key) ? 'same' : 'guess',
+        text: text!,
+      },
+    ],
+  })
+}
+
+function bare({ entry }: Stray): Hazard {
+  const message = /^[A-Za-z_][\w-]*$/.test(entry.key)
+    ? `${entry.key} has no colon and no value behind it: write ${entry.key}: and what the sheet says.`
+    : `${entry.key} stands alone: give it a name, a colon and a space in front, or take it out.`
+  return hazard({ message, pointer: entry.pointer, span: entry.keySpan, swallows: [entry.pointer] })
+}

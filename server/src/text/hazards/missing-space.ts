@@ -1,0 +1,51 @@
+import { childPointer } from '../pointer.ts'
+import { entriesOf } from '../tree-queries.ts'
+import type { Span } from '../span.ts'
+import type { Tree } from '../tree.ts'
+import { hazard, yamlSource, type Hazard, type HazardRule } from './hazard.ts'
+import { strays, withoutSpace } from './strays.ts'
+
+export const missingSpace: HazardRule = {
+  id: 'colon-without-space',
+  severity: 'error',
+  reason:
+    'A colon parts a field from its value only when a space follows; without one YAML takes the whole line for a word.',
+  source: yamlSource('7.3.3'),
+  find: (tree) => [
+    ...strays(tree)
+      .filter(({ kind }) => kind === 'no-space')
+      .map(({ entry, map }) => glued(entry.key, entry.keySpan, map.pointer, [entry.pointer], [])),
+    ...onlyChildren(tree),
+  ],
+}
+
+/** `stc:` with nothing but `voc:22.1 V` below it: a text where a map was meant. */
+function onlyChildren(tree: Tree): Hazard[] {
+  const root = tree.root?.kind === 'scalar' ? [{ value: tree.root, pointer: '', colon: -1 }] : []
+  return [...root, ...entriesOf(tree).map(({ entry }) => entry)].flatMap(({ value, pointer, colon }) => {
+    if (value?.kind !== 'scalar' || value.style !== 'plain' || !withoutSpace.test(value.text)) return []
+    const below = pointer === '' || /[\r\n]/.test(tree.text.slice(colon ?? 0, value.span.start))
+    return below ? [glued(value.text, value.span, pointer, [], [pointer])] : []
+  })
+}
+
+function glued(typed: string, span: Span, parent: string, swallows: string[], spoils: string[]): Hazard {
+  const [, key, text] = withoutSpace.exec(typed)!
+  const pointer = childPointer(parent, key!)
+  const at = span.start + key!.length + 1
+  return hazard({
+    message: `A space is missing behind ${key}: YAML reads ${typed} as one word. Write ${key}: ${text}.`,
+    pointer,
+    span,
+    spoils: [pointer, ...spoils],
+    swallows,
+    mends: [
+      {
+        edits: [{ span: { start: at, end: at }, text: ' ' }],
+        why: 'a space behind the colon',
+        certainty: 'same',
+        text: text!,
+      },
+    ],
+  })
+}

@@ -1,0 +1,35 @@
+import { inventory } from '../tree-queries.ts'
+import type { ScalarNode, Tree } from '../tree.ts'
+import { beginsAsNumber, hazard, quoting, type Hazard, type HazardRule, type Mend } from './hazard.ts'
+
+/** Facts of a hazard that shows in the words of one value: no sound plain text in YAML can match `damaged`. */
+interface TextHazard extends Omit<HazardRule, 'find'> {
+  readonly damaged: RegExp
+  message(text: string, better: string | null): string
+  /** What was probably meant, where that can be told. */
+  better(text: string): { text: string; why: string; certainty: 'same' | 'guess' } | null
+}
+
+export function textHazard({ damaged, message, better, ...facts }: TextHazard): HazardRule {
+  const find = (tree: Tree): Hazard[] =>
+    inventory(tree).scalars.flatMap((node) =>
+      node.style === 'plain' && damaged.test(node.text) && !isMerge(node) ? [found(tree, node)] : [],
+    )
+  const found = (tree: Tree, node: ScalarNode): Hazard => {
+    const guess = better(node.text)
+    const best: Mend[] = guess ? [{ ...guess, edits: [{ span: node.span, text: guess.text }] }] : []
+    const mends =
+      guess?.certainty === 'same' ? best : [...best, quoting(tree, node, node.text, guess ? 'guess' : 'same')]
+    const { pointer, span } = node
+    return hazard({ message: message(node.text, guess?.text ?? null), pointer, span, mends })
+  }
+  return { ...facts, find }
+}
+
+/** A number without the sign in front of it. */
+export function numberBehind(sign: RegExp, text: string): string | null {
+  const rest = text.replace(sign, '')
+  return beginsAsNumber(rest) && !/[,[\]{}#]|: /.test(rest) ? rest : null
+}
+
+const isMerge = ({ pointer }: ScalarNode) => pointer.endsWith('/<<')

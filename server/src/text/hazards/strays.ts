@@ -1,0 +1,39 @@
+import { entriesOf } from '../tree-queries.ts'
+import type { Entry, MapNode, Tree } from '../tree.ts'
+import { beginsAsNumber } from './hazard.ts'
+
+/** A key without a colon, and so without a value: always the trace of a slip. */
+export interface Stray {
+  readonly entry: Entry
+  readonly map: MapNode
+  readonly kind: 'wrapped' | 'no-space' | 'no-colon' | 'decimal' | 'text' | 'bare'
+  /** The entry with a value that the stray was cut from: for `decimal` and `text`. */
+  readonly head: Entry | null
+}
+
+export function strays(tree: Tree): Stray[] {
+  return entriesOf(tree)
+    .filter(({ entry }) => entry.colon === null)
+    .map(({ entry, map }) => {
+      const head = headOf(map, entry)
+      const kind = kindOf(entry.key, map, head)
+      return { entry, map, kind, head: kind === 'decimal' || kind === 'text' ? head : null }
+    })
+}
+
+export const withoutSpace = /^([A-Za-z_][\w-]*):([^\s/].*)$/
+export const withoutColon = /^([A-Za-z_][\w-]*)(\s*=\s*|\s+)(\S.*)$/
+
+function kindOf(key: string, map: MapNode, head: Entry | null): Stray['kind'] {
+  if (map.flow && map.entries.every((entry) => entry.colon === null) && beginsAsNumber(map.entries[0]!.key))
+    return 'wrapped'
+  if (withoutSpace.test(key)) return 'no-space'
+  const value = withoutColon.exec(key)?.[3]
+  if (value && (!map.flow || beginsAsNumber(value))) return 'no-colon'
+  if (!map.flow || head?.value?.kind !== 'scalar' || head.value.style !== 'plain') return 'bare'
+  return /\d$/.test(head.value.text) && /^\d/.test(key) ? 'decimal' : 'text'
+}
+
+function headOf(map: MapNode, stray: Entry): Entry | null {
+  return map.entries.slice(0, map.entries.indexOf(stray)).findLast((entry) => entry.colon !== null) ?? null
+}

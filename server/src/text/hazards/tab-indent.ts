@@ -1,0 +1,67 @@
+import { lineAround } from '../lines.ts'
+import { readTree } from '../read-tree.ts'
+import { applyEdits, type Edit, type Span } from '../span.ts'
+import { entriesOf } from '../tree-queries.ts'
+import type { Tree } from '../tree.ts'
+import { hazard, yamlSource, type HazardRule } from './hazard.ts'
+
+export const tabIndent: HazardRule = {
+  id: 'tab-indents',
+  severity: 'error',
+  reason: 'YAML counts spaces only, so a line that begins with a tab can land in the wrong map.',
+  source: yamlSource('6.1'),
+  find: (tree) => {
+    const first = tree.problems.find(({ code }) => code === 'TAB_AS_INDENT')
+    if (!first) return []
+    const indents = tabbed(tree.text)
+    const edits = indents.map((span): Edit => ({
+      span,
+      text: tree.text.slice(span.start, span.end).replaceAll('\t', unit(tree.text)),
+    }))
+    const mended = readTree(applyEdits(tree.text, edits))
+    const [here, there] = [pointers(tree), pointers(mended)]
+    const moved = [...here, ...there].filter((pointer) => !here.has(pointer) || !there.has(pointer))
+    const start = indents[0]?.end ?? first.span.start
+    const entry = entriesOf(tree).find(({ entry }) => start <= entry.keySpan.start)?.entry
+    const words = /^[ \t]*([^\r\n:#]*)/.exec(tree.text.slice(lineAround(tree.text, start).start))![1]!.trim()
+    const others = indents.length <= 1 ? '' : ` and ${indents.length - 1} more line${indents.length === 2 ? '' : 's'}`
+    const certainty = moved.length === 0 && mended.problems.length === 0 ? 'same' : 'guess'
+    return [
+      hazard({
+        message: `A tab indents ${words}${others}: YAML counts spaces only. Write spaces instead.`,
+        pointer: entry?.pointer ?? '',
+        span: indents[0] ?? first.span,
+        spoils: moved,
+        swallows: moved,
+        explains: indents,
+        mends:
+          edits.length === 0
+            ? []
+            : [
+                {
+                  edits,
+                  why: 'spaces in place of tabs',
+                  certainty,
+                  text: entry?.value?.kind === 'scalar' ? entry.value.text : '',
+                },
+              ],
+      }),
+    ]
+  },
+}
+
+function tabbed(text: string): Span[] {
+  return [...text.matchAll(/^ *\t[ \t]*/gm)].map(({ index, 0: indent }) => ({
+    start: index,
+    end: index + indent.length,
+  }))
+}
+
+/** The file's own step of indentation. */
+function unit(text: string): string {
+  return /:[ \t]*(?:#.*)?\r?\n( +)\S/.exec(text)?.[1] ?? '  '
+}
+
+function pointers(tree: Tree): Set<string> {
+  return new Set(entriesOf(tree).map(({ entry }) => entry.pointer))
+}

@@ -1,0 +1,114 @@
+import { inventory } from '../tree-queries.ts'
+import type { ScalarNode, Tree } from '../tree.ts'
+import { hazard, quoting, type Hazard, type HazardRule, type Mend } from './hazard.ts'
+
+export const twoReadings: HazardRule = {
+  id: 'number-two-readings',
+  severity: 'warning',
+  reason: 'YAML 1.1, which many programs still read, and YAML 1.2 disagree about numbers written in these ways.',
+  source: 'YAML 1.2.2, section 10.3.2; YAML 1.1 type repository, "int" and "float"',
+  find: (tree) =>
+    inventory(tree).scalars.flatMap((node) =>
+      node.style === 'plain' && suspicious.test(node.text) ? found(tree, node) : [],
+    ),
+}
+
+const suspicious = /^[-+]?(?:0[\dbox]|\d+[_:eE])/i
+
+interface Writing {
+  readonly form: RegExp
+  readonly say: (text: string) => string
+  readonly plain?: (text: string) => string
+  /** Where a slip of the hand is likelier than either reading. */
+  readonly spoils?: boolean
+}
+
+const writings: readonly Writing[] = [
+  {
+    form: /^[-+]?0[0-7]+$/,
+    say: (t) => `${t} is ${decimal(t)} in YAML 1.2 and ${octal(t)} in YAML 1.1`,
+    plain: decimal,
+    spoils: true,
+  },
+  {
+    form: /^0o[0-7]+$/,
+    say: (t) => `${t} is ${octal(t.replace('o', ''))} in YAML 1.2 and a text in YAML 1.1`,
+    spoils: true,
+  },
+  {
+    form: /^[-+]?0x[\da-f]+$/i,
+    say: (t) => `${t} is ${hexadecimal(t)} to YAML, counted by sixteens, and a text to a person`,
+    spoils: true,
+  },
+  {
+    form: /^[-+]?0b[01]+$/,
+    say: (t) => `${t} is a text in YAML 1.2 and ${Number.parseInt(t.replace('0b', ''), 2)} in YAML 1.1`,
+    spoils: true,
+  },
+  {
+    form: /^[-+]?[1-9]\d*(?:_\d+)+(?:\.\d*)?$/,
+    say: (t) => `${t} is a text in YAML 1.2 and ${joined(t)} in YAML 1.1`,
+    plain: joined,
+  },
+  {
+    form: /^[-+]?[1-9]\d*(?::[0-5]?\d)+$/,
+    say: (t) => `${t} is a text in YAML 1.2 and ${sixties(t)}, counted by sixties, in YAML 1.1`,
+    spoils: true,
+  },
+  {
+    form: /^[-+]?\d+e[-+]?\d+$/i,
+    say: (t) => `${t} is ${Number(t)} in YAML 1.2 and a text in YAML 1.1`,
+    plain: (t) => String(Number(t)),
+  },
+]
+
+function found(tree: Tree, node: ScalarNode): Hazard[] {
+  const writing = writings.find(({ form }) => form.test(node.text))
+  if (!writing) return []
+  const text = writing.plain?.(node.text)
+  const plain: Mend[] = text
+    ? [
+        {
+          edits: [{ span: node.span, text }],
+          why: 'the same number for every reader',
+          certainty: writing.spoils ? 'guess' : 'same',
+          text,
+        },
+      ]
+    : []
+  const { pointer, span } = node
+  const message = `${writing.say(node.text)}. ${text ? `Write ${text}.` : 'Write a plain number, or put the text in quotes.'}`
+  return [
+    hazard({
+      message,
+      pointer,
+      span,
+      spoils: writing.spoils ? [pointer] : [],
+      mends: [...plain, quoting(tree, node, node.text, 'guess')],
+    }),
+  ]
+}
+
+function decimal(text: string): string {
+  return text.replace(/^([-+]?)0+(?=\d)/, '$1')
+}
+
+function octal(text: string): number {
+  return Number.parseInt(text, 8)
+}
+
+function hexadecimal(text: string): number {
+  return Number.parseInt(text, 16)
+}
+
+function joined(text: string): string {
+  return text.replaceAll('_', '')
+}
+
+function sixties(text: string): number {
+  const sum = text
+    .replace(/^[-+]/, '')
+    .split(':')
+    .reduce((total, part) => 60 * total + Number(part), 0)
+  return text.startsWith('-') ? -sum : sum
+}
