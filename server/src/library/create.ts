@@ -10,6 +10,7 @@ export function createLibrary(): Library {
   const texts = new Map<string, string>()
   const read = new Map<string, ReadFile>()
   let roots: readonly string[] = []
+  let settingsPaths: ReadonlyMap<string, string> = new Map()
   let version = 0
   let byKind = new Map<RecordKind, readonly string[]>()
   let uses: Map<string, ReferencePlace[]> | null = null
@@ -49,8 +50,7 @@ export function createLibrary(): Library {
       return paths.flatMap((path) => library.file(path) ?? []) as unknown as readonly ReadFile<K>[]
     },
     settings(path) {
-      const root = rootOf(path)
-      const own = [...texts.keys()].find((p) => isSettings(p) && folderOf(p) === root)
+      const own = settingsPaths.get(rootOf(path))
       return own === undefined ? undefined : (library.file(own) as ReadFile<'library'> | undefined)
     },
     references: referencesOf,
@@ -68,7 +68,9 @@ export function createLibrary(): Library {
     if (isSettings(path)) read.clear()
     if (!list) return
     byKind = new Map()
-    roots = [...texts.keys()].filter(isSettings).map(folderOf).sort((a, b) => b.length - a.length)
+    if (!isSettings(path)) return
+    settingsPaths = new Map([...texts.keys()].filter(isSettings).map((p) => [folderOf(p), p]))
+    roots = [...settingsPaths.keys()].sort((a, b) => b.length - a.length)
   }
 
   function listed(kind: RecordKind): readonly string[] {
