@@ -1,8 +1,6 @@
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
-import { hazards, type Hazard } from '../text/hazards/index.ts'
-import { plainMessage } from '../text/plain-problem.ts'
-import type { Span } from '../text/span.ts'
+import { explains, hazards } from '../text/hazards/index.ts'
 import type { Tree } from '../text/tree.ts'
 import { reading } from './facts.ts'
 
@@ -18,17 +16,15 @@ export interface HazardsFound {
 /** Looks for damaged numbers; syntax problems that no hazard explains are told in plain words. */
 export function hazardsOf(tree: Tree): HazardsFound {
   const found = hazards.flatMap((facts) => facts.find(tree).map((hazard) => ({ facts, hazard })))
-  const rest = tree.problems.filter((problem) => !found.some(({ hazard }) => explains(hazard, problem.span)))
+  const rest = tree.problems.filter((problem) => !found.some(({ hazard }) => explains(hazard, problem)))
   return {
     findings: [
       ...found.map(({ facts, hazard }) =>
-        finding(facts, hazard, hazard.message, { corrections: hazard.mends.map((mend) => ({ ...mend, pointer: hazard.pointer })) }),
+        finding(facts, hazard, hazard.message, { related: hazard.related, corrections: hazard.mends.map((mend) => ({ ...mend, pointer: hazard.pointer })) }),
       ),
-      ...rest.map((problem) => plainMessage(tree.text, problem)).map(({ message, span }) => finding(reading.syntax, { pointer: '', span }, message)),
+      ...rest.map(({ message, span }) => finding(reading.syntax, { pointer: '', span }, message)),
     ],
     spoiled: new Set(found.flatMap(({ hazard }) => hazard.spoils)),
     swallowed: new Set(found.flatMap(({ hazard }) => hazard.swallows)),
   }
 }
-
-const explains = ({ span }: Hazard, problem: Span) => span.start <= problem.end && problem.start <= span.end
