@@ -6,7 +6,7 @@ import { findUnit } from './units.ts'
 export function toBase(number: number, unit: string): number {
   if (unit === 'AWG') return gaugeArea(number)
   const known = findUnit(unit)
-  if (known) return ((number - known.offset) * known.factor) / known.divisor
+  if (known) return ((number - known.offset) * known.factor) / known.divisor + 0 // no negative zero
   if (isCurrency(unit)) return number
   throw new Error(`no such unit: ${unit}`)
 }

@@ -47,7 +47,8 @@ export function problem(
   message: string,
   mends: () => readonly Mend[] = () => [],
 ): { problem: DraftProblem } {
-  return { problem: { code, message, start: plain.start(start), end: plain.end(end), mends } }
+  const from = plain.start(start)
+  return { problem: { code, message, start: from, end: Math.max(from, plain.end(end)), mends } }
 }
 
 /** The typed text with the plain characters `start` to `end` replaced. */

@@ -28,7 +28,7 @@ export function formatIn(value: number, unit: string): string {
 
 /** A value in the base unit of its dimension, in the unit asked for or the one that a person would use. */
 export function formatQuantity(value: number, dimension: Dimension, unit: string = usual(value, dimension)): string {
-  return unit === 'AWG'
+  return unit === 'AWG' && dimension === 'area'
     ? gaugeText(Math.round(gaugeOf(value)))
     : formatIn(unit === '' ? value : fromBase(value, unit), unit)
 }
@@ -39,21 +39,34 @@ export interface Alternative {
   readonly text: string
 }
 
-/** The same quantity in the other usual units of its dimension, where the number stays handy. */
+/** The same quantity in the other usual units of its dimension, where the number stays handy; one unit of each size. */
 export function alternatives(quantity: Quantity): readonly Alternative[] {
   const { value, upper, dimension, unit: own, kind } = quantity
-  const others = unitsFor(kind).filter((u) => u !== own && findUnit(u)?.dimension === dimension)
-  const handy = others.filter((u) => {
-    const size = Math.abs(fromBase(upper ?? value, u))
-    return (0.001 <= size && size < 1e6) || upper !== undefined || value === 0 || findUnit(u)?.offset
+  const sizes = new Set([sizeOf(own)])
+  const others = unitsFor(kind).filter((unit) => {
+    if (findUnit(unit)?.dimension !== dimension || sizes.has(sizeOf(unit))) return false
+    sizes.add(sizeOf(unit))
+    return handy(fromBase(upper ?? value, unit), dimension)
   })
-  return handy.map((unit) => ({ unit, text: textIn(quantity, unit) }))
+  return others.map((unit) => ({ unit, text: textIn(quantity, unit) }))
+}
+
+function sizeOf(unit: string): string {
+  const known = findUnit(unit)
+  return known ? `${known.factor / known.divisor} ${known.offset}` : unit
+}
+
+function handy(number: number, dimension: Dimension): boolean {
+  const size = Math.abs(number)
+  if (dimension === 'temperature' || size === 0) return true
+  return (dimension === 'per-kelvin' ? 1e-4 : 0.1) <= size && size < 1e5
 }
 
 function textIn({ value, upper, half, kind }: Quantity, unit: string): string {
   const step = Math.abs(fromBase(2 * half, unit) - fromBase(0, unit))
-  const places = step > 0 ? Math.min(12, Math.max(0, Math.ceil(-Math.log10(step) - 1e-9))) : 4
-  const number = (v: number) => zeroless(fromBase(v, unit).toFixed(places))
+  const places = Math.min(12, Math.max(0, Math.ceil(-Math.log10(step) - 1e-9)))
+  const number = (v: number) =>
+    step > 0 ? zeroless(fromBase(v, unit).toFixed(places)) : formatNumber(fromBase(v, unit), 4)
   if (upper === undefined) return `${number(value)} ${unit}`
   if (kind === 'temperature-range') return `${number(value)}..${number(upper)} ${unit}`
   return `${number(value)}/+${number(upper)} ${unit}`

@@ -18,7 +18,7 @@ export const kinds: Readonly<Record<QuantityKind, KindFacts>> = {
   voltage: one('voltage', 'a voltage', ['V', 'mV', 'kV'], '22.1 V'),
   current: one('current', 'a current', ['A', 'mA'], '6.31 A'),
   length: one('length', 'a length', ['mm', 'cm', 'm', 'in', 'ft'], '1190 mm'),
-  area: one('area', 'an area', ['mm2', 'cm2', 'm2', 'AWG', 'in2', 'ft2', 'kcmil'], '6 mm2'),
+  area: one('area', 'an area', ['mm2', 'cm2', 'm2', 'AWG', 'in2', 'ft2'], '6 mm2'),
   mass: one('mass', 'a weight', ['kg', 'g', 'lb', 'oz'], '2.2 kg'),
   ratio: one('ratio', 'a share', ['%', 'ppm'], '17.1 %'),
   temperature: one('temperature', 'a temperature', ['°C', '°F', 'K'], '46 °C'),
@@ -48,7 +48,7 @@ export const kinds: Readonly<Record<QuantityKind, KindFacts>> = {
     example: '0.05 %/°C',
   },
   'temperature-range': {
-    name: 'two temperatures',
+    name: 'a temperature range',
     dimensions: ['temperature'],
     units: ['°C', '°F', 'K'],
     example: '-40..85 °C',
@@ -59,27 +59,27 @@ export const kinds: Readonly<Record<QuantityKind, KindFacts>> = {
 /** Usual units of a kind, in the order that a datasheet would think of them. */
 export const unitsFor = (kind: QuantityKind): readonly string[] => kinds[kind].units
 
-/** What a unit of a dimension measures, in plain words. */
-export const dimensionNames: Readonly<Record<Dimension, string>> = {
-  power: 'power',
-  voltage: 'voltage',
-  current: 'current',
-  length: 'length',
-  area: 'area',
-  mass: 'weight',
-  ratio: 'a share',
-  temperature: 'temperature',
-  'per-kelvin': 'relative change per degree',
-  'power-per-kelvin': 'power per degree',
-  'voltage-per-kelvin': 'voltage per degree',
-  'current-per-kelvin': 'current per degree',
-  money: 'money',
-  duration: 'time',
-  angle: 'angle',
-  charge: 'charge',
-  energy: 'energy',
-  irradiation: 'solar energy per area',
-  resistance: 'resistance',
+/** What a unit of a dimension is, in plain words. */
+export const unitNames: Readonly<Record<Dimension, string>> = {
+  power: 'a unit of power',
+  voltage: 'a unit of voltage',
+  current: 'a unit of current',
+  length: 'a unit of length',
+  area: 'a unit of area',
+  mass: 'a unit of weight',
+  ratio: 'a plain share',
+  temperature: 'a unit of temperature',
+  'per-kelvin': 'a relative change per degree',
+  'power-per-kelvin': 'a unit of power per degree',
+  'voltage-per-kelvin': 'a unit of voltage per degree',
+  'current-per-kelvin': 'a unit of current per degree',
+  money: 'a currency',
+  duration: 'a unit of time',
+  angle: 'a unit of angle',
+  charge: 'a unit of charge',
+  energy: 'a unit of energy',
+  irradiation: 'a unit of solar energy per area',
+  resistance: 'a unit of resistance',
 }
 
 function one(dimension: Dimension, name: string, units: readonly string[], example: string): KindFacts {

@@ -1,4 +1,5 @@
 import { toBase } from './convert.ts'
+import { findUnit } from './units.ts'
 import type { Draft, Note, Task } from './draft.ts'
 import { guess, problem, replaced } from './draft.ts'
 import { kinds } from './kinds.ts'
@@ -12,7 +13,10 @@ export function usualUnit({ kind, options }: Task): string {
 }
 
 /** Half a printed unit in the base unit: a difference, so offsets of temperature scales do not count. */
-export const halfInBase = (half: number, unit: string): number => Math.abs(toBase(half, unit) - toBase(0, unit))
+export function halfInBase(half: number, unit: string): number {
+  const { factor, divisor } = findUnit(unit) ?? { factor: 1, divisor: 1 }
+  return (half * factor) / divisor
+}
 
 export function measure(
   { kind }: Task,
@@ -22,7 +26,7 @@ export function measure(
   unitDefaulted: boolean,
 ): Draft {
   const { symbol, dimension } = unit
-  const value = toBase(number.value, symbol)
+  const value = dimension === 'money' ? number.value : toBase(number.value, symbol)
   return {
     quantity: { kind, dimension, value, unit: symbol, unitDefaulted, half: halfInBase(number.half, symbol) },
     notes,

@@ -2,28 +2,34 @@ import type { Draft, Note, Task } from './draft.ts'
 import { guess, problem, replaced } from './draft.ts'
 import type { Scanned } from './number.ts'
 
+type SpellingNote = Omit<Note, 'code' | 'certainty'> & { certainty?: Note['certainty'] }
+
 /** A note on the plain characters `start` to `end`. */
-export function spelling(
-  { plain }: Task,
-  start: number,
-  end: number,
-  replacement: string,
-  message: string,
-  why: string,
-  certainty: Note['certainty'] = 'same',
-): Note {
-  return { code: 'spelling', message, start: plain.start(start), end: plain.end(end), replacement, why, certainty }
+export function spelling({ plain }: Task, note: SpellingNote): Note {
+  return { code: 'spelling', certainty: 'same', ...note, start: plain.start(note.start), end: plain.end(note.end) }
+}
+
+/** A word beside the number that was read over: `approx.`, `typ`. Leaving it out may lose something. */
+export function readOver(task: Task, start: number, word: string): Note {
+  const harmless = !/[\w~<>≥≤]/.test(word)
+  return spelling(task, {
+    start,
+    end: start + word.length,
+    replacement: '',
+    message: `"${word}" was read over; the number counts as it stands`,
+    why: `without "${word}"`,
+    certainty: harmless ? 'same' : 'guess',
+  })
 }
 
 /** What is odd about how a number was printed. */
 export function numberNote(task: Task, number: Scanned): Note[] {
   if (!number.odd) return []
-  const { start, end, plain } = number
+  const { start, end, plain: replacement } = number
   const typed = task.plain.typed.slice(task.plain.start(start), task.plain.end(end))
-  if (number.odd === 'spelling')
-    return [spelling(task, start, end, plain, `"${typed}" was read as ${plain}`, 'plain digits')]
-  const note = spelling(task, start, end, plain, `"${typed}" was read as ${plain}`, 'decimal comma written as a point')
-  return [{ ...note, code: 'decimal-comma' }]
+  const message = `"${typed}" was read as ${replacement}`
+  const why = number.odd === 'decimal-comma' ? 'decimal comma written as a point' : 'plain digits'
+  return [{ ...spelling(task, { start, end, replacement, message, why }), code: number.odd }]
 }
 
 /** `1,190`: thousands or decimals? */
@@ -32,8 +38,9 @@ export function numberProblem(task: Task, number: Scanned): Draft {
   const whole = plain.replace('.', '')
   const typed = task.plain.typed.slice(task.plain.start(start), task.plain.end(end))
   const message = `"${typed}" may be ${whole} or ${plain}; write the one that is meant`
+  const sign = typed.includes(',') ? 'comma' : 'point'
   return problem(task, 'ambiguous-comma', start, end, message, () => [
-    guess(replaced(task, start, end, whole), 'the comma parts thousands'),
-    guess(replaced(task, start, end, plain), 'the comma is a decimal comma'),
+    guess(replaced(task, start, end, whole), `the ${sign} parts thousands`),
+    guess(replaced(task, start, end, typed.includes(',') ? plain : `${plain}0`), `the ${sign} is a decimal ${sign}`),
   ])
 }

@@ -40,16 +40,8 @@ export function readRange(task: Task): Draft {
   if (a > b) {
     const mend = `${signed(gap[2], 1) < 0 ? '-' : ''}${high.plain} to ${signed(sign1, 1) < 0 ? '-' : ''}${low.plain} ${last.symbol}`
     if (first.symbol !== last.symbol) return twoWanted(task, 'misplaced-sign')
-    notes.push(
-      spelling(
-        task,
-        0,
-        text.length,
-        mend,
-        `"${typed.trim()}" was read with the lower end first`,
-        'the lower end first',
-      ),
-    )
+    const message = `"${typed.trim()}" was read with the lower end first`
+    notes.push(spelling(task, { start: 0, end: text.length, replacement: mend, message, why: 'the lower end first' }))
   }
   const half = Math.max(halfInBase(low.half, first.symbol), halfInBase(high.half, last.symbol))
   const unitDefaulted = !typedUnit && !gap[1]

@@ -4,6 +4,7 @@ import { kinds } from './kinds.ts'
 import { plain } from './plain.ts'
 import type { QuantityKind, Reading, Remark } from './quantity.ts'
 import { readRange } from './read-range.ts'
+import { readMoney } from './read-money.ts'
 import { readOne } from './read-one.ts'
 import { readTolerance } from './read-tolerance.ts'
 
@@ -38,26 +39,42 @@ function attempt(text: string, kind: QuantityKind, options: ReadOptions): Draft 
 }
 
 const notGiven =
-  /^\s*(?:[-–]+|\?+|~|\.{2,}|n\.? ?[/.] ?[ad]\.?|n\.?[ad]\.?|t\.?b\.?[acd]\.?|nan|null|none|nil|unknown|not (?:given|stated|known|available|applicable|specified)|x{2,})?\s*$/i
+  /^\s*(?:[-–]+|\?+|~|\.{2,}|n\.? ?[/.] ?[ad]\.?|n\.?[ad]\.?|t\.?b\.?[acd]\.?|nan|null|none|nil|unknown|not (?:given|stated|known|available|applicable|specified)|x{2,}|(?:-+|\?+|tbd|n\/a) +[a-z%°/]{1,6})?\s*$/i
 
 function readerOf(kind: QuantityKind): (task: Task) => Draft {
-  return kind === 'temperature-range' ? readRange : kind === 'tolerance' ? readTolerance : readOne
+  switch (kind) {
+    case 'temperature-range':
+      return readRange
+    case 'tolerance':
+      return readTolerance
+    case 'money':
+      return readMoney
+    default:
+      return readOne
+  }
 }
 
 /** Characters that look right and are not; a dash between two ends of a range is right. */
 function lookalikes({ plain: { text, typed, ...plain } }: Task): Note[] {
   const odd = plain.lookalikes.filter((i) => text[i] !== '-' || /^$|[/.~+]\s*$/.test(text.slice(0, i)))
-  return odd.map((i) => {
-    const start = plain.start(i)
-    const end = plain.end(i + 1)
-    const [was, meant] = [typed.slice(start, end), text[i] ?? '']
-    const message = `${charName(was)} was read as "${meant}"`
-    return { code: 'spelling', message, start, end, replacement: meant, why: `plain "${meant}"`, certainty: 'same' }
+  const runs: [start: number, end: number][] = []
+  for (const i of odd) {
+    const run = runs.at(-1)
+    if (run && run[1] === i) run[1] = i + 1
+    else runs.push([i, i + 1])
+  }
+  return runs.map(([from, to]) => {
+    const start = plain.start(from)
+    const end = plain.end(to)
+    const replacement = text.slice(from, to)
+    const message = `${shown(typed.slice(start, end))} was read as "${replacement}"`
+    return { code: 'spelling', message, start, end, replacement, why: `plain "${replacement}"`, certainty: 'same' }
   })
 }
 
-function charName(char: string): string {
-  return `"${char}" (U+${char.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')})`
+function shown(chars: string): string {
+  if (chars.length > 1) return `"${chars}"`
+  return `"${chars}" (U+${chars.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')})`
 }
 
 /** A remark's mend makes all harmless mends at once, so that applying one does not undo another. */

@@ -63,19 +63,26 @@ function foldedUnits(kind: QuantityKind): Map<string, UnitFound> {
 export function nearestUnits(text: string, kind: QuantityKind, usual: string): readonly string[] {
   const key = unitKey(text)
   const { dimensions, units: symbols } = kinds[kind]
-  const longer = symbols.filter(
-    (s) => key !== '' && s !== key && (s.startsWith(`${key}/`) || s === `${key}2` || s === `${key}h`),
-  )
   const spellings: [string, string][] = kind === 'money' ? symbols.map((s) => [s, s]) : []
-  for (const [spelling, unit] of units) if (dimensions.includes(unit.dimension)) spellings.push([spelling, unit.symbol])
+  for (const [spelling, unit] of units)
+    if (unit.symbol !== '1' && dimensions.includes(unit.dimension)) spellings.push([spelling, unit.symbol])
   const near = spellings
-    .map(([spelling, symbol]) => ({ symbol, off: distance(key, spelling) }))
-    .filter(({ symbol, off }) => off <= Math.max(1, Math.floor(symbol.length / 3)) && off < Math.max(2, key.length))
+    .map(([spelling, symbol]) => ({
+      symbol,
+      off: distance(key, spelling) + (spelling.length === key.length ? 0 : 0.1),
+    }))
+    .filter(({ symbol, off }) => off < 1.5 + Math.floor(symbol.length / 6) && off < Math.max(2, key.length))
     .sort((a, b) => a.off - b.off)
-  return [...new Set([...longer, ...near.map(({ symbol }) => symbol), usual])].slice(0, 3)
+  return [...new Set([...near.map(({ symbol }) => symbol), usual])].slice(0, 3)
 }
 
-/** Edits between two short texts, a swap of neighbours counted as one. */
+/** The unit of `kind` that begins with the one that was typed: % of %/°C, mm of mm2. */
+export function completedUnit(text: string, kind: QuantityKind): string | undefined {
+  const key = unitKey(text)
+  return kinds[kind].units.find((s) => s.startsWith(`${key}/`) || s === `${key}2` || s === `${key}h`)
+}
+
+/** Edits between two short texts; a swap of neighbours counts as one, another case as half. */
 function distance(a: string, b: string): number {
   if (Math.abs(a.length - b.length) > 3) return 4
   let before: number[] = []
@@ -84,10 +91,12 @@ function distance(a: string, b: string): number {
     const row = [i]
     for (let j = 1; j <= b.length; j++) {
       const swap = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? before[j - 2]! + 1 : Infinity
-      row.push(Math.min(last[j]! + 1, row[j - 1]! + 1, last[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1), swap))
+      row.push(Math.min(last[j]! + 1, row[j - 1]! + 1, last[j - 1]! + unlike(a[i - 1]!, b[j - 1]!), swap))
     }
     before = last
     last = row
   }
   return last[b.length]!
 }
+
+const unlike = (a: string, b: string): number => (a === b ? 0 : a.toLowerCase() === b.toLowerCase() ? 0.5 : 1)

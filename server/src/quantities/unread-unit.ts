@@ -1,17 +1,17 @@
 import type { Draft, Task } from './draft.ts'
 import { guess, problem, replaced } from './draft.ts'
-import { dimensionNames, kinds } from './kinds.ts'
+import { unitNames, kinds } from './kinds.ts'
 import { usualUnit } from './measure.ts'
 import type { Scanned } from './number.ts'
-import { nearestUnits, unitKey, unitOfAnyKind, unitOfKind } from './unit-text.ts'
+import { completedUnit, nearestUnits, unitKey, unitOfAnyKind, unitOfKind } from './unit-text.ts'
+
+const behind = /^(.*?)([\s,;(]*(?:typ|max|min|nom|approx|each)\.?\)?|\s*[.,;]+)\s*$/i
 
 /** Parts a unit from what stands behind it: `V, typ`, `in.`, `USD;`. null where no part of it is a unit. */
 export function trailing(rest: string, isUnit: (unit: string) => boolean): { unit: string; extra: string } | null {
   if (isUnit(rest)) return { unit: rest, extra: '' }
-  const cut = /^(.*?)([\s,;(]*(?:typ|max|min|nom|approx|each)\.?\)?|\s*[.,;]-*)\s*$/i.exec(rest)
-  if (!cut) return null
-  const [, unit = '', extra = ''] = cut
-  return unit.trim() === '' || isUnit(unit) ? { unit, extra: extra.trim() } : null
+  const [, unit = '', extra = ''] = behind.exec(rest) ?? []
+  return extra && isUnit(unit) ? { unit, extra: extra.trim() } : null
 }
 
 /** A number stands there, and what follows is no unit of the kind: say what it is and what would fit. */
@@ -32,29 +32,31 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
     ])
   }
   const other = unitOfAnyKind(unit)
-  const units = () =>
-    nearestUnits(unit, task.kind, usualUnit(task)).map((u) =>
-      guess(replaced(task, start, end, spaced(text, start, u)), `in ${u}`),
-    )
+  const units = (likely: readonly string[]) =>
+    likely.map((u) => guess(replaced(task, start, end, spaced(text, start, u)), `in ${u}`))
   if (other) {
-    const message = `"${shown}" is a unit of ${dimensionNames[other.dimension]}; ${wanted}`
-    return problem(task, 'wrong-dimension', start, end, message, () => units().slice(0, 2))
+    const message = `"${shown}" is ${unitNames[other.dimension]}; ${wanted}`
+    return problem(task, 'wrong-dimension', start, end, message, () =>
+      units([completedUnit(unit, task.kind) ?? usualUnit(task)]),
+    )
   }
-  const second = /(?<![A-Za-wyzΩ%°^\d/.,])[-+±]?\.?\d/.exec(unit)
+  const second = /(?<![A-Za-wyzΩ%°^\d])[-+±]?(?:(?<![.\d])\.)?\d/.exec(unit)
   if (second) return twoNumbers(task, number, start + second.index, end, wanted)
-  return problem(task, 'unknown-unit', start, end, `"${shown}" is no unit known here; ${wanted}`, units)
+  return problem(task, 'unknown-unit', start, end, `"${shown}" is no unit known here; ${wanted}`, () =>
+    units(nearestUnits(unit, task.kind, usualUnit(task))),
+  )
 }
 
 /** Letters may touch the number where they did; nothing else may. */
 const spaced = (text: string, start: number, unit: string) =>
-  text[start - 1] === ' ' || /^[A-Za-z%°]/.test(unit) ? unit : ` ${unit}`
+  text[start - 1] === ' ' || /[A-Za-z%°]/.test(text[start] ?? '') ? unit : ` ${unit}`
 
 function twoNumbers(task: Task, first: Scanned, start: number, end: number, wanted: string): Draft {
   const { typed, text, ...plain } = task.plain
   const shown = typed.slice(plain.start(start), plain.end(end))
-  const ahead = typed.slice(0, plain.start(start)).replace(/(?:[\s,;:x/&(+~=]|\b(?:and|or|to|by)|-)+$/i, '')
-  const behind = shown.replace(/\)$/, '')
-  const unit = /[^\d\s.,]*$/.exec(unitKey(behind))?.[0] ?? ''
+  const ahead = typed.slice(0, plain.start(start)).replace(/(?:[\s,;:x×/&(+~=.–—]|\b(?:and|or|to|by)|-)+$/i, '')
+  const last = shown.replace(/\)$/, '')
+  const unit = /[^\d\s.,]*$/.exec(unitKey(last))?.[0] ?? ''
   const bare = first.end === ahead.length && unitOfKind(unit, task.kind)
   return problem(
     task,
@@ -62,6 +64,6 @@ function twoNumbers(task: Task, first: Scanned, start: number, end: number, want
     start,
     end,
     `One number belongs here and "${shown}" is a second one; ${wanted}`,
-    () => [guess(bare ? `${ahead} ${unit}` : ahead, 'the first number'), guess(behind, 'the second number')],
+    () => [guess(bare ? `${ahead} ${unit}` : ahead, 'the first number'), guess(last, 'the second number')],
   )
 }

@@ -1,0 +1,108 @@
+import { expect, test } from 'vitest'
+import type { QuantityKind, QuantityProblem } from '../../server/src/quantities/quantity.ts'
+import type { ReadOptions } from '../../server/src/quantities/read.ts'
+import { readQuantity } from '../../server/src/quantities/read.ts'
+
+/** `marked` has the characters that the finding is on in brackets. */
+type Case = [kind: QuantityKind, marked: string, code: QuantityProblem['code'], mends: string[], options?: ReadOptions]
+
+test.each<Case>([
+  ['voltage', '18.6 [A]', 'wrong-dimension', ['18.6 V']],
+  ['voltage', '18.6[A]', 'wrong-dimension', ['18.6V']],
+  ['length', '1190 [kg]', 'wrong-dimension', ['1190 mm'], { unit: 'mm' }],
+  ['length', '46.9 [lb]', 'wrong-dimension', ['46.9 in'], { unit: 'in' }],
+  ['area', '6 [mm]', 'wrong-dimension', ['6 mm2']],
+  ['charge', '100 [A]', 'wrong-dimension', ['100 Ah']],
+  ['irradiation', '4.8 [kWh]', 'wrong-dimension', ['4.8 kWh/m2']],
+  ['power-coefficient', '-0.38 [%]', 'wrong-dimension', ['-0.38 %/°C']],
+  ['voltage-coefficient', '-64 [mV]', 'wrong-dimension', ['-64 mV/°C']],
+  ['temperature-range', '-40..85 [V]', 'wrong-dimension', ['-40..85 °C']],
+  ['tolerance', '0/+5 [A]', 'wrong-dimension', ['0/+5 %']],
+  ['mass', '2.2 [USD]', 'wrong-dimension', ['2.2 kg']],
+  ['money', '289 [W]', 'wrong-dimension', ['289 EUR'], { currency: 'EUR' }],
+
+  ['voltage', '18.6 [Vt]', 'unknown-unit', ['18.6 V']],
+  ['voltage', '18.6 [mv]', 'unknown-unit', ['18.6 mV', '18.6 V']],
+  ['length', '1190 [nm]', 'unknown-unit', ['1190 mm', '1190 cm', '1190 km']],
+  ['money', '289 [UDS]', 'unknown-unit', ['289 USD', '289 UZS']],
+  ['money', '[$]289', 'unknown-unit', ['289 USD', '289 CAD', '289 AUD']],
+  ['money', '[¥]289', 'unknown-unit', ['289 JPY', '289 CNY'], { currency: 'USD' }],
+
+  ['power', '[110]', 'missing-unit', ['110 W', '110 kW', '110 mW']],
+  ['ratio', '[17.1]', 'missing-unit', ['17.1 %', '17.1 ppm']],
+  ['temperature-range', '[-40..85]', 'missing-unit', ['-40..85 °C', '-40..85 °F', '-40..85 K']],
+
+  ['power', '110 W [5.92 A]', 'two-numbers', ['110 W']],
+  ['voltage', '18.6 V / [5.92 A]', 'two-numbers', ['18.6 V']],
+  ['voltage', '12/[24 V]', 'two-numbers', ['12 V', '24 V']],
+  ['voltage', '10..[20 V]', 'two-numbers', ['10 V', '20 V']],
+  ['length', '1190 x [540 mm]', 'two-numbers', ['1190 mm', '540 mm']],
+  ['length', '1190 × [540 × 2.5 mm]', 'two-numbers', ['1190 mm']],
+  ['length', '46.9 in ([1190 mm)]', 'two-numbers', ['46.9 in', '1190 mm']],
+
+  ['length', '[1,190] mm', 'ambiguous-comma', ['1190 mm', '1.190 mm']],
+  ['power', '-[1,190] W', 'ambiguous-comma', ['-1190 W', '-1.190 W']],
+  ['money', '[1.289] EUR', 'ambiguous-comma', ['1289 EUR', '1.2890 EUR']],
+
+  ['power-coefficient', '[- 0.38] %/K', 'misplaced-sign', ['-0.38 %/K']],
+  ['power-coefficient', '[− 0.38] %/K', 'misplaced-sign', ['-0.38 %/K']],
+  ['power-coefficient', '0.38 [-] %/K', 'misplaced-sign', ['-0.38 %/K']],
+  ['power-coefficient', '[--0.38] %/K', 'misplaced-sign', ['-0.38 %/K']],
+  ['voltage', '[±3] V', 'misplaced-sign', ['3 V']],
+  ['tolerance', '[3/5] %', 'misplaced-sign', ['-3/+5 %', '+3/+5 %']],
+
+  ['power', '[abc]', 'no-number', []],
+  ['power', '[Pmax 110 W]', 'no-number', ['110 W']],
+  ['power', '[1.2.3 W]', 'no-number', []],
+  ['power', '[1e999 W]', 'no-number', []],
+  ['area', '[41 AWG]', 'no-number', []],
+  ['temperature-range', '[85 °C]', 'no-number', []],
+  ['temperature-range', '[-40 85 °C]', 'no-number', ['-40 to 85 °C']],
+])('%s "%s" is %s', (kind, marked, code, mends, options = {}) => {
+  const text = marked.replace(/[[\]]/g, '')
+  const { problem } = readQuantity(text, kind, options)
+  expect(problem?.code).toBe(code)
+  const { start, end } = problem!
+  expect(`${text.slice(0, start)}[${text.slice(start, end)}]${text.slice(end)}`).toBe(marked)
+  expect(problem!.mends.map((m) => m.text)).toEqual(mends)
+})
+
+test.each([
+  'n/a',
+  'N/A',
+  'na',
+  'TBD',
+  't.b.d.',
+  '-',
+  '--',
+  '—',
+  'NaN',
+  'null',
+  '~',
+  'unknown',
+  '?',
+  '',
+  ' ',
+  '- W',
+  'TBD W',
+])('"%s" is not given', (text) => {
+  expect(readQuantity(text, 'power', { unit: 'W' }).problem).toMatchObject({ code: 'not-given', mends: [] })
+})
+
+test('messages say what was typed and what is expected', () => {
+  const message = (text: string, kind: QuantityKind) => readQuantity(text, kind).problem?.message
+  expect(message('18.6 A', 'voltage')).toBe('"A" is a unit of current; a voltage is expected here, such as 22.1 V')
+  expect(message('18.6 Vt', 'voltage')).toBe('"Vt" is no unit known here; a voltage is expected here, such as 22.1 V')
+  expect(message('1,190 mm', 'length')).toBe('"1,190" may be 1190 or 1.190; write the one that is meant')
+  expect(message('TBD', 'power')).toBe('"TBD" says that it is not given: leave the field out, or write 110 W')
+  expect(message('-0.38 %', 'power-coefficient')).toBe(
+    '"%" is a plain share; a change of power per degree is expected here, such as -0.38 %/°C',
+  )
+})
+
+test('only a blank behind the sign is mended without asking', () => {
+  const certain = (text: string, kind: QuantityKind) => readQuantity(text, kind).problem?.mends.map((m) => m.certainty)
+  expect(certain('- 0.38 %/K', 'power-coefficient')).toEqual(['same'])
+  expect(certain('18.6 A', 'voltage')).toEqual(['guess'])
+  expect(certain('1,190 mm', 'length')).toEqual(['guess', 'guess'])
+})
