@@ -25,12 +25,11 @@ export function positionAt(starts: readonly number[], offset: number): Position 
   return { line: low, character: offset - starts[low]! }
 }
 
-/** A line beyond the last gives `length`, a character beyond its line the line's last offset: clients do send such. */
-export function offsetAt(starts: readonly number[], position: Position, length: number): number {
+/** A line beyond the last gives the end of the text, a character beyond its line the line's end: clients do send such. */
+export function offsetAt(starts: readonly number[], position: Position, text: string): number {
   const start = starts[position.line]
-  if (start === undefined) return length
-  const next = starts[position.line + 1]
-  return Math.min(start + position.character, next === undefined ? length : next - 1)
+  if (start === undefined) return text.length
+  return Math.min(start + position.character, lineAround(text, start).end)
 }
 
 /** The offsets at which the line around `offset` starts and ends, its line ending left out. */

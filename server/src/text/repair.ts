@@ -36,6 +36,7 @@ const repairs: readonly (readonly [codes: readonly string[], Attempt])[] = [
   [['UNEXPECTED_TOKEN'], strayBracket],
   [['open-quote'], openQuote],
   [['MULTILINE_IMPLICIT_KEY', 'MISSING_CHAR'], keyWithoutColon],
+  [['BAD_INDENT', 'UNEXPECTED_TOKEN'], keyBeforeComment],
   [['BLOCK_IN_FLOW'], missingComma],
   [['BLOCK_IN_FLOW', 'BLOCK_AS_IMPLICIT_KEY'], innerColon],
   [['BLOCK_AS_IMPLICIT_KEY'], tooFarIn],
@@ -100,6 +101,16 @@ function keyWithoutColon(text: string, { start, end }: Span, all: readonly Synta
     return null
   const last = Math.min(end, line.end) - 1
   return start <= last ? [{ at: last, character: ':' }] : null
+}
+
+/** The same where a comment ends the line, which cuts it off from the fields below. */
+function keyBeforeComment(text: string, { start }: Span): Mask[] | null {
+  const line = lineAround(text, start + (text[start] === ' ' ? 1 : 0))
+  const above = /(?:^|[\r\n])([ \t]*)(?![-?][ \t])([^\s#:"'][^:#\r\n]*?)[ \t]+#[^\r\n]*(?:\r\n?|\n)$/.exec(
+    text.slice(0, line.start),
+  )
+  if (!above || above[1] !== /^[ \t]*/.exec(text.slice(line.start, line.end))![0]) return null
+  return [{ at: above.index + above[0].indexOf(above[2]!) + above[2]!.length - 1, character: ':' }]
 }
 
 /** `{ imp: 5.92 A; voc: 22.1 V }`, `{ imp: 5.92 A voc: 22.1 V }` */
