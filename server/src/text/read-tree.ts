@@ -1,7 +1,7 @@
 import { parseTokens } from './parse.ts'
 import { plainMessage, plainProblem } from './plain-problem.ts'
 import { readNode } from './read-node.ts'
-import { applyMasks, repair } from './repair.ts'
+import { applyMasks, repair, type Mask } from './repair.ts'
 import type { SyntaxProblem, Tree } from './tree.ts'
 
 /** Longest text that is analysed, in UTF-16 units: a record has 2000. */
@@ -40,10 +40,20 @@ export function readTree(text: string): Tree {
         comments,
       }
     }
-    problems.push(...repaired.filter((each) => each.masks.length > 0).map((each) => each.problem))
+    problems.push(
+      ...repaired.filter((each) => each.masks.length > 0).map(({ problem, masks }) => placed(problem, masks)),
+    )
     masked = applyMasks(masked, masks)
   }
 }
+
+/** YAML misses a colon on the line below, as a rule; it belongs where the line without one ends. */
+function placed(problem: SyntaxProblem, masks: readonly Mask[]): SyntaxProblem {
+  const colon = masks.find(({ character }) => character === ':')
+  return colon ? { ...noColon, span: { start: colon.at, end: colon.at + 1 } } : problem
+}
+
+const noColon = { code: 'MISSING_CHAR', message: 'Implicit map keys need to be followed by map values' }
 
 /** One complaint a place: YAML often has several about the same slip. */
 function inOrder(problems: readonly SyntaxProblem[]): SyntaxProblem[] {
