@@ -12,7 +12,9 @@ export async function newRecord(client: BaseLanguageClient, kind: string): Promi
     prompt: `The id that systems refer to it by: the record becomes ID.${kind}.yaml`,
     placeHolder: 'tern-110',
     validateInput: (text) =>
-      /^[a-z0-9][a-z0-9._-]*$/i.test(text.trim()) ? null : 'Letters, digits, dots and dashes, beginning with a letter or digit',
+      /^[a-z0-9][a-z0-9._-]*$/i.test(text.trim())
+        ? null
+        : 'Letters, digits, dots and dashes, beginning with a letter or digit',
   })
   if (!id) return
   const name = `${id.trim()}.${kind}.yaml`

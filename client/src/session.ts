@@ -35,7 +35,9 @@ export function sessionWith(make: MakeClient): StartSession {
  * read-only copies have schemes of their own and get no findings.
  */
 function schemes(): string[] {
-  return [...new Set(['file', 'untitled', 'vscode-vfs', ...(workspace.workspaceFolders ?? []).map((f) => f.uri.scheme)])]
+  return [
+    ...new Set(['file', 'untitled', 'vscode-vfs', ...(workspace.workspaceFolders ?? []).map((f) => f.uri.scheme)]),
+  ]
 }
 
 /** True where an enabled extension reports plain YAML syntax already, so that nothing is said twice. */

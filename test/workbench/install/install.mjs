@@ -3,7 +3,16 @@
 //   node test/workbench/install/install.mjs
 import { execFileSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
-import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs'
+import {
+  copyFileSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs'
 import { join } from 'node:path'
 import { installed, place } from './place.mjs'
 import { editor, nodes, unneeded, unneededExtensions } from './pins.mjs'
@@ -63,7 +72,10 @@ function fill(vscode, node) {
   ]) {
     const folder = join(vscode, 'node_modules', '@vscode', name)
     mkdirSync(folder, { recursive: true })
-    writeFileSync(join(folder, 'package.json'), JSON.stringify({ name: `@vscode/${name}`, version: '0.0.0', type, main }))
+    writeFileSync(
+      join(folder, 'package.json'),
+      JSON.stringify({ name: `@vscode/${name}`, version: '0.0.0', type, main }),
+    )
     copyFileSync(join(import.meta.dirname, 'stand-ins', main), join(folder, main))
   }
   say(run(join(node, 'node'), [join(vscode, 'out', 'server-main.js'), '--version'], vscode).split('\n')[0])
@@ -71,7 +83,13 @@ function fill(vscode, node) {
 
 function run(program, args, cwd, pathFirst) {
   const env = pathFirst ? { ...process.env, PATH: `${pathFirst}:${process.env.PATH}` } : process.env
-  return execFileSync(program, args, { cwd, env, encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'], maxBuffer: 1 << 26 })
+  return execFileSync(program, args, {
+    cwd,
+    env,
+    encoding: 'utf8',
+    stdio: ['ignore', 'pipe', 'inherit'],
+    maxBuffer: 1 << 26,
+  })
 }
 
 function say(what) {

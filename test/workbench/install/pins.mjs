@@ -43,4 +43,5 @@ export const unneeded = [
 ]
 
 /** Bundled extensions that no test needs. */
-export const unneededExtensions = /^(copilot|mermaid-markdown-features|microsoft-authentication|tunnel-forwarding|ms-vscode\..*)$/
+export const unneededExtensions =
+  /^(copilot|mermaid-markdown-features|microsoft-authentication|tunnel-forwarding|ms-vscode\..*)$/

@@ -4,7 +4,8 @@ import { join } from 'node:path'
 import { editor, layout, nodes } from './pins.mjs'
 
 const { env, platform, arch } = process
-const cache = env.WATTPROOF_WORKBENCH_CACHE ?? join(env.XDG_CACHE_HOME ?? join(homedir(), '.cache'), 'wattproof-workbench')
+const cache =
+  env.WATTPROOF_WORKBENCH_CACHE ?? join(env.XDG_CACHE_HOME ?? join(homedir(), '.cache'), 'wattproof-workbench')
 
 /** The folder of the workbench, there or not yet; one for every set of pinned versions. */
 export const place = join(cache, `${editor.version}-${nodes['linux-x64'].version}-${platform}-${arch}-${layout}`)

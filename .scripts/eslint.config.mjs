@@ -1,0 +1,40 @@
+// What the compiler cannot see. Layout is Prettier's, layers are dependency-cruiser's.
+import tseslint from 'typescript-eslint'
+
+const noClock = 'A layer below the adapters has no clock: take the day from Site or from an argument.'
+
+export default tseslint.config(
+  { ignores: ['**/*.generated.*', 'dist/**', 'node_modules/**', '.output/**'] },
+  {
+    files: ['client/src/**/*.ts', 'server/src/**/*.ts', 'test/**/*.ts'],
+    extends: [tseslint.configs.base],
+    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname + '/..' } },
+    linterOptions: { reportUnusedDisableDirectives: 'error' },
+    rules: {
+      eqeqeq: 'error',
+      'no-eval': 'error',
+      'no-new-func': 'error',
+      'no-var': 'error',
+      'prefer-const': 'error',
+      '@typescript-eslint/await-thenable': 'error',
+      '@typescript-eslint/consistent-type-imports': 'error',
+      '@typescript-eslint/no-explicit-any': 'error',
+      '@typescript-eslint/no-floating-promises': 'error',
+      '@typescript-eslint/no-misused-promises': 'error',
+      '@typescript-eslint/no-unnecessary-type-assertion': 'error',
+      '@typescript-eslint/only-throw-error': 'error',
+      '@typescript-eslint/switch-exhaustiveness-check': ['error', { considerDefaultExhaustiveForUnions: true }],
+    },
+  },
+  {
+    files: ['server/src/**/*.ts'],
+    ignores: ['server/src/editor/**', 'server/src/terminal/**'],
+    rules: {
+      'no-restricted-globals': ['error', { name: 'Date', message: noClock }],
+      'no-restricted-properties': [
+        'error',
+        { object: 'Math', property: 'random', message: 'Take randomness as an argument.' },
+      ],
+    },
+  },
+)

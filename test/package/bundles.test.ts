@@ -1,0 +1,28 @@
+import { readFileSync, readdirSync, statSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+
+const bundles = readdirSync('dist', { recursive: true })
+  .map(String)
+  .filter((name) => name.endsWith('.js'))
+
+describe.each(bundles)('dist/%s', (name) => {
+  const text = readFileSync(`dist/${name}`, 'utf8')
+
+  test('has no network code', () => {
+    expect(text).not.toMatch(
+      /require\("(node:)?(https?|http2|tls|dgram|dns)"\)|\bfetch\(|\bXMLHttpRequest\b|\bWebSocket\(/,
+    )
+  })
+  test('makes no code at run time', () => expect(text).not.toMatch(/\bnew Function\b|\beval\(/))
+  test('points to no source map', () => expect(text).not.toContain('sourceMappingURL'))
+})
+
+test('what a window with any YAML file reads is small', () =>
+  expect(statSync('dist/client.js').size).toBeLessThan(10_000))
+
+test('the browser programs ask for no module that a browser has not', () => {
+  const asked = ['web/server.js', 'web/client.js'].flatMap((name) =>
+    [...readFileSync(`dist/${name}`, 'utf8').matchAll(/\brequire\("([^"]+)"\)/g)].map((match) => match[1]),
+  )
+  expect(new Set(asked)).toEqual(new Set(['vscode']))
+})

@@ -1,0 +1,21 @@
+import { defineConfig } from 'vitest/config'
+
+export default defineConfig({
+  root: '.',
+  test: {
+    maxWorkers: 2,
+    projects: [
+      { test: { name: 'layers', include: ['test/**/*.test.ts'], exclude: ['test/workbench/**'] } },
+      {
+        test: {
+          name: 'workbench',
+          include: ['test/workbench/**/*.test.ts'],
+          fileParallelism: false, // each starts an editor of its own
+          testTimeout: 60_000,
+          hookTimeout: 240_000,
+          sequence: { groupOrder: 1 },
+        },
+      },
+    ],
+  },
+})

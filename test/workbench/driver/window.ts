@@ -1,0 +1,61 @@
+import type { Locator, Page } from 'playwright-core'
+
+/** The parts of the window that a test looks at or presses. */
+export type Window = ReturnType<typeof windowIn>
+
+export function windowIn(page: Page) {
+  const quickInput = page.locator('.quick-input-widget')
+
+  /** A key can meet a window that is not ready for it, so it is pressed until the effect shows. */
+  async function press(keys: string, effect: Locator): Promise<void> {
+    for (let left = 4; ; left--) {
+      await page.keyboard.press(keys)
+      try {
+        return await effect.waitFor({ timeout: 4000 })
+      } catch (error) {
+        if (left === 0) throw error
+        await page.keyboard.press('Escape')
+      }
+    }
+  }
+
+  async function choose(keys: string, text: string, option: string | RegExp): Promise<void> {
+    await press(keys, quickInput)
+    await quickInput.locator('input.input').first().fill(text)
+    await quickInput.getByRole('option', { name: option }).first().waitFor()
+    await page.keyboard.press('Enter')
+  }
+
+  const editor = (name: string) => page.locator(`.editor-instance .monaco-editor[data-uri$="/${name}"]`).first()
+
+  return {
+    press,
+    editor,
+    async ready(): Promise<void> {
+      await page.waitForFunction(() => 'driver' in globalThis, null, { timeout: 60_000 })
+      await page.evaluate(() =>
+        (
+          globalThis as unknown as { driver: { whenWorkbenchRestored(): Promise<void> } }
+        ).driver.whenWorkbenchRestored(),
+      )
+    },
+    command: (title: string) => choose('F1', `>${title}`, title),
+    async open(name: string): Promise<Locator> {
+      await choose('Control+P', name, new RegExp(name.replaceAll('.', '\\.')))
+      await editor(name).waitFor()
+      return editor(name)
+    },
+    line: (within: Locator, text: string | RegExp) => within.locator('.view-line').filter({ hasText: text }).first(),
+    token: (within: Locator, text: string) => within.locator('.view-line').getByText(text, { exact: true }).first(),
+    squiggle: (within: Locator, kind: 'error' | 'warning' | 'info') => within.locator(`.squiggly-${kind}`).first(),
+    hover: page.locator('.monaco-hover .monaco-hover-content').filter({ visible: true }),
+    cursor: page.locator('[id="status.editor.selection"]'),
+    fixes: page.locator('.action-widget [role="option"]'),
+    problems: page.locator('.markers-panel [role="treeitem"]'),
+    completions: page.locator('.suggest-widget.visible [role="option"]'),
+    outline: page.locator('.outline-tree [role="treeitem"]'),
+    notifications: page.locator('.notification-toast'),
+    input: quickInput.locator('input.input').first(),
+    tab: (name: string) => page.locator('.tab').filter({ hasText: name }).first(),
+  }
+}

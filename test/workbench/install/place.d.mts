@@ -1,0 +1,2 @@
+export declare const place: string
+export declare const installed: () => boolean

@@ -1,0 +1,81 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import type { Locator } from 'playwright-core'
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import { hostErrors, pageOf } from './driver/editor-server.ts'
+import { missing, visit, vsix, type Visit } from './driver/visit.ts'
+import { windowIn, type Window } from './driver/window.ts'
+
+const name = 'decimal-point-moved.panel.yaml'
+
+// what a person sees who installs the package and opens a record with the decimal point of Voc in the wrong place
+describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
+  let here: Visit
+  let window: Window
+  let editor: Locator
+
+  beforeAll(async () => {
+    here = await visit([vsix])
+    window = windowIn(here.page)
+    await here.page.goto(pageOf(here.server, here.folder))
+    await window.ready()
+    editor = await window.open(name)
+  })
+  afterAll(() => here?.close())
+  afterEach(async ({ task }) => {
+    if (task.result?.state === 'fail') await here?.picture(`failed-${task.name.replaceAll(/\W+/g, '-')}`)
+  })
+
+  test('the slip is marked, and the other lines say what they are worth', async () => {
+    await window.squiggle(editor, 'error').waitFor()
+    await window.line(editor, /pmax:\s110\sW.*17\.1\s%/).waitFor()
+    await here.picture('record')
+  })
+
+  test('a hover explains the finding and the field', async () => {
+    await window.token(editor, '2.21 V').hover()
+    await window.hover.getByText('Voc 2.21 V is below Vmp 18.6 V').first().waitFor()
+    await here.picture('hover')
+    await here.page.mouse.move(1000, 780)
+  })
+
+  test('a quick fix mends it, and the record on disk differs in these characters alone', async () => {
+    const before = readFileSync(join(here.folder, 'mistakes', name), 'utf8')
+    await window.token(editor, '2.21 V').click()
+    await window.cursor.filter({ hasText: 'Ln 14,' }).waitFor()
+    const fix = window.fixes.filter({ hasText: '22.1 V' }).first()
+    await window.press('Control+.', fix)
+    await here.picture('quick-fix')
+    await fix.click()
+    await window.squiggle(editor, 'error').waitFor({ state: 'detached' })
+    await here.page.keyboard.press('Control+S')
+    await expect
+      .poll(() => readFileSync(join(here.folder, 'mistakes', name), 'utf8'), { timeout: 10_000 })
+      .toBe(before.replace('voc: 2.21 V', 'voc: 22.1 V'))
+    await here.picture('mended')
+  })
+
+  test('plain YAML syntax is reported too, where no other extension does', async () => {
+    const broken = await window.open('comma-in-braces.panel.yaml')
+    await window.squiggle(broken, 'error').waitFor()
+    await window.command('Problems: Focus on Problems View')
+    await window.problems.first().waitFor()
+    await here.picture('problems')
+  })
+
+  test('a new record begins as a commented skeleton beside the one that is open', async () => {
+    await window.open('tern-110.panel.yaml')
+    await window.command('Wattproof: New Panel Record')
+    await window.input.fill('knot-70')
+    await here.picture('new-record')
+    await here.page.keyboard.press('Enter')
+    const fresh = window.editor('knot-70.panel.yaml')
+    await window.line(fresh, /format:\s1/).waitFor()
+    await here.picture('skeleton')
+  })
+
+  test('nothing went wrong behind the window, and nothing left this machine', () => {
+    expect(hostErrors(here.server)).toEqual([])
+    expect(here.outside).toEqual([])
+  })
+})
