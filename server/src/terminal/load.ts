@@ -40,21 +40,34 @@ export async function contextsOf(
   )
 }
 
-/** Reads the files of all contexts, and those named on their own, into one library. */
-export async function load(world: World, contexts: readonly Context[], named: readonly string[]): Promise<Library> {
-  const library = createLibrary()
+/** Texts by path, as a library is made of them. */
+export type Texts = ReadonlyMap<string, string>
+
+/** Reads the files of all contexts, and those named on their own. */
+export async function load(
+  world: World,
+  contexts: readonly Context[],
+  named: readonly string[],
+): Promise<Map<string, string>> {
+  const texts = new Map<string, string>()
   const paths = [...new Set([...contexts.flatMap((context) => context.paths), ...named])]
   // in portions, for a process may only hold so many files open
   for (let at = 0; at < paths.length; at += 64) {
     const portion = paths.slice(at, at + 64)
-    const texts = await Promise.all(portion.map((path) => read(world, path)))
-    texts.forEach((text, i) => text !== null && library.put(portion[i] as string, text))
+    const read = await Promise.all(portion.map((path) => textOf(world, path)))
+    read.forEach((text, i) => text !== null && texts.set(portion[i] as string, text))
   }
+  return texts
+}
+
+export function libraryOf(texts: Texts): Library {
+  const library = createLibrary()
+  for (const [path, text] of texts) library.put(path, text)
   return library
 }
 
 /** null for a file that git still lists but that is gone. */
-async function read(world: World, path: string): Promise<string | null> {
+async function textOf(world: World, path: string): Promise<string | null> {
   try {
     return await world.read(path)
   } catch (error) {

@@ -1,13 +1,17 @@
 import { execFile } from 'node:child_process'
 import { realpathSync } from 'node:fs'
 import { appendFile, readdir, readFile, stat, writeFile } from 'node:fs/promises'
+import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
 import { pathToFileURL } from 'node:url'
+import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
+import { checkShare, type Share } from './check-all.ts'
 import { main } from './main.ts'
 import type { Standing, World } from './world.ts'
 
 const { argv, env, stdin, stdout, stderr } = process
-const program = dirname(realpathSync(argv[1] as string))
+const file = realpathSync(argv[1] as string)
+const program = dirname(file)
 const now = new Date()
 
 /** Escapes only for a terminal that wants them; FORCE_COLOR is for continuous integration that shows colours. */
@@ -54,6 +58,11 @@ const world: World = {
         else resolve({ code: Number(error?.code ?? 0), out })
       }),
     ),
+  processors: availableParallelism(),
+  inThread: (share) =>
+    new Promise((resolve, reject) => {
+      new Worker(file, { workerData: share }).once('message', resolve).once('error', reject)
+    }),
   serve: async () => {
     await import(pathToFileURL(join(program, 'server.js')).href)
     await new Promise(() => {}) // the server ends the process
@@ -65,7 +74,8 @@ stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error
 })
 
-void main(world).then((code) => (process.exitCode = code))
+if (isMainThread) void main(world).then((code) => (process.exitCode = code))
+else parentPort?.postMessage(checkShare(workerData as Share))
 
 async function standing(path: string): Promise<Standing> {
   const found = await stat(path).catch(() => null)

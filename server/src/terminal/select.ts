@@ -2,13 +2,14 @@ import type { Library } from '../library/library.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import { CouldNotRun } from './could-not-run.ts'
 import { byPath, findRecords } from './find-records.ts'
-import { contextsOf, load, type Context } from './load.ts'
+import { contextsOf, libraryOf, load, type Context, type Texts } from './load.ts'
 import { absolute, folderOf, isWithin } from './paths.ts'
 import { changesSince } from './since.ts'
 import type { World } from './world.ts'
 
 /** The records to check, in path order, and everything that stands around them. */
 export interface Selection {
+  readonly texts: Texts
   readonly library: Library
   readonly targets: readonly string[]
 }
@@ -28,27 +29,29 @@ export async function select(world: World, paths: readonly string[], since?: str
     places.filter(({ isFolder }) => isFolder).map(({ path }) => recordsBelow(world, path, contexts)),
   )
   const targets = new Set([...files, ...inFolders.flat()])
-  const library = await load(world, contexts, [...targets])
+  const texts = await load(world, contexts, [...targets])
+  const library = libraryOf(texts)
   if (since !== undefined) {
     const wanted = await affected(world, library, contexts, since)
     const asked = (path: string) => places.some((p) => isWithin(p.path, path)) || files.length > 0
-    return selection(library, [...wanted].filter(asked))
+    return selection(texts, library, [...wanted].filter(asked))
   }
-  return selection(library, [...targets, ...dependents(library, files)])
+  return selection(texts, library, [...targets, ...dependents(library, files)])
 }
 
 /** One text in place of what is on disk under that name; the file need not exist. */
 export async function selectText(world: World, name: string, text: string): Promise<Selection> {
   const path = absolute(world.cwd, name)
   mustBeRecord(name)
-  const library = await load(world, await contextsOf(world, [{ path, isFolder: false }]).catch(() => []), [])
-  library.put(path, text)
-  return { library, targets: [path] }
+  const texts = await load(world, await contextsOf(world, [{ path, isFolder: false }]).catch(() => []), [])
+  texts.set(path, text)
+  return { texts, library: libraryOf(texts), targets: [path] }
 }
 
-const selection = (library: Library, paths: readonly string[]): Selection => ({
+const selection = (texts: Texts, library: Library, paths: readonly string[]): Selection => ({
+  texts,
   library,
-  targets: [...new Set(paths)].filter((path) => library.file(path)).sort(byPath),
+  targets: [...new Set(paths)].filter((path) => texts.has(path)).sort(byPath),
 })
 
 async function place(world: World, path: string) {

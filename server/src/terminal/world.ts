@@ -1,3 +1,6 @@
+import type { Share } from './check-all.ts'
+import type { FileReport } from './file-report.ts'
+
 /** What stands at a path. */
 export type Standing = 'file' | 'folder' | null
 
@@ -27,6 +30,9 @@ export interface World {
     folder: string,
     args: readonly string[],
   ) => Promise<{ readonly code: number; readonly out: string } | null>
+  readonly processors: number
+  /** Checks a share of the files in another thread. */
+  readonly inThread: (share: Share) => Promise<readonly FileReport[]>
   /** Becomes the language server; settles when that ends. */
   readonly serve: () => Promise<void>
 }

@@ -1,7 +1,8 @@
-import { Option } from 'commander'
+import { InvalidArgumentError, Option } from 'commander'
 import type { Severity } from '../../findings/finding.ts'
+import { checkAll } from '../check-all.ts'
 import { CouldNotRun } from '../could-not-run.ts'
-import { reportFile, type FileReport } from '../file-report.ts'
+import type { FileReport } from '../file-report.ts'
 import { formatGithub, summaryTable } from '../formats/github.ts'
 import { formatJson } from '../formats/json.ts'
 import { formatSarif } from '../formats/sarif.ts'
@@ -18,6 +19,7 @@ interface Options {
   readonly failOn: Severity
   readonly since?: string
   readonly stdinFilename?: string
+  readonly jobs?: number
 }
 
 export const addCheck: AddCommand = (program, world, end) => {
@@ -36,6 +38,8 @@ export const addCheck: AddCommand = (program, world, end) => {
     )
     .option('--since <revision>', 'only what changed since a git revision, and what depends on it')
     .option('--stdin-filename <path>', 'the name that standard input would have')
+    .option('--jobs <n>', 'how many threads; by default as many as pay', wholeNumber)
+    .option('--no-cache', 'accepted, and always so: nothing is kept from run to run')
     .addHelpText(
       'after',
       '\nExamples:\n  wattproof check panels\n  wattproof check --since origin/main --format github',
@@ -51,16 +55,22 @@ export const addCheck: AddCommand = (program, world, end) => {
 }
 
 async function checked(world: World, paths: readonly string[], options: Options): Promise<readonly FileReport[]> {
-  const { library, targets } = paths.includes('-')
+  const selection = paths.includes('-')
     ? await fromStdin(world, paths, options)
     : await select(world, paths, options.since)
-  const settings = targets.flatMap((path) => library.settings(path)?.path ?? [])
-  const broken = [...new Set(settings)].filter((path) => !targets.includes(path) && hasErrors(path))
-  return [...broken, ...targets].flatMap((path) => reportFile(library, path, world.cwd, world.today) ?? [])
+  const { library, targets } = selection
+  const settings = [...new Set(targets.flatMap((path) => library.settings(path)?.path ?? []))]
+  const broken = settings.filter((path) => !targets.includes(path) && hasErrors(path))
+  return checkAll(world, { ...selection, targets: [...broken, ...targets] }, options.jobs)
 
   function hasErrors(path: string) {
     return library.file(path)?.readFindings.some(({ severity }) => severity === 'error')
   }
+}
+
+function wholeNumber(text: string): number {
+  if (/^[1-9]\d*$/.test(text)) return Number(text)
+  throw new InvalidArgumentError('A whole number from 1 is expected.')
 }
 
 async function fromStdin(world: World, paths: readonly string[], { stdinFilename, since }: Options) {
