@@ -92,6 +92,224 @@ export interface Panel {
   }[]
 }
 
+/** Controller record: One charge controller's datasheet, typed as printed. Groups and lists are always there, if empty. */
+export interface Controller {
+  readonly format?: Field
+  readonly name?: Field<string>
+  readonly maker?: Field<string>
+  readonly type?: Field<'mppt' | 'pwm'>
+  readonly input: {
+    readonly max_voltage?: Measure
+    readonly max_short_circuit_current?: Measure
+    readonly max_power?: Measure
+    readonly above_battery?: Measure
+  }
+  readonly output: {
+    readonly max_current?: Measure
+    readonly battery_voltages: readonly Measure[]
+  }
+  readonly efficiency?: Measure
+  readonly self_consumption?: Measure
+  readonly size: {
+    readonly length?: Measure
+    readonly width?: Measure
+    readonly depth?: Measure
+  }
+  readonly weight?: Measure
+  readonly price: {
+    readonly amount?: Measure
+    readonly quoted_on?: Field<string>
+    readonly from?: Field<string>
+  }
+  readonly datasheet: {
+    readonly source?: Field<string>
+    readonly page?: Field
+    readonly revision?: Field<string>
+    readonly typed_by?: Field<string>
+    readonly typed_on?: Field<string>
+  }
+  readonly notes?: Field<string>
+  readonly accepted: readonly {
+    readonly rule?: Field<string>
+    readonly field?: Field<string>
+    readonly because?: Field<string>
+  }[]
+}
+
+/** Battery record: One battery's datasheet, typed as printed. Groups and lists are always there, if empty. */
+export interface Battery {
+  readonly format?: Field
+  readonly name?: Field<string>
+  readonly maker?: Field<string>
+  readonly chemistry?: Field<'flooded' | 'agm' | 'gel' | 'lifepo4' | 'nmc'>
+  readonly nominal_voltage?: Measure
+  readonly cells_in_series?: Field
+  readonly capacity: {
+    readonly amount?: Measure
+    readonly over?: Measure
+  }
+  readonly energy?: Measure
+  readonly usable_depth?: Measure
+  readonly charge: {
+    readonly max_current?: Measure
+    readonly voltage?: Measure
+    readonly float?: Measure
+    readonly equalise?: Measure
+    readonly temperature_compensation?: Measure
+    readonly lowest_temperature?: Measure
+    readonly highest_temperature?: Measure
+    readonly low_temperature_cutoff?: Field<boolean>
+  }
+  readonly discharge: {
+    readonly max_current?: Measure
+    readonly lowest_temperature?: Measure
+  }
+  readonly round_trip_efficiency?: Measure
+  readonly cycles?: Field
+  readonly weight?: Measure
+  readonly price: {
+    readonly amount?: Measure
+    readonly quoted_on?: Field<string>
+    readonly from?: Field<string>
+  }
+  readonly datasheet: {
+    readonly source?: Field<string>
+    readonly page?: Field
+    readonly revision?: Field<string>
+    readonly typed_by?: Field<string>
+    readonly typed_on?: Field<string>
+  }
+  readonly notes?: Field<string>
+  readonly accepted: readonly {
+    readonly rule?: Field<string>
+    readonly field?: Field<string>
+    readonly because?: Field<string>
+  }[]
+}
+
+/** Climate record: Sun and temperature of one place, month by month. Groups and lists are always there, if empty. */
+export interface Climate {
+  readonly format?: Field
+  readonly name?: Field<string>
+  readonly latitude?: Measure
+  readonly longitude?: Measure
+  readonly sun: readonly Measure[]
+  readonly air: {
+    readonly mean_high: readonly Measure[]
+    readonly mean_low: readonly Measure[]
+    readonly coldest?: Measure
+    readonly hottest?: Measure
+  }
+  readonly ground_reflection?: Measure
+  readonly source?: Field<string>
+  readonly notes?: Field<string>
+  readonly accepted: readonly {
+    readonly rule?: Field<string>
+    readonly field?: Field<string>
+    readonly because?: Field<string>
+  }[]
+}
+
+/** System description: One customer's system: where the panels lie, how they are wired, what the battery and the loads are. Groups and lists are always there, if empty. */
+export interface System {
+  readonly format?: Field
+  readonly name?: Field<string>
+  readonly kind?: Field<'boat' | 'vehicle' | 'cabin'>
+  readonly site: {
+    readonly climate: Reference<Climate>
+    readonly latitude?: Measure
+    readonly coldest?: Measure
+    readonly hottest?: Measure
+  }
+  readonly surfaces: readonly {
+    readonly id?: Field<string>
+    readonly size: {
+      readonly length?: Measure
+      readonly width?: Measure
+    }
+    readonly keep_out: readonly {
+      readonly name?: Field<string>
+      readonly x?: Measure
+      readonly y?: Measure
+      readonly length?: Measure
+      readonly width?: Measure
+    }[]
+    readonly gap?: Measure
+    readonly mounting?: Field<'bonded' | 'canvas' | 'standoff' | 'open rack'>
+    readonly tilt?: Measure
+    readonly azimuth?: Measure
+    readonly curvature?: Measure
+    readonly shading?: Measure
+    readonly walked_on?: Field<boolean>
+  }[]
+  readonly arrays: readonly {
+    readonly id?: Field<string>
+    readonly panels: readonly {
+      readonly panel: Reference<Panel>
+      readonly count?: Field
+      readonly surface?: Field<string>
+    }[]
+    readonly wiring: {
+      readonly in_series?: Field
+      readonly in_parallel?: Field
+    }
+    readonly string_fuse?: Measure
+    readonly controller: Reference<Controller>
+    readonly cable: {
+      readonly size?: Measure
+      readonly length?: Measure
+      readonly insulation?: Measure
+      readonly ambient?: Measure
+      readonly bundled?: Field
+    }
+  }[]
+  readonly battery: {
+    readonly battery: Reference<Battery>
+    readonly in_series?: Field
+    readonly in_parallel?: Field
+    readonly autonomy?: Measure
+    readonly fuse?: Measure
+    readonly low_temperature_cutoff?: Field<boolean>
+    readonly cable: {
+      readonly size?: Measure
+      readonly length?: Measure
+      readonly insulation?: Measure
+      readonly ambient?: Measure
+      readonly bundled?: Field
+    }
+  }
+  readonly inverter: {
+    readonly efficiency?: Measure
+    readonly standby?: Measure
+    readonly hours?: Measure
+  }
+  readonly loads: readonly {
+    readonly name?: Field<string>
+    readonly power?: Measure
+    readonly hours?: Measure
+    readonly supply?: Field<'dc' | 'ac'>
+    readonly months: readonly Field[]
+    readonly days_a_week?: Field
+  }[]
+  readonly other_sources: readonly {
+    readonly name?: Field<string>
+    readonly power?: Measure
+    readonly hours?: Measure
+    readonly months: readonly Field[]
+    readonly days_a_week?: Field
+  }[]
+  readonly limits: {
+    readonly weight?: Measure
+    readonly budget?: Measure
+  }
+  readonly notes?: Field<string>
+  readonly accepted: readonly {
+    readonly rule?: Field<string>
+    readonly field?: Field<string>
+    readonly because?: Field<string>
+  }[]
+}
+
 /** Settings of a library: wattproof.yaml: settings for all records of this folder and below. Groups and lists are always there, if empty. */
 export interface Settings {
   readonly format?: Field
@@ -123,9 +341,9 @@ export interface Settings {
 /** The record of each kind. */
 export interface RecordTypes {
   readonly panel: Panel
-  readonly controller: unknown
-  readonly battery: unknown
-  readonly climate: unknown
-  readonly system: unknown
+  readonly controller: Controller
+  readonly battery: Battery
+  readonly climate: Climate
+  readonly system: System
   readonly library: Settings
 }

@@ -18,19 +18,41 @@ export function schemaFindings(kind: RecordKind, tree: Tree, swallowed: Readonly
   if (!info) return []
   const validate = validators[kind]
   const found = [...emptyFields(tree.root, swallowed)]
-  if (validate(plain(tree.root, swallowed) ?? {})) return found
-  for (const complaint of validate.errors ?? []) {
+  const complaints = validate(plain(tree.root, swallowed) ?? {}) ? [] : (validate.errors ?? [])
+  for (const complaint of [...complaints, ...inlineComplaints(info, tree.root, swallowed)]) {
     const one = explain(complaint, info, tree)
     if (one) found.push(one)
   }
   return found
 }
 
-/** Fields inside a record that stands in place of an id are checked by that kind's schema. */
+/**
+ * What is wrong inside records that stand in place of an id, by the schema of their own kind. Being part of another file
+ * they need neither a format nor a name.
+ */
+function* inlineComplaints(info: FieldInfo, node: Node | null, swallowed: ReadonlySet<string>): Generator<Complaint> {
+  if (node?.kind === 'list' && info.item) for (const item of node.items) yield* inlineComplaints(info.item, item, swallowed)
+  if (node?.kind !== 'map') return
+  if (info.type === 'reference' && info.record) {
+    const validate = validators[info.record]
+    if (validate(plain(node, swallowed) ?? {})) return
+    for (const complaint of validate.errors ?? []) {
+      const missing = complaint.keyword === 'required' ? complaint.params.missingProperty : null
+      if (missing !== 'format' && missing !== 'name')
+        yield { ...complaint, instancePath: node.pointer + complaint.instancePath }
+    }
+  } else
+    for (const entry of node.entries) {
+      const field = info.fields?.find(({ key }) => key === entry.key)
+      if (field) yield* inlineComplaints(field, entry.value, swallowed)
+    }
+}
+
 export function explain(complaint: Complaint, root: FieldInfo, tree: Tree): Finding | null {
   const { instancePath: pointer, keyword, params } = complaint
   const node = nodeAtPointer(tree, pointer) ?? null
-  const info = infoAt(root, pointer)
+  const field = infoAt(root, pointer)
+  const info = node?.kind === 'map' && field?.type === 'reference' && field.record ? (schemas[field.record] ?? field) : field
   const entry = entryAtPointer(tree, pointer)
   const place = { pointer, span: node?.span ?? entry?.keySpan ?? { start: 0, end: 0 } }
   const name = info ? nameOf(info) : pointer
@@ -60,6 +82,11 @@ export function explain(complaint: Complaint, root: FieldInfo, tree: Tree): Find
     case 'minimum':
     case 'maximum':
       return finding(reading.outOfRange, place, `${name} ${typed} is ${keyword === 'minimum' ? 'below' : 'above'} ${String(params.limit)}.`)
+    case 'minItems':
+    case 'maxItems': {
+      const has = node?.kind === 'list' ? node.items.length : 0
+      return finding(reading.outOfRange, place, `${name} has ${has} values, where ${String(params.limit)} are expected.`)
+    }
     default:
       return finding(reading.wrongKind, place, `${name} does not fit: ${keyword} ${JSON.stringify(params)}.`)
   }

@@ -825,6 +825,2013 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
    }
   ]
  },
+ "controller": {
+  "key": "",
+  "title": "Controller record",
+  "description": "One charge controller's datasheet, typed as printed.",
+  "type": "group",
+  "fields": [
+   {
+    "key": "format",
+    "title": "format",
+    "description": "The version of this record format.",
+    "required": true,
+    "examples": [
+     "1"
+    ],
+    "type": "integer"
+   },
+   {
+    "key": "name",
+    "title": "name",
+    "description": "The model as printed.",
+    "required": true,
+    "examples": [
+     "Example MPPT 100/30"
+    ],
+    "type": "text"
+   },
+   {
+    "key": "maker",
+    "title": "maker",
+    "description": "Who makes it.",
+    "examples": [
+     "Example Controls"
+    ],
+    "type": "text"
+   },
+   {
+    "key": "type",
+    "title": "type",
+    "description": "How it charges.",
+    "required": true,
+    "type": "choice",
+    "choices": [
+     {
+      "value": "mppt",
+      "description": "tracks the maximum power point and converts the voltage down"
+     },
+     {
+      "value": "pwm",
+      "description": "joins the panel to the battery and switches, so the panel works at battery voltage"
+     }
+    ]
+   },
+   {
+    "key": "input",
+    "title": "input",
+    "description": "The side of the panels.",
+    "required": true,
+    "type": "group",
+    "fields": [
+     {
+      "key": "max_voltage",
+      "title": "maximum input voltage",
+      "description": "Open-circuit voltage that the input survives. Above it the controller is damaged.",
+      "required": true,
+      "examples": [
+       "100 V"
+      ],
+      "symbol": "maximum input voltage",
+      "type": "quantity",
+      "kind": "voltage",
+      "unit": "V"
+     },
+     {
+      "key": "max_short_circuit_current",
+      "title": "maximum short-circuit current",
+      "description": "Largest short-circuit current of the array.",
+      "examples": [
+       "35 A"
+      ],
+      "symbol": "maximum short-circuit current",
+      "type": "quantity",
+      "kind": "current",
+      "unit": "A"
+     },
+     {
+      "key": "max_power",
+      "title": "maximum array power",
+      "description": "Array power that it can use at the lowest of its battery voltages; more is not taken.",
+      "examples": [
+       "440 W"
+      ],
+      "symbol": "maximum array power",
+      "type": "quantity",
+      "kind": "power",
+      "unit": "W"
+     },
+     {
+      "key": "above_battery",
+      "title": "voltage above battery",
+      "description": "How far the panel voltage must lie above the battery's before charging starts.",
+      "examples": [
+       "5 V"
+      ],
+      "symbol": "voltage above battery",
+      "type": "quantity",
+      "kind": "voltage",
+      "unit": "V"
+     }
+    ]
+   },
+   {
+    "key": "output",
+    "title": "output",
+    "description": "The side of the battery.",
+    "required": true,
+    "type": "group",
+    "fields": [
+     {
+      "key": "max_current",
+      "title": "maximum charge current",
+      "description": "Largest current into the battery.",
+      "required": true,
+      "examples": [
+       "30 A"
+      ],
+      "symbol": "maximum charge current",
+      "type": "quantity",
+      "kind": "current",
+      "unit": "A"
+     },
+     {
+      "key": "battery_voltages",
+      "title": "battery voltages",
+      "description": "Nominal battery voltages that it is made for.",
+      "type": "list",
+      "item": {
+       "key": "",
+       "title": "battery voltage",
+       "description": "A nominal battery voltage.",
+       "examples": [
+        "12 V"
+       ],
+       "symbol": "battery voltage",
+       "type": "quantity",
+       "kind": "voltage",
+       "unit": "V"
+      }
+     }
+    ]
+   },
+   {
+    "key": "efficiency",
+    "title": "efficiency",
+    "description": "Power out over power in near full load.",
+    "examples": [
+     "97 %"
+    ],
+    "symbol": "efficiency",
+    "type": "quantity",
+    "kind": "ratio",
+    "unit": "%"
+   },
+   {
+    "key": "self_consumption",
+    "title": "own consumption",
+    "description": "What it draws from the battery day and night.",
+    "examples": [
+     "20 mA"
+    ],
+    "symbol": "own consumption",
+    "type": "quantity",
+    "kind": "current",
+    "unit": "mA"
+   },
+   {
+    "key": "size",
+    "title": "size",
+    "description": "Outer dimensions.",
+    "type": "group",
+    "fields": [
+     {
+      "key": "length",
+      "title": "length",
+      "description": "Outer length.",
+      "examples": [
+       "190 mm"
+      ],
+      "symbol": "length",
+      "type": "quantity",
+      "kind": "length",
+      "unit": "mm"
+     },
+     {
+      "key": "width",
+      "title": "width",
+      "description": "Outer width.",
+      "examples": [
+       "130 mm"
+      ],
+      "symbol": "width",
+      "type": "quantity",
+      "kind": "length",
+      "unit": "mm"
+     },
+     {
+      "key": "depth",
+      "title": "depth",
+      "description": "Outer depth.",
+      "examples": [
+       "70 mm"
+      ],
+      "symbol": "depth",
+      "type": "quantity",
+      "kind": "length",
+      "unit": "mm"
+     }
+    ]
+   },
+   {
+    "key": "weight",
+    "title": "weight",
+    "description": "Weight of the controller.",
+    "examples": [
+     "1.3 kg"
+    ],
+    "symbol": "weight",
+    "type": "quantity",
+    "kind": "mass",
+    "unit": "kg"
+   },
+   {
+    "key": "price",
+    "title": "price",
+    "description": "What it costs.",
+    "type": "group",
+    "fields": [
+     {
+      "key": "amount",
+      "title": "price",
+      "description": "Amount and currency.",
+      "examples": [
+       "289 USD"
+      ],
+      "symbol": "price",
+      "type": "quantity",
+      "kind": "money"
+     },
+     {
+      "key": "quoted_on",
+      "title": "quoted on",
+      "description": "When the price was quoted.",
+      "examples": [
+       "2026-10-04"
+      ],
+      "type": "date"
+     },
+     {
+      "key": "from",
+      "title": "seller",
+      "description": "Who quoted it.",
+      "examples": [
+       "Example Chandlery"
+      ],
+      "type": "text"
+     }
+    ]
+   },
+   {
+    "key": "datasheet",
+    "title": "datasheet",
+    "description": "Where the numbers were read.",
+    "type": "group",
+    "fields": [
+     {
+      "key": "source",
+      "title": "source",
+      "description": "Path or address of the datasheet.",
+      "examples": [
+       "sheets/example.pdf"
+      ],
+      "type": "text"
+     },
+     {
+      "key": "page",
+      "title": "page",
+      "description": "The page with the table.",
+      "examples": [
+       "2"
+      ],
+      "type": "integer"
+     },
+     {
+      "key": "revision",
+      "title": "revision",
+      "description": "Revision printed on the sheet.",
+      "examples": [
+       "B"
+      ],
+      "type": "text"
+     },
+     {
+      "key": "typed_by",
+      "title": "typed by",
+      "description": "Initials of the person who typed the record.",
+      "examples": [
+       "ab"
+      ],
+      "type": "text"
+     },
+     {
+      "key": "typed_on",
+      "title": "typed on",
+      "description": "When it was typed.",
+      "examples": [
+       "2026-10-05"
+      ],
+      "type": "date"
+     }
+    ]
+   },
+   {
+    "key": "notes",
+    "title": "notes",
+    "description": "Anything else worth knowing.",
+    "examples": [
+     "Settings by switch."
+    ],
+    "type": "text"
+   },
+   {
+    "key": "accepted",
+    "title": "accepted findings",
+    "description": "Findings that a person has looked at and lets stand, each with the reason. In YAML a comment `# accept rule-id: reason` on the line does the same.",
+    "type": "list",
+    "item": {
+     "key": "",
+     "title": "accepted finding",
+     "description": "One finding that stands.",
+     "type": "group",
+     "fields": [
+      {
+       "key": "rule",
+       "title": "rule",
+       "description": "The id of the rule.",
+       "required": true,
+       "examples": [
+        "controller-power"
+       ],
+       "type": "text"
+      },
+      {
+       "key": "field",
+       "title": "field",
+       "description": "JSON pointer of the field.",
+       "required": true,
+       "examples": [
+        "/input/max_power"
+       ],
+       "type": "text"
+      },
+      {
+       "key": "because",
+       "title": "reason",
+       "description": "Why the value is right all the same.",
+       "required": true,
+       "examples": [
+        "printed for the 24 V bank"
+       ],
+       "type": "text"
+      }
+     ]
+    }
+   }
+  ]
+ },
+ "battery": {
+  "key": "",
+  "title": "Battery record",
+  "description": "One battery's datasheet, typed as printed.",
+  "type": "group",
+  "fields": [
+   {
+    "key": "format",
+    "title": "format",
+    "description": "The version of this record format.",
+    "required": true,
+    "examples": [
+     "1"
+    ],
+    "type": "integer"
+   },
+   {
+    "key": "name",
+    "title": "name",
+    "description": "The model as printed.",
+    "required": true,
+    "examples": [
+     "Example LFP 100"
+    ],
+    "type": "text"
+   },
+   {
+    "key": "maker",
+    "title": "maker",
+    "description": "Who makes it.",
+    "examples": [
+     "Example Batteries"
+    ],
+    "type": "text"
+   },
+   {
+    "key": "chemistry",
+    "title": "chemistry",
+    "description": "What it is made of.",
+    "required": true,
+    "type": "choice",
+    "choices": [
+     {
+      "value": "flooded",
+      "description": "lead-acid with liquid acid"
+     },
+     {
+      "value": "agm",
+      "description": "lead-acid, acid held in glass mat"
+     },
+     {
+      "value": "gel",
+      "description": "lead-acid, acid held in gel"
+     },
+     {
+      "value": "lifepo4",
+      "description": "lithium iron phosphate"
+     },
+     {
+      "value": "nmc",
+      "description": "lithium nickel manganese cobalt, or nickel cobalt aluminium"
+     }
+    ]
+   },
+   {
+    "key": "nominal_voltage",
+    "title": "nominal voltage",
+    "description": "Nominal voltage of one battery.",
+    "required": true,
+    "examples": [
+     "12.8 V"
+    ],
+    "symbol": "nominal voltage",
+    "type": "quantity",
+    "kind": "voltage",
+    "unit": "V"
+   },
+   {
+    "key": "cells_in_series",
+    "title": "cells in series",
+    "description": "How many cells are in series inside.",
+    "examples": [
+     "4"
+    ],
+    "type": "integer"
+   },
+   {
+    "key": "capacity",
+    "title": "capacity",
+    "description": "Charge that it holds.",
+    "required": true,
+    "type": "group",
+    "fields": [
+     {
+      "key": "amount",
+      "title": "capacity",
+      "description": "Rated capacity.",
+      "required": true,
+      "examples": [
+       "100 Ah"
+      ],
+      "symbol": "capacity",
+      "type": "quantity",
+      "kind": "charge",
+      "unit": "Ah"
+     },
+     {
+      "key": "over",
+      "title": "rated over",
+      "description": "The time of the discharge that the capacity is rated for.",
+      "examples": [
+       "20 h"
+      ],
+      "symbol": "rated over",
+      "type": "quantity",
+      "kind": "duration",
+      "unit": "h"
+     }
+    ]
+   },
+   {
+    "key": "energy",
+    "title": "energy as printed",
+    "description": "Energy as the sheet prints it.",
+    "examples": [
+     "1280 Wh"
+    ],
+    "symbol": "energy as printed",
+    "type": "quantity",
+    "kind": "energy",
+    "unit": "Wh"
+   },
+   {
+    "key": "usable_depth",
+    "title": "usable depth",
+    "description": "Share of the capacity that may be used every day.",
+    "examples": [
+     "80 %"
+    ],
+    "symbol": "usable depth",
+    "type": "quantity",
+    "kind": "ratio",
+    "unit": "%"
+   },
+   {
+    "key": "charge",
+    "title": "charge",
+    "description": "Limits and settings of charging.",
+    "type": "group",
+    "fields": [
+     {
+      "key": "max_current",
+      "title": "maximum charge current",
+      "description": "Largest charge current of one battery.",
+      "examples": [
+       "50 A"
+      ],
+      "symbol": "maximum charge current",
+      "type": "quantity",
+      "kind": "current",
+      "unit": "A"
+     },
+     {
+      "key": "voltage",
+      "title": "charge voltage",
+      "description": "Absorption or charge voltage of one battery.",
+      "examples": [
+       "14.2 V"
+      ],
+      "symbol": "charge voltage",
+      "type": "quantity",
+      "kind": "voltage",
+      "unit": "V"
+     },
+     {
+      "key": "float",
+      "title": "float voltage",
+      "description": "Voltage that it is held at when full.",
+      "examples": [
+       "13.5 V"
+      ],
+      "symbol": "float voltage",
+      "type": "quantity",
+      "kind": "voltage",
+      "unit": "V"
+     },
+     {
+      "key": "equalise",
+      "title": "equalising voltage",
+      "description": "Voltage of an equalising charge; leave it out where there is none.",
+      "examples": [
+       "15.5 V"
+      ],
+      "symbol": "equalising voltage",
+      "type": "quantity",
+      "kind": "voltage",
+      "unit": "V"
+     },
+     {
+      "key": "temperature_compensation",
+      "title": "temperature compensation",
+      "description": "Change of the charge voltage per degree.",
+      "examples": [
+       "-24 mV/K"
+      ],
+      "symbol": "temperature compensation",
+      "type": "quantity",
+      "kind": "voltage-coefficient",
+      "unit": "mV/K"
+     },
+     {
+      "key": "lowest_temperature",
+      "title": "lowest charge temperature",
+      "description": "Below this it must not be charged.",
+      "examples": [
+       "0 °C"
+      ],
+      "symbol": "lowest charge temperature",
+      "type": "quantity",
+      "kind": "temperature",
+      "unit": "°C"
+     },
+     {
+      "key": "highest_temperature",
+      "title": "highest charge temperature",
+      "description": "Above this it must not be charged.",
+      "examples": [
+       "45 °C"
+      ],
+      "symbol": "highest charge temperature",
+      "type": "quantity",
+      "kind": "temperature",
+      "unit": "°C"
+     },
+     {
+      "key": "low_temperature_cutoff",
+      "title": "low-temperature cut-off",
+      "description": "Whether its own management stops charging, or heats it, when it is too cold.",
+      "examples": [
+       "true"
+      ],
+      "type": "boolean"
+     }
+    ]
+   },
+   {
+    "key": "discharge",
+    "title": "discharge",
+    "description": "Limits of discharging.",
+    "type": "group",
+    "fields": [
+     {
+      "key": "max_current",
+      "title": "maximum discharge current",
+      "description": "Largest lasting discharge current of one battery.",
+      "examples": [
+       "100 A"
+      ],
+      "symbol": "maximum discharge current",
+      "type": "quantity",
+      "kind": "current",
+      "unit": "A"
+     },
+     {
+      "key": "lowest_temperature",
+      "title": "lowest discharge temperature",
+      "description": "Below this it must not be discharged.",
+      "examples": [
+       "-20 °C"
+      ],
+      "symbol": "lowest discharge temperature",
+      "type": "quantity",
+      "kind": "temperature",
+      "unit": "°C"
+     }
+    ]
+   },
+   {
+    "key": "round_trip_efficiency",
+    "title": "round-trip efficiency",
+    "description": "Energy out over energy in.",
+    "examples": [
+     "95 %"
+    ],
+    "symbol": "round-trip efficiency",
+    "type": "quantity",
+    "kind": "ratio",
+    "unit": "%"
+   },
+   {
+    "key": "cycles",
+    "title": "cycles",
+    "description": "How many cycles the maker states at the usable depth.",
+    "examples": [
+     "3000"
+    ],
+    "type": "integer"
+   },
+   {
+    "key": "weight",
+    "title": "weight",
+    "description": "Weight of one battery.",
+    "examples": [
+     "11 kg"
+    ],
+    "symbol": "weight",
+    "type": "quantity",
+    "kind": "mass",
+    "unit": "kg"
+   },
+   {
+    "key": "price",
+    "title": "price",
+    "description": "What it costs.",
+    "type": "group",
+    "fields": [
+     {
+      "key": "amount",
+      "title": "price",
+      "description": "Amount and currency.",
+      "examples": [
+       "289 USD"
+      ],
+      "symbol": "price",
+      "type": "quantity",
+      "kind": "money"
+     },
+     {
+      "key": "quoted_on",
+      "title": "quoted on",
+      "description": "When the price was quoted.",
+      "examples": [
+       "2026-10-04"
+      ],
+      "type": "date"
+     },
+     {
+      "key": "from",
+      "title": "seller",
+      "description": "Who quoted it.",
+      "examples": [
+       "Example Chandlery"
+      ],
+      "type": "text"
+     }
+    ]
+   },
+   {
+    "key": "datasheet",
+    "title": "datasheet",
+    "description": "Where the numbers were read.",
+    "type": "group",
+    "fields": [
+     {
+      "key": "source",
+      "title": "source",
+      "description": "Path or address of the datasheet.",
+      "examples": [
+       "sheets/example.pdf"
+      ],
+      "type": "text"
+     },
+     {
+      "key": "page",
+      "title": "page",
+      "description": "The page with the table.",
+      "examples": [
+       "2"
+      ],
+      "type": "integer"
+     },
+     {
+      "key": "revision",
+      "title": "revision",
+      "description": "Revision printed on the sheet.",
+      "examples": [
+       "B"
+      ],
+      "type": "text"
+     },
+     {
+      "key": "typed_by",
+      "title": "typed by",
+      "description": "Initials of the person who typed the record.",
+      "examples": [
+       "ab"
+      ],
+      "type": "text"
+     },
+     {
+      "key": "typed_on",
+      "title": "typed on",
+      "description": "When it was typed.",
+      "examples": [
+       "2026-10-05"
+      ],
+      "type": "date"
+     }
+    ]
+   },
+   {
+    "key": "notes",
+    "title": "notes",
+    "description": "Anything else worth knowing.",
+    "examples": [
+     "Group 31 case."
+    ],
+    "type": "text"
+   },
+   {
+    "key": "accepted",
+    "title": "accepted findings",
+    "description": "Findings that a person has looked at and lets stand, each with the reason. In YAML a comment `# accept rule-id: reason` on the line does the same.",
+    "type": "list",
+    "item": {
+     "key": "",
+     "title": "accepted finding",
+     "description": "One finding that stands.",
+     "type": "group",
+     "fields": [
+      {
+       "key": "rule",
+       "title": "rule",
+       "description": "The id of the rule.",
+       "required": true,
+       "examples": [
+        "battery-energy"
+       ],
+       "type": "text"
+      },
+      {
+       "key": "field",
+       "title": "field",
+       "description": "JSON pointer of the field.",
+       "required": true,
+       "examples": [
+        "/energy"
+       ],
+       "type": "text"
+      },
+      {
+       "key": "because",
+       "title": "reason",
+       "description": "Why the value is right all the same.",
+       "required": true,
+       "examples": [
+        "printed for the usable part"
+       ],
+       "type": "text"
+      }
+     ]
+    }
+   }
+  ]
+ },
+ "climate": {
+  "key": "",
+  "title": "Climate record",
+  "description": "Sun and temperature of one place, month by month.",
+  "type": "group",
+  "fields": [
+   {
+    "key": "format",
+    "title": "format",
+    "description": "The version of this record format.",
+    "required": true,
+    "examples": [
+     "1"
+    ],
+    "type": "integer"
+   },
+   {
+    "key": "name",
+    "title": "name",
+    "description": "The place.",
+    "required": true,
+    "examples": [
+     "Example Bay"
+    ],
+    "type": "text"
+   },
+   {
+    "key": "latitude",
+    "title": "latitude",
+    "description": "Degrees north; negative in the south.",
+    "required": true,
+    "examples": [
+     "43.5 deg"
+    ],
+    "symbol": "latitude",
+    "type": "quantity",
+    "kind": "angle",
+    "unit": "deg"
+   },
+   {
+    "key": "longitude",
+    "title": "longitude",
+    "description": "Degrees east; negative in the west.",
+    "examples": [
+     "-1.5 deg"
+    ],
+    "symbol": "longitude",
+    "type": "quantity",
+    "kind": "angle",
+    "unit": "deg"
+   },
+   {
+    "key": "sun",
+    "title": "sun",
+    "description": "Solar energy on the horizontal on a mean day of each month, January first.",
+    "required": true,
+    "examples": [
+     "[1.6, 2.5, 3.9, 4.8, 5.7, 6.2, 6.1, 5.4, 4.3, 2.8, 1.8, 1.4]"
+    ],
+    "type": "list",
+    "item": {
+     "key": "",
+     "title": "sun",
+     "description": "Solar energy on the horizontal on a mean day of the month.",
+     "examples": [
+      "4.8 kWh/m2"
+     ],
+     "symbol": "sun",
+     "type": "quantity",
+     "kind": "irradiation",
+     "unit": "kWh/m2"
+    }
+   },
+   {
+    "key": "air",
+    "title": "air",
+    "description": "Air temperature.",
+    "type": "group",
+    "fields": [
+     {
+      "key": "mean_high",
+      "title": "mean daily highs",
+      "description": "Mean of the daily highs of each month, January first.",
+      "examples": [
+       "[12, 13, 15, 17, 20, 23, 25, 26, 24, 20, 15, 12]"
+      ],
+      "type": "list",
+      "item": {
+       "key": "",
+       "title": "mean daily high",
+       "description": "Mean of the daily highs of a month.",
+       "examples": [
+        "20 °C"
+       ],
+       "symbol": "mean daily high",
+       "type": "quantity",
+       "kind": "temperature",
+       "unit": "°C"
+      }
+     },
+     {
+      "key": "mean_low",
+      "title": "mean daily lows",
+      "description": "Mean of the daily lows of each month, January first.",
+      "examples": [
+       "[5, 5, 7, 9, 12, 15, 17, 17, 15, 12, 8, 5]"
+      ],
+      "type": "list",
+      "item": {
+       "key": "",
+       "title": "mean daily low",
+       "description": "Mean of the daily lows of a month.",
+       "examples": [
+        "12 °C"
+       ],
+       "symbol": "mean daily low",
+       "type": "quantity",
+       "kind": "temperature",
+       "unit": "°C"
+      }
+     },
+     {
+      "key": "coldest",
+      "title": "coldest air",
+      "description": "Lowest temperature of many years.",
+      "examples": [
+       "-7 °C"
+      ],
+      "symbol": "coldest air",
+      "type": "quantity",
+      "kind": "temperature",
+      "unit": "°C"
+     },
+     {
+      "key": "hottest",
+      "title": "hottest air",
+      "description": "Highest temperature of many years.",
+      "examples": [
+       "39 °C"
+      ],
+      "symbol": "hottest air",
+      "type": "quantity",
+      "kind": "temperature",
+      "unit": "°C"
+     }
+    ]
+   },
+   {
+    "key": "ground_reflection",
+    "title": "ground reflection",
+    "description": "Share of the sunlight that water, ground or deck throws back; 20 % where nothing is said.",
+    "examples": [
+     "20 %"
+    ],
+    "symbol": "ground reflection",
+    "type": "quantity",
+    "kind": "ratio",
+    "unit": "%"
+   },
+   {
+    "key": "source",
+    "title": "source",
+    "description": "Where the numbers come from.",
+    "examples": [
+     "national weather service, means of 1991 to 2020"
+    ],
+    "type": "text"
+   },
+   {
+    "key": "notes",
+    "title": "notes",
+    "description": "Anything else worth knowing.",
+    "examples": [
+     "Sheltered from the west."
+    ],
+    "type": "text"
+   },
+   {
+    "key": "accepted",
+    "title": "accepted findings",
+    "description": "Findings that a person has looked at and lets stand, each with the reason. In YAML a comment `# accept rule-id: reason` on the line does the same.",
+    "type": "list",
+    "item": {
+     "key": "",
+     "title": "accepted finding",
+     "description": "One finding that stands.",
+     "type": "group",
+     "fields": [
+      {
+       "key": "rule",
+       "title": "rule",
+       "description": "The id of the rule.",
+       "required": true,
+       "examples": [
+        "climate-clearness"
+       ],
+       "type": "text"
+      },
+      {
+       "key": "field",
+       "title": "field",
+       "description": "JSON pointer of the field.",
+       "required": true,
+       "examples": [
+        "/sun/5"
+       ],
+       "type": "text"
+      },
+      {
+       "key": "because",
+       "title": "reason",
+       "description": "Why the value is right all the same.",
+       "required": true,
+       "examples": [
+        "mountain station"
+       ],
+       "type": "text"
+      }
+     ]
+    }
+   }
+  ]
+ },
+ "system": {
+  "key": "",
+  "title": "System description",
+  "description": "One customer's system: where the panels lie, how they are wired, what the battery and the loads are.",
+  "type": "group",
+  "fields": [
+   {
+    "key": "format",
+    "title": "format",
+    "description": "The version of this record format.",
+    "required": true,
+    "examples": [
+     "1"
+    ],
+    "type": "integer"
+   },
+   {
+    "key": "name",
+    "title": "name",
+    "description": "Whose system it is.",
+    "required": true,
+    "examples": [
+     "Sailing boat, 10 m"
+    ],
+    "type": "text"
+   },
+   {
+    "key": "kind",
+    "title": "kind",
+    "description": "What it is built into.",
+    "required": true,
+    "type": "choice",
+    "choices": [
+     {
+      "value": "boat",
+      "description": "a boat"
+     },
+     {
+      "value": "vehicle",
+      "description": "a van, a motorhome or another vehicle"
+     },
+     {
+      "value": "cabin",
+      "description": "a cabin or another building"
+     }
+    ]
+   },
+   {
+    "key": "site",
+    "title": "site",
+    "description": "Where it is used.",
+    "type": "group",
+    "fields": [
+     {
+      "key": "climate",
+      "title": "climate",
+      "description": "Id of a climate record, or its fields.",
+      "examples": [
+       "example-bay"
+      ],
+      "type": "reference",
+      "record": "climate"
+     },
+     {
+      "key": "latitude",
+      "title": "latitude",
+      "description": "Degrees north; negative in the south. Wins over the climate's.",
+      "examples": [
+       "43.5 deg"
+      ],
+      "symbol": "latitude",
+      "type": "quantity",
+      "kind": "angle",
+      "unit": "deg"
+     },
+     {
+      "key": "coldest",
+      "title": "coldest air",
+      "description": "Lowest air temperature by daylight. Wins over the climate's.",
+      "examples": [
+       "-5 °C"
+      ],
+      "symbol": "coldest air",
+      "type": "quantity",
+      "kind": "temperature",
+      "unit": "°C"
+     },
+     {
+      "key": "hottest",
+      "title": "hottest air",
+      "description": "Air of a hot day. Wins over the climate's.",
+      "examples": [
+       "38 °C"
+      ],
+      "symbol": "hottest air",
+      "type": "quantity",
+      "kind": "temperature",
+      "unit": "°C"
+     }
+    ]
+   },
+   {
+    "key": "surfaces",
+    "title": "surfaces",
+    "description": "Where panels may lie.",
+    "type": "list",
+    "item": {
+     "key": "",
+     "title": "surface",
+     "description": "One deck, roof or canvas.",
+     "type": "group",
+     "fields": [
+      {
+       "key": "id",
+       "title": "id",
+       "description": "The name that arrays use for it.",
+       "required": true,
+       "examples": [
+        "coachroof"
+       ],
+       "type": "text"
+      },
+      {
+       "key": "size",
+       "title": "size",
+       "description": "Outline.",
+       "required": true,
+       "type": "group",
+       "fields": [
+        {
+         "key": "length",
+         "title": "length",
+         "description": "Along the x of keep-outs.",
+         "required": true,
+         "examples": [
+          "3.2 m"
+         ],
+         "symbol": "length",
+         "type": "quantity",
+         "kind": "length",
+         "unit": "m"
+        },
+        {
+         "key": "width",
+         "title": "width",
+         "description": "Along the y of keep-outs.",
+         "required": true,
+         "examples": [
+          "1.8 m"
+         ],
+         "symbol": "width",
+         "type": "quantity",
+         "kind": "length",
+         "unit": "m"
+        }
+       ]
+      },
+      {
+       "key": "keep_out",
+       "title": "keep-outs",
+       "description": "Hatches, rails, vents: places that must stay free.",
+       "type": "list",
+       "item": {
+        "key": "",
+        "title": "keep-out",
+        "description": "One place that must stay free, from the corner of the surface.",
+        "type": "group",
+        "fields": [
+         {
+          "key": "name",
+          "title": "name",
+          "description": "What is there.",
+          "examples": [
+           "hatch"
+          ],
+          "type": "text"
+         },
+         {
+          "key": "x",
+          "title": "x",
+          "description": "From the corner along the length.",
+          "required": true,
+          "examples": [
+           "1200 mm"
+          ],
+          "symbol": "x",
+          "type": "quantity",
+          "kind": "length",
+          "unit": "mm"
+         },
+         {
+          "key": "y",
+          "title": "y",
+          "description": "From the corner along the width.",
+          "required": true,
+          "examples": [
+           "600 mm"
+          ],
+          "symbol": "y",
+          "type": "quantity",
+          "kind": "length",
+          "unit": "mm"
+         },
+         {
+          "key": "length",
+          "title": "length",
+          "description": "Along the surface's length.",
+          "required": true,
+          "examples": [
+           "600 mm"
+          ],
+          "symbol": "length",
+          "type": "quantity",
+          "kind": "length",
+          "unit": "mm"
+         },
+         {
+          "key": "width",
+          "title": "width",
+          "description": "Along the surface's width.",
+          "required": true,
+          "examples": [
+           "600 mm"
+          ],
+          "symbol": "width",
+          "type": "quantity",
+          "kind": "length",
+          "unit": "mm"
+         }
+        ]
+       }
+      },
+      {
+       "key": "gap",
+       "title": "gap",
+       "description": "Least distance between panels; none where nothing is said.",
+       "examples": [
+        "10 mm"
+       ],
+       "symbol": "gap",
+       "type": "quantity",
+       "kind": "length",
+       "unit": "mm"
+      },
+      {
+       "key": "mounting",
+       "title": "mounting",
+       "description": "How panels are fixed to it.",
+       "type": "choice",
+       "choices": [
+        {
+         "value": "bonded",
+         "description": "glued down, no air behind"
+        },
+        {
+         "value": "canvas",
+         "description": "laced or zipped to fabric, about 25 mm of air"
+        },
+        {
+         "value": "standoff",
+         "description": "on spacers, about 75 mm of air"
+        },
+        {
+         "value": "open rack",
+         "description": "air all around"
+        }
+       ]
+      },
+      {
+       "key": "tilt",
+       "title": "tilt",
+       "description": "0 is flat.",
+       "examples": [
+        "0 deg"
+       ],
+       "symbol": "tilt",
+       "type": "quantity",
+       "kind": "angle",
+       "unit": "deg"
+      },
+      {
+       "key": "azimuth",
+       "title": "azimuth",
+       "description": "Compass direction that it faces: 180 is south.",
+       "examples": [
+        "180 deg"
+       ],
+       "symbol": "azimuth",
+       "type": "quantity",
+       "kind": "angle",
+       "unit": "deg"
+      },
+      {
+       "key": "curvature",
+       "title": "curvature",
+       "description": "By how much the surface bends over its width.",
+       "examples": [
+        "20 deg"
+       ],
+       "symbol": "curvature",
+       "type": "quantity",
+       "kind": "angle",
+       "unit": "deg"
+      },
+      {
+       "key": "shading",
+       "title": "shading",
+       "description": "Share of the day's energy that rigging, rails or trees take; an estimate of the person.",
+       "examples": [
+        "10 %"
+       ],
+       "symbol": "shading",
+       "type": "quantity",
+       "kind": "ratio",
+       "unit": "%"
+      },
+      {
+       "key": "walked_on",
+       "title": "walked on",
+       "description": "Whether people step on it.",
+       "examples": [
+        "false"
+       ],
+       "type": "boolean"
+      }
+     ]
+    }
+   },
+   {
+    "key": "arrays",
+    "title": "arrays",
+    "description": "Panels that are wired together to one controller.",
+    "required": true,
+    "type": "list",
+    "item": {
+     "key": "",
+     "title": "array",
+     "description": "Panels on one controller.",
+     "type": "group",
+     "fields": [
+      {
+       "key": "id",
+       "title": "id",
+       "description": "Its name.",
+       "required": true,
+       "examples": [
+        "main"
+       ],
+       "type": "text"
+      },
+      {
+       "key": "panels",
+       "title": "panels",
+       "description": "The panels of the array, in the order in which they are wired: string after string.",
+       "required": true,
+       "type": "list",
+       "item": {
+        "key": "",
+        "title": "panels of one kind",
+        "description": "So many panels of one kind on one surface.",
+        "type": "group",
+        "fields": [
+         {
+          "key": "panel",
+          "title": "panel",
+          "description": "Id of a panel record, or its fields.",
+          "required": true,
+          "examples": [
+           "tern-110"
+          ],
+          "type": "reference",
+          "record": "panel"
+         },
+         {
+          "key": "count",
+          "title": "count",
+          "description": "How many.",
+          "required": true,
+          "examples": [
+           "4"
+          ],
+          "type": "integer"
+         },
+         {
+          "key": "surface",
+          "title": "surface",
+          "description": "Id of the surface that they lie on.",
+          "examples": [
+           "coachroof"
+          ],
+          "type": "text"
+         }
+        ]
+       }
+      },
+      {
+       "key": "wiring",
+       "title": "wiring",
+       "description": "How the panels are wired.",
+       "required": true,
+       "type": "group",
+       "fields": [
+        {
+         "key": "in_series",
+         "title": "in series",
+         "description": "Panels of one string.",
+         "required": true,
+         "examples": [
+          "2"
+         ],
+         "type": "integer"
+        },
+        {
+         "key": "in_parallel",
+         "title": "in parallel",
+         "description": "Strings side by side.",
+         "required": true,
+         "examples": [
+          "2"
+         ],
+         "type": "integer"
+        }
+       ]
+      },
+      {
+       "key": "string_fuse",
+       "title": "string fuse",
+       "description": "Fuse in each string.",
+       "examples": [
+        "10 A"
+       ],
+       "symbol": "string fuse",
+       "type": "quantity",
+       "kind": "current",
+       "unit": "A"
+      },
+      {
+       "key": "controller",
+       "title": "controller",
+       "description": "Id of a controller record, or its fields.",
+       "examples": [
+        "example-mppt-30"
+       ],
+       "type": "reference",
+       "record": "controller"
+      },
+      {
+       "key": "cable",
+       "title": "array cable",
+       "description": "From the array to the controller.",
+       "type": "group",
+       "fields": [
+        {
+         "key": "size",
+         "title": "cable size",
+         "description": "Cross-section of one conductor.",
+         "required": true,
+         "examples": [
+          "6 mm2",
+          "10 AWG"
+         ],
+         "symbol": "cable size",
+         "type": "quantity",
+         "kind": "area",
+         "unit": "mm2"
+        },
+        {
+         "key": "length",
+         "title": "cable length",
+         "description": "One way.",
+         "required": true,
+         "examples": [
+          "8 m"
+         ],
+         "symbol": "cable length",
+         "type": "quantity",
+         "kind": "length",
+         "unit": "m"
+        },
+        {
+         "key": "insulation",
+         "title": "insulation rating",
+         "description": "Temperature that the insulation stands.",
+         "examples": [
+          "90 °C"
+         ],
+         "symbol": "insulation rating",
+         "type": "quantity",
+         "kind": "temperature",
+         "unit": "°C"
+        },
+        {
+         "key": "ambient",
+         "title": "cable surroundings",
+         "description": "Air around the cable; 60 °C for an array's cable and 30 °C for the battery's where nothing is said.",
+         "examples": [
+          "60 °C"
+         ],
+         "symbol": "cable surroundings",
+         "type": "quantity",
+         "kind": "temperature",
+         "unit": "°C"
+        },
+        {
+         "key": "bundled",
+         "title": "conductors in the bundle",
+         "description": "How many loaded conductors lie together; two where nothing is said.",
+         "examples": [
+          "2"
+         ],
+         "type": "integer"
+        }
+       ]
+      }
+     ]
+    }
+   },
+   {
+    "key": "battery",
+    "title": "battery",
+    "description": "The bank.",
+    "type": "group",
+    "fields": [
+     {
+      "key": "battery",
+      "title": "battery",
+      "description": "Id of a battery record, or its fields.",
+      "examples": [
+       "example-lfp-100"
+      ],
+      "type": "reference",
+      "record": "battery"
+     },
+     {
+      "key": "in_series",
+      "title": "in series",
+      "description": "Batteries in series.",
+      "examples": [
+       "1"
+      ],
+      "type": "integer"
+     },
+     {
+      "key": "in_parallel",
+      "title": "in parallel",
+      "description": "Batteries, or strings of them, side by side.",
+      "examples": [
+       "2"
+      ],
+      "type": "integer"
+     },
+     {
+      "key": "autonomy",
+      "title": "autonomy",
+      "description": "How long the bank is to last without sun.",
+      "examples": [
+       "2 days"
+      ],
+      "symbol": "autonomy",
+      "type": "quantity",
+      "kind": "duration",
+      "unit": "days"
+     },
+     {
+      "key": "fuse",
+      "title": "battery fuse",
+      "description": "Fuse at the battery.",
+      "examples": [
+       "60 A"
+      ],
+      "symbol": "battery fuse",
+      "type": "quantity",
+      "kind": "current",
+      "unit": "A"
+     },
+     {
+      "key": "low_temperature_cutoff",
+      "title": "low-temperature cut-off",
+      "description": "Whether charging stops, or the battery is heated, when it is too cold.",
+      "examples": [
+       "true"
+      ],
+      "type": "boolean"
+     },
+     {
+      "key": "cable",
+      "title": "battery cable",
+      "description": "From the controllers to the battery.",
+      "type": "group",
+      "fields": [
+       {
+        "key": "size",
+        "title": "cable size",
+        "description": "Cross-section of one conductor.",
+        "required": true,
+        "examples": [
+         "6 mm2",
+         "10 AWG"
+        ],
+        "symbol": "cable size",
+        "type": "quantity",
+        "kind": "area",
+        "unit": "mm2"
+       },
+       {
+        "key": "length",
+        "title": "cable length",
+        "description": "One way.",
+        "required": true,
+        "examples": [
+         "8 m"
+        ],
+        "symbol": "cable length",
+        "type": "quantity",
+        "kind": "length",
+        "unit": "m"
+       },
+       {
+        "key": "insulation",
+        "title": "insulation rating",
+        "description": "Temperature that the insulation stands.",
+        "examples": [
+         "90 °C"
+        ],
+        "symbol": "insulation rating",
+        "type": "quantity",
+        "kind": "temperature",
+        "unit": "°C"
+       },
+       {
+        "key": "ambient",
+        "title": "cable surroundings",
+        "description": "Air around the cable; 60 °C for an array's cable and 30 °C for the battery's where nothing is said.",
+        "examples": [
+         "60 °C"
+        ],
+        "symbol": "cable surroundings",
+        "type": "quantity",
+        "kind": "temperature",
+        "unit": "°C"
+       },
+       {
+        "key": "bundled",
+        "title": "conductors in the bundle",
+        "description": "How many loaded conductors lie together; two where nothing is said.",
+        "examples": [
+         "2"
+        ],
+        "type": "integer"
+       }
+      ]
+     }
+    ]
+   },
+   {
+    "key": "inverter",
+    "title": "inverter",
+    "description": "What makes mains voltage of the battery's.",
+    "type": "group",
+    "fields": [
+     {
+      "key": "efficiency",
+      "title": "inverter efficiency",
+      "description": "Power out over power in.",
+      "examples": [
+       "90 %"
+      ],
+      "symbol": "inverter efficiency",
+      "type": "quantity",
+      "kind": "ratio",
+      "unit": "%"
+     },
+     {
+      "key": "standby",
+      "title": "standby",
+      "description": "What it draws by itself while switched on.",
+      "examples": [
+       "8 W"
+      ],
+      "symbol": "standby",
+      "type": "quantity",
+      "kind": "power",
+      "unit": "W"
+     },
+     {
+      "key": "hours",
+      "title": "hours a day",
+      "description": "How long it is switched on; 24 h where nothing is said.",
+      "examples": [
+       "24"
+      ],
+      "symbol": "hours a day",
+      "type": "quantity",
+      "kind": "duration",
+      "unit": "h"
+     }
+    ]
+   },
+   {
+    "key": "loads",
+    "title": "loads",
+    "description": "What uses energy.",
+    "type": "list",
+    "item": {
+     "key": "",
+     "title": "load",
+     "description": "One consumer.",
+     "type": "group",
+     "fields": [
+      {
+       "key": "name",
+       "title": "name",
+       "description": "What it is.",
+       "required": true,
+       "examples": [
+        "fridge"
+       ],
+       "type": "text"
+      },
+      {
+       "key": "power",
+       "title": "power",
+       "description": "While it runs.",
+       "required": true,
+       "examples": [
+        "45 W"
+       ],
+       "symbol": "power",
+       "type": "quantity",
+       "kind": "power",
+       "unit": "W"
+      },
+      {
+       "key": "hours",
+       "title": "hours a day",
+       "description": "How long on a day of use.",
+       "required": true,
+       "examples": [
+        "12"
+       ],
+       "symbol": "hours a day",
+       "type": "quantity",
+       "kind": "duration",
+       "unit": "h"
+      },
+      {
+       "key": "supply",
+       "title": "supply",
+       "description": "Where it is connected.",
+       "type": "choice",
+       "choices": [
+        {
+         "value": "dc",
+         "description": "to the battery"
+        },
+        {
+         "value": "ac",
+         "description": "through the inverter"
+        }
+       ]
+      },
+      {
+       "key": "months",
+       "title": "months",
+       "description": "The months of use, 1 to 12; all where nothing is said.",
+       "examples": [
+        "[5, 6, 7, 8, 9]"
+       ],
+       "type": "list",
+       "item": {
+        "key": "",
+        "title": "month",
+        "description": "A month.",
+        "examples": [
+         "5"
+        ],
+        "type": "integer"
+       }
+      },
+      {
+       "key": "days_a_week",
+       "title": "days a week",
+       "description": "On how many days of the week; 7 where nothing is said.",
+       "examples": [
+        "2"
+       ],
+       "type": "number"
+      }
+     ]
+    }
+   },
+   {
+    "key": "other_sources",
+    "title": "other sources",
+    "description": "What charges beside the sun.",
+    "type": "list",
+    "item": {
+     "key": "",
+     "title": "source",
+     "description": "One source, such as an alternator, shore power or wind.",
+     "type": "group",
+     "fields": [
+      {
+       "key": "name",
+       "title": "name",
+       "description": "What it is.",
+       "required": true,
+       "examples": [
+        "alternator"
+       ],
+       "type": "text"
+      },
+      {
+       "key": "power",
+       "title": "power",
+       "description": "Into the battery while it runs.",
+       "required": true,
+       "examples": [
+        "400 W"
+       ],
+       "symbol": "power",
+       "type": "quantity",
+       "kind": "power",
+       "unit": "W"
+      },
+      {
+       "key": "hours",
+       "title": "hours a day",
+       "description": "How long on a day of use.",
+       "required": true,
+       "examples": [
+        "1"
+       ],
+       "symbol": "hours a day",
+       "type": "quantity",
+       "kind": "duration",
+       "unit": "h"
+      },
+      {
+       "key": "months",
+       "title": "months",
+       "description": "The months of use, 1 to 12; all where nothing is said.",
+       "examples": [
+        "[5, 6, 7, 8, 9]"
+       ],
+       "type": "list",
+       "item": {
+        "key": "",
+        "title": "month",
+        "description": "A month.",
+        "examples": [
+         "5"
+        ],
+        "type": "integer"
+       }
+      },
+      {
+       "key": "days_a_week",
+       "title": "days a week",
+       "description": "On how many days of the week; 7 where nothing is said.",
+       "examples": [
+        "2"
+       ],
+       "type": "number"
+      }
+     ]
+    }
+   },
+   {
+    "key": "limits",
+    "title": "limits",
+    "description": "What the customer set.",
+    "type": "group",
+    "fields": [
+     {
+      "key": "weight",
+      "title": "weight limit",
+      "description": "Panels and their frames together.",
+      "examples": [
+       "40 kg"
+      ],
+      "symbol": "weight limit",
+      "type": "quantity",
+      "kind": "mass",
+      "unit": "kg"
+     },
+     {
+      "key": "budget",
+      "title": "budget",
+      "description": "Panels, controllers and batteries together.",
+      "examples": [
+       "2500 USD"
+      ],
+      "symbol": "budget",
+      "type": "quantity",
+      "kind": "money"
+     }
+    ]
+   },
+   {
+    "key": "notes",
+    "title": "notes",
+    "description": "Anything else worth knowing.",
+    "examples": [
+     "Moored bow to the south."
+    ],
+    "type": "text"
+   },
+   {
+    "key": "accepted",
+    "title": "accepted findings",
+    "description": "Findings that a person has looked at and lets stand, each with the reason. In YAML a comment `# accept rule-id: reason` on the line does the same.",
+    "type": "list",
+    "item": {
+     "key": "",
+     "title": "accepted finding",
+     "description": "One finding that stands.",
+     "type": "group",
+     "fields": [
+      {
+       "key": "rule",
+       "title": "rule",
+       "description": "The id of the rule.",
+       "required": true,
+       "examples": [
+        "cable-drop"
+       ],
+       "type": "text"
+      },
+      {
+       "key": "field",
+       "title": "field",
+       "description": "JSON pointer of the field.",
+       "required": true,
+       "examples": [
+        "/arrays/0/cable/size"
+       ],
+       "type": "text"
+      },
+      {
+       "key": "because",
+       "title": "reason",
+       "description": "Why the value is right all the same.",
+       "required": true,
+       "examples": [
+        "old cable stays this season"
+       ],
+       "type": "text"
+      }
+     ]
+    }
+   }
+  ]
+ },
  "library": {
   "key": "",
   "title": "Settings of a library",
