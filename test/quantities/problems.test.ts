@@ -28,6 +28,12 @@ test.each<Case>([
   ['money', '[$]289', 'unknown-unit', ['289 USD', '289 CAD', '289 AUD']],
   ['money', '[¥]289', 'unknown-unit', ['289 JPY', '289 CNY'], { currency: 'USD' }],
 
+  ['power', '110 [kW @ STC]', 'unknown-unit', ['110 kW']],
+  ['power', '110[-W]', 'unknown-unit', ['110 W']],
+  ['power', '11[O W]', 'unknown-unit', ['110 W']],
+  ['money', '2.6 [USD/W]', 'unknown-unit', ['2.6 USD']],
+
+  ['length', '[46 7/8]', 'missing-unit', ['46 7/8 in', '46 7/8 ft'], { unit: 'mm' }],
   ['power', '[110]', 'missing-unit', ['110 W', '110 kW', '110 mW']],
   ['ratio', '[17.1]', 'missing-unit', ['17.1 %', '17.1 ppm']],
   ['temperature-range', '[-40..85]', 'missing-unit', ['-40..85 °C', '-40..85 °F', '-40..85 K']],
@@ -39,6 +45,11 @@ test.each<Case>([
   ['length', '1190 x [540 mm]', 'two-numbers', ['1190 mm', '540 mm']],
   ['length', '1190 × [540 × 2.5 mm]', 'two-numbers', ['1190 mm']],
   ['length', '46.9 in ([1190 mm)]', 'two-numbers', ['46.9 in', '1190 mm']],
+
+  ['temperature', '46 ± [2 ℃]', 'two-numbers', ['46 °C']],
+  ['voltage', '600 V (UL) / [1000 V (IEC)]', 'two-numbers', ['600 V', '1000 V']],
+  ['power', '110 W [±3%]', 'two-numbers', ['110 W']],
+  ['power', '18. [6 W]', 'two-numbers', ['18.6 W']],
 
   ['length', '[1,190] mm', 'ambiguous-comma', ['1190 mm', '1.190 mm']],
   ['power', '-[1,190] W', 'ambiguous-comma', ['-1190 W', '-1.190 W']],
@@ -53,6 +64,8 @@ test.each<Case>([
 
   ['power', '[abc]', 'no-number', []],
   ['power', '[Pmax 110 W]', 'no-number', ['110 W']],
+  ['power', '[l10 W]', 'no-number', ['110 W']],
+  ['power', '[(110 W)]', 'no-number', ['110 W']],
   ['power', '[1.2.3 W]', 'no-number', []],
   ['power', '[1e999 W]', 'no-number', []],
   ['area', '[41 AWG]', 'no-number', []],
@@ -105,4 +118,9 @@ test('only a blank behind the sign is mended without asking', () => {
   expect(certain('- 0.38 %/K', 'power-coefficient')).toEqual(['same'])
   expect(certain('18.6 A', 'voltage')).toEqual(['guess'])
   expect(certain('1,190 mm', 'length')).toEqual(['guess', 'guess'])
+})
+
+test('a pasted page is not searched for a quantity', () => {
+  const { problem } = readQuantity('110 W '.repeat(100), 'power')
+  expect(problem).toMatchObject({ code: 'no-number', start: 0, end: 200, mends: [] })
 })

@@ -116,6 +116,7 @@ const silent: Partial<Record<QuantityKind, { options?: ReadOptions; cases: Case[
       ['46 C', 46, '°C', 0.5],
       ['46 degC', 46, '°C', 0.5],
       ['46 deg C', 46, '°C', 0.5],
+      ['46oC', 46, '°C', 0.5], // a raised o, copied from a PDF
       ['-10 °C', -10, '°C', 0.5],
       ['−10 °C', -10, '°C', 0.5], // the minus sign U+2212 is right
       ['115 °F', 46.1111, '°F', 0.27777778],
@@ -130,6 +131,7 @@ const silent: Partial<Record<QuantityKind, { options?: ReadOptions; cases: Case[
       ['-0.38 %/°C', -0.0038, '%/°C', 5e-5],
       ['-0.38%/°C', -0.0038, '%/°C', 5e-5],
       ['-0.38 % / °C', -0.0038, '%/°C', 5e-5],
+      ['-0.38 %/℃', -0.0038, '%/°C', 5e-5],
       ['-0.38 %/K', -0.0038, '%/K', 5e-5],
       ['-0.38 %/C', -0.0038, '%/°C', 5e-5],
       ['-0.38 %/degC', -0.0038, '%/°C', 5e-5],
@@ -172,6 +174,7 @@ const silent: Partial<Record<QuantityKind, { options?: ReadOptions; cases: Case[
       ['€289', 289, 'EUR', 0.5],
       ['£289', 289, 'GBP', 0.5],
       ['A$ 289', 289, 'AUD', 0.5],
+      ['$289 CAD', 289, 'CAD', 0.5],
       ['1.250 KWD', 1.25, 'KWD', 0.0005], // a currency of thousandths
       ['289 AWG', 289, 'AWG', 0.5], // the florin, not the wire
     ],

@@ -70,6 +70,3 @@ export const currencySigns: ReadonlyMap<string, readonly string[]> = new Map(
     R$: ['BRL'],
   }),
 )
-
-/** Signs that stand for one currency wherever goods are sold, so nothing need be asked. */
-export const isPlainSign = (sign: string): boolean => sign === '£' || currencySigns.get(sign)?.length === 1

@@ -4,6 +4,7 @@ import type { Draft, Note, Task } from './draft.ts'
 import { guess, problem, replaced } from './draft.ts'
 import { kinds } from './kinds.ts'
 import type { Scanned } from './number.ts'
+import type { QuantityKind } from './quantity.ts'
 import type { UnitFound } from './unit-text.ts'
 import { unitOfKind } from './unit-text.ts'
 
@@ -42,14 +43,19 @@ export function defaultUnit({ kind, options }: Task, value: number): UnitFound |
 
 export function bare(task: Task, notes: readonly Note[], number: Scanned): Draft {
   const unit = defaultUnit(task, number.value)
+  if (number.plain.includes('/') && metric.has(unit?.symbol ?? ''))
+    return missingUnit(task, number.end, inches[task.kind])
   if (unit) return measure(task, notes, number, unit, true)
   return missingUnit(task, number.end)
 }
 
+/** Nobody prints a fraction of a millimetre: `46 7/8` is in inches, whatever the schema's default. */
+const metric = new Set(['mm', 'cm', 'm', 'kg', 'g'])
+const inches: Partial<Record<QuantityKind, string[]>> = { length: ['in', 'ft'], mass: ['lb', 'oz'] }
+
 /** A number that ends at `end` has no unit, and the schema names none. */
-export function missingUnit(task: Task, end: number): Draft {
+export function missingUnit(task: Task, end: number, units = kinds[task.kind].units.slice(0, 4)): Draft {
   const { text, typed } = task.plain
-  const units = kinds[task.kind].units.slice(0, 4)
   const message = `"${typed.trim()}" has no unit; ${kinds[task.kind].name} is expected, such as ${kinds[task.kind].example}`
   return problem(task, 'missing-unit', text.length - text.trimStart().length, end, message, () =>
     units.map((unit) => guess(replaced(task, end, end, ` ${unit}`), `in ${unit}`)),

@@ -1,4 +1,4 @@
-import { currencySigns, isPlainSign } from './currencies.ts'
+import { currencySigns } from './currencies.ts'
 import type { Draft, Note, Task } from './draft.ts'
 import { guess, problem } from './draft.ts'
 import { kinds } from './kinds.ts'
@@ -24,6 +24,8 @@ export function readMoney(task: Task): Draft {
   const all = [...notes, ...numberNote(task, number)]
   const rest = text.slice(number.end)
   if (ahead) {
+    const twice = codesOf(ahead[1]!).includes(rest.trim()) // $289 USD
+    if (twice) return measure(task, all, number, { symbol: rest.trim(), dimension: 'money' }, false)
     if (rest.trim() !== '') return unreadUnit(task, number)
     return number.ambiguous
       ? numberProblem(task, number)
@@ -31,7 +33,7 @@ export function readMoney(task: Task): Draft {
   }
   const found = trailing(
     rest,
-    (unit) => unit.trim() === '' || currencySigns.has(unit.trim()) || unitOfKind(unit, 'money') !== null,
+    (unit) => unit.trim() === '' || codesOf(unit.trim()).length > 0 || unitOfKind(unit, 'money') !== null,
   )
   if (!found) return unreadUnit(task, number)
   if (number.ambiguous) return numberProblem(task, number)
@@ -39,6 +41,9 @@ export function readMoney(task: Task): Draft {
   if (sign === '') return bare(task, all, number)
   return priced(task, all, number, { sign, start: text.indexOf(sign, number.end), before: false })
 }
+
+const codesOf = (sign: string): readonly string[] =>
+  currencySigns.get(sign) ?? currencySigns.get(sign.toLowerCase()) ?? []
 
 /** Only these currencies have thousandths; elsewhere three digits behind a comma are thousands. */
 const thousandths = /BHD|IQD|JOD|KWD|LYD|OMR|TND/i
@@ -69,10 +74,10 @@ function priced(task: Task, notes: Note[], number: Scanned, { sign, start, befor
     const nearly = code.nearly ? [nearlyNote(task, start, end, code.symbol)] : []
     return measure(task, [...notes, ...nearly], number, code, false)
   }
-  const codes = currencySigns.get(sign) ?? []
+  const codes = codesOf(sign)
   const own = codes.find((c) => c === task.options.currency)
   const [first] = codes
-  if (first && isPlainSign(sign))
+  if (first && (sign === '£' || codes.length === 1))
     return measure(task, notes, number, { symbol: own ?? first, dimension: 'money' }, false)
   if (own) {
     const message = `"${sign}" was read as ${own}, the currency of this library`

@@ -7,7 +7,7 @@ import type { Scanned } from './number.ts'
 import { scanNumber } from './number.ts'
 import { readCompound } from './read-compound.ts'
 import { readGauge } from './read-gauge.ts'
-import { trailing, unreadUnit } from './unread-unit.ts'
+import { looksLikeDigits, trailing, unreadUnit } from './unread-unit.ts'
 import { unitOfKind } from './unit-text.ts'
 
 const lead =
@@ -92,6 +92,10 @@ function noNumber(task: Task, at: number) {
   const from = text.slice(at).search(/[-+]?\.?\d/)
   const message = `No number is read in "${typed.trim()}"; ${name} is expected, such as ${example}`
   return problem(task, 'no-number', 0, text.length, message, () =>
-    from > 0 ? [guess(typed.slice(task.plain.start(at + from)), 'only the number and its unit')] : [],
+    from > 0
+      ? (looksLikeDigits(typed) ?? [
+          guess(typed.slice(task.plain.start(at + from)).replace(/\)\s*$/, ''), 'only the number and its unit'),
+        ])
+      : [],
   )
 }

@@ -28,6 +28,7 @@ export function readQuantity(text: string, kind: QuantityKind, options: ReadOpti
 }
 
 function attempt(text: string, kind: QuantityKind, options: ReadOptions): Draft {
+  if (text.length > longest) return tooLong(text, kind, options)
   const task: Task = { plain: plain(text), kind, options }
   if (notGiven.test(task.plain.text)) {
     const length = task.plain.text.length
@@ -36,6 +37,15 @@ function attempt(text: string, kind: QuantityKind, options: ReadOptions): Draft 
   }
   const draft = readerOf(kind)(task)
   return draft.problem ? draft : { quantity: draft.quantity, notes: [...draft.notes, ...lookalikes(task)] }
+}
+
+/** No quantity of a datasheet takes more characters; a pasted page is not searched for one. */
+const longest = 200
+
+function tooLong(text: string, kind: QuantityKind, options: ReadOptions): Draft {
+  const task = { plain: plain(text.slice(0, longest)), kind, options }
+  const message = `${kinds[kind].name} is expected here, such as ${kinds[kind].example}, and this text has ${text.length} characters`
+  return problem(task, 'no-number', 0, task.plain.text.length, message)
 }
 
 const notGiven =

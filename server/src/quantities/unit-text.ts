@@ -61,6 +61,9 @@ function foldedUnits(kind: QuantityKind): Map<string, UnitFound> {
 
 /** Units of `kind` that a mistyped one may have meant, likeliest first, never empty. */
 export function nearestUnits(text: string, kind: QuantityKind, usual: string): readonly string[] {
+  const word = text.replace(/^[-_[(]+/, '').split(/[\s()[\]@/]/)[0] ?? ''
+  const within = word === '' ? null : unitOfKind(word, kind) // W STC, [W], USD/W
+  if (within) return [within.symbol]
   const key = unitKey(text)
   const { dimensions, units: symbols } = kinds[kind]
   const spellings: [string, string][] = kind === 'money' ? symbols.map((s) => [s, s]) : []

@@ -61,7 +61,7 @@ function rows(): Row[] {
     ['ratio', '% percent pct', 1, 100],
     ['ratio', '‰', 1, 1000],
     ['ratio', 'ppm', 1, 1e6],
-    ['temperature', '°C degC C C° deg.C celsius'],
+    ['temperature', '°C degC C C° deg.C oC celsius'],
     ['temperature', '°F degF F F° deg.F fahrenheit', 5, 9, 32],
     ['temperature', 'K kelvin °K degK', 1, 1, 273.15],
     ...coefficients(),
@@ -109,7 +109,7 @@ function coefficients(): Row[] {
   ]
   const degrees: [string, number, number][] = [
     ['K kelvin °K', 1, 1],
-    ['°C C degC deg.C C° ° deg', 1, 1],
+    ['°C C degC deg.C C° oC ° deg', 1, 1],
     ['°F F degF deg.F F°', 9, 5],
   ]
   return over.flatMap(([dimension, top, factor, divisor]) =>

@@ -3,6 +3,7 @@ import { guess, problem, replaced } from './draft.ts'
 import { unitNames, kinds } from './kinds.ts'
 import { usualUnit } from './measure.ts'
 import type { Scanned } from './number.ts'
+import type { Mend } from './quantity.ts'
 import { completedUnit, nearestUnits, unitKey, unitOfAnyKind, unitOfKind } from './unit-text.ts'
 
 const behind = /^(.*?)([\s,;(]*(?:typ|max|min|nom|approx|each)\.?\)?|\s*[.,;]+)\s*$/i
@@ -24,7 +25,7 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
   const shown = typed.slice(plain.start(start), plain.end(end))
   const wanted = `${kinds[task.kind].name} is expected here, such as ${kinds[task.kind].example}`
 
-  const sign = /^[-+]\s*/.exec(unit)
+  const sign = /^[-+](?:\s+|$)/.exec(unit)
   if (sign && unitOfKind(unit.slice(sign[0].length) || usualUnit(task), task.kind)) {
     const mend = `${sign[0].trim()}${number.plain} ${unit.slice(sign[0].length)}`.trim()
     return problem(task, 'misplaced-sign', start, start + 1, `The sign stands behind the number; write ${mend}`, () => [
@@ -42,8 +43,13 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
   }
   const second = /(?<![A-Za-wyzΩ%°^\d])[-+±]?(?:(?<![.\d])\.)?\d/.exec(unit)
   if (second) return twoNumbers(task, number, start + second.index, end, wanted)
-  return problem(task, 'unknown-unit', start, end, `"${shown}" is no unit known here; ${wanted}`, () =>
-    units(nearestUnits(unit, task.kind, usualUnit(task))),
+  return problem(
+    task,
+    'unknown-unit',
+    start,
+    end,
+    `"${shown}" is no unit known here; ${wanted}`,
+    () => looksLikeDigits(typed) ?? units(nearestUnits(unit, task.kind, usualUnit(task))),
   )
 }
 
@@ -51,19 +57,30 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
 const spaced = (text: string, start: number, unit: string) =>
   text[start - 1] === ' ' || /[A-Za-z%°]/.test(text[start] ?? '') ? unit : ` ${unit}`
 
+/** `11O W`, `l10 W`: letters among digits. */
+export function looksLikeDigits(typed: string): Mend[] | null {
+  const mended = typed.replace(/[OoIl](?=\d)|(?<=\d)[OoIl](?![A-Za-z])/g, (letter) => (/o/i.test(letter) ? '0' : '1'))
+  return mended === typed ? null : [guess(mended, 'a letter that looks like a digit')]
+}
+
 function twoNumbers(task: Task, first: Scanned, start: number, end: number, wanted: string): Draft {
   const { typed, text, ...plain } = task.plain
   const shown = typed.slice(plain.start(start), plain.end(end))
-  const ahead = typed.slice(0, plain.start(start)).replace(/(?:[\s,;:x×/&(+~=.–—]|\b(?:and|or|to|by)|-)+$/i, '')
-  const last = shown.replace(/\)$/, '')
-  const unit = /[^\d\s.,]*$/.exec(unitKey(last))?.[0] ?? ''
-  const bare = first.end === ahead.length && unitOfKind(unit, task.kind)
-  return problem(
-    task,
-    'two-numbers',
-    start,
-    end,
-    `One number belongs here and "${shown}" is a second one; ${wanted}`,
-    () => [guess(bare ? `${ahead} ${unit}` : ahead, 'the first number'), guess(last, 'the second number')],
-  )
+  const message = `One number belongs here and "${shown}" is a second one; ${wanted}`
+  return problem(task, 'two-numbers', start, end, message, () => {
+    const between = text.slice(first.end - 1, start + 1)
+    const ahead = typed.slice(0, plain.start(start)).replace(separators, '').replace(aside, '')
+    const behind = shown.replace(aside, '').replace(/\)$/, '')
+    const unit = /[^\d\s.,]*$/.exec(unitKey(text.slice(start, end)))?.[0] ?? ''
+    const bare = unitOfKind(ahead.slice(plain.end(first.end)), task.kind) === null && unitOfKind(unit, task.kind)
+    if (/^[.,]\s+\d|^\d\s+[.,]$/.test(between)) {
+      const rest = text.slice(start).replace(/^[.,]/, '')
+      return [guess(`${text.slice(0, first.end).replace(/[.,]$/, '')}.${rest}`, 'no blank in the number')]
+    }
+    const both = [guess(bare ? `${ahead} ${unit}` : ahead, 'the first number'), guess(behind, 'the second number')]
+    return /±\s*$/.test(text.slice(0, start)) ? both.slice(0, 1) : both
+  })
 }
+
+const separators = /(?:[\s,;:x×/&(+±~=@.–—]|\b(?:and|or|to|by)|-)+$/i
+const aside = /\s*\([^)]*\)$/
