@@ -119,7 +119,7 @@ test.each(['\n', '\r\n'])(
         const texts = (t: Tree) => others.map((other) => (nodeAtPointer(t, other) as { text?: string } | null)?.text)
         expect(texts(reread)).toEqual(texts(tree))
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     )
   },
 )
@@ -144,6 +144,6 @@ test('inserting, removing and commenting leave all other fields as they were', (
         expect(all(grown).filter(([other]) => other !== `${pointer}/new`)).toEqual(before)
       }
     }),
-    { numRuns: 200 },
+    { numRuns: 100 },
   )
 })

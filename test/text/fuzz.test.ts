@@ -33,7 +33,7 @@ function misplaced(text: string): Span[] {
 const noise = '\t \n\r:,-#{}[]&*!|>\'"%@`?~_<=0189aA°\ufeff\u0085\x00'
 
 test('any beginning of a record', () => {
-  for (let end = 0; end <= record.length; end += 3) expect(misplaced(record.slice(0, end))).toEqual([])
+  for (let end = 0; end <= record.length; end += 5) expect(misplaced(record.slice(0, end))).toEqual([])
 })
 
 test('any record with characters put in, left out or changed', () => {
@@ -47,7 +47,7 @@ test('any record with characters put in, left out or changed', () => {
       const text = changes.reduce((t, { at, gone, text }) => t.slice(0, at) + text + t.slice(at + gone), record)
       expect(misplaced(text)).toEqual([])
     }),
-    { numRuns: 250 },
+    { numRuns: 150 },
   )
 })
 
@@ -55,6 +55,6 @@ test('any short text', () => {
   const text = fc.string({ unit: fc.constantFrom(...noise), maxLength: 30 })
   fc.assert(
     fc.property(text, (t) => void expect(misplaced(t)).toEqual([])),
-    { numRuns: 1500 },
+    { numRuns: 800 },
   )
 })

@@ -77,7 +77,7 @@ function plainText(text: string, pointer: string, start: number, end: number): S
 }
 
 function propertiesBefore(text: string, from: number, start: number): number {
-  const properties = /(?:[&!][^\s,[\]{}]*[ \t]*)+$/.exec(text.slice(from, start))
+  const properties = /(?:[&!][^\s,[\]{}]*[ \t]*)+$/.exec(text.slice(Math.max(from, start - 200), start))
   return properties ? start - properties[0].length : start
 }
 

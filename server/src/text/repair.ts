@@ -106,11 +106,12 @@ function keyWithoutColon(text: string, { start, end }: Span, all: readonly Synta
 /** The same where a comment ends the line, which cuts it off from the fields below. */
 function keyBeforeComment(text: string, { start }: Span): Mask[] | null {
   const line = lineAround(text, start + (text[start] === ' ' ? 1 : 0))
+  const from = lineAround(text, Math.max(0, line.start - (text.startsWith('\r\n', line.start - 2) ? 2 : 1))).start
   const above = /(?:^|[\r\n])([ \t]*)(?![-?][ \t])([^\s#:"'][^:#\r\n]*?)[ \t]+#[^\r\n]*(?:\r\n?|\n)$/.exec(
-    text.slice(0, line.start),
+    text.slice(from, line.start),
   )
   if (!above || above[1] !== /^[ \t]*/.exec(text.slice(line.start, line.end))![0]) return null
-  return [{ at: above.index + above[0].indexOf(above[2]!) + above[2]!.length - 1, character: ':' }]
+  return [{ at: from + above.index + above[0].indexOf(above[2]!) + above[2]!.length - 1, character: ':' }]
 }
 
 /** `{ imp: 5.92 A; voc: 22.1 V }`, `{ imp: 5.92 A voc: 22.1 V }` */

@@ -17,9 +17,14 @@ export const duplicateKey: HazardRule = {
         map.entries.filter(({ colon }) => colon !== null),
         ({ key }) => key,
       )
-      return [...groups.values()].flatMap(([first, ...others]) => others.map((other) => twice(tree, first!, other)))
+      return [...groups.values()].flatMap(([first, ...others]) =>
+        others.slice(0, mostTwins).map((other) => twice(tree, first!, other)),
+      )
     }),
 }
+
+/** Beyond these a file is no record. */
+const mostTwins = 10
 
 function twice(tree: Tree, first: Entry, second: Entry): Hazard {
   const line = positionAt(lineStarts(tree.text), first.keySpan.start).line + 1

@@ -5,13 +5,16 @@ import { inventory } from '../tree-queries.ts'
 import type { Comment, ListNode, MapNode, ScalarNode, Tree } from '../tree.ts'
 import { hazard, yamlSource, type Hazard, type HazardRule } from './hazard.ts'
 
+/** Beyond these a file is no record. */
+const mostComments = 200
+
 export const hashInText: HazardRule = {
   id: 'hash-cuts-text',
   severity: 'information',
   reason: 'A # behind a space begins a comment, so a text with a # in it ends there, and YAML does not complain.',
   source: yamlSource('6.6'),
   find: (tree) =>
-    tree.comments.flatMap((comment) => {
+    tree.comments.slice(0, mostComments).flatMap((comment) => {
       const looksTyped = /^#[^\s#!]/.test(tree.text.slice(comment.span.start, comment.span.start + 2))
       const node = looksTyped && !openAround(tree, comment) ? scalarBefore(tree, comment) : null
       return node ? [cutText(tree, node, comment)] : []
@@ -25,7 +28,7 @@ export const hashInBraces: HazardRule = {
     'A # behind a space begins a comment up to the end of the line, with all fields and brackets that stand behind it.',
   source: yamlSource('6.6'),
   find: (tree) =>
-    tree.comments.flatMap((comment) => {
+    tree.comments.slice(0, mostComments).flatMap((comment) => {
       const open = /[}\]]/.test(comment.text) ? openAround(tree, comment) : null
       return open ? [cutMap(tree, open, comment)] : []
     }),

@@ -12,21 +12,24 @@ export interface Stray {
 }
 
 export function strays(tree: Tree): Stray[] {
-  return entriesOf(tree)
-    .filter(({ entry }) => entry.colon === null)
-    .map(({ entry, map }) => {
-      const head = headOf(map, entry)
-      const kind = kindOf(entry.key, map, head)
-      return { entry, map, kind, head: kind === 'decimal' || kind === 'text' ? head : null }
-    })
+  const heads = new Map<MapNode, Entry>()
+  const wrapped = new Map<MapNode, boolean>()
+  return entriesOf(tree).flatMap(({ entry, map }) => {
+    if (entry.colon !== null) {
+      heads.set(map, entry)
+      return []
+    }
+    if (!wrapped.has(map)) wrapped.set(map, isWrapped(map))
+    const head = heads.get(map) ?? null
+    const kind = wrapped.get(map) ? 'wrapped' : kindOf(entry.key, map, head)
+    return [{ entry, map, kind, head: kind === 'decimal' || kind === 'text' ? head : null }]
+  })
 }
 
 export const withoutSpace = /^([A-Za-z_][\w-]*):([^\s/].*)$/
 export const withoutColon = /^([A-Za-z_][\w-]*)(\s*=\s*|\s+)(\S.*)$/
 
 function kindOf(key: string, map: MapNode, head: Entry | null): Stray['kind'] {
-  if (map.flow && map.entries.every((entry) => entry.colon === null) && beginsAsNumber(map.entries[0]!.key))
-    return 'wrapped'
   if (withoutSpace.test(key)) return 'no-space'
   const value = withoutColon.exec(key)?.[3]
   if (value && (!map.flow || beginsAsNumber(value))) return 'no-colon'
@@ -34,6 +37,6 @@ function kindOf(key: string, map: MapNode, head: Entry | null): Stray['kind'] {
   return /\d$/.test(head.value.text) && /^\d/.test(key) ? 'decimal' : 'text'
 }
 
-function headOf(map: MapNode, stray: Entry): Entry | null {
-  return map.entries.slice(0, map.entries.indexOf(stray)).findLast((entry) => entry.colon !== null) ?? null
+function isWrapped({ flow, entries }: MapNode): boolean {
+  return flow && beginsAsNumber(entries[0]!.key) && entries.every((entry) => entry.colon === null)
 }
