@@ -10,7 +10,7 @@ export interface AcceptComment {
   readonly because: string
   /** The clause itself, from `accept` to the end of its reason. */
   readonly span: Span
-  /** The entries on the comment's line; none for a comment on a line of its own, which then holds for the whole file. */
+  /** The entries on the comment's line; none for a comment on a line of its own. */
   readonly pointers: readonly string[]
 }
 
