@@ -4,7 +4,7 @@ import type { RecordKind } from '../../records/field-info.ts'
 import { schemas } from '../../records/schemas.generated.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { absolute } from '../paths.ts'
-import { skeleton } from '../skeleton.ts'
+import { skeleton } from '../../records/skeleton.ts'
 import type { AddCommand } from './index.ts'
 
 export const addNew: AddCommand = (program, world) => {

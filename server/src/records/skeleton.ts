@@ -1,4 +1,4 @@
-import type { FieldInfo } from '../records/field-info.ts'
+import type { FieldInfo } from './field-info.ts'
 
 /**
  * A record to be filled in: what is required stands open, everything else is commented out with an example, each line

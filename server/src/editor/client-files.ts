@@ -1,0 +1,12 @@
+import type { Connection } from 'vscode-languageserver'
+import { withoutMark, type Files } from './files.ts'
+import { filesRequest, readRequest, recordGlobs, type FilesResult, type ReadResult } from './protocol.ts'
+
+/** Files as the client sees them: remote folders, virtual ones, a browser's. */
+export const clientFiles = (connection: Connection): Files => ({
+  list: () => connection.sendRequest<FilesResult>(filesRequest, { globs: recordGlobs }),
+  read: async (uri) => {
+    const text = await connection.sendRequest<ReadResult>(readRequest, { uri })
+    return text === null ? null : withoutMark(text)
+  },
+})

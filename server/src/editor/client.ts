@@ -1,0 +1,57 @@
+import type { ClientCapabilities, InitializeParams } from 'vscode-languageserver'
+import type { InitializationOptions } from './protocol.ts'
+
+/** What the client can do, as far as an answer depends on it. */
+export interface Client {
+  readonly options: InitializationOptions
+  readonly markdown: boolean
+  readonly pull: boolean
+  readonly snippets: boolean
+  readonly snippetEdits: boolean
+  readonly relatedInformation: boolean
+  readonly unnecessaryTag: boolean
+  readonly symbolTree: boolean
+  readonly definitionLinks: boolean
+  readonly actionLiterals: boolean
+  readonly documentChanges: boolean
+  readonly renameFiles: boolean
+  readonly configuration: boolean
+  readonly registersConfiguration: boolean
+  readonly registersWatchers: boolean
+  readonly workspaceFolders: boolean
+  readonly willRename: boolean
+  readonly refresh: { readonly diagnostics: boolean; readonly hints: boolean; readonly lenses: boolean }
+}
+
+export function clientOf({ capabilities, initializationOptions }: InitializeParams): Client {
+  const { textDocument: text, workspace }: ClientCapabilities = capabilities
+  const formats = text?.hover?.contentFormat ?? []
+  const reports = text?.publishDiagnostics
+  const edits = workspace?.workspaceEdit
+  return {
+    options: isObject(initializationOptions) ? (initializationOptions as InitializationOptions) : {},
+    markdown: formats.includes('markdown'),
+    pull: text?.diagnostic !== undefined,
+    snippets: text?.completion?.completionItem?.snippetSupport === true,
+    snippetEdits: edits?.snippetEditSupport === true && edits.documentChanges === true,
+    relatedInformation: (text?.diagnostic ?? reports)?.relatedInformation ?? reports?.relatedInformation ?? false,
+    unnecessaryTag: ((text?.diagnostic ?? reports)?.tagSupport ?? reports?.tagSupport)?.valueSet.includes(1) ?? false,
+    symbolTree: text?.documentSymbol?.hierarchicalDocumentSymbolSupport === true,
+    definitionLinks: text?.definition?.linkSupport === true,
+    actionLiterals: text?.codeAction?.codeActionLiteralSupport !== undefined,
+    documentChanges: edits?.documentChanges === true,
+    renameFiles: edits?.documentChanges === true && (edits.resourceOperations?.includes('rename') ?? false),
+    configuration: workspace?.configuration === true,
+    registersConfiguration: workspace?.didChangeConfiguration?.dynamicRegistration === true,
+    registersWatchers: workspace?.didChangeWatchedFiles?.dynamicRegistration === true,
+    workspaceFolders: workspace?.workspaceFolders === true,
+    willRename: workspace?.fileOperations?.willRename === true,
+    refresh: {
+      diagnostics: workspace?.diagnostics?.refreshSupport === true,
+      hints: workspace?.inlayHint?.refreshSupport === true,
+      lenses: workspace?.codeLens?.refreshSupport === true,
+    },
+  }
+}
+
+const isObject = (value: unknown): value is object => typeof value === 'object' && value !== null

@@ -1,0 +1,17 @@
+import type { Diagnostic } from 'vscode-languageserver'
+import type { Here } from '../here.ts'
+import { toDiagnostic } from '../to-protocol.ts'
+
+/** What YAML itself complains about; other extensions say it too. */
+const syntaxRule = 'yaml-syntax'
+
+export function diagnostics({ checked, uri, client, library, uriOf }: Here): Diagnostic[] {
+  return checked.findings
+    .filter(({ rule }) => !(client.options.syntaxElsewhere && rule === syntaxRule))
+    .map((finding) => toDiagnostic(finding, checked.tree, uri, client, place))
+
+  function place(path: string) {
+    const file = library.file(path)
+    return file ? { uri: uriOf(path), tree: file.tree } : null
+  }
+}

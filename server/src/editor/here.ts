@@ -1,0 +1,16 @@
+import type { Checked } from '../check/checked.ts'
+import type { Library } from '../library/library.ts'
+import type { Client } from './client.ts'
+
+/** Everything that a feature may look at to answer about one file. */
+export interface Here {
+  readonly uri: string
+  readonly path: string
+  readonly checked: Checked
+  readonly library: Library
+  readonly client: Client
+  /** The date, year-month-day. */
+  readonly today: string
+  check(path: string): Checked | null
+  uriOf(path: string): string
+}

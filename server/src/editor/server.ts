@@ -1,0 +1,100 @@
+import { DidChangeConfigurationNotification, DidChangeWatchedFilesNotification, type Connection } from 'vscode-languageserver'
+import { schemas } from '../records/schemas.generated.ts'
+import { skeleton } from '../records/skeleton.ts'
+import { capabilitiesFor } from './capabilities.ts'
+import { clientFiles } from './client-files.ts'
+import { clientOf } from './client.ts'
+import { addFeatures } from './features.ts'
+import type { Files } from './files.ts'
+import { diagnostics } from './handlers/diagnostics.ts'
+import { recordGlobs, settingsSection, skeletonRequest, type SkeletonParams, type SkeletonResult } from './protocol.ts'
+import { documentReport, settled, workspaceReport } from './pull.ts'
+import { createSession, type Session } from './session.ts'
+
+/**
+ * Answers a client until it hangs up.
+ *
+ * @param own  how this host reads files itself, for clients that do not offer to
+ */
+export function serve(connection: Connection, own: Files | null): void {
+  connection.onInitialize((params) => {
+    const client = clientOf(params)
+    const session = createSession(connection, client, client.options.clientFiles ? clientFiles(connection) : own)
+    const folders = params.workspaceFolders?.map(({ uri }) => uri) ?? (params.rootUri ? [params.rootUri] : [])
+    connection.onInitialized(() => start(connection, session, folders))
+    session.documents.listen(connection)
+    addDiagnostics(connection, session)
+    addFeatures(connection, session)
+    addChanges(connection, session)
+    return { capabilities: capabilitiesFor(client), serverInfo: { name: 'wattproof' } }
+  })
+  connection.onRequest(skeletonRequest, ({ kind }: SkeletonParams): SkeletonResult => {
+    const info = schemas[kind as keyof typeof schemas]
+    return info ? { text: skeleton(info) } : null
+  })
+  connection.listen()
+}
+
+function start(connection: Connection, session: Session, folders: readonly string[]) {
+  const { client } = session
+  if (client.registersConfiguration) {
+    void connection.client.register(DidChangeConfigurationNotification.type, { section: settingsSection })
+  }
+  if (client.registersWatchers) {
+    const watchers = recordGlobs.map((globPattern) => ({ globPattern }))
+    void connection.client.register(DidChangeWatchedFilesNotification.type, { watchers })
+  }
+  if (client.workspaceFolders) {
+    connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
+      session.removeFolders(removed.map(({ uri }) => uri))
+      void session.addFolders(added.map(({ uri }) => uri))
+    })
+  }
+  void session.addFolders(folders)
+}
+
+function addChanges(connection: Connection, session: Session) {
+  const { refresh } = session.client
+  connection.onDidChangeWatchedFiles(({ changes }) => session.watched(changes))
+  connection.onDidChangeConfiguration(({ settings }) => {
+    session.settings.changed(settings)
+    if (refresh.hints) void connection.languages.inlayHint.refresh()
+    if (refresh.lenses) void connection.sendRequest('workspace/codeLens/refresh')
+  })
+  session.onSettled((stale) => {
+    if (refresh.lenses) void connection.sendRequest('workspace/codeLens/refresh')
+    if (stale !== 'all' && stale.size === 0) return
+    if (refresh.diagnostics) void connection.languages.diagnostics.refresh()
+    if (refresh.hints) void connection.languages.inlayHint.refresh()
+  })
+}
+
+/** Pull where the client can, push otherwise, never both. */
+function addDiagnostics(connection: Connection, session: Session) {
+  if (session.client.pull) {
+    connection.languages.diagnostics.on(({ textDocument, previousResultId }) =>
+      documentReport(session, textDocument.uri, previousResultId),
+    )
+    connection.languages.diagnostics.onWorkspace(({ previousResultIds }, token) =>
+      workspaceReport(session, new Map(previousResultIds.map(({ uri, value }) => [uri, value])), token),
+    )
+    return
+  }
+  session.documents.onDidChangeContent(({ document }) => publish(document.uri))
+  session.documents.onDidClose(({ document: { uri } }) => {
+    if (session.pathOf(uri) !== null) void connection.sendDiagnostics({ uri, diagnostics: [] })
+  })
+  session.onSettled((stale) => {
+    for (const uri of session.documents.keys()) {
+      const path = session.pathOf(uri)
+      if (path !== null && (stale === 'all' || stale.has(path))) void publish(uri)
+    }
+  })
+
+  async function publish(uri: string) {
+    await settled(session, uri)
+    const here = session.here(uri)
+    const version = session.documents.get(uri)?.version
+    if (here && version !== undefined) await connection.sendDiagnostics({ uri, version, diagnostics: diagnostics(here) })
+  }
+}

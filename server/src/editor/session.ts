@@ -1,0 +1,116 @@
+import { TextDocuments, type Connection, type Disposable, type FileEvent } from 'vscode-languageserver'
+import { TextDocument } from 'vscode-languageserver-textdocument'
+import { recordOfPath } from '../records/kinds.ts'
+import { createAddresses } from './addresses.ts'
+import type { Client } from './client.ts'
+import type { Files } from './files.ts'
+import type { Here } from './here.ts'
+import { createSettings } from './settings.ts'
+import { today } from './today.ts'
+import { createWorkspace, type Settled } from './workspace.ts'
+
+/** How long changes gather before what depends on them is checked again [ms]. */
+const gathering = 200
+/** A process may only hold so many files open. */
+const portion = 64
+
+export type Session = ReturnType<typeof createSession>
+
+/** One client with its folders and open documents: what is open wins over what is on disk. */
+export function createSession(connection: Connection, client: Client, files: Files | null) {
+  const workspace = createWorkspace(today)
+  const addresses = createAddresses()
+  const settings = createSettings(connection, client)
+  const documents = new TextDocuments(TextDocument)
+  const listeners = new Set<(stale: Settled) => void>()
+  let timer: ReturnType<typeof setTimeout> | undefined
+  let indexing = Promise.resolve()
+
+  documents.onDidChangeContent(({ document }) => {
+    const path = pathOf(document.uri)
+    if (path === null) return
+    workspace.put(path, document.getText())
+    settleSoon()
+  })
+  documents.onDidClose(({ document: { uri } }) => {
+    settings.forget(uri)
+    void reread([uri])
+  })
+
+  return {
+    client,
+    workspace,
+    settings,
+    documents,
+    /** What may be looked at to answer about a file; null for files and schemes that are answered with nothing. */
+    here,
+    uriOf: addresses.uriOf,
+    pathOf,
+    isOpen,
+    /** Fulfilled when all folders named so far have been read. */
+    indexed: () => indexing,
+    /** Called a moment after a change, with the files that must be checked again beside those that changed. */
+    onSettled(listener: (stale: Settled) => void): Disposable {
+      listeners.add(listener)
+      return { dispose: () => listeners.delete(listener) }
+    },
+    addFolders(folders: readonly string[]) {
+      indexing = indexing.then(() => index(folders)).catch((error: unknown) => connection.console.error(String(error)))
+      return indexing
+    },
+    removeFolders(folders: readonly string[]) {
+      for (const { path } of workspace.library.files()) {
+        const uri = addresses.uriOf(path)
+        if (!isOpen(path) && folders.some((folder) => uri.startsWith(`${folder}/`))) workspace.drop(path)
+      }
+      settleSoon()
+    },
+    watched: (changes: readonly FileEvent[]) => reread(changes.map(({ uri }) => uri)),
+  }
+
+  function pathOf(uri: string): string | null {
+    const path = addresses.pathOf(uri)
+    return path !== null && recordOfPath(path) ? path : null
+  }
+
+  function isOpen(path: string): boolean {
+    return documents.keys().some((uri) => pathOf(uri) === path)
+  }
+
+  function here(uri: string): Here | null {
+    const path = pathOf(uri)
+    const checked = path === null ? null : workspace.check(path)
+    if (path === null || !checked) return null
+    return { uri, path, checked, library: workspace.library, client, today: today(), check: workspace.check, uriOf: addresses.uriOf }
+  }
+
+  async function index(folders: readonly string[]) {
+    if (!files || folders.length === 0) return
+    await reread(await files.list(folders))
+  }
+
+  /** Reads files again that are not open; one that is gone is dropped. */
+  async function reread(uris: readonly string[]) {
+    const paths = new Map(uris.map((uri) => [uri, pathOf(uri)]))
+    for (let at = 0; at < uris.length; at += portion) {
+      const some = uris.slice(at, at + portion)
+      const texts = await Promise.all(some.map((uri) => (paths.get(uri) ? (files?.read(uri) ?? null) : null)))
+      some.forEach((uri, i) => {
+        const path = paths.get(uri)
+        const text = texts[i] ?? null
+        if (path === null || path === undefined || isOpen(path)) return
+        if (text === null) workspace.drop(path)
+        else workspace.put(path, text)
+      })
+    }
+    settleSoon()
+  }
+
+  function settleSoon() {
+    clearTimeout(timer)
+    timer = setTimeout(() => {
+      const stale = workspace.settle()
+      if (stale) listeners.forEach((listener) => listener(stale))
+    }, gathering)
+  }
+}

@@ -1,0 +1,73 @@
+import { checkFile } from '../check/check.ts'
+import type { Checked } from '../check/checked.ts'
+import { createLibrary } from '../library/create.ts'
+import type { Library } from '../library/library.ts'
+import { recordOfPath } from '../records/kinds.ts'
+
+/** The library with a memory of what was checked: one parse and one check per version of a file. */
+export interface Workspace {
+  readonly library: Library
+  put(path: string, text: string): void
+  drop(path: string): void
+  /** null for a file that is none of ours */
+  check(path: string): Checked | null
+  /** Forgets what depends on the changes since the last call. Null when nothing changed. */
+  settle(): Settled | null
+}
+
+/** Files that must be looked at again although they did not change themselves: those, or all. */
+export type Settled = ReadonlySet<string> | 'all'
+
+export function createWorkspace(today: () => string): Workspace {
+  const library = createLibrary()
+  const known = new Map<string, Checked>()
+  const changed = new Set<string>()
+  let all = false
+
+  return {
+    library,
+    put(path, text) {
+      const before = library.file(path)
+      if (before?.tree.text === text) return
+      library.put(path, text)
+      forget(path, before === undefined)
+    },
+    drop(path) {
+      if (!library.file(path)) return
+      library.drop(path)
+      forget(path, true)
+    },
+    check(path) {
+      const before = known.get(path)
+      if (before) return before
+      const checked = checkFile(library, path, { today: today() })
+      if (checked) known.set(path, checked)
+      return checked
+    },
+    settle() {
+      if (changed.size === 0) return null
+      const users: Settled = all ? 'all' : new Set([...changed].flatMap(usersOf))
+      if (users !== 'all') users.forEach((path) => known.delete(path))
+      changed.clear()
+      all = false
+      return users
+    },
+  }
+
+  /** Settings hold for all records, and a record that comes or goes may be named anywhere. */
+  function forget(path: string, isListChange: boolean) {
+    changed.add(path)
+    known.delete(path)
+    if (!isListChange && recordOfPath(path)?.kind !== 'library') return
+    all = true
+    known.clear()
+  }
+
+  /** Whoever names a record, and its namesakes. */
+  function usersOf(path: string): string[] {
+    const file = library.file(path)
+    if (!file) return []
+    const namesakes = library.byId(file.kind, file.id, path).filter((other) => other.path !== path)
+    return [...library.usesOf(file).map((use) => use.file.path), ...namesakes.map((other) => other.path)]
+  }
+}
