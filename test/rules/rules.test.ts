@@ -1,6 +1,9 @@
 import { expect, test } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
+import { batteryRules } from '../../server/src/rules/battery/index.generated.ts'
+import { climateRules } from '../../server/src/rules/climate/index.generated.ts'
+import { controllerRules } from '../../server/src/rules/controller/index.generated.ts'
 import { panelRules } from '../../server/src/rules/panel/index.generated.ts'
 import { lineStarts, positionAt } from '../../server/src/text/lines.ts'
 import { marked } from '../markers.ts'
@@ -23,7 +26,9 @@ test.each(examples)('$rule: $title', ({ rule, kind, yaml }) => {
   ).toEqual(marks.map((mark) => ({ ...mark, text: expect.stringContaining(mark.text) as string })))
 })
 
-test.each(panelRules.map(({ id }) => id))('%s has an example that is found and one that is not', (id) => {
+const rules = [...panelRules, ...controllerRules, ...batteryRules, ...climateRules]
+
+test.each(rules.map(({ id }) => id))('%s has an example that is found and one that is not', (id) => {
   const own = examples.filter(({ rule }) => rule === id).map(({ yaml }) => marked(yaml).marks.length)
   expect(own.some((n) => n > 0) && own.some((n) => n === 0)).toBe(true)
 })

@@ -7,6 +7,7 @@ import type { Value } from '../values/value.ts'
 import { settle } from './acceptances.ts'
 import type { Checked } from './checked.ts'
 import { panelFindings } from './panel.ts'
+import { batteryFindings, climateFindings, controllerFindings } from './records.ts'
 import { inOrder, withSeverities } from './severities.ts'
 import { siteFor } from './site.ts'
 import type { Today } from './today.ts'
@@ -38,8 +39,11 @@ function kindFindings(library: Library, file: ReadFile, now: Today): readonly Fi
     case 'panel':
       return panelFindings(library, file as ReadFile<'panel'>, now)
     case 'controller':
+      return controllerFindings(file as ReadFile<'controller'>)
     case 'battery':
+      return batteryFindings(file as ReadFile<'battery'>)
     case 'climate':
+      return climateFindings(file as ReadFile<'climate'>)
     case 'system':
     case 'library':
       return []

@@ -1,5 +1,8 @@
 import type { RuleFacts } from '../findings/finding.ts'
 import { reading } from '../records/facts.ts'
+import { batteryRules } from '../rules/battery/index.generated.ts'
+import { climateRules } from '../rules/climate/index.generated.ts'
+import { controllerRules } from '../rules/controller/index.generated.ts'
 import { panelRules } from '../rules/panel/index.generated.ts'
 import { hazards } from '../text/hazards/index.ts'
 import { acceptanceFacts } from './acceptances.ts'
@@ -9,5 +12,8 @@ export const allFacts: readonly { readonly title: string; readonly rules: readon
   { title: 'Numbers that YAML damages', rules: hazards },
   { title: 'Reading a record', rules: Object.values(reading) },
   { title: 'Panel records', rules: panelRules },
+  { title: 'Controller records', rules: controllerRules },
+  { title: 'Battery records', rules: batteryRules },
+  { title: 'Climate records', rules: climateRules },
   { title: 'Acceptances', rules: Object.values(acceptanceFacts) },
 ]

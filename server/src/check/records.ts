@@ -1,0 +1,16 @@
+import type { Finding } from '../findings/finding.ts'
+import type { ReadFile } from '../records/read-file.ts'
+import { batteryRules } from '../rules/battery/index.generated.ts'
+import { climateRules } from '../rules/climate/index.generated.ts'
+import { controllerRules } from '../rules/controller/index.generated.ts'
+import { judge } from './doubts.ts'
+
+/** What the plausibility rules find in the records that a system uses beside its panels. */
+export const controllerFindings = ({ record, tree }: ReadFile<'controller'>): readonly Finding[] =>
+  judge(controllerRules, record, undefined, tree)
+
+export const batteryFindings = ({ record, tree }: ReadFile<'battery'>): readonly Finding[] =>
+  judge(batteryRules, record, undefined, tree)
+
+export const climateFindings = ({ record, tree }: ReadFile<'climate'>): readonly Finding[] =>
+  judge(climateRules, record, undefined, tree)

@@ -1,0 +1,22 @@
+import type { Battery } from '../../records/records.generated.ts'
+import { short } from '../band.ts'
+import { chemistries } from '../chemistry.ts'
+import type { Rule } from '../rule.ts'
+
+export const chargeRateUnusual: Rule<Battery> = {
+  id: 'charge-rate-unusual',
+  severity: 'information',
+  reason: 'The charge current that a battery takes goes with its capacity.',
+  source: 'trade values from memory, to be confirmed on the maker’s sheet',
+
+  check({ chemistry, charge: { max_current: current }, capacity: { amount } }) {
+    if (!chemistry || !current || !amount || amount.value <= 0) return null
+    const rate = current.value / amount.value
+    const most = chemistries[chemistry.value].lithium ? 1 : 0.4
+    if (0.05 <= rate && rate <= most) return null
+    return {
+      message: `${current.text} are ${short(rate)} of the capacity an hour, where 0.05 to ${most} is usual`,
+      suspects: [current, amount],
+    }
+  },
+}

@@ -1,0 +1,23 @@
+import type { Controller } from '../../records/records.generated.ts'
+import type { Measure } from '../../records/field.ts'
+import type { Rule } from '../rule.ts'
+
+export const inputBelowBattery: Rule<Controller> = {
+  id: 'input-below-battery',
+  severity: 'error',
+  reason: 'A controller that only converts down needs more voltage from the panels than the battery has.',
+  source: 'a buck converter lowers voltage; 20 % of headroom is common practice, no source',
+
+  check({ type, input, output }) {
+    const lowest = output.battery_voltages.reduce<Measure | undefined>(
+      (low, v) => (!low || v.value < low.value ? v : low),
+      undefined,
+    )
+    if (type?.value !== 'mppt' || !input.max_voltage || !lowest || input.max_voltage.value >= 1.2 * lowest.value)
+      return null
+    return {
+      message: `The input stands ${input.max_voltage.text}, too little to charge even a battery of ${lowest.text}`,
+      suspects: [input.max_voltage, lowest],
+    }
+  },
+}
