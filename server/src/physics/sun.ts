@@ -1,0 +1,144 @@
+import { clamp, degrees, radians } from './angles.ts'
+
+/** Sun on a plane across its rays, mean over the year [W/m2]. @source G. Kopp, J. L. Lean, Geophysical Research Letters 38 (2011) L01706 */
+export const solarConstant = 1361
+
+/** The day of the year whose daily extraterrestrial sun is the month's mean, January first. @source S. A. Klein, Solar Energy 19 (1977) 325-329 */
+export const meanDays = [17, 47, 75, 105, 135, 162, 198, 228, 258, 288, 318, 344] as const
+
+/** Days of the months of a common year, January first. */
+export const monthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const
+
+/**
+ * Declination of the sun.
+ *
+ *     declination = 23.45° sin(360° (284 + n)/365)
+ *
+ * Good to about half a degree.
+ *
+ * @param day  n, of the year, 1 to 365
+ * @returns    [°], north positive
+ * @source P. I. Cooper, Solar Energy 12 (1969) 333-346
+ */
+export function declination(day: number): number {
+  return 23.45 * Math.sin(radians((360 * (284 + day)) / 365))
+}
+
+/**
+ * Solar time less mean time at the same meridian. Good to about half a minute.
+ *
+ * @param day  of the year, 1 to 365
+ * @returns    [min]
+ * @source J. W. Spencer, Search 2 (1971) 172, as printed in J. A. Duffie, W. A. Beckman, 4th ed. (2013), eq. 1.5.3
+ */
+export function equationOfTime(day: number): number {
+  const b = radians(((day - 1) * 360) / 365)
+  const fourier =
+    0.001868 * Math.cos(b) - 0.032077 * Math.sin(b) - 0.014615 * Math.cos(2 * b) - 0.04089 * Math.sin(2 * b)
+  return 229.2 * (0.000075 + fourier)
+}
+
+/**
+ * Hour angle of the sun: 15° an hour, 0 at solar noon, negative in the morning.
+ *
+ * @param clock      standard time [h]
+ * @param day        of the year
+ * @param longitude  of the place [°], east positive
+ * @param meridian   of the time zone [°], east positive
+ * @returns          [°]
+ * @source J. A. Duffie, W. A. Beckman, Solar Engineering of Thermal Processes, 4th ed. (2013), section 1.5
+ */
+export function hourAngle(clock: number, day: number, longitude: number, meridian: number): number {
+  return 15 * (clock - 12) + (longitude - meridian) + equationOfTime(day) / 4
+}
+
+export interface SunPosition {
+  /** From straight up [°]; above 90 it is night. */
+  readonly zenith: number
+  /** By compass [°]: 0 north, 90 east, 180 south. */
+  readonly azimuth: number
+}
+
+/**
+ * Where the sun stands. Without refraction.
+ *
+ * @param latitude     [°], north positive
+ * @param declination  [°]
+ * @param hourAngle    [°], morning negative
+ * @returns            the position
+ * @source J. A. Duffie, W. A. Beckman, Solar Engineering of Thermal Processes, 4th ed. (2013), eqs. 1.6.5 and 1.6.6
+ */
+export function sunPosition(latitude: number, declination: number, hourAngle: number): SunPosition {
+  const phi = radians(latitude)
+  const delta = radians(declination)
+  const omega = radians(hourAngle)
+  const up = Math.cos(phi) * Math.cos(delta) * Math.cos(omega) + Math.sin(phi) * Math.sin(delta)
+  const east = -Math.cos(delta) * Math.sin(omega)
+  const north = Math.cos(phi) * Math.sin(delta) - Math.sin(phi) * Math.cos(delta) * Math.cos(omega)
+  const azimuth = degrees(Math.atan2(east, north))
+  return { zenith: degrees(Math.acos(clamp(up, -1, 1))), azimuth: azimuth < 0 ? azimuth + 360 : azimuth }
+}
+
+/**
+ * Hour angle of sunset: 0 in polar night, 180 in polar day.
+ *
+ *     cos w = -tan(latitude) tan(declination)
+ *
+ * @param latitude     [°], between -90 and 90
+ * @param declination  [°]
+ * @returns            [°]; the day is twice this over 15 hours long
+ * @source J. A. Duffie, W. A. Beckman, 4th ed. (2013), eq. 1.6.10
+ */
+export function sunsetHourAngle(latitude: number, declination: number): number {
+  return degrees(Math.acos(clamp(-Math.tan(radians(latitude)) * Math.tan(radians(declination)), -1, 1)))
+}
+
+/**
+ * Extraterrestrial irradiance across the sun's rays on a day [W/m2].
+ *
+ *     Gon = constant (1 + 0.033 cos(360° n/365))
+ *
+ * @param day       n, of the year
+ * @param constant  solar constant [W/m2]
+ * @source J. A. Duffie, W. A. Beckman, 4th ed. (2013), eq. 1.4.1a
+ */
+export function extraterrestrialNormal(day: number, constant: number): number {
+  return constant * (1 + 0.033 * Math.cos(radians((360 * day) / 365)))
+}
+
+/**
+ * Extraterrestrial irradiation of a horizontal plane over a day [Wh/m2]; 0 in polar night.
+ *
+ * @param latitude  [°], north positive
+ * @param day       of the year
+ * @param constant  solar constant [W/m2]
+ * @source J. A. Duffie, W. A. Beckman, 4th ed. (2013), eq. 1.10.3
+ */
+export function extraterrestrialDay(latitude: number, day: number, constant: number): number {
+  const sunset = sunsetHourAngle(latitude, declination(day))
+  return extraterrestrialBetween(latitude, day, constant, -sunset, sunset)
+}
+
+/**
+ * The same between two hour angles [Wh/m2]; both must be by day.
+ *
+ * @param latitude  [°], north positive
+ * @param day       of the year
+ * @param constant  solar constant [W/m2]
+ * @param from      hour angle [°]
+ * @param to        hour angle [°], not before
+ * @source J. A. Duffie, W. A. Beckman, 4th ed. (2013), eq. 1.10.4
+ */
+export function extraterrestrialBetween(
+  latitude: number,
+  day: number,
+  constant: number,
+  from: number,
+  to: number,
+): number {
+  const phi = radians(latitude)
+  const delta = radians(declination(day))
+  const swing = Math.cos(phi) * Math.cos(delta) * (Math.sin(radians(to)) - Math.sin(radians(from)))
+  const level = radians(to - from) * Math.sin(phi) * Math.sin(delta)
+  return (12 / Math.PI) * extraterrestrialNormal(day, constant) * (swing + level)
+}
