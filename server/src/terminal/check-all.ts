@@ -1,15 +1,8 @@
 import type { Library } from '../library/library.ts'
 import { reportFile, type FileReport } from './file-report.ts'
-import { libraryOf, type Texts } from './load.ts'
+import { libraryOf } from './load.ts'
+import type { Share, Texts } from './share.ts'
 import type { World } from './world.ts'
-
-/** A share of the work, as it is handed to another thread. */
-export interface Share {
-  readonly texts: Texts
-  readonly targets: readonly string[]
-  readonly cwd: string
-  readonly today: string
-}
 
 /**
  * Checks files one by one, or in several threads where that pays. The result is the same and in the same order.

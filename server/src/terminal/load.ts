@@ -3,6 +3,7 @@ import type { Library } from '../library/library.ts'
 import { CouldNotRun } from './could-not-run.ts'
 import { findRecords, recordsIn } from './find-records.ts'
 import { folderOf, isWithin } from './paths.ts'
+import type { Texts } from './share.ts'
 import type { World } from './world.ts'
 
 /** A folder whose records make one context, with the records that were found. */
@@ -39,9 +40,6 @@ export async function contextsOf(
     })),
   )
 }
-
-/** Texts by path, as a library is made of them. */
-export type Texts = ReadonlyMap<string, string>
 
 /** Reads the files of all contexts, and those named on their own. */
 export async function load(

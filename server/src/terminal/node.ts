@@ -5,8 +5,9 @@ import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
-import { checkShare, type Share } from './check-all.ts'
+import { checkShare } from './check-all.ts'
 import { main } from './main.ts'
+import type { Share } from './share.ts'
 import type { Standing, World } from './world.ts'
 
 const { argv, env, stdin, stdout, stderr } = process

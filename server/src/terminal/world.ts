@@ -1,5 +1,5 @@
-import type { Share } from './check-all.ts'
 import type { FileReport } from './file-report.ts'
+import type { Share } from './share.ts'
 
 /** What stands at a path. */
 export type Standing = 'file' | 'folder' | null

@@ -11,7 +11,7 @@ import { absolute } from '../paths.ts'
 import { select, selectText } from '../select.ts'
 import { count, reaches } from '../severity.ts'
 import type { World } from '../world.ts'
-import type { AddCommand } from './index.ts'
+import type { AddCommand } from './command.ts'
 
 interface Options {
   readonly format: 'text' | 'json' | 'sarif' | 'github'

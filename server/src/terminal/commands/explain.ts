@@ -1,7 +1,7 @@
 import { join } from 'node:path'
 import { distance } from '../../records/nearest.ts'
 import { CouldNotRun } from '../could-not-run.ts'
-import type { AddCommand } from './index.ts'
+import type { AddCommand } from './command.ts'
 
 export const addExplain: AddCommand = (program, world) => {
   program

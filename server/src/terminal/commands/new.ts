@@ -5,7 +5,7 @@ import { schemas } from '../../records/schemas.generated.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { absolute } from '../paths.ts'
 import { skeleton } from '../../records/skeleton.ts'
-import type { AddCommand } from './index.ts'
+import type { AddCommand } from './command.ts'
 
 export const addNew: AddCommand = (program, world) => {
   program

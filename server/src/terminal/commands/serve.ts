@@ -1,4 +1,4 @@
-import type { AddCommand } from './index.ts'
+import type { AddCommand } from './command.ts'
 
 export const addServe: AddCommand = (program, world) => {
   program

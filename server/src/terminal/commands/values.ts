@@ -5,7 +5,7 @@ import { CouldNotRun } from '../could-not-run.ts'
 import { absolute } from '../paths.ts'
 import { select } from '../select.ts'
 import { table } from '../table.ts'
-import type { AddCommand } from './index.ts'
+import type { AddCommand } from './command.ts'
 
 export const addValues: AddCommand = (program, world) => {
   program

@@ -1,0 +1,10 @@
+/** Texts by path, as a library is made of them. */
+export type Texts = ReadonlyMap<string, string>
+
+/** A share of the work, as it is handed to another thread. */
+export interface Share {
+  readonly texts: Texts
+  readonly targets: readonly string[]
+  readonly cwd: string
+  readonly today: string
+}

@@ -1,0 +1,61 @@
+import { readFileSync } from 'node:fs'
+import { expect, test } from 'vitest'
+import { scratch, wattproof } from './run.ts'
+
+const readme = readFileSync('README.md', 'utf8')
+const fenced = [...readme.matchAll(/^ *```(\w*)\n([^]*?)^ *```$/gm)].map(([, language = '', text = '']) => ({
+  language,
+  text,
+}))
+const blocks = (language: string) => fenced.filter((block) => block.language === language).map(({ text }) => text)
+
+test('what the tour shows is what the command line prints', () => {
+  const shown = blocks('').filter((text) => text.trimStart().startsWith('$ wattproof'))
+  expect(shown.length).toBeGreaterThanOrEqual(3)
+  for (const text of shown) {
+    const [command = '', ...lines] = text.replace(/^ {3}/gm, '').split('\n')
+    const { out } = wattproof(command.trim().split(' ').slice(2))
+    // columns may be narrower here, and … stands for what is left out
+    const plain = (line: string) => line.replace(/ +/g, ' ').trim()
+    const printed = out.split('\n').map(plain)
+    for (const line of lines.map(plain)) {
+      const start = line.replace(/…$/, '')
+      expect(
+        printed.some((other) => (line.endsWith('…') ? other.startsWith(start) : other === start)),
+        line,
+      ).toBe(true)
+    }
+  }
+})
+
+test('the record that explains the format has no findings above a hint', () => {
+  const record = blocks('yaml').find((text) => text.startsWith('format: 1\nname:')) ?? ''
+  const run = wattproof(['check', '-', '--stdin-filename', 'a.panel.yaml', '--fail-on', 'information'], {
+    cwd: scratch(),
+    input: record,
+  })
+  expect(run.out).toMatch(/^1 file, 0 errors(, \d+ hints?)?\n$/m)
+  expect(run.code).toBe(0)
+})
+
+test('the settings that explain the library are in order', () => {
+  const settings = blocks('yaml').find((text) => text.startsWith('format: 1\ncurrency:')) ?? ''
+  const run = wattproof(['check', '-', '--stdin-filename', 'wattproof.yaml', '--fail-on', 'information'], {
+    cwd: scratch(),
+    input: settings,
+  })
+  expect(run.out).toBe('1 file, 0 errors\n')
+})
+
+test('the commands of the table are the commands there are, and every option of check is told', () => {
+  const help = wattproof(['--help']).out
+  const there = [...help.matchAll(/^ {2}([a-z]+) /gm)].map(([, name]) => name).filter((name) => name !== 'help')
+  const told = [
+    ...(blocks('').find((text) => text.startsWith('wattproof check   ')) ?? '').matchAll(/^wattproof ([a-z]+)/gm),
+  ].map(([, name]) => name)
+  expect(new Set(told)).toEqual(new Set(there))
+  const options = [...wattproof(['check', '--help']).out.matchAll(/(--[a-z-]+)/g)].map(([, name]) => name as string)
+  for (const option of new Set(options)) {
+    if (option !== '--help' && option !== '--output') expect(readme, option).toContain(option)
+  }
+})
