@@ -1,0 +1,100 @@
+/** A year of hourly weather, gathered by month. */
+export interface ClimateOfWeather {
+  readonly name: string
+  /** Degrees, north and east positive. */
+  readonly latitude: number
+  readonly longitude: number
+  /** 12 numbers: solar energy on the horizontal on a mean day of the month [kWh/m2]. */
+  readonly sun: readonly number[]
+  /** 12 numbers each: mean of the days' highest and lowest air temperature [°C]. */
+  readonly meanHigh: readonly number[]
+  readonly meanLow: readonly number[]
+  /** Lowest and highest air temperature of the file [°C]. */
+  readonly coldest: number
+  readonly hottest: number
+  readonly hours: number
+}
+
+export type EpwReading =
+  | { readonly climate: ClimateOfWeather; readonly problem?: undefined }
+  | { readonly climate?: undefined; readonly problem: { readonly line: number; readonly message: string } }
+
+/** The columns that are read, counted from 0: the hour's air temperature and global horizontal radiation. */
+const column = { month: 1, day: 2, air: 6, global: 13 } as const
+/** A month of fewer days does not speak for itself. */
+const leastDays = 20
+
+/**
+ * Reads an EPW hourly weather file: a LOCATION line, seven further header lines, then a line an hour. Hours without a
+ * reading (99.9 °C, 9999 Wh/m2) are left out of their day's figures; days without a reading in every hour of light are
+ * left out of the month's sun.
+ *
+ * @param text  the whole file
+ * @returns     means and extremes by month, or the line that cannot be read and why
+ * @source EnergyPlus Auxiliary Programs, "EnergyPlus Weather File (EPW) Data Dictionary", US Department of Energy (from memory)
+ */
+export function readEpw(text: string): EpwReading {
+  const lines = text.split(/\r\n|\n|\r/)
+  const location = (lines[0] ?? '').split(',')
+  if (location[0]?.trim().toUpperCase() !== 'LOCATION')
+    return wrong(0, 'An EPW file begins with a LOCATION line; this one does not.')
+  const [latitude, longitude] = [Number(location[6]), Number(location[7])]
+  if (!inside(latitude, 90) || !inside(longitude, 180))
+    return wrong(0, `The LOCATION line gives latitude "${location[6] ?? ''}" and longitude "${location[7] ?? ''}", which are no place on earth.`)
+  const days = new Map<string, Day>()
+  for (let i = 8; i < lines.length; i++) {
+    const line = lines[i]!
+    if (line.trim() === '') continue
+    const cells = line.split(',')
+    const [month, day, air, global] = [column.month, column.day, column.air, column.global].map((c) => Number(cells[c] ?? NaN))
+    if (!(month! >= 1 && month! <= 12 && day! >= 1 && day! <= 31) || Number.isNaN(air) || Number.isNaN(global))
+      return wrong(i, `Line ${i + 1} is no hour of an EPW file: month, day, air temperature or global radiation is no number.`)
+    gather(days, month!, day!, air!, global!)
+  }
+  const months = Array.from({ length: 12 }, (_, m) => [...days.values()].filter((d) => d.month === m + 1))
+  const thin = months.findIndex((m) => m.filter((d) => d.sunHours === 24).length < leastDays || m.filter((d) => d.airHours > 0).length < leastDays)
+  if (thin >= 0) return wrong(lines.length - 1, `Month ${thin + 1} has fewer than ${leastDays} whole days of sun and temperature.`)
+  const mean = (pick: (day: Day) => number, use: (day: Day) => boolean) => months.map((m) => average(m.filter(use).map(pick)))
+  const withAir = (d: Day) => d.airHours > 0
+  return {
+    climate: {
+      name: [location[1], location[3]].map((s) => s?.trim()).filter(Boolean).join(', '),
+      latitude,
+      longitude,
+      sun: mean((d) => d.sun / 1000, (d) => d.sunHours === 24),
+      meanHigh: mean((d) => d.high, withAir),
+      meanLow: mean((d) => d.low, withAir),
+      coldest: Math.min(...[...days.values()].filter(withAir).map((d) => d.low)),
+      hottest: Math.max(...[...days.values()].filter(withAir).map((d) => d.high)),
+      hours: [...days.values()].reduce((sum, d) => sum + d.sunHours, 0),
+    },
+  }
+}
+
+interface Day {
+  readonly month: number
+  sun: number
+  sunHours: number
+  airHours: number
+  high: number
+  low: number
+}
+
+function gather(days: Map<string, Day>, month: number, day: number, air: number, global: number): void {
+  const key = `${month}-${day}`
+  const one = days.get(key) ?? { month, sun: 0, sunHours: 0, airHours: 0, high: -Infinity, low: Infinity }
+  days.set(key, one)
+  if (global < 9999) {
+    one.sun += global
+    one.sunHours++
+  }
+  if (air < 99.9) {
+    one.airHours++
+    one.high = Math.max(one.high, air)
+    one.low = Math.min(one.low, air)
+  }
+}
+
+const wrong = (line: number, message: string): EpwReading => ({ problem: { line, message } })
+const inside = (value: number, limit: number) => Number.isFinite(value) && Math.abs(value) <= limit
+const average = (values: readonly number[]) => values.reduce((sum, v) => sum + v, 0) / values.length
