@@ -1,6 +1,6 @@
 import { Uri, window, workspace } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
-import { skeletonRequest } from '../../server/src/editor/protocol.ts'
+import { skeletonRequest, type SkeletonResult } from '../../server/src/editor/protocol.ts'
 
 /**
  * Asks for a name and a folder and opens a commented skeleton under that name. Nothing is written to disk until the
@@ -26,10 +26,11 @@ export async function newRecord(client: BaseLanguageClient, kind: string): Promi
     void window.showInformationMessage(`${name} is there already.`)
     return
   }
-  const { text } = await client.sendRequest<{ text: string }>(skeletonRequest, { kind })
+  const skeleton = await client.sendRequest<SkeletonResult>(skeletonRequest, { kind })
+  if (!skeleton) return
   const document = await workspace.openTextDocument((target ?? Uri.file(name)).with({ scheme: 'untitled' }))
   const editor = await window.showTextDocument(document)
-  await editor.edit((edit) => edit.insert(document.positionAt(0), text))
+  await editor.edit((edit) => edit.insert(document.positionAt(0), skeleton.text))
 }
 
 /** The folder of the record that is open, else the one the person picks; undefined in a window without folders. */

@@ -1,8 +1,9 @@
-import { extensions, window, workspace, type ExtensionContext } from 'vscode'
+import { extensions, window, type ExtensionContext } from 'vscode'
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient'
+import { recordGlobs, schemes, type InitializationOptions } from '../../server/src/editor/protocol.ts'
 import { answerFiles } from './library-files.ts'
 import { newRecord } from './new-record.ts'
-import { recordGlob } from './records.ts'
+import { showReferences } from './show-references.ts'
 
 /** What the entry can do once the language server is there. */
 export interface Session {
@@ -17,28 +18,24 @@ export function sessionWith(make: MakeClient): StartSession {
   return async (context) => {
     const log = window.createOutputChannel('Wattproof', { log: true })
     const client = make(context, {
-      documentSelector: schemes().map((scheme) => ({ scheme, pattern: recordGlob })),
+      documentSelector: schemes.flatMap((scheme) => recordGlobs.map((pattern) => ({ scheme, pattern }))),
       outputChannel: log,
-      initializationOptions: () => ({ syntaxElsewhere: yamlIsCheckedElsewhere() }),
+      initializationOptions,
       connectionOptions: { maxRestartCount: 4 }, // within three minutes; then it says so and stays down
       markdown: { isTrusted: false, supportHtml: false },
     })
     answerFiles(client)
-    context.subscriptions.push(log, client, restartWhenYamlCheckerComesOrGoes(client))
+    context.subscriptions.push(log, client, showReferences(client), restartWhenYamlCheckerComesOrGoes(client))
     await client.start()
     return { newRecord: (kind) => newRecord(client, kind) }
   }
 }
 
-/**
- * Files, new files, and whatever the folders of this window are made of. Older versions from source control and other
- * read-only copies have schemes of their own and get no findings.
- */
-function schemes(): string[] {
-  return [
-    ...new Set(['file', 'untitled', 'vscode-vfs', ...(workspace.workspaceFolders ?? []).map((f) => f.uri.scheme)]),
-  ]
-}
+const initializationOptions = (): InitializationOptions => ({
+  syntaxElsewhere: yamlIsCheckedElsewhere(),
+  clientFiles: true,
+  showReferences: 'wattproof.showReferences',
+})
 
 /** True where an enabled extension reports plain YAML syntax already, so that nothing is said twice. */
 function yamlIsCheckedElsewhere(): boolean {

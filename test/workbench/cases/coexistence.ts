@@ -1,6 +1,6 @@
 import { extensions, languages, workspace } from 'vscode'
 import { broken, slip } from './records.ts'
-import { hasRule, holds, inFolder, ours, ruleOf, same, show, showNew, soon } from './tools.ts'
+import { hasRule, holds, inFolder, ours, ruleOf, same, showNew, soon } from './tools.ts'
 
 /** Another extension, where one is installed beside ours, reports plain YAML syntax; then we do not. */
 export async function yamlSyntaxIsReportedOnce() {
@@ -50,7 +50,7 @@ export async function olderVersionsAreLeftAlone() {
     provideTextDocumentContent: () => slip,
   })
   const old = await workspace.openTextDocument(inFolder('slip.panel.yaml').with({ scheme: 'old-version' }))
-  const record = await show('record.panel.yaml')
+  const record = await showNew('newer.panel.yaml', slip)
   await soon('findings in the record', () => ours(record.uri), hasRule('voc-below-vmp'))
   same(ours(old.uri), [])
   provider.dispose()

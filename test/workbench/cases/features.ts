@@ -11,7 +11,7 @@ import {
   type MarkdownString,
 } from 'vscode'
 import { good, slip } from './records.ts'
-import { hasRule, hintsOf, holds, ours, ruleOf, same, show, showNew, soon } from './tools.ts'
+import { hasRule, hintsOf, holds, ours, ruleOf, same, showNew, soon } from './tools.ts'
 
 export async function aSlipIsMarkedOnItsOwnCharacters() {
   const document = await showNew('slip.panel.yaml', slip)
@@ -37,7 +37,7 @@ export async function aRecordThatAgreesHasNoSquiggle() {
 }
 
 export async function aQuickFixPutsThePointBack() {
-  const document = await show('slip.panel.yaml')
+  const document = await showNew('mended.panel.yaml', slip)
   const [finding] = await soon(
     'the finding',
     () => ours(document.uri).filter((f) => ruleOf(f) === 'voc-below-vmp'),
@@ -68,7 +68,7 @@ export async function aQuickFixPutsThePointBack() {
 }
 
 export async function aHoverTellsWhatTheNumberIsWorth() {
-  const document = await show('good.panel.yaml')
+  const document = await showNew('hover.panel.yaml', good)
   const at = document.positionAt(document.getText().indexOf('110 W') + 1)
   const hovers = await soon(
     'a hover',
@@ -82,7 +82,7 @@ export async function aHoverTellsWhatTheNumberIsWorth() {
 }
 
 export async function hintsFollowTheirSettings() {
-  const document = await show('good.panel.yaml')
+  const document = await showNew('hints.panel.yaml', good)
   const before = await soon(
     'hints',
     () => hintsOf(document),
@@ -139,7 +139,7 @@ export async function completionOffersFieldsAndUnits() {
 }
 
 export async function theOutlineShowsTheFields() {
-  const document = await show('good.panel.yaml')
+  const document = await showNew('outline.panel.yaml', good)
   const symbols = await soon(
     'symbols',
     () => commands.executeCommand<DocumentSymbol[] | undefined>('vscode.executeDocumentSymbolProvider', document.uri),

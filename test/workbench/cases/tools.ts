@@ -20,7 +20,7 @@ export function inFolder(path: string): Uri {
   return Uri.joinPath(folder.uri, path)
 }
 
-export async function show(path: string): Promise<TextDocument> {
+async function show(path: string): Promise<TextDocument> {
   const document = await workspace.openTextDocument(inFolder(path))
   await window.showTextDocument(document)
   return document

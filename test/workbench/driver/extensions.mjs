@@ -37,7 +37,10 @@ export async function otherYamlExtension() {
     publisher: 'redhat',
     main: './extension.js',
     activationEvents: ['onLanguage:yaml'],
-    license: 'MIT',
+    files: ['extension.js'],
+    contributes: {
+      configuration: { properties: { 'yaml.disableSchemaDetection': { type: 'array', default: [], scope: 'window' } } },
+    },
   })
   cpSync(resolve('test/workbench/driver/other-yaml-extension.cjs'), join(folder, 'extension.js'))
   await createVSIX({ cwd: folder, packagePath, dependencies: false, allowMissingRepository: true, skipLicense: true })

@@ -6,7 +6,7 @@ import { chromiumPath, startBrowser, type Browser } from './browser.ts'
 import { startEditorServer, type EditorServer } from './editor-server.ts'
 import { end } from './processes.ts'
 
-export const vsix = resolve('wattproof.vsix')
+export const vsix = resolve(process.env.WATTPROOF_VSIX ?? 'wattproof.vsix')
 const pictures = resolve('.output/screenshots')
 
 /** What keeps these tests from running on this machine, as the name of a skipped block; null where all is there. */

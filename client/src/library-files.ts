@@ -1,0 +1,30 @@
+import { Uri, workspace } from 'vscode'
+import type { BaseLanguageClient } from 'vscode-languageclient'
+import {
+  filesRequest,
+  readRequest,
+  type FilesParams,
+  type FilesResult,
+  type ReadParams,
+  type ReadResult,
+} from '../../server/src/editor/protocol.ts'
+import { skippedGlob } from './records.ts'
+
+/**
+ * Answers the server's questions for the records of this window. The server asks the editor and not the disk, so that it
+ * works the same on this machine, on a remote one and in a browser.
+ */
+export function answerFiles(client: BaseLanguageClient): void {
+  client.onRequest(filesRequest, async ({ globs }: FilesParams): Promise<FilesResult> => {
+    const found = await Promise.all(globs.map((glob) => workspace.findFiles(glob, skippedGlob)))
+    return found.flat().map(String)
+  })
+  client.onRequest(readRequest, async ({ uri }: ReadParams): Promise<ReadResult> => {
+    const file = Uri.parse(uri)
+    try {
+      return new TextDecoder().decode(await workspace.fs.readFile(file))
+    } catch {
+      return null // gone since it was listed, or a folder
+    }
+  })
+}
