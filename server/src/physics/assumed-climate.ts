@@ -28,7 +28,10 @@ export function assumedClimate(latitude: number): AssumedClimate {
   const beyondTropics = Math.min(1, Math.max(0, (size - 15) / 15))
   const mean = 27 - 0.0068 * size ** 2
   const swing = Math.max(1, 0.25 * size - 2)
-  const season = Array.from({ length: 12 }, (_, m) => Math.sign(latitude || 1) * Math.cos(((m + 0.5 - warmest) / 12) * 2 * Math.PI))
+  const season = Array.from(
+    { length: 12 },
+    (_, m) => Math.sign(latitude || 1) * Math.cos(((m + 0.5 - warmest) / 12) * 2 * Math.PI),
+  )
   const clearness = season.map((s) => 0.52 - beyondTropics * (0.05 - 0.07 * s))
   return {
     sun: meanDays.map((day, m) => (clearness[m]! * extraterrestrialDay(latitude, day, solarConstant)) / 1000),

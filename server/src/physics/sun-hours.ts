@@ -1,0 +1,85 @@
+import { airTemperature } from './air.ts'
+import { radians } from './angles.ts'
+import { diffuseShare, globalShare } from './diffuse.ts'
+import { declination, extraterrestrialNormal, solarConstant, sunsetHourAngle } from './sun.ts'
+import type { SunDay } from './sun-days.ts'
+
+/**
+ * Sun and air of every hour of a list of days, all that does not depend on a panel; so several arrays share it. Each array has
+ * 24 numbers a day, by solar time; the values are means over the hour, the sun's place that at its middle.
+ */
+export interface SunHours {
+  readonly days: readonly SunDay[]
+  /** Beam across its rays, diffuse and global on the horizontal, extraterrestrial across the rays [W/m2]. */
+  readonly normal: Float64Array
+  readonly diffuse: Float64Array
+  readonly global: Float64Array
+  readonly extraterrestrial: Float64Array
+  /** Direction to the sun, a unit vector; `up` is the cosine of the zenith angle. */
+  readonly up: Float64Array
+  readonly east: Float64Array
+  readonly north: Float64Array
+  /** Air temperature [°C]. */
+  readonly air: Float64Array
+}
+
+/** Mean daily extremes of the air by month, January first [°C]. */
+export interface MonthlyAir {
+  readonly high: readonly number[]
+  readonly low: readonly number[]
+}
+
+/**
+ * Hands out the sun of each day to its hours. The hours add up to the day; where the split would leave a beam below 0 or above
+ * that outside the atmosphere, the diffuse part gives way.
+ *
+ * @param latitude  [°], north positive
+ * @param days      see `meanSunDays`, `yearSunDays`, `syntheticSunDays`
+ * @param air       12 numbers each [°C]
+ * @source shares: see `globalShare` and `diffuseShare`
+ */
+export function sunHours(latitude: number, days: readonly SunDay[], air: MonthlyAir): SunHours {
+  const field = () => new Float64Array(24 * days.length)
+  const all = { days, normal: field(), diffuse: field(), global: field(), extraterrestrial: field() }
+  const sky = { ...all, up: field(), east: field(), north: field(), air: field() }
+  const sinPhi = Math.sin(radians(latitude))
+  const cosPhi = Math.cos(radians(latitude))
+  const temperatures = air.high.map((high, m) => hours.map((h) => airTemperature(h + 0.5, high, air.low[m]!)))
+  const shares = new Float64Array(48)
+
+  days.forEach((day, d) => {
+    const delta = declination(day.day)
+    const sunset = sunsetHourAngle(latitude, delta)
+    const beyond = extraterrestrialNormal(day.day, solarConstant)
+    const sinDelta = Math.sin(radians(delta))
+    const cosDelta = Math.cos(radians(delta))
+    let globalSum = 0
+    let diffuseSum = 0
+    for (let h = 0; h < 24; h++) {
+      globalSum += shares[h] = globalShare(angles[h]!, sunset)
+      diffuseSum += shares[24 + h] = diffuseShare(angles[h]!, sunset)
+    }
+    for (let h = 0; h < 24; h++) {
+      const at = 24 * d + h
+      const up = cosPhi * cosDelta * cosines[h]! + sinPhi * sinDelta
+      sky.up[at] = up
+      sky.east[at] = -cosDelta * sines[h]!
+      sky.north[at] = cosPhi * sinDelta - sinPhi * cosDelta * cosines[h]!
+      sky.extraterrestrial[at] = beyond
+      sky.air[at] = temperatures[day.month]![h]!
+      if (!(shares[h]! > 0 && globalSum > 0 && up > 0)) continue
+      const global = (day.global * shares[h]!) / globalSum
+      const diffuse = Math.min(global, (day.diffuse * shares[24 + h]!) / diffuseSum)
+      const normal = Math.min((global - diffuse) / up, beyond)
+      sky.global[at] = global
+      sky.normal[at] = normal
+      sky.diffuse[at] = global - normal * up
+    }
+  })
+  return sky
+}
+
+const hours = Array.from({ length: 24 }, (_, h) => h)
+const angles = hours.map((h) => 15 * (h + 0.5 - 12))
+const cosines = angles.map((angle) => Math.cos(radians(angle)))
+const sines = angles.map((angle) => Math.sin(radians(angle)))
