@@ -1,0 +1,113 @@
+/**
+ * How long a battery lasts at a steady current, above the current it was rated at.
+ *
+ *     t = H (C / (I H))^n
+ *
+ * @param capacity  C at the rated time [Ah]
+ * @param over      H, the rated time [h]
+ * @param current   I [A], above 0
+ * @param exponent  n, 1 for none
+ * @returns         [h]
+ * @source W. Peukert, Elektrotechnische Zeitschrift 20 (1897) 287-288 (from memory)
+ */
+export function peukertHours(capacity: number, over: number, current: number, exponent: number): number {
+  return over * (capacity / (current * over)) ** exponent
+}
+
+/** What does not change while a battery works. */
+export interface Store {
+  /** Full [Wh]. */
+  readonly capacity: number
+  /** Lowest state of charge [1]; loads are cut off there. */
+  readonly floor: number
+  /** Share of the energy that arrives inside, and that leaves again [1]. */
+  readonly chargeEfficiency: number
+  readonly dischargeEfficiency: number
+  /** Most that may go in or out at the terminals in an hour [Wh]; Infinity where nothing limits it. */
+  readonly mostIn: number
+  readonly mostOut: number
+}
+
+/**
+ * One hour. What comes in and out balances exactly:
+ *
+ *     produced + unserved + drawn = load + curtailed + stored
+ *
+ * with `stored` put in and `drawn` taken out at the terminals, of which never both are above 0.
+ */
+export interface StoreHour {
+  /** State of charge at the end [1]. */
+  readonly soc: number
+  readonly stored: number
+  readonly drawn: number
+  /** Load that could not be met, and production that had no place to go [Wh]. */
+  readonly unserved: number
+  readonly curtailed: number
+}
+
+/**
+ * State of charge after an hour with so much production and load.
+ *
+ *     soc' = soc + chargeEfficiency stored / capacity   or   soc' = soc - drawn / (dischargeEfficiency capacity)
+ *
+ * The load is met from production first; the rest charges or comes from the battery.
+ *
+ * @param store     battery
+ * @param soc       state of charge before [1]
+ * @param produced  at the battery's terminals [Wh]
+ * @param load      at the terminals [Wh]
+ * @source energy balance
+ */
+export function storeHour(store: Store, soc: number, produced: number, load: number): StoreHour {
+  const surplus = produced - load
+  if (surplus >= 0) {
+    const room = Math.max(0, ((1 - soc) * store.capacity) / store.chargeEfficiency)
+    const stored = Math.min(surplus, room, store.mostIn)
+    const after = Math.min(1, soc + (stored * store.chargeEfficiency) / store.capacity)
+    return { soc: after, stored, drawn: 0, unserved: 0, curtailed: surplus - stored }
+  }
+  const left = Math.max(0, (soc - store.floor) * store.capacity * store.dischargeEfficiency)
+  const drawn = Math.min(-surplus, left, store.mostOut)
+  const after = soc - drawn / (store.dischargeEfficiency * store.capacity)
+  return {
+    soc: drawn === left ? Math.min(soc, store.floor) : after,
+    stored: 0,
+    drawn,
+    unserved: -surplus - drawn,
+    curtailed: 0,
+  }
+}
+
+export interface StoreRun {
+  /** State of charge at the end of each hour [1]. */
+  readonly soc: Float64Array
+  /** [Wh] by hour. */
+  readonly unserved: Float64Array
+  readonly curtailed: Float64Array
+  readonly stored: Float64Array
+  readonly drawn: Float64Array
+}
+
+/**
+ * Runs a battery through a list of hours.
+ *
+ * @param store     battery
+ * @param start     state of charge before the first hour [1]
+ * @param produced  [Wh] by hour
+ * @param load      [Wh] by hour, as many
+ */
+export function runStore(store: Store, start: number, produced: ArrayLike<number>, load: ArrayLike<number>): StoreRun {
+  const field = () => new Float64Array(produced.length)
+  const run = { soc: field(), unserved: field(), curtailed: field(), stored: field(), drawn: field() }
+  let soc = start
+  for (let h = 0; h < produced.length; h++) {
+    const hour = storeHour(store, soc, produced[h]!, load[h]!)
+    soc = hour.soc
+    run.soc[h] = soc
+    run.unserved[h] = hour.unserved
+    run.curtailed[h] = hour.curtailed
+    run.stored[h] = hour.stored
+    run.drawn[h] = hour.drawn
+  }
+  return run
+}
