@@ -86,3 +86,17 @@ test('a changed or removed panel concerns the systems that name it', () => {
   rmSync(join(cwd, 'panels/c.panel.yaml'))
   expect(checked(cwd, '--since', 'HEAD')).toEqual(['panels/b.panel.yaml', 'x.system.yaml', 'y.system.yaml'])
 })
+
+test('with a folder named, changes elsewhere stay out, but what depends on a change in it comes along', () => {
+  const cwd = repository({
+    ...panels,
+    'wattproof.yaml': 'format: 1\n',
+    'x.system.yaml': system('b'),
+    'other/d.panel.yaml': good,
+  })
+  put(cwd, { 'panels/b.panel.yaml': `${good}notes: x\n`, 'other/d.panel.yaml': `${good}notes: x\n` })
+  expect(checked(cwd, 'panels', '--since', 'HEAD')).toEqual(['panels/b.panel.yaml', 'x.system.yaml'])
+  expect(checked(cwd, 'panels/c.panel.yaml', '--since', 'HEAD')).toEqual([])
+  put(cwd, { 'wattproof.yaml': 'format: 1\ncurrency: EUR\n' })
+  expect(checked(cwd, 'other', '--since', 'HEAD')).toEqual(['other/d.panel.yaml'])
+})

@@ -27,6 +27,15 @@ test.each([
   })
 })
 
+test('of a very long line only the surroundings are shown', () => {
+  const text = `${'a'.repeat(5000)}: 2.21 V ${'b'.repeat(5000)}`
+  const { line, marker, column } = excerpt(text, [0], 0, { start: 5002, end: 5008 })
+  expect(line).toMatch(/^…a+: 2\.21 V b+…$/)
+  expect(line.length).toBe(202)
+  expect(line.slice(marker.indexOf('^'), marker.length)).toBe('2.21 V')
+  expect(column).toBe(5003)
+})
+
 test('place, severity, rule and message stand in one line, the text and its marker below', () => {
   const { out } = wattproof(['check'], { cwd: scratch({ 'a.panel.yaml': bad }) })
   const lines = out.split('\n')

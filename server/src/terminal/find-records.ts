@@ -1,4 +1,5 @@
 import { recordOfPath } from '../records/kinds.ts'
+import { CouldNotRun } from './could-not-run.ts'
 import type { World } from './world.ts'
 
 /** All records below a folder, in path order: what git knows or would add, or every file where git has no say. */
@@ -9,7 +10,7 @@ export async function findRecords(world: World, folder: string): Promise<readonl
 
 /** Records in a folder itself, not below it. */
 export async function recordsIn(world: World, folder: string): Promise<readonly string[]> {
-  const entries = await world.list(folder)
+  const entries = await entriesOf(world, folder)
   return entries
     .flatMap(({ name, standing }) => (standing === 'file' && recordOfPath(name) ? [join(folder, name)] : []))
     .sort(byPath)
@@ -28,12 +29,18 @@ async function fromGit(world: World, folder: string): Promise<string[] | null> {
 
 async function walk(world: World, folder: string): Promise<string[]> {
   const found: string[] = []
-  for (const { name, standing } of await world.list(folder)) {
+  for (const { name, standing } of await entriesOf(world, folder)) {
     if (standing === 'file') found.push(join(folder, name))
     else if (standing === 'folder' && !name.startsWith('.') && name !== 'node_modules')
       found.push(...(await walk(world, join(folder, name))))
   }
   return found
+}
+
+async function entriesOf(world: World, folder: string) {
+  return world.list(folder).catch((error: NodeJS.ErrnoException) => {
+    throw new CouldNotRun(`the folder ${folder} cannot be read (${error.code})`)
+  })
 }
 
 const join = (folder: string, name: string) => (folder.endsWith('/') ? `${folder}${name}` : `${folder}/${name}`)

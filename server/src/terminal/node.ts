@@ -16,7 +16,7 @@ const program = dirname(file)
 const now = new Date()
 
 /** Escapes only for a terminal that wants them; FORCE_COLOR is for continuous integration that shows colours. */
-const colour = !env.NO_COLOR && (Boolean(env.FORCE_COLOR) || (stdout.isTTY && env.TERM !== 'dumb'))
+const colour = !env.NO_COLOR && ((env.FORCE_COLOR ?? '0') !== '0' || (stdout.isTTY && env.TERM !== 'dumb'))
 
 /** Inside a hook git names its own folder relative to another one than ours. */
 const outsideHook = {

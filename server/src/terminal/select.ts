@@ -33,9 +33,8 @@ export async function select(world: World, paths: readonly string[], since?: str
   const texts = await load(world, contexts, [...targets])
   const library = libraryOf(texts)
   if (since !== undefined) {
-    const wanted = await affected(world, library, contexts, since)
-    const asked = (path: string) => places.some((p) => isWithin(p.path, path)) || files.length > 0
-    return selection(texts, library, [...wanted].filter(asked))
+    const asked = (path: string) => places.some((place) => isWithin(place.path, path))
+    return selection(texts, library, await affected(world, library, contexts, since, asked))
   }
   return selection(texts, library, [...targets, ...dependents(library, files)])
 }
@@ -74,22 +73,23 @@ async function recordsBelow(world: World, folder: string, contexts: readonly Con
   return contexts.find((context) => context.folder === folder)?.paths ?? findRecords(world, folder)
 }
 
-/** What changed since a revision, what depends on it, and everything under settings that changed. */
+/** Of what was asked for: what changed since a revision, with all that depends on it, and everything under changed settings. */
 async function affected(
   world: World,
   library: Library,
   contexts: readonly Context[],
   since: string,
-): Promise<Set<string>> {
-  const wanted = new Set<string>()
-  for (const { folder, paths } of contexts) {
+  asked: (path: string) => boolean,
+): Promise<readonly string[]> {
+  const parts = contexts.map(async ({ folder, paths }) => {
     const { there, gone } = await changesSince(world, folder, since)
-    const all = [...there, ...gone].filter(recordOfPath)
-    for (const path of [...all, ...dependents(library, all)]) wanted.add(path)
-    const governed = all.filter((path) => recordOfPath(path)?.kind === 'library').map(folderOf)
-    for (const path of paths) if (governed.some((root) => isWithin(root, path))) wanted.add(path)
-  }
-  return wanted
+    const changed = [...there, ...gone].filter(recordOfPath)
+    const roots = changed.filter((path) => recordOfPath(path)?.kind === 'library').map(folderOf)
+    const governed = paths.filter((path) => asked(path) && roots.some((root) => isWithin(root, path)))
+    const named = changed.filter(asked)
+    return [...named, ...dependents(library, named), ...governed]
+  })
+  return (await Promise.all(parts)).flat()
 }
 
 /** The records that name one of these, which may be gone. */

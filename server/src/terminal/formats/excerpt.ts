@@ -1,11 +1,14 @@
 import type { Span } from '../../text/span.ts'
 
+/** Longest piece of a line that is shown, and how much of it stands before the marked characters. */
+const window = { length: 200, before: 80 }
+
 /**
  * The line that a stretch of text starts in, and a marker line that puts `^` under its characters on a terminal: tabs
  * stay tabs, wide characters get two marks, combining ones none. What runs on to further lines is marked to the end of
- * the first.
+ * the first; of a very long line only the surroundings are shown.
  *
- * @returns  column: by character (code point), from 1
+ * @returns  column: by character (code point) of the whole line, from 1
  */
 export function excerpt(
   text: string,
@@ -14,14 +17,16 @@ export function excerpt(
   span: Span,
 ): { line: string; marker: string; column: number } {
   const start = starts[line] as number
-  const end = starts[line + 1] ?? text.length
-  const whole = text.slice(start, end).replace(/[\r\n]+$/, '')
-  const before = whole.slice(0, span.start - start)
-  const marked = whole.slice(span.start - start, span.end - start)
+  const whole = text.slice(start, starts[line + 1] ?? text.length).replace(/[\r\n]+$/, '')
+  const from = Math.max(0, Math.min(span.start - start - window.before, whole.length - window.length))
+  const until = Math.min(whole.length, from + window.length)
+  const [left, right] = [from === 0 ? '' : '…', until === whole.length ? '' : '…']
+  const before = left + whole.slice(from, span.start - start)
+  const marked = whole.slice(span.start - start, Math.min(span.end - start, until))
   return {
-    line: whole,
+    line: left + whole.slice(from, until) + right,
     marker: before.replace(/[^\t]/gu, (c) => ' '.repeat(width(c))) + '^'.repeat(Math.max(1, columns(marked))),
-    column: [...before].length + 1,
+    column: [...whole.slice(0, span.start - start)].length + 1,
   }
 }
 

@@ -41,7 +41,7 @@ function toText(
 }
 
 function mend({ text, why, also }: Correction): string {
-  const others = (also ?? []).map((other) => `, ${other.pointer} ${other.text}`)
+  const others = (also ?? []).map((other) => `, and ${other.pointer.slice(1).replaceAll('/', '.')}: ${other.text}`)
   return `${text === '' ? 'leave it out' : text}${others.join('')} (${why})`
 }
 

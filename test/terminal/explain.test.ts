@@ -1,0 +1,20 @@
+import { expect, test } from 'vitest'
+import { allFacts } from '../../server/src/check/facts.ts'
+import { wattproof } from './run.ts'
+
+const rules = allFacts.flatMap((group) => group.rules)
+
+test('without a rule, all of them are listed', () => {
+  expect(wattproof(['explain']).out.trim().split('\n').sort()).toEqual(rules.map(({ id }) => id).sort())
+})
+
+test.each(['voc-below-vmp', rules[0]?.id ?? '', rules.at(-1)?.id ?? ''])(
+  '%s: severity, reason and source, and no other rule',
+  (id) => {
+    const { out } = wattproof(['explain', id])
+    const rule = rules.find((one) => one.id === id)
+    expect(out).toContain(`Severity: ${rule?.severity}. ${rule?.reason}`)
+    expect(out).toContain(`Source: ${rule?.source}`)
+    expect(out).not.toMatch(/^#{2,3} /m)
+  },
+)
