@@ -11,7 +11,7 @@ const codes = new Set(
  * Is it an ISO 4217 code that goods are priced in? Funds, metals and testing codes are left out; codes that were
  * replaced lately (HRK, ANG, BGN, SLL, ZWL) stay, since older quotes carry them.
  *
- * @source ISO 4217:2015 and its amendments, tables A.1 and A.3
+ * @source ISO 4217, as listed by Debian's iso-codes and, for XCG and ZWG, by Unicode CLDR
  */
 export const isCurrency = (code: string): boolean => codes.has(code)
 
