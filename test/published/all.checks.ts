@@ -1,0 +1,19 @@
+import { cableChecks } from './cable.checks.ts'
+import type { Check } from './check.ts'
+import { diodeChecks } from './diode.checks.ts'
+import { energyChecks } from './energy.checks.ts'
+import { fitChecks } from './fit.checks.ts'
+import { irradianceChecks } from './irradiance.checks.ts'
+import { sunChecks } from './sun.checks.ts'
+import { temperatureChecks } from './temperature.checks.ts'
+
+/** Every published number that the physics is held against. */
+export const allChecks: readonly Check[] = [
+  ...temperatureChecks,
+  ...diodeChecks,
+  ...fitChecks,
+  ...sunChecks,
+  ...irradianceChecks,
+  ...energyChecks,
+  ...cableChecks,
+]

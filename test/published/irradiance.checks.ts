@@ -1,0 +1,107 @@
+import { haurwitz } from '../../server/src/physics/clear-sky.ts'
+import { diffuseDay, diffuseHour, diffuseMonth } from '../../server/src/physics/diffuse.ts'
+import { beamModifier, diffuseModifiers } from '../../server/src/physics/iam.ts'
+import {
+  declination,
+  extraterrestrialBetween,
+  extraterrestrialDay,
+  sunPosition,
+  sunsetHourAngle,
+} from '../../server/src/physics/sun.ts'
+import { hayDavies, incidenceCosine, isotropic } from '../../server/src/physics/transposition.ts'
+import { about, printed, relative, type Check } from './check.ts'
+
+const cos = (degrees: number) => Math.cos((degrees * Math.PI) / 180)
+const tests = (name: string) => `pvlib-python 6382338, tests/${name}`
+const modifiers = `${tests('test_iam.py, test_martin_ruiz_diffuse')}, with 4/(3 pi) rounded to 0.4244`
+const book = (example: string) => `Duffie & Beckman, 4th ed. (2013), ${example}`
+
+const erbs = tests('test_irradiance.py, test_erbs')
+const erbsRows = [
+  [0.405724, 50, 41.5704],
+  [0.718133, 1000, 217.86],
+  [0.768214, 1000, 170.79],
+] as const
+
+const plane = { tilt: 40, azimuth: 180 }
+const sun = { zenith: 10.56413562, azimuth: 144.76567754 }
+const facing = incidenceCosine(plane, sun.zenith, sun.azimuth)
+const sky = { normal: 939.95469881, diffuse: 118.45831879, beyond: 1321.16558348 }
+
+/** Example 2.15.1: 40° north, 20 February, 9 to 10 h, 1.04 MJ/m2, ground 0.6, tilt 60°. */
+const place = sunPosition(40, declination(51), -37.5)
+const above = extraterrestrialBetween(40, 51, 1367, -45, -30) * 0.0036
+const diffuse = diffuseHour(1.04 / above) * 1.04
+const cosine = incidenceCosine({ tilt: 60, azimuth: 180 }, place.zenith, place.azimuth)
+const tilted = isotropic((1.04 - diffuse) / cos(place.zenith), diffuse, 1.04, cosine, 60, 0.6)
+
+const sept3 = extraterrestrialDay(38.6, 246, 1367) * 0.0036
+const june = extraterrestrialDay(43, 162, 1367) * 0.0036
+
+export const irradianceChecks: readonly Check[] = [
+  ...erbsRows.map(([k, global, theirs]) =>
+    relative(`diffuse of an hour, kT ${k}`, erbs, global * diffuseHour(k), theirs, 2e-5),
+  ),
+  printed('declination', book('example 2.15.1'), declination(51), '-11.6'),
+  printed('zenith', book('example 2.15.1'), place.zenith, '62.2'),
+  printed('beam ratio', book('example 2.15.1'), cosine / cos(place.zenith), '1.71'),
+  printed('diffuse, MJ/m2', book('example 2.15.1'), diffuse, '0.796'),
+  printed('beam, MJ/m2', book('example 2.15.1'), 1.04 - diffuse, '0.244'),
+  printed(
+    'isotropic sky, MJ/m2 on the plane',
+    book('example 2.15.1'),
+    tilted.beam + tilted.sky + tilted.ground,
+    '1.171',
+  ),
+  printed(
+    'diffuse of a day, MJ/m2',
+    `${book('example 2.11.1')}, own arithmetic beyond H0`,
+    23 * diffuseDay(23 / sept3, sunsetHourAngle(38.6, declination(246))),
+    '5.81',
+  ),
+  printed(
+    'diffuse share of a month',
+    `${book('example 2.12.1')}, own arithmetic beyond H0`,
+    diffuseMonth(23.04 / june, sunsetHourAngle(43, declination(162))),
+    '0.381',
+  ),
+  printed(
+    'isotropic sky',
+    tests('test_irradiance.py, test_isotropic_float'),
+    isotropic(0, 100, 0, 0, 40, 0).sky,
+    '88.302222155949',
+  ),
+  printed(
+    'Hay-Davies sky',
+    tests('test_irradiance.py, test_haydavies'),
+    hayDavies(sky.normal, sky.diffuse, 0, facing, cos(sun.zenith), sky.beyond, 40, 0).sky,
+    '102.9949',
+  ),
+  printed(
+    'isotropic sky, same hour',
+    tests('test_irradiance.py, test_isotropic_series'),
+    isotropic(0, sky.diffuse, 0, 0, 40, 0).sky,
+    '104.6013',
+  ),
+  printed('face at 45°, ar 0.16', tests('test_iam.py, test_martin_ruiz'), beamModifier(cos(45), 0.16), '0.98986965'),
+  about('sky through a face at 30°', modifiers, diffuseModifiers(30, 0.16).sky, 0.9549735, 2e-5),
+  about('ground through a face at 30°', modifiers, diffuseModifiers(30, 0.16).ground, 0.7944426, 2e-5),
+  about('sky through a level face, ar 0.18', modifiers, diffuseModifiers(0, 0.18).sky, 0.9407678, 2e-5),
+  about('ground through an upright face, ar 0.18', modifiers, diffuseModifiers(90, 0.18).ground, 0.9407678, 2e-5),
+  ...(
+    [
+      [5, '48.6299'],
+      [10, '135.7417'],
+      [30, '487.8941'],
+      [50, '778.7667'],
+      [90, '1035.0920'],
+    ] as const
+  ).map(([elevation, theirs]) =>
+    printed(
+      `clear sky, sun ${elevation}° high`,
+      tests('test_clearsky.py, test_haurwitz'),
+      haurwitz(cos(90 - elevation)),
+      theirs,
+    ),
+  ),
+]
