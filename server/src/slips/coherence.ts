@@ -1,0 +1,193 @@
+import type { GroupCalibration, Mixture } from './calibration.ts'
+import { coreLog, coreOf, logWithout, pulls, type Core } from './core.ts'
+import { at, pointers, type Evidence } from './evidence.ts'
+import { coordinate, coordinates } from './features.ts'
+import { isAbsolute } from './printed.ts'
+
+/** A record as numbers, and the model that they are held against. */
+export interface Frame {
+  readonly group: GroupCalibration
+  readonly values: Float64Array
+  readonly halves: Float64Array
+  readonly present: readonly boolean[]
+  /** Coefficients typed per module, by place. */
+  readonly absolute: readonly boolean[]
+  readonly core: Core
+  /** Cells are counted alike in this group, and a count is given. */
+  readonly counted: boolean
+}
+
+export function frameOf(evidence: Evidence, group: GroupCalibration, countsCells: boolean): Frame {
+  const readings = pointers.map((pointer) => evidence.readings[pointer])
+  const values = Float64Array.from(readings, (r) => r?.value ?? NaN)
+  const halves = Float64Array.from(readings, (r) => r?.half ?? 0)
+  const present = readings.map((r) => r !== undefined)
+  const absolute = readings.map((r) => r !== undefined && isAbsolute(r.text))
+  const counted = countsCells && present[at.cells]!
+  const partial = { group, values, halves, present, absolute, counted }
+  const known = Array.from({ length: coordinates }, (_, c) => (c === coordinate.cells ? counted : sources[c]!.every((p) => present[p])))
+  const roundings = sources.map((places, c) =>
+    c === coordinate.cells ? 0 : places.reduce((sum, p) => sum + rounding(partial, p), 0),
+  )
+  return { ...partial, core: coreOf(group, known, roundings) }
+}
+
+/** The fields behind each coordinate. */
+export const sources: readonly (readonly number[])[] = [
+  [at.cells],
+  [at.length, at.width],
+  [at.voc],
+  [at.isc],
+  [at.vmp],
+  [at.imp],
+  [at.gamma],
+  [at.beta],
+  [at.alpha],
+  [at.noct],
+  [at.noctImp],
+  [at.noctVmp],
+]
+
+const rawPlaces: readonly number[] = [at.gamma, at.beta, at.alpha, at.noct]
+
+/** Variance by rounding, of the logarithm where the coordinate is one; no coarser than 3 %, so that gross slips still show. */
+function rounding({ values, halves, absolute }: Pick<Frame, 'values' | 'halves' | 'absolute'>, place: number): number {
+  const half = halves[place]!
+  if (!rawPlaces.includes(place)) return relative(half, values[place]!) ** 2 / 3
+  if (place === at.noct) return Math.min(half, 1) ** 2 / 3
+  const share = half / (absolute[place] ? Math.abs(values[whole(place)]!) : 1)
+  return Math.min(100 * share, 0.01) ** 2 / 3
+}
+
+const relative = (half: number, value: number) => Math.min(half / Math.max(Math.abs(value), 1e-9), 0.03)
+
+/** What an absolute coefficient is a share of. */
+const whole = (place: number) => (place === at.gamma ? at.pmax : place === at.beta ? at.voc : at.isc)
+
+const ln = (x: number) => (x > 1e-9 ? Math.log(x) : -20)
+
+export function coordinatesOf(frame: Frame, v: Float64Array, y: Float64Array): void {
+  y[coordinate.cells] = ln(v[at.cells]!)
+  y[coordinate.area] = ln(v[at.length]!) + ln(v[at.width]!)
+  y[coordinate.voc] = ln(v[at.voc]!)
+  y[coordinate.isc] = ln(v[at.isc]!)
+  y[coordinate.vmp] = ln(v[at.vmp]!)
+  y[coordinate.imp] = ln(v[at.imp]!)
+  y[coordinate.gamma] = percent(frame, v, at.gamma)
+  y[coordinate.beta] = percent(frame, v, at.beta)
+  y[coordinate.alpha] = percent(frame, v, at.alpha)
+  y[coordinate.noct] = v[at.noct]!
+  y[coordinate.noctImp] = ln(v[at.noctImp]!)
+  y[coordinate.noctVmp] = ln(v[at.noctVmp]!)
+}
+
+const percent = (frame: Frame, v: Float64Array, place: number) =>
+  (100 * v[place]!) / (frame.absolute[place] ? v[whole(place)]! : 1)
+
+/** The arithmetic that a record repeats, as logarithms that are 0 where it agrees, and the fields in it. */
+export const identities = [
+  { plus: [at.vmp, at.imp], minus: [at.pmax] },
+  { plus: [at.efficiency, at.length, at.width], minus: [at.pmax] },
+  { plus: [at.noctVmp, at.noctImp], minus: [at.noctPmax] },
+] as const
+
+/** Printed efficiencies and NOCT powers that are not the plain product: judged, since the open ratings carry neither. */
+const printedEfficiency: Mixture = [
+  [0.967, 0, 0.0015],
+  [0.02, 0, 0.01],
+  [0.01, 0.07, 0.05],
+  [0.003, 0, 0.3],
+]
+const noctProduct: Mixture = [
+  [0.95, 0, 0.002],
+  [0.04, 0, 0.008],
+  [0.01, 0, 0.03],
+]
+
+/** Logarithm of an identity's density in one record; 0 where a part is missing. */
+export function identityLog({ group, present, halves }: Frame, which: number, v: Float64Array): number {
+  const { plus, minus } = identities[which]!
+  let sum = which === 1 ? Math.log(1000) : 0
+  let variance = 0
+  for (const p of plus) {
+    if (!present[p]) return 0
+    sum += ln(v[p]!)
+    variance += relative(halves[p]!, v[p]!) ** 2 / 3
+  }
+  for (const p of minus) {
+    if (!present[p]) return 0
+    sum -= ln(v[p]!)
+    variance += relative(halves[p]!, v[p]!) ** 2 / 3
+  }
+  return mixtureLog(which === 0 ? group.product : which === 1 ? printedEfficiency : noctProduct, sum, variance)
+}
+
+/** Far tails are flat, as whatever goes wrong there has no scale. */
+export function mixtureLog(mixture: Mixture, x: number, variance = 0): number {
+  let density = 1e-6 / (1 + x * x)
+  for (const [weight, mean, sd] of mixture) {
+    const square = sd * sd + variance
+    density += (weight * Math.exp((-(x - mean) * (x - mean)) / (2 * square))) / Math.sqrt(2 * Math.PI * square)
+  }
+  return Math.log(density)
+}
+
+/** ln(area [m2]) of panels whose cells are not counted: from a flexible 10 W panel to the largest glass. */
+const anyArea: Mixture = [
+  [0.7, Math.log(1.7), 0.35],
+  [0.3, Math.log(0.9), 0.9],
+]
+
+const usualCounts: Readonly<Record<number, number>> = { 60: 0.3, 72: 0.3, 36: 0.06, 54: 0.06, 48: 0.03, 66: 0.06, 96: 0.06, 78: 0.02, 80: 0.02 }
+
+/** How likely the shape is: cell area, sides, cell count. */
+export function shapeLog({ group, present, counted }: Frame, v: Float64Array): number {
+  let sum = counted ? Math.log(usualCounts[v[at.cells]!] ?? (Number.isInteger(v[at.cells]!) ? 0.001 : 1e-6)) : 0
+  if (!present[at.length] || !present[at.width]) return sum
+  const length = ln(v[at.length]!)
+  const width = ln(v[at.width]!)
+  sum += mixtureLog(group.aspect, Math.abs(length - width)) + (length < width ? -2 : 0)
+  return sum + (counted ? mixtureLog(group.cellArea, length + width - ln(v[at.cells]!)) : mixtureLog(anyArea, length + width))
+}
+
+const y = new Float64Array(coordinates)
+const z = new Float64Array(coordinates)
+
+/** How well a whole record hangs together: logarithm of its density. */
+export function coherence(frame: Frame, v: Float64Array): number {
+  coordinatesOf(frame, v, y)
+  let sum = coreLog(frame.core, y, z) + shapeLog(frame, v)
+  for (let i = 0; i < identities.length; i++) sum += identityLog(frame, i, v)
+  return sum
+}
+
+/** What the core would gain if one coordinate were as the others expect it, and by how many deviations it is off. */
+export function strains(frame: Frame): { readonly gains: Float64Array; readonly z: Float64Array } {
+  coordinatesOf(frame, frame.values, y)
+  const pull = new Float64Array(coordinates)
+  const now = coreLog(frame.core, y, pull)
+  const whole = pulls(frame.core, y, pull)
+  const gains = Float64Array.from(pull, (one, c) => (frame.core.tightness[c] ? logWithout(frame.core, whole, one) - now : 0))
+  return { gains, z: pull }
+}
+
+/** What each identity would gain if it held. */
+export function identityGains(frame: Frame): Float64Array {
+  return Float64Array.from(identities, (_, i) => {
+    const { plus, minus } = identities[i]!
+    if (![...plus, ...minus].every((p) => frame.present[p])) return 0
+    const held = new Float64Array(frame.values)
+    const product = plus.reduce((all, p) => all * held[p]!, i === 1 ? 1000 : 1)
+    held[minus[0]!] = product
+    return Math.max(0, identityLog(frame, i, held) - identityLog(frame, i, frame.values))
+  })
+}
+
+/** What the shape would gain, by place, if a side or the cell count were as usual. */
+export function shapeGain(frame: Frame): Float64Array {
+  const gain = new Float64Array(frame.values.length)
+  const now = shapeLog(frame, frame.values)
+  const best = Math.max(0, 5 - now)
+  for (const place of [at.length, at.width, at.cells]) if (frame.present[place]) gain[place] = best
+  return gain
+}

@@ -1,0 +1,46 @@
+import { pointers, nameOf, type Evidence } from './evidence.ts'
+import type { Tried } from './find-slip.ts'
+import type { Mending, SlipVerdict } from './verdict.ts'
+
+/** Logarithm of the odds, before looking, that a record has no slip; set where true records stay quiet. */
+const quiet = 0
+const offered = 0.35
+
+/** Weighs what was tried: no slip, one that can be named, or a field that is wrong in an unknown way. */
+export function judge(evidence: Evidence, tried: readonly Tried[]): SlipVerdict {
+  const sorted = [...tried].sort((a, b) => b.score - a.score)
+  const top = sorted[0]
+  if (!top) return { kind: 'consistent' }
+  const total = sorted.reduce((sum, { score }) => sum + Math.exp(score - top.score), 0)
+  const odds = top.score + Math.log(total) - quiet
+  if (odds <= 0) return { kind: 'consistent' }
+  const share = (score: number) => Math.exp(score - top.score) / total
+  const byPlace = new Map<number, number>()
+  for (const { candidate, score } of sorted) byPlace.set(candidate.places[0]!, (byPlace.get(candidate.places[0]!) ?? 0) + share(score))
+  const places = [...byPlace].sort((a, b) => b[1] - a[1]).filter(([, s], i) => i === 0 || s > 0.02).map(([place]) => place)
+  const exact = sorted.filter(({ candidate }) => candidate.texts.length > 0)
+  const best = exact.find(({ candidate }) => candidate.places[0] === places[0])
+  const text = (place: number) => evidence.readings[pointers[place]!]?.text ?? ''
+  if (!best || share(best.score) < offered * byPlace.get(places[0]!)!)
+    return {
+      kind: 'disagree',
+      pointers: places.map((p) => pointers[p]!),
+      message: `${nameOf(places[0]!)} ${text(places[0]!)} disagrees with the rest of the record`,
+      odds,
+    }
+  const mendings = exact.filter((t) => t === best || share(t.score) > 0.02).map((t) => mending(t, share(t.score)))
+  const first = mending(best, share(best.score))
+  return {
+    kind: 'slip',
+    ...first,
+    message: `${nameOf(best.candidate.places[0]!)} ${text(best.candidate.places[0]!)} disagrees with the rest of the record`,
+    agrees: 'the other values',
+    alternatives: mendings.filter((m) => m.text !== first.text || m.pointer !== first.pointer).slice(0, 3),
+    odds,
+  }
+}
+
+function mending({ candidate: { places, texts, why } }: Tried, certainty: number): Mending {
+  const also = texts.slice(1).map((text, i) => ({ pointer: pointers[places[i + 1]!]!, text }))
+  return { pointer: pointers[places[0]!]!, text: texts[0]!, ...(also.length > 0 && { also }), why, certainty }
+}

@@ -1,0 +1,46 @@
+import { coreOf, coreParts, type Joint } from './core.ts'
+import { coordinates } from './features.ts'
+
+/**
+ * In how many true records nothing is odd, and in how many each coordinate is, by expectation and maximisation. For the
+ * calibration; kept beside the density that it fits.
+ *
+ * @param points coordinates of true records, NaN where missing
+ */
+export function oddShares(
+  start: Joint,
+  points: readonly (readonly number[])[],
+  weights: readonly number[],
+): { regular: number; odd: number[] } {
+  let { regular, odd } = { regular: start.regular, odd: [...start.odd] }
+  const z = new Float64Array(coordinates)
+  for (let step = 0; step < 25; step++) {
+    const group = { ...start, regular, odd }
+    const cores = new Map<string, ReturnType<typeof coreOf>>()
+    let whole = 0
+    let plain = 0
+    const sums = new Array<number>(coordinates).fill(0)
+    const chances = new Array<number>(coordinates).fill(0)
+    points.forEach((point, i) => {
+      const present = point.map((v) => !Number.isNaN(v))
+      const key = present.join()
+      const core = cores.get(key) ?? coreOf(group, present, new Array<number>(coordinates).fill(0))
+      cores.set(key, core)
+      const parts = coreParts(core, Float64Array.from(point, (v) => (Number.isNaN(v) ? 0 : v)), z)
+      const top = Math.max(parts.regular, ...parts.odd)
+      const shares = [parts.regular, ...parts.odd].map((p) => Math.exp(p - top))
+      const total = shares.reduce((a, b) => a + b, 0)
+      const weight = weights[i]!
+      whole += weight
+      plain += (weight * shares[0]!) / total
+      for (let c = 0; c < coordinates; c++)
+        if (core.tightness[c]) {
+          sums[c]! += (weight * shares[c + 1]!) / total
+          chances[c]! += weight
+        }
+    })
+    regular = plain / whole
+    odd = sums.map((s, c) => Math.max(1e-3, s / Math.max(1, chances[c]!)))
+  }
+  return { regular, odd }
+}

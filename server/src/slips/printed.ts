@@ -1,0 +1,22 @@
+/** A field's text taken apart: sign and digits, and all that stands behind them. */
+export interface Printed {
+  readonly number: string
+  readonly rest: string
+}
+
+/** `-0,38 %/°C` is `-0.38` and ` %/°C`; null where the text does not start with one plain number. */
+export function takeApart(text: string): Printed | null {
+  const match = /^\s*([-−–]?)\s*(\d+(?:[.,]\d+)?|[.,]\d+)(?![\d.,])(.*)$/s.exec(text)
+  if (!match) return null
+  return { number: (match[1] ? '-' : '') + match[2]!.replace(',', '.'), rest: match[3]!.trimEnd() }
+}
+
+export const decimalsOf = (number: string): number => (number.includes('.') ? number.length - 1 - number.indexOf('.') : 0)
+
+/** A coefficient per module (V/K, mV/°C, W/K) and not a share. */
+export const isAbsolute = (text: string): boolean => /[WVA]\s*\/\s*[°]?\s*[CKF]/.test(text)
+
+const lengths: Readonly<Record<string, number>> = { mm: 1e-3, cm: 1e-2, m: 1, in: 0.0254 }
+
+/** Metres in one unit of a length's text. */
+export const metres = (rest: string): number | undefined => lengths[rest.trim() || 'mm']

@@ -1,0 +1,31 @@
+/** A correction of one field, or of two that were typed in each other's place. */
+export interface Mending {
+  readonly pointer: string
+  /** The whole text that the field should read. */
+  readonly text: string
+  readonly also?: readonly { readonly pointer: string; readonly text: string }[]
+  /** Completes "22.1 V: decimal point moved". */
+  readonly why: string
+  /** Share of the belief that this is what was meant, from 0 to 1. */
+  readonly certainty: number
+}
+
+export type SlipVerdict =
+  | { readonly kind: 'consistent' }
+  | (Mending & {
+      readonly kind: 'slip'
+      /** What is wrong, without the correction and without a full stop. */
+      readonly message: string
+      /** The fields that the correction agrees with, in words. */
+      readonly agrees: string
+      readonly alternatives: readonly Mending[]
+      /** How strongly the record speaks of a slip: natural logarithm of the odds. */
+      readonly odds: number
+    })
+  | {
+      readonly kind: 'disagree'
+      /** Most suspect first. */
+      readonly pointers: readonly string[]
+      readonly message: string
+      readonly odds: number
+    }
