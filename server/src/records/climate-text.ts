@@ -2,14 +2,14 @@ import type { ClimateOfWeather } from './epw.ts'
 import { spelledScalar } from '../text/spelling.ts'
 
 /** A climate record as text, ready to be written to a `.climate.yaml` file. `source` says where the numbers come from. */
-export function climateText(climate: ClimateOfWeather, source: string, comments: readonly string[] = []): string {
+export function climateText(climate: Omit<ClimateOfWeather, 'longitude' | 'hours'> & { readonly longitude?: number }, source: string, comments: readonly string[] = []): string {
   const list = (values: readonly number[], decimals: number) => `[${values.map((v) => round(v, decimals)).join(', ')}]`
   return [
     ...comments.map((line) => `# ${line}`),
     'format: 1',
     `name: ${spelledScalar(climate.name, 'plain', false)}`,
     `latitude: ${round(climate.latitude, 2)} deg`,
-    `longitude: ${round(climate.longitude, 2)} deg`,
+    ...(climate.longitude === undefined ? [] : [`longitude: ${round(climate.longitude, 2)} deg`]),
     `sun: ${list(climate.sun, 2)} # kWh/m2 a day on the horizontal, January first`,
     'air:',
     `  mean_high: ${list(climate.meanHigh, 1)} # °C`,

@@ -3,6 +3,7 @@ import { area } from './area.ts'
 import { cellTemperatureHot } from './cell-temperature-hot.ts'
 import { derive } from './derived.ts'
 import { efficiency } from './efficiency.ts'
+import { energyOfMonths, energyPerYear } from './energy.ts'
 import { fillFactor } from './fill-factor.ts'
 import { iscDesign } from './isc-design.ts'
 import { pmaxHot } from './pmax-hot.ts'
@@ -31,9 +32,11 @@ export const panelDefinitions = [
   iscDesign,
   vocPerCell,
   pricePerKwh,
+  energyPerYear,
 ] as const
 
 /** Works out all derived values of a panel at a site. */
 export function panelValues(panel: Panel, site: Site): readonly Value[] {
-  return panelDefinitions.map((definition) => derive(definition, panel, site))
+  const definitions = site.climate ? [...panelDefinitions, ...energyOfMonths] : panelDefinitions
+  return definitions.map((definition) => derive(definition, panel, site))
 }

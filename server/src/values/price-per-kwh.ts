@@ -1,9 +1,10 @@
 import type { Derived, Input } from './derived.ts'
 import { price } from './inputs.ts'
+import { warrantedEnergy } from './warranted-energy.ts'
 
 const energy: Input = {
   missing: 'energy over the output warranty (a climate record in wattproof.yaml, and the output warranty)',
-  find: () => undefined,
+  find: warrantedEnergy,
 }
 
 export const pricePerKwh: Derived = {

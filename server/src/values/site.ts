@@ -1,4 +1,4 @@
-import type { Panel, RecordTypes, Settings } from '../records/records.generated.ts'
+import type { Climate, Panel, Settings } from '../records/records.generated.ts'
 
 export type Mounting = 'bonded' | 'canvas' | 'standoff' | 'open rack'
 
@@ -11,14 +11,14 @@ export interface Site {
   /** absent: by the panel's construction */
   readonly mounting?: Mounting
   /** Sun and temperature by month; without it the energy of a year is not known. */
-  readonly climate?: RecordTypes['climate']
+  readonly climate?: Climate
 }
 
 /** The design's assumptions where nobody says otherwise: 35 °C and -10 °C (common practice, no source). */
 const defaults = { hottest: 35, coldest: -10 }
 
 /** The site that the settings of a library describe. */
-export function siteOf(settings: Settings | undefined, climate?: RecordTypes['climate']): Site {
+export function siteOf(settings: Settings | undefined, climate?: Climate): Site {
   const { hottest, coldest, mounting } = settings?.site ?? {}
   return {
     hottest: hottest?.value ?? defaults.hottest,

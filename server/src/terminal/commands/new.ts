@@ -1,10 +1,14 @@
 import { Argument } from 'commander'
+import { assumedClimate } from '../../physics/assumed-climate.ts'
+import { climateText } from '../../records/climate-text.ts'
+import { readEpw } from '../../records/epw.ts'
 import { recordOfPath } from '../../records/kinds.ts'
-import type { RecordKind } from '../../records/field-info.ts'
+import type { FieldInfo, RecordKind } from '../../records/field-info.ts'
 import { schemas } from '../../records/schemas.generated.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { absolute } from '../paths.ts'
 import { skeleton } from '../../records/skeleton.ts'
+import type { World } from '../world.ts'
 import type { AddCommand } from './command.ts'
 
 export const addNew: AddCommand = (program, world) => {
@@ -13,18 +17,59 @@ export const addNew: AddCommand = (program, world) => {
     .description('a commented skeleton record, to be filled in')
     .addArgument(new Argument('<kind>', 'the kind of record').choices(Object.keys(schemas)))
     .option('-o, --output <file>', 'write it to a file that is not there yet')
-    .addHelpText('after', '\nExamples:\n  wattproof new panel\n  wattproof new panel -o panels/tern-110.panel.yaml')
-    .action(async (kind: RecordKind, { output }: { output?: string }) => {
+    .option('--from <file>', 'climate: gather an EPW hourly weather file by month')
+    .option('--latitude <degrees>', 'climate: guess one from the latitude alone, marked as an assumption')
+    .addHelpText('after', '\nExamples:\n  wattproof new panel\n  wattproof new panel -o panels/tern-110.panel.yaml\n  wattproof new climate --from example.epw -o example-bay.climate.yaml')
+    .action(async (kind: RecordKind, options: Options) => {
+      const { output } = options
       const info = schemas[kind]
       if (!info) throw new CouldNotRun(`there is no skeleton of ${kind}`)
-      if (output === undefined) return world.out(skeleton(info))
+      const text = await recordText(world, kind, info, options)
+      if (output === undefined) return world.out(text)
       const path = absolute(world.cwd, output)
       const ending = kind === 'library' ? 'wattproof.yaml' : `.${kind}.yaml`
       if (recordOfPath(path)?.kind !== kind)
         throw new CouldNotRun(`\`${output}\` would not be read as ${kind}: its name must end in ${ending}`)
       if (await world.standing(path)) throw new CouldNotRun(`\`${output}\` is there already and stays as it is`)
-      await world.write(path, skeleton(info)).catch((error: NodeJS.ErrnoException) => {
+      await world.write(path, text).catch((error: NodeJS.ErrnoException) => {
         throw new CouldNotRun(`${output} cannot be written (${error.code})`)
       })
     })
+}
+
+interface Options {
+  readonly output?: string
+  readonly from?: string
+  readonly latitude?: string
+}
+
+async function recordText(world: World, kind: RecordKind, info: FieldInfo, { from, latitude }: Options): Promise<string> {
+  if (from === undefined && latitude === undefined) return skeleton(info)
+  if (kind !== 'climate') throw new CouldNotRun('--from and --latitude make a climate record; `new climate` takes them')
+  if (from !== undefined && latitude !== undefined) throw new CouldNotRun('give --from or --latitude, not both')
+  return from === undefined ? assumed(latitude ?? '') : gathered(world, from)
+}
+
+async function gathered(world: World, from: string): Promise<string> {
+  const text = await world.read(absolute(world.cwd, from)).catch((error: NodeJS.ErrnoException) => {
+    throw new CouldNotRun(`${from} cannot be read (${error.code})`)
+  })
+  const { climate, problem } = readEpw(text)
+  if (problem) throw new CouldNotRun(`${from}:${problem.line + 1}: ${problem.message}`)
+  const name = from.slice(from.lastIndexOf('/') + 1)
+  return climateText(climate, `${name}, ${climate.hours} hours of a weather year`, [
+    'Gathered from an hourly weather file. Its extremes are those of one year:',
+    'take coldest and hottest from a long record before a string voltage rests on them.',
+  ])
+}
+
+function assumed(latitude: string): string {
+  const value = Number(latitude)
+  if (latitude.trim() === '' || !(Math.abs(value) <= 66))
+    throw new CouldNotRun(`--latitude ${latitude}: a number of degrees from -66 to 66 is expected, south negative`)
+  const name = `Assumed climate at ${Math.abs(value)} degrees ${value < 0 ? 'south' : 'north'}`
+  return climateText({ ...assumedClimate(value), name, latitude: value }, 'ASSUMPTION: guessed from the latitude alone, not measured', [
+    'ASSUMPTION, NOT MEASURED. Guessed from the latitude alone; a month can be off by a third and by 10 K.',
+    'Replace it by figures of the place before anybody relies on a result.',
+  ])
 }

@@ -1,0 +1,41 @@
+import type { Derived, Input } from './derived.ts'
+import { panelYear } from './panel-year.ts'
+
+const source =
+  'hour by hour: sky Hay and Davies (1980), face Martin and Ruiz (2001), cell temperature Ross (1981), power De Soto et al. (2006)'
+const uncertainty = 'about ±10 % from one year to the next, and what wiring, controller, dirt and shade take is not in it'
+
+const months = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December']
+
+const input = (name: string, unit: string, pick: (year: { months: readonly number[]; total: number }) => number): Input => ({
+  missing: 'the climate of a place (site.climate in wattproof.yaml) and the Pmax coefficient',
+  find(panel, site) {
+    const year = panelYear(panel, site)
+    return year ? { name, value: pick(year), unit, text: year.model, pointer: null } : undefined
+  },
+})
+
+export const energyPerYear: Derived = {
+  id: 'energy_per_year',
+  label: 'energy of a year, lying flat',
+  unit: 'kWh',
+  formula: 'sum over the hours of a mean year, as mounted, before losses outside the panel',
+  source,
+  uncertainty,
+  at: '/stc/pmax',
+  needs: [input('hours of the year', 'kWh', (year) => year.total / 1000)],
+  compute: (kwh) => kwh,
+}
+
+/** Energy of a mean day of each month; listed where a climate is known. */
+export const energyOfMonths: readonly Derived[] = months.map((month, m) => ({
+  id: `energy_per_day_${month.toLowerCase()}`,
+  label: `energy of a day in ${month}, lying flat`,
+  unit: 'Wh',
+  formula: 'sum over the hours of a mean day, as mounted, before losses outside the panel',
+  source,
+  uncertainty,
+  at: '/stc/pmax',
+  needs: [input(`hours of ${month}`, 'Wh', (year) => year.months[m]!)],
+  compute: (wh) => wh,
+}))

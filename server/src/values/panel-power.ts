@@ -1,0 +1,37 @@
+import { fitDiode } from '../physics/fit-diode.ts'
+import { linearPowerTable, powerTable, type PowerTable } from '../physics/power-table.ts'
+import type { Panel } from '../records/records.generated.ts'
+import { relative } from './inputs.ts'
+
+/** Power of a panel by irradiance and cell temperature, and which model gave it. */
+export interface PanelPower {
+  readonly table: PowerTable
+  readonly model: string
+}
+
+const known = new WeakMap<Panel, PanelPower | null>()
+
+/** From the single-diode model where one fits the sheet, else linear in sun and temperature; null where the sheet says too little. */
+export function panelPower(panel: Panel): PanelPower | null {
+  const before = known.get(panel)
+  if (before !== undefined) return before
+  const power = work(panel)
+  known.set(panel, power)
+  return power
+}
+
+/** Isc moves so little with temperature that its coefficient may be assumed: median of the open ratings [1/K]. */
+const usualAlpha = 0.0005
+
+function work({ stc: { pmax, vmp, imp, voc, isc }, temperature_coefficients: c, cells }: Panel): PanelPower | null {
+  const gamma = relative(c.pmax, pmax)
+  if (!pmax || pmax.value <= 0 || gamma === undefined) return null
+  const beta = relative(c.voc, voc)
+  if (vmp && imp && voc && isc && beta !== undefined) {
+    const alpha = relative(c.isc, isc) ?? usualAlpha
+    const ratings = { pmax: pmax.value, vmp: vmp.value, imp: imp.value, voc: voc.value, isc: isc.value, alpha, beta, gamma }
+    const fit = fitDiode({ ...ratings, cells: cells.in_series?.value ?? null })
+    if (fit.ok) return { table: powerTable(fit.params), model: 'single-diode model of the sheet' }
+  }
+  return { table: linearPowerTable(pmax.value, gamma), model: 'linear in sun and temperature, since no diode fits the sheet' }
+}
