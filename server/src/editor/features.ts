@@ -1,11 +1,87 @@
-import type { Connection } from 'vscode-languageserver'
+import { ResponseError, type Connection } from 'vscode-languageserver'
+import { codeActions } from './handlers/code-actions.ts'
+import { codeLenses } from './handlers/code-lens.ts'
+import { completion } from './handlers/completion.ts'
+import { hover } from './handlers/hover.ts'
+import { explainHint, inlayHints, type HintData } from './handlers/inlay-hints.ts'
+import { documentLinks } from './handlers/links.ts'
+import { definition, highlights, references } from './handlers/references.ts'
+import { prepareRename, rename, renamedFiles } from './handlers/rename.ts'
+import { documentSymbols, workspaceSymbols } from './handlers/symbols.ts'
 import type { Here } from './here.ts'
 import type { Session } from './session.ts'
+import { toOffset, toSpan } from './to-protocol.ts'
 
-/** Hands each request to its feature. */
-export function addFeatures(connection: Connection, session: Session): void {
-  void connection
-  void session
+interface About {
+  readonly textDocument: { readonly uri: string }
+}
+interface At extends About {
+  readonly position: { readonly line: number; readonly character: number }
 }
 
-export type Answer<P, R> = (here: Here, params: P) => R
+/** Hands each request to its feature. One that fails is logged and answered with nothing; the server goes on. */
+export function addFeatures(connection: Connection, session: Session): void {
+  const { settings, workspace } = session
+
+  connection.onHover(at((here, offset) => hover(here, offset)))
+  connection.onCompletion(at((here, offset) => completion(here, offset)))
+  connection.onDefinition(at((here, offset) => definition(here, offset)))
+  connection.onReferences(at((here, offset, { context }) => references(here, offset, context.includeDeclaration)))
+  connection.onDocumentHighlight(at((here, offset) => highlights(here, offset)))
+  connection.onPrepareRename(at((here, offset) => prepareRename(here, offset)))
+  connection.onRenameRequest(at((here, offset, { newName }) => rename(here, offset, newName)))
+
+  connection.onDocumentSymbol(about((here) => documentSymbols(here)))
+  connection.onDocumentLinks(about((here) => documentLinks(here)))
+  connection.onCodeAction(
+    about((here, { range, context }) => codeActions(here, toSpan(here.checked.tree, range), context.diagnostics, context.only)),
+  )
+  connection.onCodeLens(about(async (here) => ((await settings.of(here.uri)).codeLens ? codeLenses(here) : [])))
+  connection.languages.inlayHint.on(
+    about(async (here, { range }) => inlayHints(here, toSpan(here.checked.tree, range), await settings.of(here.uri))),
+  )
+  connection.languages.inlayHint.resolve(
+    caught((hint) => {
+      const here = session.here((hint.data as HintData | undefined)?.uri ?? '')
+      return here ? explainHint(here, hint) : hint
+    }, (hint) => hint),
+  )
+
+  connection.onWorkspaceSymbol(caught(({ query }) => workspaceSymbols(workspace, query, session.uriOf), nothing))
+  connection.workspace.onWillRenameFiles(
+    caught(({ files }) => {
+      const moved = files.flatMap(({ oldUri, newUri }) => {
+        const from = session.pathOf(oldUri)
+        const to = session.pathOf(newUri)
+        return from !== null && to !== null ? [{ from, to }] : []
+      })
+      return renamedFiles(workspace, moved, session.uriOf)
+    }, nothing),
+  )
+
+  function at<P extends At, R>(answer: (here: Here, offset: number, params: P) => R) {
+    return about((here, params: P) => answer(here, toOffset(here.checked.tree, params.position), params))
+  }
+
+  function about<P extends About, R>(answer: (here: Here, params: P) => R) {
+    return caught((params: P) => {
+      const here = session.here(params.textDocument.uri)
+      return here ? answer(here, params) : null
+    }, nothing)
+  }
+
+  /** A refusal with a reason is an answer; anything else that is thrown is our own mistake. */
+  function caught<P, R, E>(answer: (params: P) => R, otherwise: (params: P) => E) {
+    return async (params: P): Promise<Awaited<R> | E> => {
+      try {
+        return await answer(params)
+      } catch (error) {
+        if (error instanceof ResponseError) throw error
+        connection.console.error(error instanceof Error ? (error.stack ?? error.message) : String(error))
+        return otherwise(params)
+      }
+    }
+  }
+}
+
+const nothing = () => null

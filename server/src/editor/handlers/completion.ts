@@ -1,0 +1,91 @@
+import { CompletionItemKind, type CompletionItem } from 'vscode-languageserver'
+import { allFacts } from '../../check/facts.ts'
+import { unitsFor } from '../../quantities/kinds.ts'
+import type { Span } from '../../text/span.ts'
+import { spelledScalar } from '../../text/spelling.ts'
+import type { Here } from '../here.ts'
+import { slotAt, type Slot } from '../slot.ts'
+import { summaryOf } from '../summary.ts'
+import { toRange } from '../to-protocol.ts'
+import { acceptItems } from './completion-accept.ts'
+import { fieldItems } from './completion-fields.ts'
+
+/** What may be typed here: fields in the order of a datasheet, words, units, ids, rules. */
+export function completion(here: Here, offset: number): CompletionItem[] {
+  const slot = slotAt(here.checked, offset)
+  if (!slot) return acceptItems(here, offset)
+  return slot.kind === 'key' ? fieldItems(here, slot) : valueItems(here, slot)
+}
+
+function valueItems(here: Here, slot: Slot): CompletionItem[] {
+  const { info } = slot
+  switch (info.type) {
+    case 'choice':
+      return words(here, slot, (info.choices ?? []).map(({ value, description }) => ({ label: value, documentation: description })))
+    case 'boolean':
+      return words(here, slot, [{ label: 'true' }, { label: 'false' }])
+    case 'date':
+      return words(here, slot, [{ label: here.today, detail: 'today' }])
+    case 'quantity':
+      return unitItems(here, slot)
+    case 'reference':
+      return words(here, slot, idsOf(here, slot))
+    case 'text':
+      return words(here, slot, knownTexts(here, slot))
+    default:
+      return []
+  }
+}
+
+function idsOf(here: Here, { info }: Slot): Word[] {
+  if (!info.record) return []
+  return here.library
+    .ofKind(info.record, here.path)
+    .flatMap(({ path }) => here.check(path) ?? [])
+    .map((record) => ({ label: record.id, detail: summaryOf(record), kind: CompletionItemKind.Reference }))
+}
+
+/** Rules and fields of an acceptance; usual words where a list collects them. */
+function knownTexts({ checked }: Here, { pointer, info }: Slot): Word[] {
+  if (/^\/accepted\/\d+\/rule$/.test(pointer)) return allFacts.flatMap(({ rules }) => rules.map(({ id, reason }) => ({ label: id, documentation: reason })))
+  if (/^\/accepted\/\d+\/field$/.test(pointer)) return [...new Set(checked.findings.map((one) => one.pointer))].map((label) => ({ label }))
+  return /\/\d+$/.test(pointer) ? (info.examples ?? []).map((label) => ({ label })) : []
+}
+
+type Word = Pick<CompletionItem, 'label' | 'detail' | 'documentation' | 'kind'>
+
+function words(here: Here, slot: Slot, all: readonly Word[]): CompletionItem[] {
+  return all.map((word, index) => {
+    const text = slot.json && word.label !== 'true' && word.label !== 'false' ? JSON.stringify(word.label) : spelledScalar(word.label, 'plain', slot.flow)
+    return {
+      kind: CompletionItemKind.EnumMember,
+      ...word,
+      sortText: order(index),
+      filterText: text,
+      textEdit: replacement(here, slot.span, `${slot.needsBlank ? ' ' : ''}${text}`),
+    }
+  })
+}
+
+/** Once there is a number, its unit. */
+function unitItems(here: Here, slot: Slot): CompletionItem[] {
+  const { info, span } = slot
+  const [, number, gap] = /^(.*\d)([ \t]*)\D*$/.exec(slot.typed) ?? []
+  if (!info.kind || number === undefined || gap === undefined || slot.needsBlank) return []
+  const quote = /^["']/.exec(slot.typed)?.[0] ?? ''
+  const range = { start: span.start + number.length, end: span.end }
+  const currency = here.library.settings(here.path)?.record.currency?.value
+  const units = [...new Set([...(info.kind === 'money' && currency ? [currency] : []), ...unitsFor(info.kind)])]
+  return units.map((unit, index) => ({
+    label: unit,
+    kind: CompletionItemKind.Unit,
+    sortText: order(index),
+    filterText: `${gap}${unit}`,
+    textEdit: replacement(here, range, ` ${unit}${quote}`),
+  }))
+}
+
+export const replacement = ({ checked }: Here, span: Span, newText: string) => ({ range: toRange(checked.tree, span), newText })
+
+export const order = (index: number) => String(index).padStart(3, '0')
+

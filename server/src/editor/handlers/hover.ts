@@ -1,0 +1,63 @@
+import type { Hover } from 'vscode-languageserver'
+import type { Finding } from '../../findings/finding.ts'
+import { alternatives } from '../../quantities/format.ts'
+import type { Measure } from '../../records/field.ts'
+import type { FieldInfo } from '../../records/field-info.ts'
+import type { Value } from '../../values/value.ts'
+import type { Here } from '../here.ts'
+import { isWithin, spotAt, type Spot } from '../spot.ts'
+import { summaryOf, titleOf } from '../summary.ts'
+import { escaped, toMarkup, toRange } from '../to-protocol.ts'
+
+/** What a field is, what it says in other units, what follows from it, and what is doubtful about it. */
+export function hover(here: Here, offset: number): Hover | null {
+  const { checked, client } = here
+  const spot = spotAt(checked, offset)
+  const findings = checked.findings.filter(({ span }) => isWithin(span, offset))
+  const parts = [
+    ...(spot ? [...heading(spot), ...reading(here, spot), ...meaning(spot.info), ...derived(here, spot.pointer)] : []),
+    ...findings.map(doubt),
+  ]
+  if (parts.length === 0) return null
+  const span = spot?.span ?? findings[0]!.span
+  return { contents: toMarkup(client, parts.join('\n\n')), range: toRange(checked.tree, span) }
+}
+
+function heading({ info }: Spot): string[] {
+  if (!info) return []
+  const { symbol, title } = info
+  return [symbol && symbol !== title ? `**${escaped(symbol)}**, ${escaped(title)}` : `**${escaped(title)}**`]
+}
+
+/** The value as printed and in other units, or the record that an id names. */
+function reading(here: Here, { node, pointer, info }: Spot): string[] {
+  if (node?.kind !== 'scalar') return []
+  if (info?.type === 'reference' && info.record) {
+    const known = here.library.byId(info.record, node.text, here.path)
+    return known.flatMap(({ path }) => here.check(path) ?? []).map((one) => `${escaped(titleOf(one))}: ${escaped(summaryOf(one))}`)
+  }
+  const { quantity } = (here.checked.fields.get(pointer) ?? {}) as Partial<Measure>
+  if (!quantity) return []
+  const typed = quantity.unitDefaulted ? `${node.text} ${quantity.unit}` : node.text
+  return [[typed, ...alternatives(quantity).map(({ text }) => text)].map(escaped).join(' = ')]
+}
+
+function meaning(info: FieldInfo | null): string[] {
+  if (!info) return []
+  const choices = (info.choices ?? []).map(({ value, description }) => `- ${escaped(value)}: ${escaped(description)}`)
+  return [escaped(info.description), ...(choices.length > 0 ? [choices.join('\n')] : [])]
+}
+
+function derived({ checked }: Here, pointer: string): string[] {
+  return checked.values().filter(({ inputs, at }) => at === pointer || inputs.some((one) => one.pointer === pointer)).map(explained)
+}
+
+function explained({ label, text, formula, inputs, missing, source, uncertainty }: Value): string {
+  const from = inputs.map((one) => `${one.name} ${one.text}`).join(', ')
+  const lacks = missing.length > 0 ? `; still missing: ${missing.join(', ')}` : ''
+  const off = uncertainty === null ? '' : ` Uncertainty: ${uncertainty}.`
+  return `**${escaped(label)} ${escaped(text)}** = ${escaped(formula)}  \n${escaped(`with ${from || 'nothing yet'}${lacks}. Source: ${source}.${off}`)}`
+}
+
+const doubt = ({ message, reason, source, rule }: Finding) =>
+  `**${escaped(message)}**  \n${escaped(reason)} Source: ${escaped(source)}. (${escaped(rule)})`

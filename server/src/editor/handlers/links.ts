@@ -1,0 +1,37 @@
+import type { DocumentLink } from 'vscode-languageserver'
+import type { Here } from '../here.ts'
+import { toRange } from '../to-protocol.ts'
+
+/** Fields that name a file beside the record, with the field that says which page of it. */
+const links = [{ file: '/datasheet/source', page: '/datasheet/page' }]
+
+/** Opens the sheet that a record was typed from, at its page. */
+export function documentLinks({ checked: { fields, tree }, uri }: Here): DocumentLink[] {
+  return links.flatMap(({ file, page }) => {
+    const source = fields.get(file)
+    const target = source && resolved(source.text, uri)
+    if (!target) return []
+    const number = fields.get(page)?.text
+    const fragment = number && /\.pdf$/i.test(target) ? `#page=${number}` : ''
+    return [{ range: toRange(tree, source.span), target: target + fragment, tooltip: 'Open the datasheet' }]
+  })
+}
+
+/** An address as it is; a path is seen from the record's folder. Free text such as "by letter" is no link. */
+function resolved(text: string, uri: string): string | null {
+  if (/^https?:\/\/\S+$/i.test(text)) return text
+  if (!/\.\w{2,5}$/.test(text) || /^[a-z][\w+.-]*:/i.test(text)) return null
+  const folder = uri.slice(0, uri.lastIndexOf('/') + 1)
+  const path = text.replaceAll('\\', '/').split('/').map(encodeURIComponent).join('/')
+  return path.startsWith('/') ? null : normalized(folder + path)
+}
+
+function normalized(uri: string): string {
+  const [, scheme, path] = /^([a-z][\w+.-]*:(?:\/\/[^/]*)?)(.*)$/i.exec(uri) ?? ['', '', uri]
+  const steps: string[] = []
+  for (const step of path!.split('/')) {
+    if (step === '..' && steps.length > 1) steps.pop()
+    else if (step !== '.' && step !== '..') steps.push(step)
+  }
+  return scheme + steps.join('/')
+}
