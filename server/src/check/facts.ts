@@ -6,12 +6,13 @@ import { controllerRules } from '../rules/controller/index.generated.ts'
 import { panelRules } from '../rules/panel/index.generated.ts'
 import { hazards } from '../text/hazards/index.ts'
 import { acceptanceFacts } from './acceptances.ts'
+import { slipFacts } from './one-mistake.ts'
 
 /** Every rule there is, by chapter of the reference. */
 export const allFacts: readonly { readonly title: string; readonly rules: readonly RuleFacts[] }[] = [
   { title: 'Numbers that YAML damages', rules: hazards },
   { title: 'Reading a record', rules: Object.values(reading) },
-  { title: 'Panel records', rules: panelRules },
+  { title: 'Panel records', rules: [...panelRules, ...Object.values(slipFacts)] },
   { title: 'Controller records', rules: controllerRules },
   { title: 'Battery records', rules: batteryRules },
   { title: 'Climate records', rules: climateRules },

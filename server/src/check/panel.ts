@@ -3,11 +3,14 @@ import type { Library } from '../library/library.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { PanelAbout } from '../rules/about.ts'
 import { panelRules } from '../rules/panel/index.generated.ts'
+import { findSlip } from '../slips/find-slip.ts'
 import { judge } from './doubts.ts'
+import { evidenceOf } from './evidence.ts'
+import { oneMistake } from './one-mistake.ts'
 import { siteFor } from './site.ts'
 import type { Today } from './today.ts'
 
-/** What the plausibility rules find in a panel record. */
+/** What the plausibility rules and the slip search find in a panel record: one finding a mistake. */
 export function panelFindings(library: Library, file: ReadFile<'panel'>, { today }: Today): readonly Finding[] {
   const about: PanelAbout = {
     settings: library.settings(file.path)?.record,
@@ -15,5 +18,6 @@ export function panelFindings(library: Library, file: ReadFile<'panel'>, { today
     today,
     siblings: [],
   }
-  return judge(panelRules, file.record, about, file.tree)
+  const rules = (one: ReadFile<'panel'>) => judge(panelRules, one.record, about, one.tree)
+  return oneMistake(file, rules(file), findSlip(evidenceOf(file)), rules)
 }
