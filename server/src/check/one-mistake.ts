@@ -72,18 +72,23 @@ function explained(
   return [...found.filter((f) => !gone.includes(f)), one]
 }
 
-/** Serious findings that share a field tell of one mistake; the strongest speaks for them. */
+/** Serious findings that share a field tell of one mistake; the strongest speaks for them, on the field most of them name. */
 function fold(found: readonly Finding[]): readonly Finding[] {
   const kept: Finding[] = []
-  const serious = [...found.filter(isSerious)].sort((a, b) => weight(b) - weight(a))
+  const mentions = new Map<number, number>()
+  const all = found.filter(isSerious)
+  for (const one of all) for (const place of placesOf(one)) mentions.set(place, (mentions.get(place) ?? 0) + 1)
+  const blame = (one: Finding) => mentions.get(one.span.start) ?? 0
+  const serious = [...all].sort((a, b) => weight(b) - weight(a) || blame(b) - blame(a))
   for (const one of serious) {
-    const places = new Set([one.span.start, ...one.related.map((r) => r.span.start)])
+    const places = new Set(placesOf(one))
     const other = kept.find((k) => places.has(k.span.start) || k.related.some((r) => places.has(r.span.start)))
     if (!other) kept.push(one)
   }
   return found.filter((f) => !isSerious(f) || kept.includes(f))
 }
 
+const placesOf = ({ span, related }: Finding) => [span.start, ...related.map((r) => r.span.start)]
 const isSerious = ({ severity }: Finding) => severity === 'error' || severity === 'warning'
 const weight = ({ severity, corrections }: Finding) => (severity === 'error' ? 2 : 0) + (corrections.length > 0 ? 1 : 0)
 
