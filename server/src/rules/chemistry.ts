@@ -1,3 +1,4 @@
+import { chemistries as typical } from '../physics/battery-chemistry.ts'
 import type { Battery } from '../records/records.generated.ts'
 
 export type Chemistry = NonNullable<Battery['chemistry']>['value']
@@ -9,51 +10,31 @@ export interface ChemistryFacts {
   readonly lithium: boolean
   /** Nominal voltage of a cell [V]. */
   readonly cell: Band
-  /** Charge (absorption) voltage of a cell [V]. */
+  /** Charge (absorption) voltage of a cell that no maker would be odd to print [V]. */
   readonly charge: Band
+  /** Absorption voltage of a cell, where the sheet says nothing [V]. */
+  readonly absorption: number
   /** Share of the capacity that is used daily, where the sheet says nothing. */
   readonly usableDepth: number
   /** Deepest daily use that it is made for. */
   readonly deepest: number
-  /** Energy out over energy in. */
-  readonly roundTrip: Band
-  /** Most charge current over capacity [1/h]. */
+  /** Energy out over energy in, where the sheet says nothing. */
+  readonly roundTrip: number
+  /** Most charge current over capacity, where the sheet says nothing [1/h]. */
   readonly chargeRate: number
-  /** Lowest temperature for charging [°C]. */
+  /** Lowest temperature for charging, where the sheet says nothing [°C]. */
   readonly coldest: number
   /** [Wh/kg] */
   readonly energyPerWeight: Band
 }
 
-/** Trade values (from memory, to be confirmed on the maker's sheet); LiFePO4 voltages after makers' teaching pages. */
+/** Trade values, to be confirmed on the maker's sheet. */
 export const chemistries: Readonly<Record<Chemistry, ChemistryFacts>> = {
-  flooded: lead('flooded lead-acid', [2.4, 2.5], 0.25, [0.7, 0.85]),
-  agm: lead('AGM', [2.36, 2.47], 0.3, [0.75, 0.88]),
-  gel: lead('gel', [2.3, 2.42], 0.2, [0.75, 0.88]),
-  lifepo4: {
-    name: 'LiFePO4',
-    lithium: true,
-    cell: [3.2, 3.3],
-    charge: [3.4, 3.65],
-    usableDepth: 0.8,
-    deepest: 1,
-    roundTrip: [0.92, 0.97],
-    chargeRate: 1,
-    coldest: 0,
-    energyPerWeight: [80, 130],
-  },
-  nmc: {
-    name: 'NMC',
-    lithium: true,
-    cell: [3.6, 3.7],
-    charge: [4.05, 4.2],
-    usableDepth: 0.8,
-    deepest: 1,
-    roundTrip: [0.9, 0.96],
-    chargeRate: 1,
-    coldest: 0,
-    energyPerWeight: [130, 220],
-  },
+  flooded: facts('flooded', 'flooded lead-acid', [2, 2], 0.8),
+  agm: facts('agm', 'AGM', [2, 2], 0.8),
+  gel: facts('gel', 'gel', [2, 2], 0.8),
+  lifepo4: facts('lifepo4', 'LiFePO4', [3.2, 3.3], 1),
+  nmc: facts('nmc', 'NMC', [3.6, 3.7], 1),
 }
 
 export const middle = ([low, high]: Band): number => (low + high) / 2
@@ -65,31 +46,30 @@ export function cellsOf(battery: Battery): number | undefined {
   if (!chemistry || !nominal || nominal.value <= 0) return undefined
   const { cell } = chemistries[chemistry.value]
   const count = Math.round(nominal.value / middle(cell))
-  return count >= 1 && cell[0] * 0.98 <= nominal.value / count && nominal.value / count <= cell[1] * 1.02
-    ? count
-    : undefined
+  return count >= 1 && cell[0] * 0.98 <= nominal.value / count && nominal.value / count <= cell[1] * 1.02 ? count : undefined
 }
 
-/** Charge voltage of one battery: as typed, else the middle of what is usual for its chemistry; undefined where neither is known. */
+/** Charge voltage of one battery: as typed, else what is usual for its chemistry; undefined where neither is known. */
 export function chargeVoltage(battery: Battery): number | undefined {
   if (battery.charge.voltage) return battery.charge.voltage.value
   const cells = cellsOf(battery)
-  return battery.chemistry && cells !== undefined
-    ? middle(chemistries[battery.chemistry.value].charge) * cells
-    : undefined
+  return battery.chemistry && cells !== undefined ? chemistries[battery.chemistry.value].absorption * cells : undefined
 }
 
-function lead(name: string, charge: Band, chargeRate: number, roundTrip: Band): ChemistryFacts {
+function facts(key: Chemistry, name: string, cell: Band, deepest: number): ChemistryFacts {
+  const { absorption, usableDepth, roundTrip, chargeRate, charging, specificEnergy } = typical[key]
+  const lithium = key === 'lifepo4' || key === 'nmc'
   return {
     name,
-    lithium: false,
-    cell: [2, 2],
-    charge,
-    usableDepth: 0.5,
-    deepest: 0.8,
-    roundTrip,
+    lithium,
+    cell,
+    charge: [absorption[0] - 0.05, absorption[1] + (lithium ? 0 : 0.02)],
+    absorption: middle(absorption),
+    usableDepth,
+    deepest,
+    roundTrip: middle(roundTrip),
     chargeRate,
-    coldest: -20,
-    energyPerWeight: [25, 40],
+    coldest: charging[0],
+    energyPerWeight: specificEnergy,
   }
 }

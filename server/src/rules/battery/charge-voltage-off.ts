@@ -15,7 +15,7 @@ export const chargeVoltageOff: Rule<Battery> = {
     if (!chemistry || !charge.voltage || cells === undefined) return null
     const { name, lithium, charge: usual } = chemistries[chemistry.value]
     const cell = charge.voltage.value / cells
-    if (usual[0] - 0.02 <= cell && cell <= usual[1] + 0.005) return null
+    if (usual[0] <= cell && cell <= usual[1] + 0.005) return null
     const high = usual[1] < cell
     return {
       message: `A charge voltage of ${charge.voltage.text} is ${short(cell)} V a cell, ${high ? 'above' : 'below'} the ${short(usual[0] * cells)} to ${short(usual[1] * cells)} V of ${name}`,

@@ -1,0 +1,77 @@
+import { chargeVoltage, chemistries } from '../rules/chemistry.ts'
+import { arrayPmax } from './strings.ts'
+import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
+
+/** The whole bank, from the batteries in it. */
+export interface Bank {
+  /** Nominal, and while charging [V]. */
+  readonly voltage: number
+  readonly charging: number
+  /** [Ah] */
+  readonly amperehours: number
+  /** Full [Wh]. */
+  readonly energy: number
+  /** Share of it that may be used. */
+  readonly depth: number
+  readonly roundTrip: number
+  readonly lithium: boolean
+  /** Most that may go in and come out [A]; the first from the chemistry where the sheet says nothing. */
+  readonly mostIn: number
+  readonly mostInTyped: boolean
+  readonly mostOut: number
+}
+
+/** Null where voltage, capacity or chemistry is not known. */
+export function bankOf({ battery, system }: ResolvedSystem): Bank | null {
+  const record = battery?.record
+  const { chemistry, nominal_voltage: nominal, capacity } = record ?? {}
+  if (!record || !chemistry || !nominal || !capacity?.amount || nominal.value <= 0 || capacity.amount.value <= 0) return null
+  const facts = chemistries[chemistry.value]
+  const series = system.battery.in_series?.value ?? 1
+  const parallel = system.battery.in_parallel?.value ?? 1
+  const { max_current: mostIn } = record.charge
+  const amperehours = capacity.amount.value * parallel
+  const voltage = nominal.value * series
+  return {
+    voltage,
+    charging: (chargeVoltage(record) ?? nominal.value) * series,
+    amperehours,
+    energy: amperehours * voltage,
+    depth: Math.min(1, record.usable_depth?.value ?? facts.usableDepth),
+    roundTrip: Math.min(1, record.round_trip_efficiency?.value ?? facts.roundTrip),
+    lithium: facts.lithium,
+    mostIn: mostIn ? mostIn.value * parallel : facts.chargeRate * amperehours,
+    mostInTyped: mostIn !== undefined,
+    mostOut: record.discharge.max_current ? record.discharge.max_current.value * parallel : Infinity,
+  }
+}
+
+/** Where a controller says nothing (common practice, no source). */
+export const usualEfficiency = { mppt: 0.96, pwm: 0.99 }
+
+export const controllerEfficiency = ({ controller }: ResolvedArray): number =>
+  controller?.record.efficiency?.value ?? usualEfficiency[controller?.record.type?.value ?? 'mppt']
+
+/** Current into the battery that an array's controller can reach [A]: what the panels give, or what it passes. */
+export function chargeCurrent(array: ResolvedArray, bank: Bank): number | null {
+  const pmax = arrayPmax(array)
+  const most = array.controller?.record.output.max_current?.value ?? Infinity
+  return pmax === null ? null : Math.min(most, (pmax * controllerEfficiency(array)) / bank.voltage)
+}
+
+/** Current of all sources together [A]. */
+export function allChargeCurrent(system: ResolvedSystem, bank: Bank): number {
+  const sun = system.arrays.reduce((sum, array) => sum + (chargeCurrent(array, bank) ?? 0), 0)
+  return sum(system.system.other_sources, ({ power }) => (power?.value ?? 0) / bank.voltage) + sun
+}
+
+/** Current of all loads at once [A], the inverter's from the battery's side. */
+export function allLoadCurrent({ system }: ResolvedSystem, bank: Bank): number {
+  const efficiency = inverterEfficiency(system.inverter.efficiency?.value)
+  return sum(system.loads, ({ power, supply }) => (power?.value ?? 0) / (supply?.value === 'ac' ? efficiency : 1)) / bank.voltage
+}
+
+/** As typed, or what is usual (common practice, no source). */
+export const inverterEfficiency = (typed: number | undefined): number => (typed && typed > 0 ? Math.min(1, typed) : 0.88)
+
+const sum = <T>(parts: readonly T[], of: (part: T) => number) => parts.reduce((total, part) => total + of(part), 0)

@@ -1,0 +1,16 @@
+import { arrayFigures } from './array-figures.ts'
+import { batteryFigures } from './battery-figures.ts'
+import type { Figures } from './figures.ts'
+import { notChecked } from './not-checked.ts'
+import { yearOf } from './year.ts'
+import type { ResolvedSystem } from './resolved.ts'
+
+/** The figures of a system. Pure; nothing throws, and what cannot be known is null and named. */
+export function figuresOf(system: ResolvedSystem): Figures {
+  return {
+    arrays: system.arrays.map((array, i) => arrayFigures(system, array, i)),
+    battery: batteryFigures(system),
+    months: yearOf(system)?.months ?? [],
+    not_checked: notChecked(system),
+  }
+}

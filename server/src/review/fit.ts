@@ -1,0 +1,55 @@
+import { packPanels, type Place, type SurfaceShape } from './pack-panels.ts'
+import { countOf } from './strings.ts'
+import type { ResolvedPanels, ResolvedSystem, Surface } from './resolved.ts'
+
+/** Where the panels of one kind come to lie on a surface. */
+export interface Laid {
+  readonly panels: ResolvedPanels
+  readonly places: readonly Place[]
+  readonly wanted: number
+  /** Whether it is certain that no more fit. */
+  readonly proven: boolean
+}
+
+/** Outline of a surface; null where it has no size. */
+export function shapeOf({ size, keep_out: keepOut, gap }: Surface): SurfaceShape | null {
+  if (!size.length || !size.width) return null
+  return {
+    length: size.length.value,
+    width: size.width.value,
+    gap: Math.max(0, gap?.value ?? 0),
+    keepOut: keepOut.flatMap(({ x, y, length, width }) =>
+      x && y && length && width ? [{ x: x.value, y: y.value, length: length.value, width: width.value }] : [],
+    ),
+  }
+}
+
+/** Lays the panels of all arrays on a surface: the largest kind first, the next around it. */
+export function layOut(system: ResolvedSystem, surface: Surface): readonly Laid[] {
+  const shape = shapeOf(surface)
+  if (!shape) return []
+  const kinds = system.arrays.flatMap(({ panels }) => panels.filter((p) => p.surface === surface && sizeOf(p)))
+  const area = (p: ResolvedPanels) => sizeOf(p)!.length * sizeOf(p)!.width
+  let { keepOut } = shape
+  let taken = false
+  return [...kinds].sort((a, b) => area(b) - area(a)).map((panels) => {
+    const size = sizeOf(panels)!
+    const wanted = countOf(panels)
+    const { places, proven } = packPanels({ ...shape, keepOut }, size, wanted)
+    const laid = places.map(({ x_m: x, y_m: y, turned }) => ({
+      x: x - shape.gap,
+      y: y - shape.gap,
+      length: (turned ? size.width : size.length) + 2 * shape.gap,
+      width: (turned ? size.length : size.width) + 2 * shape.gap,
+    }))
+    keepOut = [...keepOut, ...laid]
+    const result = { panels, places, wanted, proven: proven && !taken }
+    taken ||= places.length > 0
+    return result
+  })
+}
+
+function sizeOf({ panel }: ResolvedPanels): { readonly length: number; readonly width: number } | null {
+  const { length, width } = panel?.record.size ?? {}
+  return length && width && length.value > 0 && width.value > 0 ? { length: length.value, width: width.value } : null
+}

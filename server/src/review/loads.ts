@@ -1,0 +1,64 @@
+import { bankOf, inverterEfficiency } from './bank.ts'
+import type { ResolvedSystem } from './resolved.ts'
+
+/** Energy through the battery's terminals on a day of the year [Wh]. */
+export interface DayEnergy {
+  readonly load: number
+  readonly other: number
+}
+
+/** What a day takes and what other sources give, by month (1 to 12) and day of the week (0 to 6). */
+export type Demand = (month: number, weekday: number) => DayEnergy
+
+interface Use {
+  readonly months: readonly { readonly value: number }[]
+  readonly days_a_week?: { readonly value: number }
+  readonly power?: { readonly value: number }
+  readonly hours?: { readonly value: number }
+}
+
+const second = 1 / 3600
+
+/**
+ * Loads and other sources, day by day. Days of use follow each other from the start of the week, as a weekend does; a part
+ * of a day takes its share. Inverter losses, its standby and the controllers' own consumption are loads too.
+ */
+export function demandOf(resolved: ResolvedSystem): Demand {
+  const { system } = resolved
+  const voltage = bankOf(resolved)?.voltage ?? 12
+  const own = resolved.arrays.reduce((sum, { controller }) => sum + (controller?.record.self_consumption?.value ?? 0), 0)
+  const efficiency = inverterEfficiency(system.inverter.efficiency?.value)
+  const ac = system.loads.filter(({ supply }) => supply?.value === 'ac')
+  const { standby, hours } = system.inverter
+  const standbyDay = (standby?.value ?? 0) * (hours ? hours.value * second : 24)
+  const days = (month: number, weekday: number): DayEnergy => {
+    const on = ac.length === 0 || ac.some((use) => share(use, month, weekday) > 0)
+    const loads = system.loads.reduce(
+      (sum, use) => sum + (energy(use, month, weekday) / (use.supply?.value === 'ac' ? efficiency : 1)),
+      own * voltage * 24 + (on ? standbyDay : 0),
+    )
+    const other = system.other_sources.reduce((sum, use) => sum + energy(use, month, weekday), 0)
+    return { load: loads, other }
+  }
+  const known = Array.from({ length: 12 }, (_, m) => Array.from({ length: 7 }, (_, day) => days(m + 1, day)))
+  return (month, weekday) => known[month - 1]![weekday]!
+}
+
+/** Mean over the week of a month [Wh/day]. */
+export function meanDemand(demand: Demand, month: number): DayEnergy {
+  let load = 0
+  let other = 0
+  for (let day = 0; day < 7; day++) {
+    load += demand(month, day).load / 7
+    other += demand(month, day).other / 7
+  }
+  return { load, other }
+}
+
+const energy = (use: Use, month: number, weekday: number): number =>
+  (use.power?.value ?? 0) * (use.hours?.value ?? 0) * second * share(use, month, weekday)
+
+function share({ months, days_a_week: days }: Use, month: number, weekday: number): number {
+  if (months.length > 0 && !months.some(({ value }) => value === month)) return 0
+  return Math.min(1, Math.max(0, (days?.value ?? 7) - weekday))
+}

@@ -1,0 +1,43 @@
+import type { Battery, Climate, Controller, Panel, System } from '../records/records.generated.ts'
+
+/** A record that a system uses, and where it stands: `path` is null for one that is written in the system itself. */
+export interface Used<T> {
+  readonly record: T
+  readonly path: string | null
+}
+
+export type ArrayEntry = System['arrays'][number]
+export type PanelEntry = ArrayEntry['panels'][number]
+export type Surface = System['surfaces'][number]
+export type Cable = ArrayEntry['cable']
+
+/** Panels of one kind in an array. What could not be found is absent. */
+export interface ResolvedPanels {
+  readonly entry: PanelEntry
+  readonly panel?: Used<Panel>
+  readonly surface?: Surface
+}
+
+export interface ResolvedArray {
+  readonly entry: ArrayEntry
+  readonly panels: readonly ResolvedPanels[]
+  readonly controller?: Used<Controller>
+}
+
+/** A temperature of the site, and whose word it is. */
+export interface SiteTemperature {
+  /** [°C] */
+  readonly value: number
+  readonly from: 'system' | 'climate' | 'settings' | 'assumed'
+}
+
+/** A system with all that it refers to: what a review works on. */
+export interface ResolvedSystem {
+  readonly id: string
+  readonly system: System
+  readonly arrays: readonly ResolvedArray[]
+  readonly battery?: Used<Battery>
+  readonly climate?: Used<Climate>
+  readonly coldest: SiteTemperature
+  readonly hottest: SiteTemperature
+}

@@ -1,0 +1,86 @@
+import { panelEnergy, type Energy, type Mount } from '../physics/energy.ts'
+import { assumedNoct, installedNoctRise, rossCoefficient } from '../physics/mounting.ts'
+import type { PowerTable } from '../physics/power-table.ts'
+import { sunHours, type SunHours } from '../physics/sun-hours.ts'
+import { syntheticSunDays } from '../physics/synthetic-days.ts'
+import type { Climate } from '../records/records.generated.ts'
+import { byMonth } from '../rules/months.ts'
+import { panelPower } from '../values/panel-power.ts'
+import { mountingOf } from '../values/site.ts'
+import { siteAt } from './panel-at.ts'
+import type { ResolvedPanels, ResolvedSystem } from './resolved.ts'
+
+/** The same weather in every review, so that a figure changes only with what was typed. */
+const seed = 1988
+
+const skies = new WeakMap<Climate, Map<number, SunHours | null>>()
+
+/** Hours of a year as weather makes them at the system's place; null without a climate of twelve months. */
+export function skyOf({ climate, system }: ResolvedSystem): SunHours | null {
+  const record = climate?.record
+  const latitude = (system.site.latitude ?? record?.latitude)?.value
+  if (!record || latitude === undefined || Math.abs(latitude) > 90) return null
+  const known = skies.get(record) ?? new Map<number, SunHours | null>()
+  skies.set(record, known)
+  if (!known.has(latitude)) known.set(latitude, work(record, latitude))
+  return known.get(latitude) ?? null
+}
+
+function work({ sun, air }: Climate, latitude: number): SunHours | null {
+  const twelve = (list: Climate['sun']) => {
+    const months = byMonth(list)
+    const values = Array.from({ length: 12 }, (_, m) => months.get(m + 1)?.value)
+    return values.includes(undefined) ? null : (values as number[])
+  }
+  const [days, high, low] = [twelve(sun), twelve(air.mean_high), twelve(air.mean_low)]
+  if (!days || days.some((day) => day < 0)) return null
+  const wh = days.map((kwh) => 1000 * kwh)
+  return sunHours(latitude, syntheticSunDays(latitude, wh, seed), { high: high ?? mild.high, low: low ?? mild.low })
+}
+
+/** Air where a climate gives none: its error moves the yield by a few per cent. */
+const mild = { high: new Array<number>(12).fill(20), low: new Array<number>(12).fill(10) }
+
+/** Glass and smooth film reflect alike; what a textured film does has not been published. */
+const reflection = 0.16
+const usualAlbedo = 0.2
+
+/** A plane that panels lie on, as the sun sees it. */
+export interface Facing {
+  readonly tilt: number
+  readonly azimuth: number
+}
+
+export function facingOf({ surface }: ResolvedPanels, { system, climate }: ResolvedSystem): Facing {
+  const latitude = (system.site.latitude ?? climate?.record.latitude)?.value ?? 45
+  return { tilt: surface?.tilt?.value ?? 0, azimuth: surface?.azimuth?.value ?? (latitude < 0 ? 0 : 180) }
+}
+
+const energies = new WeakMap<SunHours, WeakMap<PowerTable, Map<string, Energy>>>()
+
+/** Energy of one panel through the year where it lies, before losses outside the panel; null where its sheet says too little. */
+export function energyOf(system: ResolvedSystem, panels: ResolvedPanels, plane = facingOf(panels, system)): Energy | null {
+  const sky = skyOf(system)
+  const power = panels.panel && panelPower(panels.panel.record)
+  if (!sky || !power || !panels.panel) return null
+  const { record } = panels.panel
+  const k = rossCoefficient(record.noct.temperature?.value ?? assumedNoct, installedNoctRise[mountingOf(record, siteAt(system, panels))])
+  const shading = Math.min(1, Math.max(0, panels.surface?.shading?.value ?? 0))
+  const albedo = system.climate?.record.ground_reflection?.value ?? usualAlbedo
+  const mount: Mount = { plane, k, shading, albedo, ar: reflection }
+  return remembered(sky, power.table, mount)
+}
+
+/** While somebody types in one file, the panels of the others stay as they are. */
+function remembered(sky: SunHours, table: PowerTable, mount: Mount): Energy {
+  const bySky = energies.get(sky) ?? new WeakMap<PowerTable, Map<string, Energy>>()
+  energies.set(sky, bySky)
+  const byTable = bySky.get(table) ?? new Map<string, Energy>()
+  bySky.set(table, byTable)
+  const { plane, k, shading, albedo } = mount
+  const key = [plane.tilt, plane.azimuth, k, shading, albedo].join(' ')
+  const known = byTable.get(key) ?? panelEnergy(sky, mount, table)
+  if (byTable.size > 16) byTable.clear()
+  byTable.set(key, known)
+  return known
+}
