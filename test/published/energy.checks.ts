@@ -1,7 +1,8 @@
 import { diffuseMonth, diffuseShare, globalShare } from '../../server/src/physics/diffuse.ts'
 import {
-  declination,
-  extraterrestrialDay,
+  cooperDeclination as declination,
+  extraterrestrialNormal,
+  horizontalIrradiation,
   meanDays,
   sunPosition,
   sunsetHourAngle,
@@ -14,7 +15,13 @@ const sun = [6.44, 9.89, 12.86, 16.05, 21.36, 23.04, 22.58, 20.33, 14.59, 10.48,
 const albedo = [0.7, 0.7, 0.4, 0.2, 0.2, 0.2, 0.2, 0.2, 0.2, 0.2, 0.2, 0.4]
 const onPlane = [13.7, 17.2, 15.8, 14.7, 16.6, 16.5, 16.8, 17.5, 15.6, 15.2, 11.4, 12.7]
 
-const clearness = sun.map((h, m) => h / 0.0036 / extraterrestrialDay(43, meanDays[m]!, 1367))
+/** As the book has it: solar constant 1367 W/m2, and the declination of Cooper. */
+const clearness = sun.map((h, m) => {
+  const delta = declination(meanDays[m]!)
+  const sunset = sunsetHourAngle(43, delta)
+  const above = horizontalIrradiation(43, delta, extraterrestrialNormal(meanDays[m]!, 1367), -sunset, sunset)
+  return h / (above * 0.0036)
+})
 
 /** As the book does it: the beam spread over the day like the sun above the atmosphere, here in steps of six minutes. */
 const monthly = sun.map((total, month) => {

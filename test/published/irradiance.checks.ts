@@ -2,9 +2,9 @@ import { haurwitz } from '../../server/src/physics/clear-sky.ts'
 import { diffuseDay, diffuseHour, diffuseMonth } from '../../server/src/physics/diffuse.ts'
 import { beamModifier, diffuseModifiers } from '../../server/src/physics/iam.ts'
 import {
-  declination,
-  extraterrestrialBetween,
-  extraterrestrialDay,
+  cooperDeclination as declination,
+  extraterrestrialNormal,
+  horizontalIrradiation,
   sunPosition,
   sunsetHourAngle,
 } from '../../server/src/physics/sun.ts'
@@ -30,13 +30,20 @@ const sky = { normal: 939.95469881, diffuse: 118.45831879, beyond: 1321.16558348
 
 /** Example 2.15.1: 40° north, 20 February, 9 to 10 h, 1.04 MJ/m2, ground 0.6, tilt 60°. */
 const place = sunPosition(40, declination(51), -37.5)
-const above = extraterrestrialBetween(40, 51, 1367, -45, -30) * 0.0036
+/** As the book has it: solar constant 1367 W/m2, and the declination of Cooper. */
+const between = (latitude: number, day: number, from: number, to: number) =>
+  horizontalIrradiation(latitude, declination(day), extraterrestrialNormal(day, 1367), from, to) * 0.0036
+const wholeDay = (latitude: number, day: number) => {
+  const sunset = sunsetHourAngle(latitude, declination(day))
+  return between(latitude, day, -sunset, sunset)
+}
+const above = between(40, 51, -45, -30)
 const diffuse = diffuseHour(1.04 / above) * 1.04
 const cosine = incidenceCosine({ tilt: 60, azimuth: 180 }, place.zenith, place.azimuth)
 const tilted = isotropic((1.04 - diffuse) / cos(place.zenith), diffuse, 1.04, cosine, 60, 0.6)
 
-const sept3 = extraterrestrialDay(38.6, 246, 1367) * 0.0036
-const june = extraterrestrialDay(43, 162, 1367) * 0.0036
+const sept3 = wholeDay(38.6, 246)
+const june = wholeDay(43, 162)
 
 export const irradianceChecks: readonly Check[] = [
   ...erbsRows.map(([k, global, theirs]) =>

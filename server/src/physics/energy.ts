@@ -69,7 +69,7 @@ export function panelEnergy(sun: SunHours, mount: Mount, power: PowerTable): Ene
       onPlane[month]! += arriving
     }
   })
-  const mean = (total: number, month: number) => (counted[month] ? total / counted[month]! : 0)
+  const mean = (total: number, month: number) => (counted[month] ? total / counted[month] : 0)
   return { hours, months: months.map(mean), sun: onPlane.map(mean) }
 }
 
