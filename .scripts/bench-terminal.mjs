@@ -8,7 +8,8 @@ const record = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8'
 const folder = mkdtempSync(join(tmpdir(), 'wattproof-bench-'))
 for (const n of [200, 1000]) {
   mkdirSync(join(folder, String(n)))
-  for (let i = 0; i < n; i++) writeFileSync(join(folder, String(n), `p${i}.panel.yaml`), record.replaceAll('Tern', `Tern ${i}`))
+  for (let i = 0; i < n; i++)
+    writeFileSync(join(folder, String(n), `p${i}.panel.yaml`), record.replaceAll('Tern', `Tern ${i}`))
 }
 
 time('start and --version', ['--version'], 9)

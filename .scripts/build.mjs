@@ -10,12 +10,24 @@ import { metafileSizes } from './build/sizes.mjs'
 const stamp = 'dist/.built'
 if (process.argv.includes('--if-stale') && !stale()) process.exit(0)
 
-const common = { bundle: true, minify: true, keepNames: false, legalComments: 'none', metafile: true, logLevel: 'warning' }
+const common = {
+  bundle: true,
+  minify: true,
+  keepNames: false,
+  legalComments: 'none',
+  metafile: true,
+  logLevel: 'warning',
+}
 const node = { ...common, platform: 'node', format: 'cjs', target: 'node20', mainFields: ['module', 'main'] }
 const web = { ...common, platform: 'browser', target: 'es2022', mainFields: ['browser', 'module', 'main'] }
 
 const programs = [
-  { ...node, entry: 'server/src/terminal/node.ts', outfile: 'dist/wattproof.js', banner: { js: '#!/usr/bin/env node' } },
+  {
+    ...node,
+    entry: 'server/src/terminal/node.ts',
+    outfile: 'dist/wattproof.js',
+    banner: { js: '#!/usr/bin/env node' },
+  },
   { ...node, entry: 'server/src/editor/node.ts', outfile: 'dist/server.js' },
   { ...node, entry: 'client/src/desktop.ts', outfile: 'dist/client.js', external: ['vscode', './session.js'] },
   { ...node, entry: 'client/src/session-desktop.ts', outfile: 'dist/session.js', external: ['vscode'] },

@@ -18,7 +18,9 @@ const stale = []
 
 const tables = fieldTables(schemas)
 const places = [
-  ...readdirSync('server/src/rules', { withFileTypes: true }).filter((f) => f.isDirectory()).map((f) => `server/src/rules/${f.name}`),
+  ...readdirSync('server/src/rules', { withFileTypes: true })
+    .filter((f) => f.isDirectory())
+    .map((f) => `server/src/rules/${f.name}`),
   ...(existsSync('server/src/review/rules') ? ['server/src/review/rules'] : []),
 ]
 write('server/src/records/schemas.generated.ts', tables.source)

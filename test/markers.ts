@@ -19,7 +19,13 @@ export function marked(fixture: string): { readonly source: string; readonly mar
   for (const line of fixture.split('\n')) {
     const [, indent, carets, text] = markLine.exec(line) ?? []
     if (indent === undefined || carets === undefined) source.push(line)
-    else marks.push({ line: source.length - 1, from: indent.length, to: indent.length + carets.length, text: (text ?? '').trim() })
+    else
+      marks.push({
+        line: source.length - 1,
+        from: indent.length,
+        to: indent.length + carets.length,
+        text: (text ?? '').trim(),
+      })
   }
   return { source: source.join('\n'), marks }
 }

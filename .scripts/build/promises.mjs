@@ -11,12 +11,22 @@ export function broken(metafiles) {
       const text = readFileSync(path, 'utf8')
       const bare = imports.map((i) => i.path.replace(/^node:/, ''))
       return [
-        ...bare.filter((name) => network.includes(name)).map((name) => `${path} imports ${name}: no program of ours uses the network`),
+        ...bare
+          .filter((name) => network.includes(name))
+          .map((name) => `${path} imports ${name}: no program of ours uses the network`),
         ...(/\bfetch\(|\bXMLHttpRequest\b|\bWebSocket\(/.test(text) ? [`${path} holds a network call`] : []),
-        ...(/\bnew Function\b|\beval\(/.test(text) ? [`${path} makes code at run time, which a browser may forbid`] : []),
-        ...(path.startsWith('dist/web/') && bare.some((name) => name !== 'vscode') ? [`${path} imports ${bare}: a browser has no such module`] : []),
-        ...(path === 'dist/client.js' && bytes > entryLimit ? [`${path} has ${bytes} bytes, above ${entryLimit}: it is read in every YAML window`] : []),
-        ...(Object.keys(inputs).some((name) => /node_modules\/ajv\//.test(name) && !/ajv\/dist\/runtime\//.test(name)) ? [`${path} holds the schema compiler`] : []),
+        ...(/\bnew Function\b|\beval\(/.test(text)
+          ? [`${path} makes code at run time, which a browser may forbid`]
+          : []),
+        ...(path.startsWith('dist/web/') && bare.some((name) => name !== 'vscode')
+          ? [`${path} imports ${bare}: a browser has no such module`]
+          : []),
+        ...(path === 'dist/client.js' && bytes > entryLimit
+          ? [`${path} has ${bytes} bytes, above ${entryLimit}: it is read in every YAML window`]
+          : []),
+        ...(Object.keys(inputs).some((name) => /node_modules\/ajv\//.test(name) && !/ajv\/dist\/runtime\//.test(name))
+          ? [`${path} holds the schema compiler`]
+          : []),
       ]
     }),
   )

@@ -28,7 +28,10 @@ const ratios = {
 }
 
 const needs = Object.fromEntries(
-  Object.entries(ratios).map(([name, f]) => [name, [...f.toString().matchAll(/r\.(\w+)/g)].map((m) => m[1]).filter((k) => k !== 'pmax_is')]),
+  Object.entries(ratios).map(([name, f]) => [
+    name,
+    [...f.toString().matchAll(/r\.(\w+)/g)].map((m) => m[1]).filter((k) => k !== 'pmax_is'),
+  ]),
 )
 
 const area = (r) => (r.length_mm && r.width_mm ? (r.length_mm * r.width_mm) / 1e6 : r.area_m2)
@@ -38,14 +41,25 @@ export function bands(rows) {
   return Object.fromEntries(
     Object.keys(ratios).map((name) => [
       name,
-      Object.fromEntries(['mono', 'poly', 'thin'].map((group) => [group, percentiles(rows.filter((r) => groupOf(r) === group), name)])),
+      Object.fromEntries(
+        ['mono', 'poly', 'thin'].map((group) => [
+          group,
+          percentiles(
+            rows.filter((r) => groupOf(r) === group),
+            name,
+          ),
+        ]),
+      ),
     ]),
   )
 }
 
 function percentiles(rows, name) {
   const complete = rows.filter((r) => needs[name].every((key) => r[key] !== null))
-  const values = complete.map(ratios[name]).filter(Number.isFinite).sort((a, b) => a - b)
+  const values = complete
+    .map(ratios[name])
+    .filter(Number.isFinite)
+    .sort((a, b) => a - b)
   return { n: values.length, at: percents.map((p) => Number(at(values, p / 100).toPrecision(5))) }
 }
 

@@ -6,7 +6,11 @@ import { coordinatesOf, groupOf, weightsOf } from './ratings.mjs'
 /** The calibration of every group from rows of the open table. */
 export async function calibrate(rows) {
   const model = await modelSource()
-  const of = (group) => calibrateGroup(rows.filter((row) => groupOf(row) === group), model)
+  const of = (group) =>
+    calibrateGroup(
+      rows.filter((row) => groupOf(row) === group),
+      model,
+    )
   return { mono: of('mono'), poly: of('poly'), thin: of('thin') }
 }
 
@@ -31,9 +35,36 @@ function calibrateGroup(rows, { features, usable, coreOf, oddShares }) {
     covariance: covariance.map((line) => line.map((v) => round(v, 6))),
     regular: round(shares.regular, 4),
     odd: shares.odd.map((v) => round(v, 3)),
-    cellArea: counted.length ? fitMixture(counted.map((y) => y[1] - y[0]), null, [[0.5, Math.log(0.027), 0.05], [0.3, Math.log(0.031), 0.1], [0.2, Math.log(0.02), 0.3]]) : [],
-    aspect: fitMixture(sided.map((row) => Math.log(row.length_mm / row.width_mm)), null, [[0.9, Math.log(1.7), 0.1], [0.1, Math.log(1.7), 0.4]]),
-    product: fitMixture(listed.map(logProduct), listed.map(roundings), [[0.85, 0, 0.0005], [0.1, 0, 0.004], [0.03, 0, 0.012], [0.02, 0, 0.03]], true),
+    cellArea: counted.length
+      ? fitMixture(
+          counted.map((y) => y[1] - y[0]),
+          null,
+          [
+            [0.5, Math.log(0.027), 0.05],
+            [0.3, Math.log(0.031), 0.1],
+            [0.2, Math.log(0.02), 0.3],
+          ],
+        )
+      : [],
+    aspect: fitMixture(
+      sided.map((row) => Math.log(row.length_mm / row.width_mm)),
+      null,
+      [
+        [0.9, Math.log(1.7), 0.1],
+        [0.1, Math.log(1.7), 0.4],
+      ],
+    ),
+    product: fitMixture(
+      listed.map(logProduct),
+      listed.map(roundings),
+      [
+        [0.85, 0, 0.0005],
+        [0.1, 0, 0.004],
+        [0.03, 0, 0.012],
+        [0.02, 0, 0.03],
+      ],
+      true,
+    ),
   }
 }
 

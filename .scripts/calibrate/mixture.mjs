@@ -5,7 +5,9 @@ export function fitMixture(xs, variances, start, fixed = false) {
     const sums = parts.map(() => [1e-3, 0, 0])
     xs.forEach((x, i) => {
       const extra = variances?.[i] ?? 0
-      const densities = parts.map(([w, m, s]) => (w * Math.exp((-(x - m) * (x - m)) / 2 / (s * s + extra))) / Math.sqrt(s * s + extra))
+      const densities = parts.map(
+        ([w, m, s]) => (w * Math.exp((-(x - m) * (x - m)) / 2 / (s * s + extra))) / Math.sqrt(s * s + extra),
+      )
       const total = densities.reduce((a, b) => a + b, 1e-9)
       densities.forEach((d, k) => {
         sums[k][0] += d / total
@@ -17,7 +19,9 @@ export function fitMixture(xs, variances, start, fixed = false) {
     parts = parts.map(([, m, s], k) => {
       const [n, sum, squares] = sums[k]
       const weight = Math.max(0.005, n / all)
-      return fixed ? [weight, m, s] : [weight, sum / n, Math.max(0.02, Math.sqrt(Math.max(0, squares / n - (sum / n) ** 2)))]
+      return fixed
+        ? [weight, m, s]
+        : [weight, sum / n, Math.max(0.02, Math.sqrt(Math.max(0, squares / n - (sum / n) ** 2)))]
     })
   }
   return parts.map((part) => part.map((v) => Number(v.toPrecision(4))))

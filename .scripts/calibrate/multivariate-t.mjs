@@ -29,7 +29,8 @@ export function multivariateT(xs, weights, shrink) {
     const sum = filled.reduce((s, { weight }) => s + weight, 0)
     mean = columns(d, (j) => filled.reduce((s, { full, weight }) => s + weight * full[j], 0) / sum)
     for (const { full, weight } of filled)
-      for (let i = 0; i < d; i++) for (let j = 0; j < d; j++) scatter[i][j] += weight * (full[i] - mean[i]) * (full[j] - mean[j])
+      for (let i = 0; i < d; i++)
+        for (let j = 0; j < d; j++) scatter[i][j] += weight * (full[i] - mean[i]) * (full[j] - mean[j])
     const count = weights.reduce((a, b) => a + b, 0)
     covariance = scatter.map((line, i) => line.map((v, j) => (i === j ? v / count : v / (count + shrink))))
   }
@@ -40,9 +41,15 @@ export function multivariateT(xs, weights, shrink) {
 function conditional(covariance, seen) {
   const d = covariance.length
   const inverse = invert(seen.map((i) => seen.map((j) => covariance[i][j])))
-  const regression = columns(d, (i) => seen.map((_, b) => seen.reduce((sum, j, a) => sum + covariance[i][j] * inverse[a][b], 0)))
+  const regression = columns(d, (i) =>
+    seen.map((_, b) => seen.reduce((sum, j, a) => sum + covariance[i][j] * inverse[a][b], 0)),
+  )
   const left = columns(d, (i) =>
-    columns(d, (j) => (seen.includes(i) || seen.includes(j) ? 0 : covariance[i][j] - regression[i].reduce((sum, r, a) => sum + r * covariance[seen[a]][j], 0))),
+    columns(d, (j) =>
+      seen.includes(i) || seen.includes(j)
+        ? 0
+        : covariance[i][j] - regression[i].reduce((sum, r, a) => sum + r * covariance[seen[a]][j], 0),
+    ),
   )
   return { inverse, regression, left }
 }

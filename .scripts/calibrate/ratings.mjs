@@ -7,7 +7,9 @@ export function readRatings(path) {
     .split(/\r?\n/)
     .map((line) => line.split(','))
   return lines.map((line) =>
-    Object.fromEntries(head.map((name, i) => [name, line[i] === '' ? null : isNaN(line[i]) ? line[i] : Number(line[i])])),
+    Object.fromEntries(
+      head.map((name, i) => [name, line[i] === '' ? null : isNaN(line[i]) ? line[i] : Number(line[i])]),
+    ),
   )
 }
 

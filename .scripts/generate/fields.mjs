@@ -26,12 +26,22 @@ export function fieldTables(schemas) {
     const kind = quantityRef.exec(schema.$ref ?? '')?.[1]
     if (kind) {
       const base = quantities.$defs[kind]
-      return { ...common, examples: (schema.examples ?? base.examples).map(String), type: 'quantity', kind, ...(schema.unit && { unit: schema.unit }) }
+      return {
+        ...common,
+        examples: (schema.examples ?? base.examples).map(String),
+        type: 'quantity',
+        kind,
+        ...(schema.unit && { unit: schema.unit }),
+      }
     }
     if (schema.record) return { ...common, type: 'reference', record: schema.record }
     if (schema.type === 'object' && schema.properties) {
       const must = new Set(schema.required ?? [])
-      return { ...common, type: 'group', fields: Object.entries(schema.properties).map(([k, s]) => info(k, s, must.has(k))) }
+      return {
+        ...common,
+        type: 'group',
+        fields: Object.entries(schema.properties).map(([k, s]) => info(k, s, must.has(k))),
+      }
     }
     if (schema.type === 'object') return { ...common, type: 'map', item: info('', schema.additionalProperties) }
     if (schema.type === 'array') return { ...common, type: 'list', item: info('', schema.items) }

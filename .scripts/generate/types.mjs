@@ -12,13 +12,25 @@ export function recordTypes(tables) {
     '}',
   ]
   for (const [kind, table] of Object.entries(tables))
-    out.push('', `/** ${table.title}: ${table.description} Groups and lists are always there, if empty. */`, `export interface ${name(kind)} ${group(table, '')}`)
+    out.push(
+      '',
+      `/** ${table.title}: ${table.description} Groups and lists are always there, if empty. */`,
+      `export interface ${name(kind)} ${group(table, '')}`,
+    )
   const kinds = ['panel', 'controller', 'battery', 'climate', 'system', 'library']
-  out.push('', '/** The record of each kind. */', 'export interface RecordTypes {', ...kinds.map((k) => `  readonly ${k}: ${tables[k] ? name(k) : 'unknown'}`), '}')
+  out.push(
+    '',
+    '/** The record of each kind. */',
+    'export interface RecordTypes {',
+    ...kinds.map((k) => `  readonly ${k}: ${tables[k] ? name(k) : 'unknown'}`),
+    '}',
+  )
   return out.join('\n') + '\n'
 
   function group(info, indent) {
-    const lines = info.fields.map((f) => `${indent}  readonly ${f.key}${always(f) ? '' : '?'}: ${type(f, indent + '  ')}`)
+    const lines = info.fields.map(
+      (f) => `${indent}  readonly ${f.key}${always(f) ? '' : '?'}: ${type(f, indent + '  ')}`,
+    )
     return `{\n${lines.join('\n')}\n${indent}}`
   }
   function type(f, indent) {

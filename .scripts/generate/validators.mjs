@@ -8,12 +8,26 @@ import { build } from 'esbuild'
  */
 export async function validators(schemas) {
   const { quantities, ...kinds } = schemas
-  const ajv = new Ajv({ allErrors: true, strict: true, allowUnionTypes: true, messages: false, code: { source: true, esm: true }, inlineRefs: true })
+  const ajv = new Ajv({
+    allErrors: true,
+    strict: true,
+    allowUnionTypes: true,
+    messages: false,
+    code: { source: true, esm: true },
+    inlineRefs: true,
+  })
   ajv.addVocabulary(['unit', 'symbol', 'costs', 'enumDescriptions', 'patternErrorMessage', 'record'])
   for (const [kind, schema] of Object.entries(kinds)) ajv.addSchema(structure(schema), kind)
   const code = standaloneCode.default(ajv, Object.fromEntries(Object.keys(kinds).map((k) => [k, k])))
   // ajv's few run-time helpers come in by `require`; bundling leaves one plain module
-  const bundle = await build({ stdin: { contents: code, resolveDir: '.', loader: 'js' }, bundle: true, format: 'esm', minify: true, write: false, legalComments: 'none' })
+  const bundle = await build({
+    stdin: { contents: code, resolveDir: '.', loader: 'js' },
+    bundle: true,
+    format: 'esm',
+    minify: true,
+    write: false,
+    legalComments: 'none',
+  })
   return `// Generated from schemas/ by \`npm run generate\`; do not edit.\n${bundle.outputFiles[0].text}`
 }
 
@@ -23,6 +37,8 @@ function structure(schema) {
   if (schema.$ref?.startsWith('quantities.')) return { type: ['string', 'number'] }
   if (schema.record) return { type: ['string', 'object'] }
   const { format, title, description, examples, enumDescriptions, $id, $schema, ...rest } = schema
-  return Object.fromEntries(Object.entries(rest).map(([k, v]) => [k, k === 'properties' ? mapValues(v, structure) : structure(v)]))
+  return Object.fromEntries(
+    Object.entries(rest).map(([k, v]) => [k, k === 'properties' ? mapValues(v, structure) : structure(v)]),
+  )
 }
 const mapValues = (o, f) => Object.fromEntries(Object.entries(o).map(([k, v]) => [k, f(v)]))

@@ -1,4 +1,4 @@
-import { Uri, window, workspace } from 'vscode'
+import { Selection, Uri, window, workspace } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
 import { skeletonRequest, type SkeletonResult } from '../../server/src/editor/protocol.ts'
 
@@ -31,6 +31,10 @@ export async function newRecord(client: BaseLanguageClient, kind: string): Promi
   const document = await workspace.openTextDocument((target ?? Uri.file(name)).with({ scheme: 'untitled' }))
   const editor = await window.showTextDocument(document)
   await editor.edit((edit) => edit.insert(document.positionAt(0), skeleton.text))
+  const nameKey = /^name:/m.exec(document.getText())
+  const start = document.positionAt(nameKey ? nameKey.index + nameKey[0].length : 0)
+  editor.selection = new Selection(start, start)
+  editor.revealRange(editor.selection)
 }
 
 /** The folder of the record that is open, else the one the person picks; undefined in a window without folders. */

@@ -3,8 +3,14 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import { createProtocolConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver-protocol/node'
-import type { ClientCapabilities, Diagnostic, InitializeResult } from 'vscode-languageserver-protocol'
+import { createMessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver-protocol/node'
+import type {
+  ClientCapabilities,
+  Diagnostic,
+  InitializeResult,
+  LogMessageParams,
+  PublishDiagnosticsParams,
+} from 'vscode-languageserver-protocol'
 
 /** The server as it is shipped. */
 export const program = 'dist/server.js'
@@ -17,7 +23,9 @@ export const full: ClientCapabilities = {
     publishDiagnostics: { relatedInformation: true, tagSupport: { valueSet: [1, 2] } },
     hover: { contentFormat: ['markdown', 'plaintext'] },
     completion: { completionItem: { snippetSupport: true, documentationFormat: ['markdown'] } },
-    codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ['quickfix', 'refactor.rewrite', 'source.fixAll'] } } },
+    codeAction: {
+      codeActionLiteralSupport: { codeActionKind: { valueSet: ['quickfix', 'refactor.rewrite', 'source.fixAll'] } },
+    },
     documentSymbol: { hierarchicalDocumentSymbolSupport: true },
     definition: { linkSupport: true },
     rename: { prepareSupport: true },
@@ -30,7 +38,11 @@ export const full: ClientCapabilities = {
     diagnostics: { refreshSupport: true },
     inlayHint: { refreshSupport: true },
     codeLens: { refreshSupport: true },
-    workspaceEdit: { documentChanges: true, resourceOperations: ['create', 'rename', 'delete'], snippetEditSupport: true },
+    workspaceEdit: {
+      documentChanges: true,
+      resourceOperations: ['create', 'rename', 'delete'],
+      snippetEditSupport: true,
+    },
     fileOperations: { willRename: true },
   },
 }
@@ -49,9 +61,18 @@ interface Start {
 export type Client = Awaited<ReturnType<typeof startServer>>
 
 /** Starts the server as a process and greets it. All that it says unasked is kept. */
-export async function startServer({ capabilities = full, folders = [], settings = {}, initializationOptions, args = [program, '--stdio'] }: Start = {}) {
+export async function startServer({
+  capabilities = full,
+  folders = [],
+  settings = {},
+  initializationOptions,
+  args = [program, '--stdio'],
+}: Start = {}) {
   const child = spawn(process.execPath, args, { stdio: ['pipe', 'pipe', 'inherit'] })
-  const connection = createProtocolConnection(new StreamMessageReader(child.stdout), new StreamMessageWriter(child.stdin))
+  const connection = createMessageConnection(
+    new StreamMessageReader(child.stdout),
+    new StreamMessageWriter(child.stdin),
+  )
   const published = new Map<string, Diagnostic[]>()
   const log: string[] = []
   const asked: { method: string; params: unknown }[] = []
@@ -60,12 +81,12 @@ export async function startServer({ capabilities = full, folders = [], settings 
   const files = new Map<string, string>()
   const given = { settings }
 
-  connection.onNotification('textDocument/publishDiagnostics', ({ uri, diagnostics }) => {
+  connection.onNotification('textDocument/publishDiagnostics', ({ uri, diagnostics }: PublishDiagnosticsParams) => {
     published.set(uri, diagnostics)
     note()
   })
-  connection.onNotification('window/logMessage', ({ message }) => void log.push(message))
-  connection.onRequest((method, params) => {
+  connection.onNotification('window/logMessage', ({ message }: LogMessageParams) => void log.push(message))
+  connection.onRequest((method: string, params: unknown) => {
     asked.push({ method, params })
     note()
     if (method === 'workspace/configuration') return (params as { items: unknown[] }).items.map(() => given.settings)
@@ -74,13 +95,13 @@ export async function startServer({ capabilities = full, folders = [], settings 
     return null
   })
   connection.listen()
-  const result = (await connection.sendRequest('initialize', {
+  const result = await connection.sendRequest<InitializeResult>('initialize', {
     processId: process.pid,
     rootUri: null,
     capabilities,
     workspaceFolders: folders.map((uri) => ({ uri, name: uri })),
     ...(initializationOptions !== undefined && { initializationOptions }),
-  })) as InitializeResult
+  })
   await connection.sendNotification('initialized', {})
 
   return {
@@ -91,7 +112,7 @@ export async function startServer({ capabilities = full, folders = [], settings 
     asked,
     files,
     given,
-    request: <R>(method: string, params: unknown): Promise<R> => connection.sendRequest(method, params) as Promise<R>,
+    request: <R>(method: string, params: unknown): Promise<R> => connection.sendRequest<R>(method, params),
     notify: (method: string, params: unknown) => connection.sendNotification(method, params),
     open: (uri: string, text: string, version = 1) =>
       connection.sendNotification('textDocument/didOpen', { textDocument: { uri, languageId: 'yaml', version, text } }),
@@ -110,7 +131,9 @@ export async function startServer({ capabilities = full, folders = [], settings 
         check()
       }),
     pull: async (uri: string): Promise<Diagnostic[]> => {
-      const { items } = (await connection.sendRequest('textDocument/diagnostic', { textDocument: { uri } })) as { items: Diagnostic[] }
+      const { items } = await connection.sendRequest<{ items: Diagnostic[] }>('textDocument/diagnostic', {
+        textDocument: { uri },
+      })
       return items
     },
     async stop() {

@@ -12,7 +12,9 @@ test('a client that can pull is never pushed to', async () => {
   client = await startServer({ capabilities: full })
   await client.open(uri, slip)
   expect(rules(await client.pull(uri))).toContain('voc-below-vmp')
-  await client.change(uri, 2, [{ range: { start: { line: 7, character: 7 }, end: { line: 7, character: 13 } }, text: '22.1 V' }])
+  await client.change(uri, 2, [
+    { range: { start: { line: 7, character: 7 }, end: { line: 7, character: 13 } }, text: '22.1 V' },
+  ])
   expect(rules(await client.pull(uri))).not.toContain('voc-below-vmp')
   expect(client.published.size).toBe(0)
   expect(client.capabilities.diagnosticProvider).toMatchObject({ identifier: 'wattproof', interFileDependencies: true })
@@ -48,7 +50,9 @@ test('an old version that git shows is answered with nothing', async () => {
   const old = 'git:/nowhere/tern.panel.yaml?%7B%22ref%22%3A%22HEAD%22%7D'
   await client.open(old, slip)
   expect(await client.pull(old)).toEqual([])
-  expect(await client.request('textDocument/hover', { textDocument: { uri: old }, position: { line: 7, character: 8 } })).toBeNull()
+  expect(
+    await client.request('textDocument/hover', { textDocument: { uri: old }, position: { line: 7, character: 8 } }),
+  ).toBeNull()
   expect(client.log).toEqual([])
 })
 
@@ -70,7 +74,10 @@ test('nothing new is answered with `unchanged`', async () => {
   client = await startServer()
   await client.open(uri, slip)
   const first = await client.request<{ resultId: string }>('textDocument/diagnostic', { textDocument: { uri } })
-  const again = await client.request('textDocument/diagnostic', { textDocument: { uri }, previousResultId: first.resultId })
+  const again = await client.request('textDocument/diagnostic', {
+    textDocument: { uri },
+    previousResultId: first.resultId,
+  })
   expect(again).toEqual({ kind: 'unchanged', resultId: first.resultId })
 })
 
@@ -89,13 +96,18 @@ test('findings of files that are not open come with the workspace report, which 
   const early = await Promise.race([held, client.pull(folder.uriOf('tern.panel.yaml'))])
   expect(early).toBeInstanceOf(Array)
   folder.remove('tern.panel.yaml')
-  await client.notify('workspace/didChangeWatchedFiles', { changes: [{ uri: folder.uriOf('tern.panel.yaml'), type: 3 }] })
+  await client.notify('workspace/didChangeWatchedFiles', {
+    changes: [{ uri: folder.uriOf('tern.panel.yaml'), type: 3 }],
+  })
   expect((await held).items).toMatchObject([{ uri: folder.uriOf('tern.panel.yaml'), items: [] }])
   folder.dispose()
 })
 
 test('settings of a library hold for its records, and a change of them is seen at once', async () => {
-  const folder = folderOf({ 'tern.panel.yaml': slip, 'wattproof.yaml': 'format: 1\nseverities: { voc-below-vmp: hint }\n' })
+  const folder = folderOf({
+    'tern.panel.yaml': slip,
+    'wattproof.yaml': 'format: 1\nseverities: { voc-below-vmp: hint }\n',
+  })
   const record = folder.uriOf('tern.panel.yaml')
   client = await startServer({ folders: [folder.uri] })
   await client.open(record, slip)
@@ -103,7 +115,9 @@ test('settings of a library hold for its records, and a change of them is seen a
   expect(await severity()).toBe(4)
   folder.write('wattproof.yaml', 'format: 1\n')
   client.asked.length = 0
-  await client.notify('workspace/didChangeWatchedFiles', { changes: [{ uri: folder.uriOf('wattproof.yaml'), type: 2 }] })
+  await client.notify('workspace/didChangeWatchedFiles', {
+    changes: [{ uri: folder.uriOf('wattproof.yaml'), type: 2 }],
+  })
   await client.until(() => client.asked.some(({ method }) => method === 'workspace/diagnostic/refresh'))
   expect(await severity()).toBe(1)
   folder.dispose()
@@ -112,7 +126,9 @@ test('settings of a library hold for its records, and a change of them is seen a
 test('files that only the client can see are asked of it', async () => {
   client = await startServer({ initializationOptions: { clientFiles: true }, folders: ['vscode-vfs://host/records'] })
   client.files.set('vscode-vfs://host/records/wattproof.yaml', 'format: 1\nseverities: { voc-below-vmp: off }\n')
-  await client.notify('workspace/didChangeWatchedFiles', { changes: [{ uri: 'vscode-vfs://host/records/wattproof.yaml', type: 1 }] })
+  await client.notify('workspace/didChangeWatchedFiles', {
+    changes: [{ uri: 'vscode-vfs://host/records/wattproof.yaml', type: 1 }],
+  })
   await client.until(() => client.asked.some(({ method }) => method === 'wattproof/read'))
   await client.open('vscode-vfs://host/records/tern.panel.yaml', slip)
   expect(rules(await client.pull('vscode-vfs://host/records/tern.panel.yaml'))).not.toContain('voc-below-vmp')

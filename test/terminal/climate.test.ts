@@ -5,10 +5,29 @@ import { scratch, wattproof } from './run.ts'
 
 const hours = Array.from({ length: 365 * 24 }, (_, h) => {
   const date = new Date(Date.UTC(2001, 0, 1, h))
-  const cells = [2001, date.getUTCMonth() + 1, date.getUTCDate(), date.getUTCHours() + 1, 0, 'flags', 10, 0, 50, 101000, 0, 0, 300, 150]
+  const cells = [
+    2001,
+    date.getUTCMonth() + 1,
+    date.getUTCDate(),
+    date.getUTCHours() + 1,
+    0,
+    'flags',
+    10,
+    0,
+    50,
+    101000,
+    0,
+    0,
+    300,
+    150,
+  ]
   return cells.join(',')
 })
-const epw = ['LOCATION,Example Bay,-,Example Land,invented,0,43.50,-1.50,1.0,5.0', ...new Array<string>(7).fill('HEADER'), ...hours]
+const epw = [
+  'LOCATION,Example Bay,-,Example Land,invented,0,43.50,-1.50,1.0,5.0',
+  ...new Array<string>(7).fill('HEADER'),
+  ...hours,
+]
 
 test('an hourly weather file becomes a climate record that checks clean', () => {
   const cwd = scratch()
@@ -33,5 +52,8 @@ test.each([
   [['new', 'panel', '--latitude', '43'], '--from and --latitude make a climate record'],
   [['new', 'climate', '--from', 'nowhere.epw'], 'nowhere.epw cannot be read (ENOENT)'],
 ])('%j could not run', (args, message) => {
-  expect(wattproof(args, { cwd: scratch() })).toMatchObject({ code: 2, err: expect.stringContaining(message) as string })
+  expect(wattproof(args, { cwd: scratch() })).toMatchObject({
+    code: 2,
+    err: expect.stringContaining(message) as string,
+  })
 })

@@ -31,7 +31,10 @@ interface Acceptance {
 }
 
 /** Takes accepted findings out, and says which acceptances lack a reason or match nothing. */
-export function settle(file: ReadFile, found: readonly Finding[]): { readonly findings: readonly Finding[]; readonly accepted: readonly Accepted[] } {
+export function settle(
+  file: ReadFile,
+  found: readonly Finding[],
+): { readonly findings: readonly Finding[]; readonly accepted: readonly Accepted[] } {
   const acceptances = [...fromComments(file), ...fromList(file)]
   if (acceptances.length === 0) return { findings: found, accepted: [] }
   const used = new Set<Acceptance>()
@@ -46,8 +49,18 @@ export function settle(file: ReadFile, found: readonly Finding[]): { readonly fi
   }
   for (const a of acceptances) {
     const place = { pointer: a.pointers?.[0] ?? '', span: a.span }
-    if (a.because === '') findings.push(finding(acceptanceFacts.unreasoned, place, `${a.rule} is accepted without a reason; write \`accept ${a.rule}: why\`.`))
-    else if (!used.has(a)) findings.push(finding(acceptanceFacts.unused, place, `Nothing here is found by ${a.rule}, so this acceptance can go.`))
+    if (a.because === '')
+      findings.push(
+        finding(
+          acceptanceFacts.unreasoned,
+          place,
+          `${a.rule} is accepted without a reason; write \`accept ${a.rule}: why\`.`,
+        ),
+      )
+    else if (!used.has(a))
+      findings.push(
+        finding(acceptanceFacts.unused, place, `Nothing here is found by ${a.rule}, so this acceptance can go.`),
+      )
   }
   return { findings, accepted }
 }

@@ -9,10 +9,12 @@ export function judge<R, A>(rules: readonly Rule<R, A>[], record: R, about: A, t
   const found: Finding[] = []
   for (const rule of rules) {
     const doubts = rule.check(record, about)
-    if (doubts) for (const doubt of [doubts].flat() as Doubt[]) found.push(toFinding(rule, doubt, tree))
+    if (doubts) for (const doubt of isList(doubts) ? doubts : [doubts]) found.push(toFinding(rule, doubt, tree))
   }
   return found
 }
+
+const isList = (doubts: Doubt | readonly Doubt[]): doubts is readonly Doubt[] => Array.isArray(doubts)
 
 function toFinding(rule: RuleFacts, doubt: Doubt, tree: Tree): Finding {
   const [first, ...others] = doubt.suspects

@@ -28,7 +28,12 @@ export type Judge = (file: ReadFile<'panel'>) => readonly Finding[]
  * One mistake yields one finding, on the field most likely wrong: findings that the likeliest slip explains away are
  * folded into it, with the others' fields as related places.
  */
-export function oneMistake(file: ReadFile<'panel'>, found: readonly Finding[], verdict: SlipVerdict, judge: Judge): readonly Finding[] {
+export function oneMistake(
+  file: ReadFile<'panel'>,
+  found: readonly Finding[],
+  verdict: SlipVerdict,
+  judge: Judge,
+): readonly Finding[] {
   if (verdict.kind === 'slip') return explained(file, found, verdict, judge)
   const folded = fold(found)
   const first = verdict.kind === 'disagree' ? file.fields.get(verdict.pointers[0]!) : undefined
@@ -64,7 +69,9 @@ function explained(
   const cause = lead ? lead.message.replace(/\.$|; [^;]* would agree\.$/, '') : verdict.message
   const message = `${cause}; ${verdict.text} (${verdict.why}) agrees${verdict.agrees ? ` with ${verdict.agrees}` : ''}.`
   const places = gone.flatMap((f) => [{ span: f.span, message: f.message }, ...f.related])
-  const facts = lead ? { id: lead.rule, severity: lead.severity, reason: lead.reason, source: lead.source } : slipFacts.slip
+  const facts = lead
+    ? { id: lead.rule, severity: lead.severity, reason: lead.reason, source: lead.source }
+    : slipFacts.slip
   const one = finding(facts, field, message, {
     related: distinct(places.filter(({ span }) => span.start !== field.span.start)),
     corrections,

@@ -31,7 +31,10 @@ export function resolveSystem(library: Library, file: ReadFile<'system'>): Resol
     return { entry, panels, ...(controller && { controller }) }
   }
 
-  function find<K extends keyof RecordTypes>(kind: K, { id, inline }: Reference<RecordTypes[K]>): Used<RecordTypes[K]> | undefined {
+  function find<K extends keyof RecordTypes>(
+    kind: K,
+    { id, inline }: Reference<RecordTypes[K]>,
+  ): Used<RecordTypes[K]> | undefined {
     if (inline) return { record: inline, path: null }
     const files = id ? library.byId(kind, id.value, file.path) : []
     return files.length === 1 ? { record: files[0]!.record, path: files[0]!.path } : undefined

@@ -29,7 +29,9 @@ export function capabilitiesFor(client: Client): ServerCapabilities {
     workspace: {
       ...(client.workspaceFolders && { workspaceFolders: { supported: true, changeNotifications: true } }),
       ...(client.willRename && {
-        fileOperations: { willRename: { filters: recordGlobs.map((glob) => ({ pattern: { glob, matches: 'file' } })) } },
+        fileOperations: {
+          willRename: { filters: recordGlobs.map((glob) => ({ pattern: { glob, matches: 'file' } })) },
+        },
       }),
     },
   }

@@ -29,7 +29,7 @@ export function clientOf({ capabilities, initializationOptions }: InitializePara
   const reports = text?.publishDiagnostics
   const edits = workspace?.workspaceEdit
   return {
-    options: isObject(initializationOptions) ? (initializationOptions as InitializationOptions) : {},
+    options: isObject(initializationOptions) ? initializationOptions : {},
     markdown: formats.includes('markdown'),
     pull: text?.diagnostic !== undefined,
     snippets: text?.completion?.completionItem?.snippetSupport === true,

@@ -34,17 +34,22 @@ export function addFeatures(connection: Connection, session: Session): void {
   connection.onDocumentSymbol(about((here) => documentSymbols(here)))
   connection.onDocumentLinks(about((here) => documentLinks(here)))
   connection.onCodeAction(
-    about((here, { range, context }) => codeActions(here, toSpan(here.checked.tree, range), context.diagnostics, context.only)),
+    about((here, { range, context }) =>
+      codeActions(here, toSpan(here.checked.tree, range), context.diagnostics, context.only),
+    ),
   )
   connection.onCodeLens(about(async (here) => ((await settings.of(here.uri)).codeLens ? codeLenses(here) : [])))
   connection.languages.inlayHint.on(
     about(async (here, { range }) => inlayHints(here, toSpan(here.checked.tree, range), await settings.of(here.uri))),
   )
   connection.languages.inlayHint.resolve(
-    caught((hint) => {
-      const here = session.here((hint.data as HintData | undefined)?.uri ?? '')
-      return here ? explainHint(here, hint) : hint
-    }, (hint) => hint),
+    caught(
+      (hint) => {
+        const here = session.here((hint.data as HintData | undefined)?.uri ?? '')
+        return here ? explainHint(here, hint) : hint
+      },
+      (hint) => hint,
+    ),
   )
 
   connection.onWorkspaceSymbol(caught(({ query }) => workspaceSymbols(workspace, query, session.uriOf), nothing))

@@ -14,7 +14,7 @@ const isFile = (uri: string) => uri.startsWith('file:')
 
 async function walk(folder: string): Promise<string[]> {
   const entries = await readdir(folder, { withFileTypes: true }).catch(() => [])
-  const found = entries.map((entry) => {
+  const found = entries.map(async (entry): Promise<string[]> => {
     const path = join(folder, entry.name)
     if (entry.isDirectory()) return isPassedOver(entry.name) ? [] : walk(path)
     return recordOfPath(path) ? [pathToFileURL(path).href] : []

@@ -14,7 +14,11 @@ const patience = 150
 /** How long a workspace report may keep other requests waiting [ms]. */
 const slice = 10
 
-export async function documentReport(session: Session, uri: string, previous?: string): Promise<DocumentDiagnosticReport> {
+export async function documentReport(
+  session: Session,
+  uri: string,
+  previous?: string,
+): Promise<DocumentDiagnosticReport> {
   await settled(session, uri)
   const here = session.here(uri)
   if (!here) return { kind: 'full', items: [] }

@@ -1,4 +1,8 @@
-import { DidChangeConfigurationNotification, DidChangeWatchedFilesNotification, type Connection } from 'vscode-languageserver'
+import {
+  DidChangeConfigurationNotification,
+  DidChangeWatchedFilesNotification,
+  type Connection,
+} from 'vscode-languageserver'
 import { schemas } from '../records/schemas.generated.ts'
 import { skeleton } from '../records/skeleton.ts'
 import { capabilitiesFor } from './capabilities.ts'
@@ -95,6 +99,7 @@ function addDiagnostics(connection: Connection, session: Session) {
     await settled(session, uri)
     const here = session.here(uri)
     const version = session.documents.get(uri)?.version
-    if (here && version !== undefined) await connection.sendDiagnostics({ uri, version, diagnostics: diagnostics(here) })
+    if (here && version !== undefined)
+      await connection.sendDiagnostics({ uri, version, diagnostics: diagnostics(here) })
   }
 }

@@ -81,7 +81,16 @@ export function createSession(connection: Connection, client: Client, files: Fil
     const path = pathOf(uri)
     const checked = path === null ? null : workspace.check(path)
     if (path === null || !checked) return null
-    return { uri, path, checked, library: workspace.library, client, today: today(), check: workspace.check, uriOf: addresses.uriOf }
+    return {
+      uri,
+      path,
+      checked,
+      library: workspace.library,
+      client,
+      today: today(),
+      check: workspace.check,
+      uriOf: addresses.uriOf,
+    }
   }
 
   async function index(folders: readonly string[]) {
@@ -94,7 +103,9 @@ export function createSession(connection: Connection, client: Client, files: Fil
     const paths = new Map(uris.map((uri) => [uri, pathOf(uri)]))
     for (let at = 0; at < uris.length; at += portion) {
       const some = uris.slice(at, at + portion)
-      const texts = await Promise.all(some.map((uri) => (paths.get(uri) ? (files?.read(uri) ?? null) : null)))
+      const texts = await Promise.all(
+        some.map(async (uri) => (paths.get(uri) ? ((await files?.read(uri)) ?? null) : null)),
+      )
       some.forEach((uri, i) => {
         const path = paths.get(uri)
         const text = texts[i] ?? null

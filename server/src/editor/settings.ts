@@ -13,7 +13,9 @@ export function createSettings(connection: Connection, client: Client) {
       if (!client.configuration) return Promise.resolve(sent)
       const before = known.get(uri)
       if (before) return before
-      const asked = connection.workspace.getConfiguration({ scopeUri: uri, section: settingsSection }).then(complete, () => defaults)
+      const asked = connection.workspace
+        .getConfiguration({ scopeUri: uri, section: settingsSection })
+        .then(complete, () => defaults)
       known.set(uri, asked)
       return asked
     },

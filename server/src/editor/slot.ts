@@ -42,7 +42,10 @@ export function slotAt({ tree, kind }: Checked, offset: number): Slot | null {
   const flow = isInFlowAt(tree, offset)
   const json = isJson(tree)
   const { start, text: segment } = segmentBefore(tree.text, offset, flow)
-  const [, lead, gap] = /^((?:"[^"]*"|'[^']*'|[^\s"':]+)[ \t]*:)([ \t]+|$)/.exec(segment) ?? (json ? /^("[^"]*"\s*:)(\s*)/.exec(segment) : null) ?? []
+  const [, lead, gap] =
+    /^((?:"[^"]*"|'[^']*'|[^\s"':]+)[ \t]*:)([ \t]+|$)/.exec(segment) ??
+    (json ? /^("[^"]*"\s*:)(\s*)/.exec(segment) : null) ??
+    []
   const isValue = lead !== undefined
   const from = start + (isValue ? lead.length + gap!.length : 0)
   const to = offset + restOf(tree.text, offset, isValue, flow)
@@ -52,7 +55,9 @@ export function slotAt({ tree, kind }: Checked, offset: number): Slot | null {
   const about = (pointer: string) => infoAt(root, pointer)
   const word = json ? `"${stand}"` : stand
   const read = (standIn: string) => readTree(tree.text.slice(0, from) + standIn + tree.text.slice(to))
-  return isValue ? value(read(`${needsBlank ? ' ' : ''}${word}`)) : (key(read(hasColon ? word : `${word}: 0`)) ?? value(read(word)))
+  return isValue
+    ? value(read(`${needsBlank ? ' ' : ''}${word}`))
+    : (key(read(hasColon ? word : `${word}: 0`)) ?? value(read(word)))
 
   function key(trial: Tree): Slot | null {
     const place = inventory(trial).places.find(({ entry }) => entry.key === stand)

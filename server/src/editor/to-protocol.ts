@@ -22,9 +22,15 @@ export const toRange = (tree: Tree, { start, end }: Span): Range => ({
 
 export const toOffset = (tree: Tree, position: Position): number => offsetAt(startsOf(tree), position, tree.text)
 
-export const toSpan = (tree: Tree, { start, end }: Range): Span => ({ start: toOffset(tree, start), end: toOffset(tree, end) })
+export const toSpan = (tree: Tree, { start, end }: Range): Span => ({
+  start: toOffset(tree, start),
+  end: toOffset(tree, end),
+})
 
-export const toTextEdit = (tree: Tree, { span, text }: Edit): TextEdit => ({ range: toRange(tree, span), newText: text })
+export const toTextEdit = (tree: Tree, { span, text }: Edit): TextEdit => ({
+  range: toRange(tree, span),
+  newText: text,
+})
 
 const severities: Readonly<Record<Severity, 1 | 2 | 3 | 4>> = { error: 1, warning: 2, information: 3, hint: 4 }
 const unnecessary = 1
@@ -62,4 +68,8 @@ export function toMarkup(client: Client, markdown: string): MarkupContent {
 export const escaped = (text: string) => text.replace(/[\\`*_{}[\]<>#|~]/g, '\\$&')
 
 const plainText = (markdown: string) =>
-  markdown.replace(/\*\*/g, '').replace(/(?<!\\)_/g, '').replace(/ {2}\n/g, '\n').replace(/\\([\\`*_{}[\]<>#|~])/g, '$1')
+  markdown
+    .replace(/\*\*/g, '')
+    .replace(/(?<!\\)_/g, '')
+    .replace(/ {2}\n/g, '\n')
+    .replace(/\\([\\`*_{}[\]<>#|~])/g, '$1')

@@ -32,4 +32,3 @@ export interface Library {
   /** Grows with every change; caches compare it. */
   readonly version: number
 }
-

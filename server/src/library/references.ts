@@ -22,7 +22,8 @@ const known = new WeakMap<FieldInfo, boolean>()
 function mentions(info: FieldInfo): boolean {
   const before = known.get(info)
   if (before !== undefined) return before
-  const answer = info.type === 'reference' || (info.item ? mentions(info.item) : false) || (info.fields ?? []).some(mentions)
+  const answer =
+    info.type === 'reference' || (info.item ? mentions(info.item) : false) || (info.fields ?? []).some(mentions)
   known.set(info, answer)
   return answer
 }

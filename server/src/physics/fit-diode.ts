@@ -23,7 +23,7 @@ export interface Ratings {
 
 export type Fit = { readonly ok: true; readonly params: DiodeModel } | { readonly ok: false; readonly why: string }
 
-/** Diode ideality of recombination in three-particle collisions, the lowest a silicon diode can have. (domain: from memory) */
+/** Diode ideality of recombination in three-particle collisions, the lowest a silicon diode can have (from memory). */
 export const lowestIdeality = 2 / 3
 
 /** Series resistance may change by this share per kelvin; metal has 0.004. A steeper slope is not believed. */
@@ -52,8 +52,8 @@ export function fitDiode(r: Ratings): Fit {
   if (why !== null) return { ok: false, why }
   const stretch = Math.sqrt(r.pmax / (r.vmp * r.imp))
   const anchors = { vmp: r.vmp * stretch, imp: r.imp * stretch, voc: r.voc, isc: r.isc }
-  const unstretched = whyNoKnee(anchors)
-  if (unstretched !== null) return { ok: false, why: unstretched }
+  const whyNotStretched = whyNoKnee(anchors)
+  if (whyNotStretched !== null) return { ok: false, why: whyNotStretched }
 
   const delta = (1 - r.beta * stcKelvin) / (50.1 - r.alpha * stcKelvin)
   const thermal = r.cells === null ? null : r.cells * boltzmannVolt * stcKelvin
@@ -107,7 +107,7 @@ const percent = (share: number) => `${(100 * share).toFixed(1)} %`
 const tooSharp = (thermal: number | null) =>
   thermal === null
     ? 'the knee of the curve is sharper than that of any diode'
-    : 'the knee of the curve is sharper than that of a diode with ideality 2/3, the lowest silicon can have'
+    : 'the knee of the curve is sharper than so many cells in series can have, with ideality 2/3 or more'
 
 /** The solution with the largest `a` up to a start that has no negative resistance; null where there is none down to the lowest. */
 function largestIdeality(anchors: Anchors, start: number, lowest: number): Solution | null {

@@ -65,7 +65,7 @@ function scanDecimal(text: string, at: number): Scanned | null {
 /** Which sign parts the decimals: the last one, where the others part thousands. null: it is no number at all. */
 function decimalSign(digits: string): { sign: '.' | ',' | ''; ambiguous?: true } | null {
   const signs = digits.replace(/\d/g, '')
-  if (signs === '' || signs === '.') return { sign: signs as '' | '.' }
+  if (signs === '' || signs === '.') return { sign: signs }
   if (signs === ',') return /^[1-9]\d{0,2},\d{3}$/.test(digits) ? { sign: ',', ambiguous: true } : { sign: ',' }
   if (/^\d{1,3}(,\d{3})+$/.test(digits) || /^\d{1,3}(\.\d{3})+$/.test(digits)) return { sign: '' }
   if (/^\d{1,3}(,\d{3})+\.\d*$/.test(digits)) return { sign: '.' }

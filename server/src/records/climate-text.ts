@@ -2,7 +2,11 @@ import type { ClimateOfWeather } from './epw.ts'
 import { spelledScalar } from '../text/spelling.ts'
 
 /** A climate record as text, ready to be written to a `.climate.yaml` file. `source` says where the numbers come from. */
-export function climateText(climate: Omit<ClimateOfWeather, 'longitude' | 'hours'> & { readonly longitude?: number }, source: string, comments: readonly string[] = []): string {
+export function climateText(
+  climate: Omit<ClimateOfWeather, 'longitude' | 'hours'> & { readonly longitude?: number },
+  source: string,
+  comments: readonly string[] = [],
+): string {
   const list = (values: readonly number[], decimals: number) => `[${values.map((v) => round(v, decimals)).join(', ')}]`
   return [
     ...comments.map((line) => `# ${line}`),

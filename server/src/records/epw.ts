@@ -40,28 +40,46 @@ export function readEpw(text: string): EpwReading {
     return wrong(0, 'An EPW file begins with a LOCATION line; this one does not.')
   const [latitude, longitude] = [Number(location[6]), Number(location[7])]
   if (!inside(latitude, 90) || !inside(longitude, 180))
-    return wrong(0, `The LOCATION line gives latitude "${location[6] ?? ''}" and longitude "${location[7] ?? ''}", which are no place on earth.`)
+    return wrong(
+      0,
+      `The LOCATION line gives latitude "${location[6] ?? ''}" and longitude "${location[7] ?? ''}", which are no place on earth.`,
+    )
   const days = new Map<string, Day>()
   for (let i = 8; i < lines.length; i++) {
     const line = lines[i]!
     if (line.trim() === '') continue
     const cells = line.split(',')
-    const [month, day, air, global] = [column.month, column.day, column.air, column.global].map((c) => Number(cells[c] ?? NaN))
+    const [month, day, air, global] = [column.month, column.day, column.air, column.global].map((c) =>
+      Number(cells[c] ?? NaN),
+    )
     if (!(month! >= 1 && month! <= 12 && day! >= 1 && day! <= 31) || Number.isNaN(air) || Number.isNaN(global))
-      return wrong(i, `Line ${i + 1} is no hour of an EPW file: month, day, air temperature or global radiation is no number.`)
+      return wrong(
+        i,
+        `Line ${i + 1} is no hour of an EPW file: month, day, air temperature or global radiation is no number.`,
+      )
     gather(days, month!, day!, air!, global!)
   }
   const months = Array.from({ length: 12 }, (_, m) => [...days.values()].filter((d) => d.month === m + 1))
-  const thin = months.findIndex((m) => m.filter((d) => d.sunHours === 24).length < leastDays || m.filter((d) => d.airHours > 0).length < leastDays)
-  if (thin >= 0) return wrong(lines.length - 1, `Month ${thin + 1} has fewer than ${leastDays} whole days of sun and temperature.`)
-  const mean = (pick: (day: Day) => number, use: (day: Day) => boolean) => months.map((m) => average(m.filter(use).map(pick)))
+  const thin = months.findIndex(
+    (m) => m.filter((d) => d.sunHours === 24).length < leastDays || m.filter((d) => d.airHours > 0).length < leastDays,
+  )
+  if (thin >= 0)
+    return wrong(lines.length - 1, `Month ${thin + 1} has fewer than ${leastDays} whole days of sun and temperature.`)
+  const mean = (pick: (day: Day) => number, use: (day: Day) => boolean) =>
+    months.map((m) => average(m.filter(use).map(pick)))
   const withAir = (d: Day) => d.airHours > 0
   return {
     climate: {
-      name: [location[1], location[3]].map((s) => s?.trim()).filter(Boolean).join(', '),
+      name: [location[1], location[3]]
+        .map((s) => s?.trim())
+        .filter(Boolean)
+        .join(', '),
       latitude,
       longitude,
-      sun: mean((d) => d.sun / 1000, (d) => d.sunHours === 24),
+      sun: mean(
+        (d) => d.sun / 1000,
+        (d) => d.sunHours === 24,
+      ),
       meanHigh: mean((d) => d.high, withAir),
       meanLow: mean((d) => d.low, withAir),
       coldest: Math.min(...[...days.values()].filter(withAir).map((d) => d.low)),

@@ -8,17 +8,7 @@ export interface FieldInfo {
   readonly title: string
   readonly description: string
   readonly type:
-    | 'quantity'
-    | 'text'
-    | 'choice'
-    | 'integer'
-    | 'number'
-    | 'boolean'
-    | 'date'
-    | 'group'
-    | 'list'
-    | 'map'
-    | 'reference'
+    'quantity' | 'text' | 'choice' | 'integer' | 'number' | 'boolean' | 'date' | 'group' | 'list' | 'map' | 'reference'
   readonly required?: true
   readonly examples?: readonly string[]
   /** How a datasheet calls it: Voc. */

@@ -20,7 +20,10 @@ export function hazardsOf(tree: Tree): HazardsFound {
   return {
     findings: [
       ...found.map(({ facts, hazard }) =>
-        finding(facts, hazard, hazard.message, { related: hazard.related, corrections: hazard.mends.map((mend) => ({ ...mend, pointer: hazard.pointer })) }),
+        finding(facts, hazard, hazard.message, {
+          related: hazard.related,
+          corrections: hazard.mends.map((mend) => ({ ...mend, pointer: hazard.pointer })),
+        }),
       ),
       ...rest.map(({ message, span }) => finding(reading.syntax, { pointer: '', span }, message)),
     ],

@@ -37,7 +37,9 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
       case 'group':
         return group(f, node)
       case 'list':
-        return node?.kind === 'list' ? node.items.map((item) => read(f.item as FieldInfo, item)).filter((x) => x !== undefined) : []
+        return node?.kind === 'list'
+          ? node.items.map((item) => read(f.item as FieldInfo, item)).filter((x) => x !== undefined)
+          : []
       case 'map':
         return node?.kind === 'map' ? map(f, node) : {}
       case 'reference':
@@ -110,4 +112,9 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   }
 }
 
-const text = (node: ScalarNode): Field<string> => ({ pointer: node.pointer, text: node.text, value: node.text, span: node.span })
+const text = (node: ScalarNode): Field<string> => ({
+  pointer: node.pointer,
+  text: node.text,
+  value: node.text,
+  span: node.span,
+})

@@ -22,14 +22,24 @@ export function readFile(path: string, text: string, currency?: string): ReadFil
   const hazards = hazardsOf(tree)
   const info = schemas[what.kind]
   const empty = { record: {}, fields: new Map(), findings: [] as Finding[] }
-  const { record, fields, findings } = info ? readRecord(info, tree.root, { tree, spoiled: hazards.spoiled, currency }) : empty
+  const { record, fields, findings } = info
+    ? readRecord(info, tree.root, { tree, spoiled: hazards.spoiled, currency })
+    : empty
   const unreadable = tree.root === null && hazards.findings.length > 0
   const nothing = tree.root === null && !unreadable
   const readFindings = [
     ...hazards.findings,
     ...(unreadable ? [] : schemaFindings(what.kind, tree, hazards.swallowed)),
     ...findings,
-    ...(nothing ? [finding(reading.missingField, { pointer: '', span: { start: 0, end: 0 } }, `The ${what.kind} record is empty.`)] : []),
+    ...(nothing
+      ? [
+          finding(
+            reading.missingField,
+            { pointer: '', span: { start: 0, end: 0 } },
+            `The ${what.kind} record is empty.`,
+          ),
+        ]
+      : []),
   ]
   return { path, ...what, tree, record, fields, readFindings } as ReadFile
 }

@@ -31,7 +31,8 @@ export function schemaFindings(kind: RecordKind, tree: Tree, swallowed: Readonly
  * they need neither a format nor a name.
  */
 function* inlineComplaints(info: FieldInfo, node: Node | null, swallowed: ReadonlySet<string>): Generator<Complaint> {
-  if (node?.kind === 'list' && info.item) for (const item of node.items) yield* inlineComplaints(info.item, item, swallowed)
+  if (node?.kind === 'list' && info.item)
+    for (const item of node.items) yield* inlineComplaints(info.item, item, swallowed)
   if (node?.kind !== 'map') return
   if (info.type === 'reference' && info.record) {
     const validate = validators[info.record]
@@ -52,7 +53,8 @@ export function explain(complaint: Complaint, root: FieldInfo, tree: Tree): Find
   const { instancePath: pointer, keyword, params } = complaint
   const node = nodeAtPointer(tree, pointer) ?? null
   const field = infoAt(root, pointer)
-  const info = node?.kind === 'map' && field?.type === 'reference' && field.record ? (schemas[field.record] ?? field) : field
+  const info =
+    node?.kind === 'map' && field?.type === 'reference' && field.record ? (schemas[field.record] ?? field) : field
   const entry = entryAtPointer(tree, pointer)
   const place = { pointer, span: node?.span ?? entry?.keySpan ?? { start: 0, end: 0 } }
   const name = info ? nameOf(info) : pointer
@@ -81,39 +83,75 @@ export function explain(complaint: Complaint, root: FieldInfo, tree: Tree): Find
       return finding(reading.wrongText, place, `${name} "${typed}" is not written as ${expected(info)}.`)
     case 'minimum':
     case 'maximum':
-      return finding(reading.outOfRange, place, `${name} ${typed} is ${keyword === 'minimum' ? 'below' : 'above'} ${String(params.limit)}.`)
+      return finding(
+        reading.outOfRange,
+        place,
+        `${name} ${typed} is ${keyword === 'minimum' ? 'below' : 'above'} ${String(params.limit)}.`,
+      )
     case 'minItems':
     case 'maxItems': {
       const has = node?.kind === 'list' ? node.items.length : 0
-      return finding(reading.outOfRange, place, `${name} has ${has} values, where ${String(params.limit)} are expected.`)
+      return finding(
+        reading.outOfRange,
+        place,
+        `${name} has ${has} values, where ${String(params.limit)} are expected.`,
+      )
     }
     default:
       return finding(reading.wrongKind, place, `${name} does not fit: ${keyword} ${JSON.stringify(params)}.`)
   }
 }
 
-function unknownField(key: string, node: Node | null, info: FieldInfo | null, root: FieldInfo, tree: Tree): Finding | null {
+function unknownField(
+  key: string,
+  node: Node | null,
+  info: FieldInfo | null,
+  root: FieldInfo,
+  tree: Tree,
+): Finding | null {
   const entry = node?.kind === 'map' ? node.entries.find((e) => e.key === key) : undefined
   if (!entry) return null
   const place = { pointer: entry.pointer, span: entry.keySpan }
   const here = (info?.fields ?? []).map((f) => f.key)
   const present = new Set(node?.kind === 'map' ? node.entries.map((e) => e.key) : [])
   const home = homeOf(key, root)
-  const near = nearest(key, here.filter((k) => !present.has(k)))
+  const near = nearest(
+    key,
+    here.filter((k) => !present.has(k)),
+  )
   if (home !== null && !near) {
     const where = home === '' ? 'at the left margin' : `under ${home}`
-    return finding(reading.misplacedField, place, `${key} stands ${info?.key ? `under ${info.key}` : 'at the left margin'}; it belongs ${where}.`)
+    return finding(
+      reading.misplacedField,
+      place,
+      `${key} stands ${info?.key ? `under ${info.key}` : 'at the left margin'}; it belongs ${where}.`,
+    )
   }
   const mean = near ? ` Did you mean ${near}?` : ''
   const corrections = near
-    ? [{ pointer: entry.pointer, text: near, why: 'the nearest known field', certainty: 'guess' as const, edits: [renameKey(tree, entry.pointer, near)] }]
+    ? [
+        {
+          pointer: entry.pointer,
+          text: near,
+          why: 'the nearest known field',
+          certainty: 'guess' as const,
+          edits: [renameKey(tree, entry.pointer, near)],
+        },
+      ]
     : []
-  return finding(reading.unknownField, place, `${key} is no field of ${info?.key || 'this record'}, so it is not read.${mean}`, { corrections })
+  return finding(
+    reading.unknownField,
+    place,
+    `${key} is no field of ${info?.key || 'this record'}, so it is not read.${mean}`,
+    { corrections },
+  )
 }
 
 /** Where a key belongs when it is a known field of exactly one other group; '' for the top level. */
 function homeOf(key: string, root: FieldInfo): string | null {
-  const homes = [root, ...(root.fields ?? []).filter((f) => f.type === 'group')].filter((g) => g.fields?.some((f) => f.key === key))
+  const homes = [root, ...(root.fields ?? []).filter((f) => f.type === 'group')].filter((g) =>
+    g.fields?.some((f) => f.key === key),
+  )
   return homes.length === 1 ? homes[0]!.key : null
 }
 
@@ -163,7 +201,10 @@ function expected(info: FieldInfo | null): string {
       return `year-month-day${example}`
     case 'group':
     case 'map':
-      return `a group of fields (${(info.fields ?? []).slice(0, 4).map((f) => f.key).join(', ')})`
+      return `a group of fields (${(info.fields ?? [])
+        .slice(0, 4)
+        .map((f) => f.key)
+        .join(', ')})`
     case 'list':
       return 'a list'
     case 'boolean':

@@ -39,7 +39,10 @@ export function arrayCable(system: ResolvedSystem, array: ResolvedArray): CableF
 
 /** Sum of prices; null where one is missing or in another currency. */
 export function total(
-  parts: readonly { readonly amount: { readonly value: number; readonly quantity: { readonly unit: string } } | undefined; readonly count: number }[],
+  parts: readonly {
+    readonly amount: { readonly value: number; readonly quantity: { readonly unit: string } } | undefined
+    readonly count: number
+  }[],
 ): Price | null {
   const currency = parts[0]?.amount?.quantity.unit
   if (!currency || parts.some(({ amount }) => amount?.quantity.unit !== currency)) return null

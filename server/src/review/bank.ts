@@ -25,7 +25,8 @@ export interface Bank {
 export function bankOf({ battery, system }: ResolvedSystem): Bank | null {
   const record = battery?.record
   const { chemistry, nominal_voltage: nominal, capacity } = record ?? {}
-  if (!record || !chemistry || !nominal || !capacity?.amount || nominal.value <= 0 || capacity.amount.value <= 0) return null
+  if (!record || !chemistry || !nominal || !capacity?.amount || nominal.value <= 0 || capacity.amount.value <= 0)
+    return null
   const facts = chemistries[chemistry.value]
   const series = system.battery.in_series?.value ?? 1
   const parallel = system.battery.in_parallel?.value ?? 1
@@ -68,10 +69,14 @@ export function allChargeCurrent(system: ResolvedSystem, bank: Bank): number {
 /** Current of all loads at once [A], the inverter's from the battery's side. */
 export function allLoadCurrent({ system }: ResolvedSystem, bank: Bank): number {
   const efficiency = inverterEfficiency(system.inverter.efficiency?.value)
-  return sum(system.loads, ({ power, supply }) => (power?.value ?? 0) / (supply?.value === 'ac' ? efficiency : 1)) / bank.voltage
+  return (
+    sum(system.loads, ({ power, supply }) => (power?.value ?? 0) / (supply?.value === 'ac' ? efficiency : 1)) /
+    bank.voltage
+  )
 }
 
 /** As typed, or what is usual (common practice, no source). */
-export const inverterEfficiency = (typed: number | undefined): number => (typed && typed > 0 ? Math.min(1, typed) : 0.88)
+export const inverterEfficiency = (typed: number | undefined): number =>
+  typed && typed > 0 ? Math.min(1, typed) : 0.88
 
 const sum = <T>(parts: readonly T[], of: (part: T) => number) => parts.reduce((total, part) => total + of(part), 0)

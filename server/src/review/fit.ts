@@ -32,21 +32,23 @@ export function layOut(system: ResolvedSystem, surface: Surface): readonly Laid[
   const area = (p: ResolvedPanels) => sizeOf(p)!.length * sizeOf(p)!.width
   let { keepOut } = shape
   let taken = false
-  return [...kinds].sort((a, b) => area(b) - area(a)).map((panels) => {
-    const size = sizeOf(panels)!
-    const wanted = countOf(panels)
-    const { places, proven } = packPanels({ ...shape, keepOut }, size, wanted)
-    const laid = places.map(({ x_m: x, y_m: y, turned }) => ({
-      x: x - shape.gap,
-      y: y - shape.gap,
-      length: (turned ? size.width : size.length) + 2 * shape.gap,
-      width: (turned ? size.length : size.width) + 2 * shape.gap,
-    }))
-    keepOut = [...keepOut, ...laid]
-    const result = { panels, places, wanted, proven: proven && !taken }
-    taken ||= places.length > 0
-    return result
-  })
+  return [...kinds]
+    .sort((a, b) => area(b) - area(a))
+    .map((panels) => {
+      const size = sizeOf(panels)!
+      const wanted = countOf(panels)
+      const { places, proven } = packPanels({ ...shape, keepOut }, size, wanted)
+      const laid = places.map(({ x_m: x, y_m: y, turned }) => ({
+        x: x - shape.gap,
+        y: y - shape.gap,
+        length: (turned ? size.width : size.length) + 2 * shape.gap,
+        width: (turned ? size.length : size.width) + 2 * shape.gap,
+      }))
+      keepOut = [...keepOut, ...laid]
+      const result = { panels, places, wanted, proven: proven && !taken }
+      taken ||= places.length > 0
+      return result
+    })
 }
 
 function sizeOf({ panel }: ResolvedPanels): { readonly length: number; readonly width: number } | null {

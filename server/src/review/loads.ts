@@ -26,7 +26,10 @@ const second = 1 / 3600
 export function demandOf(resolved: ResolvedSystem): Demand {
   const { system } = resolved
   const voltage = bankOf(resolved)?.voltage ?? 12
-  const own = resolved.arrays.reduce((sum, { controller }) => sum + (controller?.record.self_consumption?.value ?? 0), 0)
+  const own = resolved.arrays.reduce(
+    (sum, { controller }) => sum + (controller?.record.self_consumption?.value ?? 0),
+    0,
+  )
   const efficiency = inverterEfficiency(system.inverter.efficiency?.value)
   const ac = system.loads.filter(({ supply }) => supply?.value === 'ac')
   const { standby, hours } = system.inverter
@@ -34,7 +37,7 @@ export function demandOf(resolved: ResolvedSystem): Demand {
   const days = (month: number, weekday: number): DayEnergy => {
     const on = ac.length === 0 || ac.some((use) => share(use, month, weekday) > 0)
     const loads = system.loads.reduce(
-      (sum, use) => sum + (energy(use, month, weekday) / (use.supply?.value === 'ac' ? efficiency : 1)),
+      (sum, use) => sum + energy(use, month, weekday) / (use.supply?.value === 'ac' ? efficiency : 1),
       own * voltage * 24 + (on ? standbyDay : 0),
     )
     const other = system.other_sources.reduce((sum, use) => sum + energy(use, month, weekday), 0)

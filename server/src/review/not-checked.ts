@@ -6,7 +6,12 @@ import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
 
 /** What could not be looked at, and what is missing for it, in sentences. */
 export function notChecked(system: ResolvedSystem): readonly string[] {
-  return [...site(system), ...system.arrays.flatMap((array) => [...ofArray(array)]), ...surfaces(system), ...battery(system)]
+  return [
+    ...site(system),
+    ...system.arrays.flatMap((array) => [...ofArray(array)]),
+    ...surfaces(system),
+    ...battery(system),
+  ]
 }
 
 function* site(system: ResolvedSystem): Generator<string> {
@@ -23,7 +28,8 @@ function* ofArray({ entry, panels, controller }: ResolvedArray): Generator<strin
   const limits = controller?.record.input
   if (!controller) yield `${id}: voltage and current against the controller: no controller record.`
   else {
-    if (!limits?.max_voltage) yield `${id}: cold-day voltage against the controller: its maximum input voltage is not given.`
+    if (!limits?.max_voltage)
+      yield `${id}: cold-day voltage against the controller: its maximum input voltage is not given.`
     if (!limits?.max_short_circuit_current)
       yield `${id}: short-circuit current against the controller: its limit is not given.`
   }
@@ -38,7 +44,8 @@ function* ofArray({ entry, panels, controller }: ResolvedArray): Generator<strin
     if (!cold) yield `${id}: cold-day voltage: ${name} gives no Voc coefficient.`
     else if (cold.byTable)
       yield `${id}: ${name} gives no Voc coefficient; its cold-day voltage is by the table of US practice for crystalline silicon.`
-    if (!record.limits.system_voltage) yield `${id}: cold-day voltage against ${name}: its maximum system voltage is not given.`
+    if (!record.limits.system_voltage)
+      yield `${id}: cold-day voltage against ${name}: its maximum system voltage is not given.`
     if (!record.limits.series_fuse) yield `${id}: reverse current: ${name} gives no maximum series fuse.`
     if (!record.weight) yield `${id}: weight: ${name} gives none.`
   }
@@ -52,14 +59,17 @@ function* surfaces({ system, arrays }: ResolvedSystem): Generator<string> {
   for (const surface of system.surfaces)
     if (!shapeOf(surface)) yield `${surface.id?.value ?? 'surface'}: whether the panels fit: its size is not given.`
   const unplaced = arrays.flatMap(({ panels }) => panels).filter(({ entry }) => !entry.surface)
-  if (unplaced.length > 0) yield 'Fit, heat and tilt of panels for which no surface is named; they count as flat and mounted as usual.'
+  if (unplaced.length > 0)
+    yield 'Fit, heat and tilt of panels for which no surface is named; they count as flat and mounted as usual.'
 }
 
 function* battery(resolved: ResolvedSystem): Generator<string> {
   const { battery: own } = resolved.system
   if (!resolved.battery) yield 'Battery, autonomy and charge currents: no battery record.'
-  else if (!bankOf(resolved)) yield 'Battery, autonomy and charge currents: chemistry, voltage or capacity is not given.'
-  else if (!resolved.battery.record.charge.max_current) yield 'Charge current against the battery: its limit is not given.'
+  else if (!bankOf(resolved))
+    yield 'Battery, autonomy and charge currents: chemistry, voltage or capacity is not given.'
+  else if (!resolved.battery.record.charge.max_current)
+    yield 'Charge current against the battery: its limit is not given.'
   if (!own.cable.size || !own.cable.length) yield 'Battery cable: size or length is not given.'
   else if (!own.cable.insulation) yield 'Allowable current of the battery cable: its insulation rating is not given.'
   if (resolved.system.loads.length === 0) yield 'Balance of the year: no loads are given.'

@@ -30,7 +30,11 @@ export function pwmPower(system: ResolvedSystem, panels: ResolvedPanels, voltage
   const [beta, gamma] = [relative(c?.voc, voc), relative(c?.pmax, pmax)]
   if (!panel || !pmax || !vmp || !imp || !voc || !isc || beta === undefined || gamma === undefined) return null
   const ratings = { pmax: pmax.value, vmp: vmp.value, imp: imp.value, voc: voc.value, isc: isc.value, beta, gamma }
-  const fit = fitDiode({ ...ratings, alpha: relative(c?.isc, isc) ?? 0.0005, cells: panel.cells.in_series?.value ?? null })
+  const fit = fitDiode({
+    ...ratings,
+    alpha: relative(c?.isc, isc) ?? 0.0005,
+    cells: panel.cells.in_series?.value ?? null,
+  })
   if (!fit.ok) return null
   const rise = installedNoctRise[mountingOf(panel, siteAt(system, panels))]
   const cell = cellTemperature(20, 800, rossCoefficient(panel.noct.temperature?.value ?? assumedNoct, rise))

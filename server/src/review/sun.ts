@@ -59,12 +59,19 @@ export function facingOf({ surface }: ResolvedPanels, { system, climate }: Resol
 const energies = new WeakMap<SunHours, WeakMap<PowerTable, Map<string, Energy>>>()
 
 /** Energy of one panel through the year where it lies, before losses outside the panel; null where its sheet says too little. */
-export function energyOf(system: ResolvedSystem, panels: ResolvedPanels, plane = facingOf(panels, system)): Energy | null {
+export function energyOf(
+  system: ResolvedSystem,
+  panels: ResolvedPanels,
+  plane = facingOf(panels, system),
+): Energy | null {
   const sky = skyOf(system)
   const power = panels.panel && panelPower(panels.panel.record)
   if (!sky || !power || !panels.panel) return null
   const { record } = panels.panel
-  const k = rossCoefficient(record.noct.temperature?.value ?? assumedNoct, installedNoctRise[mountingOf(record, siteAt(system, panels))])
+  const k = rossCoefficient(
+    record.noct.temperature?.value ?? assumedNoct,
+    installedNoctRise[mountingOf(record, siteAt(system, panels))],
+  )
   const shading = Math.min(1, Math.max(0, panels.surface?.shading?.value ?? 0))
   const albedo = system.climate?.record.ground_reflection?.value ?? usualAlbedo
   const mount: Mount = { plane, k, shading, albedo, ar: reflection }

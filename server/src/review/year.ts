@@ -89,7 +89,12 @@ function arrayHours(system: ResolvedSystem, array: ResolvedArray, bank: Bank | n
   }
   if (!sum) return null
   const drop = (arrayCable(system, array)?.drop_pct ?? 0) / 100
-  const factor = usualLosses * (1 - Math.min(0.5, drop)) * (1 - planeLoss(system, array)) * controllerEfficiency(array) * clampShare(system, array, bank)
+  const factor =
+    usualLosses *
+    (1 - Math.min(0.5, drop)) *
+    (1 - planeLoss(system, array)) *
+    controllerEfficiency(array) *
+    clampShare(system, array, bank)
   const most = (array.controller?.record.output.max_current?.value ?? Infinity) * (bank?.charging ?? Infinity)
   return sum.map((watts) => Math.min(most, watts * factor))
 }

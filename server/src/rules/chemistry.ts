@@ -37,7 +37,9 @@ export const chemistries: Readonly<Record<Chemistry, ChemistryFacts>> = {
   nmc: facts('nmc', 'NMC', [3.6, 3.7], 1),
 }
 
-export const middle = ([low, high]: Band): number => (low + high) / 2
+export function middle([low, high]: Band): number {
+  return (low + high) / 2
+}
 
 /** Cells in series of one battery: as typed, or the number whose nominal voltage comes closest; undefined where none does. */
 export function cellsOf(battery: Battery): number | undefined {
@@ -46,7 +48,9 @@ export function cellsOf(battery: Battery): number | undefined {
   if (!chemistry || !nominal || nominal.value <= 0) return undefined
   const { cell } = chemistries[chemistry.value]
   const count = Math.round(nominal.value / middle(cell))
-  return count >= 1 && cell[0] * 0.98 <= nominal.value / count && nominal.value / count <= cell[1] * 1.02 ? count : undefined
+  return count >= 1 && cell[0] * 0.98 <= nominal.value / count && nominal.value / count <= cell[1] * 1.02
+    ? count
+    : undefined
 }
 
 /** Charge voltage of one battery: as typed, else what is usual for its chemistry; undefined where neither is known. */

@@ -12,5 +12,13 @@ function dayNumber(date: string): number | undefined {
   if (y === undefined || m === undefined || d === undefined || m < 1 || m > 12 || d < 1 || d > 31) return undefined
   const year = m > 2 ? y : y - 1
   const month = (m + 9) % 12
-  return 365 * year + Math.floor(year / 4) - Math.floor(year / 100) + Math.floor(year / 400) + Math.floor((month * 306 + 5) / 10) + d - 1
+  return (
+    365 * year +
+    Math.floor(year / 4) -
+    Math.floor(year / 100) +
+    Math.floor(year / 400) +
+    Math.floor((month * 306 + 5) / 10) +
+    d -
+    1
+  )
 }

@@ -6,7 +6,9 @@ export const percent = (share: number): string => `${Number((100 * share).toPrec
 /** A deviation from 1: `4.2 % above`. */
 export function offBy(ratio: number): string {
   const by = Math.abs(ratio - 1)
-  return by >= 1 ? `${Number(ratio.toPrecision(2))} times` : `${Number((100 * by).toPrecision(2))} % ${ratio > 1 ? 'above' : 'below'}`
+  return by >= 1
+    ? `${Number(ratio.toPrecision(2))} times`
+    : `${Number((100 * by).toPrecision(2))} % ${ratio > 1 ? 'above' : 'below'}`
 }
 
 /** ` (-0.58 %/°C)` behind a coefficient that was typed in volts, amperes or watts per degree; nothing behind a relative one. */

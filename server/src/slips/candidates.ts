@@ -24,10 +24,27 @@ const sides: readonly number[] = [at.length, at.width]
 
 /** Decimals that such a value is printed with where the record has no other like it. */
 const usualDecimals: Readonly<Record<number, number>> = {
-  [at.pmax]: 0, [at.vmp]: 1, [at.imp]: 2, [at.voc]: 1, [at.isc]: 2, [at.efficiency]: 1, [at.length]: 0, [at.width]: 0,
-  [at.gamma]: 2, [at.beta]: 2, [at.alpha]: 3, [at.noct]: 0, [at.noctPmax]: 1, [at.noctVmp]: 1, [at.noctImp]: 2,
+  [at.pmax]: 0,
+  [at.vmp]: 1,
+  [at.imp]: 2,
+  [at.voc]: 1,
+  [at.isc]: 2,
+  [at.efficiency]: 1,
+  [at.length]: 0,
+  [at.width]: 0,
+  [at.gamma]: 2,
+  [at.beta]: 2,
+  [at.alpha]: 3,
+  [at.noct]: 0,
+  [at.noctPmax]: 1,
+  [at.noctVmp]: 1,
+  [at.noctImp]: 2,
 }
-const alike: readonly (readonly number[])[] = [[at.vmp, at.voc, at.noctVmp], [at.imp, at.isc, at.noctImp], [at.gamma, at.beta]]
+const alike: readonly (readonly number[])[] = [
+  [at.vmp, at.voc, at.noctVmp],
+  [at.imp, at.isc, at.noctImp],
+  [at.gamma, at.beta],
+]
 
 /** What one field says, taken apart. */
 interface Place extends Printed {
@@ -45,7 +62,7 @@ export function candidates(evidence: Evidence, frame: Frame, suspects: readonly 
     ...suspects.flatMap((place) => {
       const p = read[place]
       if (place === at.cells) return cellCounts(frame)
-      return p ? [...texts(p), ...units(p, frame), ...rows(p), ...computed(p, frame)] : []
+      return p ? [...texts(p), ...units(p, frame, read), ...rows(p), ...computed(p, frame)] : []
     }),
     ...swaps(read, suspects),
   ]
@@ -61,7 +78,9 @@ function placeOf(evidence: Evidence, place: number): Place | undefined {
   const decimals = others.flatMap((p) => {
     const other = evidence.readings[pointers[p]!]
     const parts = other && takeApart(other.text)
-    return parts && isAbsolute(other.text) === isAbsolute(reading.text) && parts.number.includes('.') ? [decimalsOf(parts.number)] : []
+    return parts && isAbsolute(other.text) === isAbsolute(reading.text) && parts.number.includes('.')
+      ? [decimalsOf(parts.number)]
+      : []
   })
   const usual = decimals.length > 0 ? Math.max(...decimals) : usualDecimals[place]!
   return { ...printed, place, text: reading.text, factor, decimals: Math.min(usual, 3) }
@@ -69,32 +88,25 @@ function placeOf(evidence: Evidence, place: number): Place | undefined {
 
 const volts: readonly number[] = [at.vmp, at.voc, at.noctVmp]
 
-/** A printed form with another count of decimals than its like is less likely; volts lose a last zero. */
+/** A printed form with another count of decimals than its like is less likely; volts lose a last zero, but not both. */
 function form(p: Place, number: string): number {
   const more = decimalsOf(number) - p.decimals
   if (more === 0) return 0
-  if (more < 0) return volts.includes(p.place) ? 0.7 * more : 1.5 * more
-  return p.place === at.alpha ? -1 * more : more === 1 && decimalsOf(p.number) > p.decimals ? -1 : -2.5 * more
+  if (more < 0) return volts.includes(p.place) ? (number.includes('.') ? -0.7 : -3) : 1.5 * more
+  return p.place === at.alpha ? -more : more === 1 && decimalsOf(p.number) > p.decimals ? -1 : -2.5 * more
 }
 
-/** Half a step of the printed form, as a share: the chance of just this printed value. */
-const step = (number: string) => -decimalsOf(number) * Math.LN10 - Math.log(Math.abs(Number(number)))
-
 function simple(p: Place, number: string, why: string, chance: number): Candidate {
-  const gain = form(p, number) - form(p, p.number) * 0.5
-  const raw = coefficients.includes(p.place) || p.place === at.noct
-  const width = raw ? (decimalsOf(p.number) - decimalsOf(number)) * Math.LN10 : step(number) - step(p.number)
+  const gain = Math.min(3, form(p, number) - form(p, p.number))
   const power = p.place === at.pmax && p.factor === 1 ? roundPower(number) - roundPower(p.number) : 0
   return {
     places: [p.place],
     values: [Number(number) * p.factor],
     texts: [number + p.rest],
     why,
-    prior: chance + Math.min(0, gain) + clamp(width) + power,
+    prior: chance + gain + power,
   }
 }
-
-const clamp = (x: number) => Math.max(-5, Math.min(5, x))
 
 /** Power classes come in steps of 5 W (98 % of the listed open ratings). */
 const roundPower = (number: string) => (Number(number) % 5 === 0 ? 0 : Number(number) < 100 ? -0.5 : -1.5)
@@ -102,33 +114,65 @@ const roundPower = (number: string) => (Number(number) % 5 === 0 ? 0 : Number(nu
 const texts = (p: Place): Candidate[] =>
   edits(p.number, p.decimals, volts.includes(p.place) ? 1 : 0)
     .filter(({ kind }) => kind !== 'sign lost' || coefficients.includes(p.place))
-    .map((e) => simple(p, e.number, e.kind === 'sign lost' ? 'minus sign lost' : e.kind === 'point moved' ? 'decimal point moved' : e.kind === 'point dropped' ? 'decimal point dropped' : e.kind === 'neighbouring key' ? 'neighbouring key hit' : e.kind, (e.kind === 'sign lost' ? kind - Math.log(2) : one) + e.chance))
+    .map((e) =>
+      simple(
+        p,
+        e.number,
+        e.kind === 'sign lost'
+          ? 'minus sign lost'
+          : e.kind === 'point moved'
+            ? 'decimal point moved'
+            : e.kind === 'point dropped'
+              ? 'decimal point dropped'
+              : e.kind === 'neighbouring key'
+                ? 'neighbouring key hit'
+                : e.kind,
+        (e.kind === 'sign lost' ? kind - Math.log(2) : one) + e.chance,
+      ),
+    )
 
-function units(p: Place, { values }: Frame): Candidate[] {
+function units(p: Place, { values }: Frame, read: readonly (Place | undefined)[]): Candidate[] {
   if (sides.includes(p.place)) {
     const now = metres(p.rest)
+    const other = read[p.place === at.length ? at.width : at.length]
+    const chance = kind - Math.log(6) - (other && other.rest === p.rest ? 2.5 : 0)
     return now === undefined
       ? []
       : (['mm', 'cm', 'm', 'in'] as const).flatMap((unit) => {
           const factor = metres(unit)!
-          return factor === now ? [] : [{ places: [p.place], values: [Number(p.number) * factor], texts: [`${p.number} ${unit}`], why: `${p.rest.trim() || 'mm'} typed for ${unit}`, prior: kind - Math.log(6) }]
+          return factor === now
+            ? []
+            : [
+                {
+                  places: [p.place],
+                  values: [Number(p.number) * factor],
+                  texts: [`${p.number} ${unit}`],
+                  why: `${p.rest.trim() || 'mm'} typed for ${unit}`,
+                  prior: chance,
+                },
+              ]
         })
   }
   const number = Number(p.number)
   const ways: Candidate[] = []
   const restore = (n: number, why: string, chance: number, decimals = p.decimals) =>
-    ways.push({ ...simple(p, n.toFixed(decimals), why, 0), prior: chance })
+    ways.push(simple(p, n.toFixed(decimals), why, chance))
   if (p.rest.includes('%') && Math.abs(number) < 1) {
-    if (p.place === at.gamma || p.place === at.beta || p.place === at.efficiency) restore(100 * number, 'a fraction typed as percent', kind - Math.log(3))
+    if (p.place === at.gamma || p.place === at.beta || p.place === at.efficiency)
+      restore(100 * number, 'a fraction typed as percent', kind - Math.log(3))
     else if (p.place === at.alpha) restore(100 * number, 'a fraction typed as percent', one - 2)
   }
   if (coefficients.includes(p.place) && p.rest.includes('%')) {
     const of = values[p.place === at.gamma ? at.pmax : p.place === at.beta ? at.voc : at.isc]!
     const unit = p.place === at.gamma ? 'W' : p.place === at.beta ? 'V' : 'A'
     const chance = p.place === at.beta ? kind : kind - 3
-    for (const [factor, prefix, less] of [[1, '', 0], [1e-3, 'm', 1.5]] as const) {
+    for (const [factor, prefix, less] of [
+      [1, '', 0],
+      [1e-3, 'm', 1.5],
+    ] as const) {
       const share = (100 * number * factor) / of
-      if (Number.isFinite(share) && Math.abs(share) >= 0.5 * 10 ** -p.decimals) restore(share, `${prefix}${unit}/°C for the module typed as percent`, chance - less)
+      if (Number.isFinite(share) && Math.abs(share) >= 0.5 * 10 ** -p.decimals)
+        restore(share, `${prefix}${unit}/°C for the module typed as percent`, chance - less)
     }
   }
   if ((p.place === at.imp || p.place === at.isc || p.place === at.noctImp) && p.rest.trim() === 'A' && number >= 30)
@@ -144,7 +188,7 @@ function rows(p: Place): Candidate[] {
   const value = Number(p.number) / share
   const number = p.place === at.pmax ? String(Math.round(value / 5) * 5) : value.toFixed(2)
   if (Number(number) === 0) return []
-  return [{ ...simple(p, number, 'the value at NOCT typed', 0), prior: kind - Math.log(3) - 1.5 }]
+  return [simple(p, number, 'the value at NOCT typed', kind - Math.log(3) - 1.5)]
 }
 
 /** What the arithmetic of the other fields asks for, for slips that change a value in any other way. */
@@ -154,9 +198,10 @@ function computed(p: Place, frame: Frame): Candidate[] {
   const has = (...places: number[]) => places.every((place) => frame.present[place])
   const ways: Candidate[] = []
   const restore = (n: number, decimals: number, why: string, chance: number) => {
-    if (Number.isFinite(n) && n > 0 && Number(n.toFixed(decimals)) > 0) ways.push({ ...simple(p, n.toFixed(decimals), why, 0), prior: chance })
+    if (Number.isFinite(n) && n > 0 && Number(n.toFixed(decimals)) > 0)
+      ways.push(simple(p, n.toFixed(decimals), why, chance))
   }
-  const other = kind - Math.log(5) - 3.5
+  const other = kind - Math.log(5) - 4.5
   if (p.place === at.pmax && p.factor === 1 && has(at.vmp, at.imp)) {
     const product = v[at.vmp]! * v[at.imp]!
     for (const n of [5 * Math.round(product / 5), Math.round(product)]) restore(n, 0, 'Vmp times Imp', other)
@@ -172,16 +217,32 @@ function computed(p: Place, frame: Frame): Candidate[] {
 function cellCounts({ values, counted }: Frame): Candidate[] {
   if (!counted) return []
   const typed = values[at.cells]!
-  const to = (n: number, why: string, prior: number): Candidate => ({ places: [at.cells], values: [n], texts: [String(n)], why, prior })
+  const to = (n: number, why: string, prior: number): Candidate => ({
+    places: [at.cells],
+    values: [n],
+    texts: [String(n)],
+    why,
+    prior,
+  })
   return [
-    ...[36, 48, 54, 60, 66, 72, 96].filter((n) => n !== typed).map((n) => to(n, 'another usual cell count', kind - Math.log(6))),
-    ...[32, 33, 40, 44, 50, 55, 64, 78, 80, 84, 88, 108, 120, 128].filter((n) => n !== typed).map((n) => to(n, 'another cell count', kind - 4)),
+    ...[36, 48, 54, 60, 66, 72, 96]
+      .filter((n) => n !== typed)
+      .map((n) => to(n, 'another usual cell count', kind - Math.log(6))),
+    ...[32, 33, 40, 44, 50, 55, 64, 78, 80, 84, 88, 108, 120, 128]
+      .filter((n) => n !== typed)
+      .map((n) => to(n, 'another cell count', kind - 4)),
     ...(typed % 2 === 0 ? [to(typed / 2, 'half-cells counted twice', kind - 0.5)] : []),
   ]
 }
 
 function swaps(read: readonly (Place | undefined)[], suspects: readonly number[]): Candidate[] {
-  const pairs = [[at.voc, at.vmp, 0], [at.isc, at.imp, 0], [at.gamma, at.beta, 0], [at.vmp, at.imp, -3], [at.beta, at.alpha, -3]] as const
+  const pairs = [
+    [at.voc, at.vmp, 0],
+    [at.isc, at.imp, 0],
+    [at.gamma, at.beta, 0],
+    [at.vmp, at.imp, -3],
+    [at.beta, at.alpha, -3],
+  ] as const
   return pairs.flatMap(([a, b, less]) => {
     const [p, q] = [read[a], read[b]]
     if (!p || !q || !(suspects.includes(a) || suspects.includes(b)) || p.number === q.number) return []

@@ -25,7 +25,9 @@ export function frameOf(evidence: Evidence, group: GroupCalibration, countsCells
   const absolute = readings.map((r) => r !== undefined && isAbsolute(r.text))
   const counted = countsCells && present[at.cells]!
   const partial = { group, values, halves, present, absolute, counted }
-  const known = Array.from({ length: coordinates }, (_, c) => (c === coordinate.cells ? counted : sources[c]!.every((p) => present[p])))
+  const known = Array.from({ length: coordinates }, (_, c) =>
+    c === coordinate.cells ? counted : sources[c]!.every((p) => present[p]),
+  )
   const roundings = sources.map((places, c) =>
     c === coordinate.cells ? 0 : places.reduce((sum, p) => sum + rounding(partial, p), 0),
   )
@@ -138,7 +140,17 @@ const anyArea: Mixture = [
   [0.3, Math.log(0.9), 0.9],
 ]
 
-const usualCounts: Readonly<Record<number, number>> = { 60: 0.3, 72: 0.3, 36: 0.06, 54: 0.06, 48: 0.03, 66: 0.06, 96: 0.06, 78: 0.02, 80: 0.02 }
+const usualCounts: Readonly<Record<number, number>> = {
+  60: 0.3,
+  72: 0.3,
+  36: 0.06,
+  54: 0.06,
+  48: 0.03,
+  66: 0.06,
+  96: 0.06,
+  78: 0.02,
+  80: 0.02,
+}
 
 /** How likely the shape is: cell area, sides, cell count. */
 export function shapeLog({ group, present, counted }: Frame, v: Float64Array): number {
@@ -147,7 +159,10 @@ export function shapeLog({ group, present, counted }: Frame, v: Float64Array): n
   const length = ln(v[at.length]!)
   const width = ln(v[at.width]!)
   sum += mixtureLog(group.aspect, Math.abs(length - width)) + (length < width ? -2 : 0)
-  return sum + (counted ? mixtureLog(group.cellArea, length + width - ln(v[at.cells]!)) : mixtureLog(anyArea, length + width))
+  return (
+    sum +
+    (counted ? mixtureLog(group.cellArea, length + width - ln(v[at.cells]!)) : mixtureLog(anyArea, length + width))
+  )
 }
 
 const y = new Float64Array(coordinates)
@@ -167,7 +182,9 @@ export function strains(frame: Frame): { readonly gains: Float64Array; readonly 
   const pull = new Float64Array(coordinates)
   const now = coreLog(frame.core, y, pull)
   const whole = pulls(frame.core, y, pull)
-  const gains = Float64Array.from(pull, (one, c) => (frame.core.tightness[c] ? logWithout(frame.core, whole, one) - now : 0))
+  const gains = Float64Array.from(pull, (one, c) =>
+    frame.core.tightness[c] ? logWithout(frame.core, whole, one) - now : 0,
+  )
   return { gains, z: pull }
 }
 
@@ -178,7 +195,7 @@ export function identityGains(frame: Frame): Float64Array {
     if (![...plus, ...minus].every((p) => frame.present[p])) return 0
     const held = new Float64Array(frame.values)
     const product = plus.reduce((all, p) => all * held[p]!, i === 1 ? 1000 : 1)
-    held[minus[0]!] = product
+    held[minus[0]] = product
     return Math.max(0, identityLog(frame, i, held) - identityLog(frame, i, frame.values))
   })
 }

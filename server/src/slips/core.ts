@@ -23,19 +23,24 @@ export type Joint = Pick<GroupCalibration, 'mean' | 'covariance' | 'regular' | '
 
 const nu = 5
 const oddScale = 4
+const oddNu = 9
 
 /** @param roundings variance of each coordinate by rounding of the printed number */
 export function coreOf(group: Joint, present: readonly boolean[], roundings: readonly number[]): Core {
   const chosen = usable(present)
   const rows = chosen.map((factors) =>
-    Float64Array.from({ length: coordinates }, (_, c) => factors.reduce((sum, f, i) => (f ? sum + f * features[i]![c]! : sum), 0)),
+    Float64Array.from({ length: coordinates }, (_, c) =>
+      factors.reduce((sum, f, i) => (f ? sum + f * features[i]![c]! : sum), 0),
+    ),
   )
   const mean = Float64Array.from(chosen, (factors) => factors.reduce((sum, f, i) => sum + f * group.mean[i]!, 0))
   const spread = chosen.map((p, i) =>
     Float64Array.from(chosen, (q, j) => {
       let sum = 0
-      for (let a = 0; a < p.length; a++) if (p[a]) for (let b = 0; b < q.length; b++) if (q[b]) sum += group.covariance[a]![b]!
-      for (let c = 0; c < coordinates; c++) if (rows[i]![c] && rows[j]![c]) sum += rows[i]![c]! * rows[j]![c]! * roundings[c]!
+      for (let a = 0; a < p.length; a++)
+        if (p[a]) for (let b = 0; b < q.length; b++) if (q[b]) sum += group.covariance[a]![b]!
+      for (let c = 0; c < coordinates; c++)
+        if (rows[i]![c] && rows[j]![c]) sum += rows[i]![c]! * rows[j]![c]! * roundings[c]!
       return sum
     }),
   )
@@ -43,7 +48,8 @@ export function coreOf(group: Joint, present: readonly boolean[], roundings: rea
   const tightness = Float64Array.from({ length: coordinates }, (_, c) => {
     let sum = 0
     for (let i = 0; i < rows.length; i++)
-      if (rows[i]![c]) for (let j = 0; j < rows.length; j++) if (rows[j]![c]) sum += rows[i]![c]! * inverse[i]![j]! * rows[j]![c]!
+      if (rows[i]![c])
+        for (let j = 0; j < rows.length; j++) if (rows[j]![c]) sum += rows[i]![c]! * inverse[i]![j]! * rows[j]![c]!
     return sum
   })
   const d = rows.length
@@ -54,7 +60,10 @@ export function coreOf(group: Joint, present: readonly boolean[], roundings: rea
     halfLogDet: -halfLogDet,
     tightness,
     logRegular: Math.log(group.regular) + logNorm(d),
-    logOdd: Float64Array.from(group.odd, (share) => Math.log(share) + logNorm(d - 1) + wideNorm),
+    logOdd: Float64Array.from(
+      group.odd,
+      (share) => Math.log(share) + logNorm(d - 1) + logNorm(1, oddNu) - Math.log(oddScale),
+    ),
   }
 }
 
@@ -95,13 +104,19 @@ export function coreLog(core: Core, y: Float64Array, z: Float64Array): number {
 }
 
 /** The parts of the mixture as logarithms: nothing odd, and each coordinate odd. The array is used again by the next call. */
-export function coreParts(core: Core, y: Float64Array, z: Float64Array): { readonly regular: number; readonly odd: Float64Array } {
+export function coreParts(
+  core: Core,
+  y: Float64Array,
+  z: Float64Array,
+): { readonly regular: number; readonly odd: Float64Array } {
   const d = core.rows.length
   const whole = pulls(core, y, z)
   for (let c = 0; c < coordinates; c++) {
     const square = z[c]! * z[c]!
     parts[c] = core.tightness[c]
-      ? core.logOdd[c]! + logTail(Math.max(0, whole - square), d - 1) - 1.5 * Math.log1p(square / (2 * oddScale * oddScale))
+      ? core.logOdd[c]! +
+        logTail(Math.max(0, whole - square), d - 1) -
+        ((oddNu + 1) / 2) * Math.log1p(square / (oddNu * oddScale * oddScale))
       : -Infinity
   }
   return { regular: core.logRegular + logTail(whole, d), odd: parts }
@@ -115,12 +130,9 @@ export const logWithout = (core: Core, whole: number, z: number): number =>
 
 const logTail = (square: number, d: number) => (-(nu + d) / 2) * Math.log1p(square / nu)
 
-/** Of a t with two degrees of freedom and `oddScale`. */
-const wideNorm = Math.log(1 / (2 * Math.SQRT2 * oddScale))
-
 /** ln Γ((ν + d)/2) − ln Γ(ν/2) − d/2 ln(ν π), by the recurrence of Γ. */
-function logNorm(d: number): number {
-  return logGamma((nu + d) / 2) - logGamma(nu / 2) - (d / 2) * Math.log(nu * Math.PI)
+function logNorm(d: number, freedom = nu): number {
+  return logGamma((freedom + d) / 2) - logGamma(freedom / 2) - (d / 2) * Math.log(freedom * Math.PI)
 }
 
 /** For half-integers from 1/2. */

@@ -52,7 +52,8 @@ const put = (text: string, at: number, count: number, what: string) => text.slic
 function swapped(text: string, add: Add): void {
   const chance = -Math.log(Math.max(1, text.length - 2))
   for (let i = 0; i + 1 < text.length; i++)
-    if (digit(text[i]) && digit(text[i + 1]) && text[i] !== text[i + 1]) add('digits swapped', put(text, i, 2, text[i + 1]! + text[i]!), chance)
+    if (digit(text[i]) && digit(text[i + 1]) && text[i] !== text[i + 1])
+      add('digits swapped', put(text, i, 2, text[i + 1]! + text[i]!), chance)
 }
 
 function dropped(text: string, add: Add): void {
@@ -71,7 +72,8 @@ function doubled(text: string, add: Add): void {
 function neighbouring(text: string, add: Add): void {
   for (let i = 0; i < text.length; i++)
     for (let d = 0; d < 10; d++)
-      if (digit(text[i]) && beside[d]!.includes(text[i]!)) add('neighbouring key', put(text, i, 1, String(d)), -Math.log(text.length * beside[d]!.length))
+      if (digit(text[i]) && beside[d]!.includes(text[i]!))
+        add('neighbouring key', put(text, i, 1, String(d)), -Math.log(text.length * beside[d]!.length))
 }
 
 function pointDropped(text: string, add: Add): void {
@@ -81,7 +83,14 @@ function pointDropped(text: string, add: Add): void {
 }
 
 function pointMoved(text: string, decimals: number, atLeast: number, add: Add): void {
-  for (const [power, chance] of [[1, -0.7], [-1, -0.7], [2, -3], [-2, -3], [3, -4], [-3, -4]] as const) {
+  for (const [power, chance] of [
+    [1, -0.7],
+    [-1, -0.7],
+    [2, -3],
+    [-2, -3],
+    [3, -4],
+    [-3, -4],
+  ] as const) {
     const places = Math.max(0, decimalsOf(text) - power)
     const exact = (Number(text) * 10 ** power).toFixed(places)
     if (!/[1-9]/.test(exact)) continue

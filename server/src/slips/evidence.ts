@@ -57,8 +57,26 @@ export const at = {
   cells: 15,
 } as const
 
-const names = ['Pmax', 'Vmp', 'Imp', 'Voc', 'Isc', 'the printed efficiency', 'the length', 'the width', 'the Pmax coefficient']
-const moreNames = ['the Voc coefficient', 'the Isc coefficient', 'NOCT', 'Pmax at NOCT', 'Vmp at NOCT', 'Imp at NOCT', 'the cell count']
+const names = [
+  'Pmax',
+  'Vmp',
+  'Imp',
+  'Voc',
+  'Isc',
+  'the printed efficiency',
+  'the length',
+  'the width',
+  'the Pmax coefficient',
+]
+const moreNames = [
+  'the Voc coefficient',
+  'the Isc coefficient',
+  'NOCT',
+  'Pmax at NOCT',
+  'Vmp at NOCT',
+  'Imp at NOCT',
+  'the cell count',
+]
 const allNames = [...names, ...moreNames]
 
 /** The field in plain words. */

@@ -1,6 +1,6 @@
 import { calibration as calibrated } from './calibration.generated.ts'
 import type { Calibration, Group } from './calibration.ts'
-import { candidates, coherenceWith, type Candidate } from './candidates.ts'
+import { candidates, coherenceWith } from './candidates.ts'
 import { coherence, frameOf, identities, identityGains, shapeGain, sources, strains, type Frame } from './coherence.ts'
 import { pointers, type Evidence } from './evidence.ts'
 import { unknown } from './unknown.ts'
@@ -19,12 +19,6 @@ export function findSlip(evidence: Evidence, calibration: Calibration = calibrat
     score: coherenceWith(frame, candidate) + candidate.prior - base,
   }))
   return judge(evidence, tried)
-}
-
-export interface Tried {
-  readonly candidate: Candidate
-  /** Logarithm of its chance against that of the record as typed being right, before the odds of any slip at all. */
-  readonly score: number
 }
 
 const crystalline = ['mono', 'perc', 'topcon', 'hjt', 'back-contact']

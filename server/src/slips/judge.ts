@@ -1,14 +1,14 @@
 import { pointers, nameOf, type Evidence } from './evidence.ts'
-import type { Tried } from './find-slip.ts'
+import type { Tried } from './tried.ts'
 import type { Mending, SlipVerdict } from './verdict.ts'
 
 /** Logarithm of the odds, before looking, that a record has no slip; set where true records stay quiet. */
-const quiet = 0
-const offered = 0.35
+const quiet = 4
+const offered = 0.25
 
 /** Weighs what was tried: no slip, one that can be named, or a field that is wrong in an unknown way. */
 export function judge(evidence: Evidence, tried: readonly Tried[]): SlipVerdict {
-  const sorted = [...tried].sort((a, b) => b.score - a.score)
+  const sorted = joined(tried).sort((a, b) => b.score - a.score)
   const top = sorted[0]
   if (!top) return { kind: 'consistent' }
   const total = sorted.reduce((sum, { score }) => sum + Math.exp(score - top.score), 0)
@@ -16,8 +16,12 @@ export function judge(evidence: Evidence, tried: readonly Tried[]): SlipVerdict 
   if (odds <= 0) return { kind: 'consistent' }
   const share = (score: number) => Math.exp(score - top.score) / total
   const byPlace = new Map<number, number>()
-  for (const { candidate, score } of sorted) byPlace.set(candidate.places[0]!, (byPlace.get(candidate.places[0]!) ?? 0) + share(score))
-  const places = [...byPlace].sort((a, b) => b[1] - a[1]).filter(([, s], i) => i === 0 || s > 0.02).map(([place]) => place)
+  for (const { candidate, score } of sorted)
+    byPlace.set(candidate.places[0]!, (byPlace.get(candidate.places[0]!) ?? 0) + share(score))
+  const places = [...byPlace]
+    .sort((a, b) => b[1] - a[1])
+    .filter(([, s], i) => i === 0 || s > 0.02)
+    .map(([place]) => place)
   const exact = sorted.filter(({ candidate }) => candidate.texts.length > 0)
   const best = exact.find(({ candidate }) => candidate.places[0] === places[0])
   const text = (place: number) => evidence.readings[pointers[place]!]?.text ?? ''
@@ -43,4 +47,20 @@ export function judge(evidence: Evidence, tried: readonly Tried[]): SlipVerdict 
 function mending({ candidate: { places, texts, why } }: Tried, certainty: number): Mending {
   const also = texts.slice(1).map((text, i) => ({ pointer: pointers[places[i + 1]!]!, text }))
   return { pointer: pointers[places[0]!]!, text: texts[0]!, ...(also.length > 0 && { also }), why, certainty }
+}
+
+/** The same correction by several ways counts once, with their sum. */
+function joined(tried: readonly Tried[]): Tried[] {
+  const byText = new Map<string, Tried>()
+  for (const one of tried) {
+    const { places, texts } = one.candidate
+    const key = texts.length > 0 ? `${places.join()} ${texts.join()}` : `${places.join()}`
+    const other = byText.get(key)
+    if (!other) byText.set(key, one)
+    else {
+      const [more, less] = one.score > other.score ? [one, other] : [other, one]
+      byText.set(key, { ...more, score: more.score + Math.log1p(Math.exp(less.score - more.score)) })
+    }
+  }
+  return [...byText.values()]
 }

@@ -26,7 +26,11 @@ export function oddShares(
       const key = present.join()
       const core = cores.get(key) ?? coreOf(group, present, new Array<number>(coordinates).fill(0))
       cores.set(key, core)
-      const parts = coreParts(core, Float64Array.from(point, (v) => (Number.isNaN(v) ? 0 : v)), z)
+      const parts = coreParts(
+        core,
+        Float64Array.from(point, (v) => (Number.isNaN(v) ? 0 : v)),
+        z,
+      )
       const top = Math.max(parts.regular, ...parts.odd)
       const shares = [parts.regular, ...parts.odd].map((p) => Math.exp(p - top))
       const total = shares.reduce((a, b) => a + b, 0)

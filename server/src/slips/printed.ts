@@ -11,7 +11,8 @@ export function takeApart(text: string): Printed | null {
   return { number: (match[1] ? '-' : '') + match[2]!.replace(',', '.'), rest: match[3]!.trimEnd() }
 }
 
-export const decimalsOf = (number: string): number => (number.includes('.') ? number.length - 1 - number.indexOf('.') : 0)
+export const decimalsOf = (number: string): number =>
+  number.includes('.') ? number.length - 1 - number.indexOf('.') : 0
 
 /** A coefficient per module (V/K, mV/°C, W/K) and not a share. */
 export const isAbsolute = (text: string): boolean => /[WVA]\s*\/\s*[°]?\s*[CKF]/.test(text)

@@ -21,7 +21,8 @@ export function unknown(frame: Frame, suspects: readonly number[]): readonly Can
       const raw = place === at.gamma || place === at.beta || place === at.alpha ? 0.01 : place === at.noct ? 1 : 0
       const value = frame.values[place]!
       if (!raw && !(Math.abs(shift) < 3)) return []
-      const range = raw === 1 ? 20 : raw ? 0.4 : Math.abs(shift) < 0.15 ? 0.24 : 3
+      const usual = raw === 1 ? 20 : raw ? 0.4 : 0.24
+      const range = usual * (1 + ((2 * shift) / usual) ** 2)
       return [
         {
           places: [place],

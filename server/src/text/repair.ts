@@ -87,7 +87,7 @@ function openQuote(_: string, { start }: Span): Mask[] {
 
 /** A line without a colon is a key without a value: its last letter becomes the colon. */
 function keyWithoutColon(text: string, { start, end }: Span, all: readonly SyntaxProblem[]): Mask[] | null {
-  if (text[start] === undefined || /[\s,[\]{}"']/.test(text[start]!)) return null
+  if (text[start] === undefined || /[\s,[\]{}"']/.test(text[start])) return null
   const line = lineAround(text, start)
   if (all.some((other) => other.span.start === start && other.code === 'BLOCK_IN_FLOW')) {
     return end <= line.end ? null : [{ at: line.end, character: ',' }]

@@ -36,5 +36,17 @@ export function derive(definition: Derived, panel: Panel, site: Site): Value {
   const value = Number.isFinite(result) ? result : null
   const why = value === null && missing.length === 0 ? ['a physical result from these inputs'] : missing
   const text = value === null ? 'not known' : formatIn(value, unit)
-  return { id, label, value, unit, text, formula, inputs, missing: why, source, uncertainty: definition.uncertainty ?? null, at }
+  return {
+    id,
+    label,
+    value,
+    unit,
+    text,
+    formula,
+    inputs,
+    missing: why,
+    source,
+    uncertainty: definition.uncertainty ?? null,
+    at,
+  }
 }

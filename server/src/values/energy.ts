@@ -3,11 +3,29 @@ import { panelYear } from './panel-year.ts'
 
 const source =
   'hour by hour: sky Hay and Davies (1980), face Martin and Ruiz (2001), cell temperature Ross (1981), power De Soto et al. (2006)'
-const uncertainty = 'about ±10 % from one year to the next, and what wiring, controller, dirt and shade take is not in it'
+const uncertainty =
+  'about ±10 % from one year to the next, and what wiring, controller, dirt and shade take is not in it'
 
-const months = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December']
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+]
 
-const input = (name: string, unit: string, pick: (year: { months: readonly number[]; total: number }) => number): Input => ({
+const input = (
+  name: string,
+  unit: string,
+  pick: (year: { months: readonly number[]; total: number }) => number,
+): Input => ({
   missing: 'the climate of a place (site.climate in wattproof.yaml) and the Pmax coefficient',
   find(panel, site) {
     const year = panelYear(panel, site)

@@ -23,7 +23,8 @@ export const weight = measured('weight', 'kg', (p) => p.weight)
 export const frameWeight: Input = { ...measured('frame weight', 'kg', (p) => p.mounting_frame.weight), optional: true }
 export const cells: Input = {
   missing: 'cells in series',
-  find: ({ cells: { in_series: n } }) => n && { name: 'cells', value: n.value, unit: '1', text: n.text, pointer: n.pointer },
+  find: ({ cells: { in_series: n } }) =>
+    n && { name: 'cells', value: n.value, unit: '1', text: n.text, pointer: n.pointer },
 }
 export const price: Input = {
   missing: 'price',
@@ -31,17 +32,31 @@ export const price: Input = {
 }
 
 /** Relative coefficient of Pmax; an absolute one is divided by Pmax. */
-export const gamma = coefficient('Pmax coefficient', (p) => p.temperature_coefficients.pmax, (p) => p.stc.pmax)
+export const gamma = coefficient(
+  'Pmax coefficient',
+  (p) => p.temperature_coefficients.pmax,
+  (p) => p.stc.pmax,
+)
 /** Relative coefficient of Voc; an absolute one is divided by Voc. */
-export const beta = coefficient('Voc coefficient', (p) => p.temperature_coefficients.voc, (p) => p.stc.voc)
+export const beta = coefficient(
+  'Voc coefficient',
+  (p) => p.temperature_coefficients.voc,
+  (p) => p.stc.voc,
+)
 
-function coefficient(name: string, pick: (p: Panel) => Measure | undefined, base: (p: Panel) => Field | undefined): Input {
+function coefficient(
+  name: string,
+  pick: (p: Panel) => Measure | undefined,
+  base: (p: Panel) => Field | undefined,
+): Input {
   return {
     missing: name,
     find(panel) {
       const field = pick(panel)
       const value = relative(field, base(panel))
-      return field && value !== undefined ? { name, value, unit: '1/K', text: field.text, pointer: field.pointer } : undefined
+      return field && value !== undefined
+        ? { name, value, unit: '1/K', text: field.text, pointer: field.pointer }
+        : undefined
     },
   }
 }
@@ -55,11 +70,23 @@ export function relative(coefficient: Measure | undefined, base: Field | undefin
 
 export const hottest: Input = {
   missing: 'hottest air',
-  find: (_, site) => ({ name: 'T hot', value: site.hottest, unit: 'degC', text: formatIn(site.hottest, 'degC'), pointer: null }),
+  find: (_, site) => ({
+    name: 'T hot',
+    value: site.hottest,
+    unit: 'degC',
+    text: formatIn(site.hottest, 'degC'),
+    pointer: null,
+  }),
 }
 export const coldest: Input = {
   missing: 'coldest air',
-  find: (_, site) => ({ name: 'T cold', value: site.coldest, unit: 'degC', text: formatIn(site.coldest, 'degC'), pointer: null }),
+  find: (_, site) => ({
+    name: 'T cold',
+    value: site.coldest,
+    unit: 'degC',
+    text: formatIn(site.coldest, 'degC'),
+    pointer: null,
+  }),
 }
 
 /** NOCT as typed, or the median of the open ratings. */

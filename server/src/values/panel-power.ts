@@ -29,9 +29,21 @@ function work({ stc: { pmax, vmp, imp, voc, isc }, temperature_coefficients: c, 
   const beta = relative(c.voc, voc)
   if (vmp && imp && voc && isc && beta !== undefined) {
     const alpha = relative(c.isc, isc) ?? usualAlpha
-    const ratings = { pmax: pmax.value, vmp: vmp.value, imp: imp.value, voc: voc.value, isc: isc.value, alpha, beta, gamma }
+    const ratings = {
+      pmax: pmax.value,
+      vmp: vmp.value,
+      imp: imp.value,
+      voc: voc.value,
+      isc: isc.value,
+      alpha,
+      beta,
+      gamma,
+    }
     const fit = fitDiode({ ...ratings, cells: cells.in_series?.value ?? null })
     if (fit.ok) return { table: powerTable(fit.params), model: 'single-diode model of the sheet' }
   }
-  return { table: linearPowerTable(pmax.value, gamma), model: 'linear in sun and temperature, since no diode fits the sheet' }
+  return {
+    table: linearPowerTable(pmax.value, gamma),
+    model: 'linear in sun and temperature, since no diode fits the sheet',
+  }
 }

@@ -37,7 +37,12 @@ export function climateHours(climate: Climate): SunHours | null {
   const { latitude, sun, air } = climate
   const whole = latitude && [sun, air.mean_high, air.mean_low].every((list) => list.length === 12)
   const [high, low] = [air.mean_high, air.mean_low].map((list) => list.map((t) => t.value))
-  const days = whole ? meanSunDays(latitude.value, sun.map((s) => 1000 * s.value)) : []
+  const days = whole
+    ? meanSunDays(
+        latitude.value,
+        sun.map((s) => 1000 * s.value),
+      )
+    : []
   const hours = whole ? sunHours(latitude.value, days, { high: high!, low: low! }) : null
   known.set(climate, hours)
   return hours

@@ -11,5 +11,6 @@ export const pmaxHot: Derived = {
   uncertainty: 'about ±2 % from the cell temperature alone',
   at: '/temperature_coefficients/pmax',
   needs: [pmax, gamma, hottest, noct, mountingRise],
-  compute: (p, g, air, noctTyped, rise) => p * (1 + g * (cellTemperature(air, 1000, rossCoefficient(noctTyped, rise)) - 25)),
+  compute: (p, g, air, noctTyped, rise) =>
+    p * (1 + g * (cellTemperature(air, 1000, rossCoefficient(noctTyped, rise)) - 25)),
 }

@@ -18,7 +18,9 @@ export function warrantedEnergy(panel: Panel, site: Site): InputShown | undefine
 
 /** The output warranty as years at full power: each step's years times its share. */
 function fullYears({ warranty: { output } }: Panel): number {
-  const steps = output.flatMap(({ years, at_least: share }) => (years && share ? [{ until: years.value, share: share.value }] : []))
+  const steps = output.flatMap(({ years, at_least: share }) =>
+    years && share ? [{ until: years.value, share: share.value }] : [],
+  )
   let from = 0
   let sum = 0
   for (const { until, share } of steps.sort((a, b) => a.until - b.until)) {

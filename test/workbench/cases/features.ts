@@ -86,7 +86,7 @@ export async function hintsFollowTheirSettings() {
   const before = await soon(
     'hints',
     () => hintsOf(document),
-    (hints) => hints.some((hint) => /17\.1\s?%/.test(hint)),
+    (hints) => hints.some((hint) => /17\.1\d*\s%/.test(hint)),
   )
   holds(before.includes('kg'), `no unit behind the bare weight: ${before.join(' | ')}`)
   holds(

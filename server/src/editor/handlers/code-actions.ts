@@ -1,4 +1,10 @@
-import { CodeActionKind, type CodeAction, type Diagnostic, type TextEdit, type WorkspaceEdit } from 'vscode-languageserver'
+import {
+  CodeActionKind,
+  type CodeAction,
+  type Diagnostic,
+  type TextEdit,
+  type WorkspaceEdit,
+} from 'vscode-languageserver'
 import type { Correction, Finding } from '../../findings/finding.ts'
 import { alternatives } from '../../quantities/format.ts'
 import type { Measure } from '../../records/field.ts'
@@ -11,7 +17,12 @@ import { toTextEdit } from '../to-protocol.ts'
 import { acceptance, removal } from './accept.ts'
 
 /** Mends, acceptances, other units, and everything at once that may be mended without a person looking. */
-export function codeActions(here: Here, span: Span, diagnostics: readonly Diagnostic[], only?: readonly string[]): CodeAction[] {
+export function codeActions(
+  here: Here,
+  span: Span,
+  diagnostics: readonly Diagnostic[],
+  only?: readonly string[],
+): CodeAction[] {
   const wants = (kind: string) => !only || only.some((one) => kind === one || kind.startsWith(`${one}.`))
   const findings = here.checked.findings.filter((one) => one.span.start <= span.end && span.start <= one.span.end)
   return [
@@ -22,7 +33,9 @@ export function codeActions(here: Here, span: Span, diagnostics: readonly Diagno
 }
 
 function quickFixes(here: Here, finding: Finding, all: readonly Diagnostic[]): CodeAction[] {
-  const diagnostics = all.filter(({ code, data }) => code === finding.rule && (!data || (data as Finding).pointer === finding.pointer))
+  const diagnostics = all.filter(
+    ({ code, data }) => code === finding.rule && (!data || (data as Finding).pointer === finding.pointer),
+  )
   const about = { kind: CodeActionKind.QuickFix, diagnostics }
   const { corrections } = finding
   return [
@@ -53,7 +66,8 @@ function allSafe(here: Here): CodeAction[] {
   const safe: Edit[] = []
   for (const { corrections } of here.checked.findings) {
     const mend = corrections.find(({ certainty }) => certainty === 'same')
-    if (mend && mend.edits.every((one) => safe.every((other) => isApart(one.span, other.span)))) safe.push(...mend.edits)
+    if (mend && mend.edits.every((one) => safe.every((other) => isApart(one.span, other.span))))
+      safe.push(...mend.edits)
   }
   if (safe.length === 0) return []
   return [{ title: 'Mend all that keeps its meaning', kind: fixAll, edit: edit(here, safe) }]
@@ -62,9 +76,12 @@ function allSafe(here: Here): CodeAction[] {
 const isApart = (a: Span, b: Span) => !isWithin(a, b.start) && !isWithin(a, b.end) && !isWithin(b, a.start)
 
 function edit({ uri, checked, client }: Here, edits: Correction['edits']): WorkspaceEdit {
-  return changes(uri, edits.map((one) => toTextEdit(checked.tree, one)), client.documentChanges)
+  return changes(
+    uri,
+    edits.map((one) => toTextEdit(checked.tree, one)),
+    client.documentChanges,
+  )
 }
 
 const changes = (uri: string, edits: TextEdit[], versioned: boolean): WorkspaceEdit =>
   versioned ? { documentChanges: [{ textDocument: { uri, version: null }, edits }] } : { changes: { [uri]: edits } }
-

@@ -7,10 +7,13 @@ import { toRange } from '../to-protocol.ts'
 /** In a comment: the rules that can be accepted, those that found something on this line first. */
 export function acceptItems({ checked: { tree, findings } }: Here, offset: number): CompletionItem[] {
   const comment = tree.comments.find(({ span }) => span.start < offset && offset <= span.end + 1)
-  const [, word, rule] = (comment && /^#+\s*(?:.*;\s+)?((?:accept\s+)?([\w-]*))$/.exec(tree.text.slice(comment.span.start, offset))) ?? []
+  const [, word, rule] =
+    (comment && /^#+\s*(?:.*;\s+)?((?:accept\s+)?([\w-]*))$/.exec(tree.text.slice(comment.span.start, offset))) ?? []
   if (word === undefined || rule === undefined) return []
   const line = lineAround(tree.text, offset)
-  const here = new Set(findings.filter(({ span }) => line.start <= span.start && span.start <= line.end).map((one) => one.rule))
+  const here = new Set(
+    findings.filter(({ span }) => line.start <= span.start && span.start <= line.end).map((one) => one.rule),
+  )
   const start = word.startsWith('accept') ? offset - rule.length : offset - word.length
   const lead = start === offset - word.length && !word.startsWith('accept ') ? 'accept ' : ''
   const range = toRange(tree, { start, end: offset })

@@ -16,12 +16,22 @@ export function fieldItems(here: Here, slot: Slot): CompletionItem[] {
 
 /** The one map that records have is by rule. */
 const rulesAsFields = ({ item }: FieldInfo): FieldInfo[] =>
-  item ? allFacts.flatMap(({ rules }) => rules.map(({ id, reason }) => ({ ...item, key: id, title: id, description: reason }))) : []
+  item
+    ? allFacts.flatMap(({ rules }) =>
+        rules.map(({ id, reason }) => ({ ...item, key: id, title: id, description: reason })),
+      )
+    : []
 
 function fieldItem({ checked, client }: Here, slot: Slot, field: FieldInfo, rank: number): CompletionItem {
   const key = slot.json ? JSON.stringify(field.key) : field.key
   const example = field.examples?.[0]
-  const rest = slot.hasColon ? '' : client.snippets ? `: ${valueSnippet(field, slot.json)}`.trimEnd() : isGroup(field) && !slot.flow ? ':' : ': '
+  const rest = slot.hasColon
+    ? ''
+    : client.snippets
+      ? `: ${valueSnippet(field, slot.json)}`.trimEnd()
+      : isGroup(field) && !slot.flow
+        ? ':'
+        : ': '
   return {
     label: field.key,
     kind: isGroup(field) ? CompletionItemKind.Struct : CompletionItemKind.Field,

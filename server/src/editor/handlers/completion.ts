@@ -21,7 +21,11 @@ function valueItems(here: Here, slot: Slot): CompletionItem[] {
   const { info } = slot
   switch (info.type) {
     case 'choice':
-      return words(here, slot, (info.choices ?? []).map(({ value, description }) => ({ label: value, documentation: description })))
+      return words(
+        here,
+        slot,
+        (info.choices ?? []).map(({ value, description }) => ({ label: value, documentation: description })),
+      )
     case 'boolean':
       return words(here, slot, [{ label: 'true' }, { label: 'false' }])
     case 'date':
@@ -47,8 +51,10 @@ function idsOf(here: Here, { info }: Slot): Word[] {
 
 /** Rules and fields of an acceptance; usual words where a list collects them. */
 function knownTexts({ checked }: Here, { pointer, info }: Slot): Word[] {
-  if (/^\/accepted\/\d+\/rule$/.test(pointer)) return allFacts.flatMap(({ rules }) => rules.map(({ id, reason }) => ({ label: id, documentation: reason })))
-  if (/^\/accepted\/\d+\/field$/.test(pointer)) return [...new Set(checked.findings.map((one) => one.pointer))].map((label) => ({ label }))
+  if (/^\/accepted\/\d+\/rule$/.test(pointer))
+    return allFacts.flatMap(({ rules }) => rules.map(({ id, reason }) => ({ label: id, documentation: reason })))
+  if (/^\/accepted\/\d+\/field$/.test(pointer))
+    return [...new Set(checked.findings.map((one) => one.pointer))].map((label) => ({ label }))
   return /\/\d+$/.test(pointer) ? (info.examples ?? []).map((label) => ({ label })) : []
 }
 
@@ -56,7 +62,10 @@ type Word = Pick<CompletionItem, 'label' | 'detail' | 'documentation' | 'kind'>
 
 function words(here: Here, slot: Slot, all: readonly Word[]): CompletionItem[] {
   return all.map((word, index) => {
-    const text = slot.json && word.label !== 'true' && word.label !== 'false' ? JSON.stringify(word.label) : spelledScalar(word.label, 'plain', slot.flow)
+    const text =
+      slot.json && word.label !== 'true' && word.label !== 'false'
+        ? JSON.stringify(word.label)
+        : spelledScalar(word.label, 'plain', slot.flow)
     return {
       kind: CompletionItemKind.EnumMember,
       ...word,
@@ -85,7 +94,9 @@ function unitItems(here: Here, slot: Slot): CompletionItem[] {
   }))
 }
 
-export const replacement = ({ checked }: Here, span: Span, newText: string) => ({ range: toRange(checked.tree, span), newText })
+export const replacement = ({ checked }: Here, span: Span, newText: string) => ({
+  range: toRange(checked.tree, span),
+  newText,
+})
 
 export const order = (index: number) => String(index).padStart(3, '0')
-

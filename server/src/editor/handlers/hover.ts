@@ -34,7 +34,9 @@ function reading(here: Here, { node, pointer, info }: Spot): string[] {
   if (node?.kind !== 'scalar') return []
   if (info?.type === 'reference' && info.record) {
     const known = here.library.byId(info.record, node.text, here.path)
-    return known.flatMap(({ path }) => here.check(path) ?? []).map((one) => `${escaped(titleOf(one))}: ${escaped(summaryOf(one))}`)
+    return known
+      .flatMap(({ path }) => here.check(path) ?? [])
+      .map((one) => `${escaped(titleOf(one))}: ${escaped(summaryOf(one))}`)
   }
   const { quantity } = (here.checked.fields.get(pointer) ?? {}) as Partial<Measure>
   if (!quantity) return []
@@ -48,15 +50,23 @@ function meaning(info: FieldInfo | null): string[] {
   return [escaped(info.description), ...(choices.length > 0 ? [choices.join('\n')] : [])]
 }
 
+/** Values that the field has a part in; those that cannot be known yet share one line. */
 function derived({ checked }: Here, pointer: string): string[] {
-  return checked.values().filter(({ inputs, at }) => at === pointer || inputs.some((one) => one.pointer === pointer)).map(explained)
+  const all = checked
+    .values()
+    .filter(({ inputs, at }) => at === pointer || inputs.some((one) => one.pointer === pointer))
+  const unknown = all.filter(({ value }) => value === null)
+  const lacking = unknown.map(({ label, missing }) => `- ${escaped(`${label}: ${missing.join(', ')} missing`)}`)
+  return [
+    ...all.filter(({ value }) => value !== null).map(explained),
+    ...(lacking.length > 0 ? [`Not known yet:\n\n${lacking.join('\n')}`] : []),
+  ]
 }
 
-function explained({ label, text, formula, inputs, missing, source, uncertainty }: Value): string {
+function explained({ label, text, formula, inputs, source, uncertainty }: Value): string {
   const from = inputs.map((one) => `${one.name} ${one.text}`).join(', ')
-  const lacks = missing.length > 0 ? `; still missing: ${missing.join(', ')}` : ''
   const off = uncertainty === null ? '' : ` Uncertainty: ${uncertainty}.`
-  return `**${escaped(label)} ${escaped(text)}** = ${escaped(formula)}  \n${escaped(`with ${from || 'nothing yet'}${lacks}. Source: ${source}.${off}`)}`
+  return `**${escaped(`${label} ${text}`)}** = ${escaped(formula)}  \n${escaped(`with ${from}. Source: ${source}.${off}`)}`
 }
 
 const doubt = ({ message, reason, source, rule }: Finding) =>

@@ -45,7 +45,17 @@ function unitHints({ checked: { fields, tree } }: Here): Placed[] {
   return [...(fields as ReadonlyMap<string, Partial<Measure>>).values()].flatMap(({ quantity, span }) => {
     if (!quantity?.unitDefaulted || !span || quantity.unit === '') return []
     const position = toPosition(tree, span.end)
-    return [{ at: span.end, hint: { position, label: quantity.unit, paddingLeft: true, tooltip: `read as ${quantity.unit}, the unit of a bare number here` } }]
+    return [
+      {
+        at: span.end,
+        hint: {
+          position,
+          label: quantity.unit,
+          paddingLeft: true,
+          tooltip: `read as ${quantity.unit}, the unit of a bare number here`,
+        },
+      },
+    ]
   })
 }
 
@@ -53,7 +63,10 @@ function unitHints({ checked: { fields, tree } }: Here): Placed[] {
 function derivedHints({ checked, uri }: Here): Placed[] {
   const { tree } = checked
   const lines = new Map<number, Placed>()
-  for (const value of checked.values().filter(({ id }) => id in words).sort(worth)) {
+  for (const value of checked
+    .values()
+    .filter(({ id }) => id in words)
+    .sort(worth)) {
     const node = value.value === null ? null : nodeAtPointer(tree, value.at)
     if (!node) continue
     const at = lineContentEnd(tree, node.span.end)
@@ -83,5 +96,8 @@ export function explainHint(here: Here, hint: InlayHint): InlayHint {
   const found = here.checked.values().find(({ id }) => id === value)
   if (!found) return hint
   const inputs = found.inputs.map((one) => `${one.name} ${one.text}`).join(', ')
-  return { ...hint, tooltip: `${found.label} ${found.text} = ${found.formula}\nwith ${inputs}\nSource: ${found.source}` }
+  return {
+    ...hint,
+    tooltip: `${found.label} ${found.text} = ${found.formula}\nwith ${inputs}\nSource: ${found.source}`,
+  }
 }

@@ -1,4 +1,12 @@
-import { ResponseError, ErrorCodes, type Range, type RenameFile, type TextDocumentEdit, type TextEdit, type WorkspaceEdit } from 'vscode-languageserver'
+import {
+  ResponseError,
+  ErrorCodes,
+  type Range,
+  type RenameFile,
+  type TextDocumentEdit,
+  type TextEdit,
+  type WorkspaceEdit,
+} from 'vscode-languageserver'
 import { recordOfPath } from '../../records/kinds.ts'
 import type { ReadFile } from '../../records/read-file.ts'
 import { replaceNode } from '../../text/edits.ts'
@@ -30,7 +38,11 @@ export function rename(here: Here, offset: number, newId: string): WorkspaceEdit
 }
 
 /** The edits that go with files being renamed by hand. */
-export function renamedFiles(workspace: Workspace, moved: readonly { from: string; to: string }[], uriOf: (path: string) => string): WorkspaceEdit | null {
+export function renamedFiles(
+  workspace: Workspace,
+  moved: readonly { from: string; to: string }[],
+  uriOf: (path: string) => string,
+): WorkspaceEdit | null {
   const edits = moved.flatMap(({ from, to }) => {
     const file = workspace.library.file(from)
     const next = recordOfPath(to)
@@ -43,10 +55,16 @@ export function renamedFiles(workspace: Workspace, moved: readonly { from: strin
 function onlyRecord(here: Here, offset: number): ReadFile {
   const [file, second] = recordsAt(here, offset)
   const id = referenceAt(here, offset)?.field.value
-  if (!file) throw refusal(id === undefined ? 'Only the id of a record can be renamed, where it is used or at the name in its file.' : `There is no record ${id}.`)
+  if (!file)
+    throw refusal(
+      id === undefined
+        ? 'Only the id of a record can be renamed, where it is used or at the name in its file.'
+        : `There is no record ${id}.`,
+    )
   if (second) throw refusal(`There are several records ${file.id}; rename the files first.`)
   if (file.kind === 'library') throw refusal('The settings of a library have a fixed name.')
-  if (!here.client.renameFiles) throw refusal('An id is a file name, and this editor cannot rename files for a language server.')
+  if (!here.client.renameFiles)
+    throw refusal('An id is a file name, and this editor cannot rename files for a language server.')
   return file
 }
 
@@ -56,11 +74,16 @@ function problemWith({ library }: Here, file: ReadFile, id: string): string | nu
   if (wrong) return `An id becomes a file name, and ${JSON.stringify(wrong)} cannot stand there.`
   const path = file.path.slice(0, -fileName(file.path).length) + id + fileName(file.path).slice(file.id.length)
   if (recordOfPath(path)?.id !== id) return `${id} cannot be told from a file's suffix.`
-  if (id !== file.id && library.byId(file.kind, id, file.path).length > 0) return `There is a ${file.kind} ${id} already.`
+  if (id !== file.id && library.byId(file.kind, id, file.path).length > 0)
+    return `There is a ${file.kind} ${id} already.`
   return null
 }
 
-function textEdits(uses: ReturnType<Workspace['library']['usesOf']>, id: string, uriOf: (path: string) => string): TextDocumentEdit[] {
+function textEdits(
+  uses: ReturnType<Workspace['library']['usesOf']>,
+  id: string,
+  uriOf: (path: string) => string,
+): TextDocumentEdit[] {
   const byFile = new Map<string, TextEdit[]>()
   for (const { file, field } of uses) {
     const node = nodeAtPointer(file.tree, field.pointer)

@@ -13,13 +13,24 @@ export function documentSymbols({ checked: { tree }, client, uri }: Here): Docum
 }
 
 /** Records whose name or id holds the letters of `query` in their order. */
-export function workspaceSymbols({ library }: Workspace, query: string, uriOf: (path: string) => string): SymbolInformation[] {
+export function workspaceSymbols(
+  { library }: Workspace,
+  query: string,
+  uriOf: (path: string) => string,
+): SymbolInformation[] {
   const asked = query.toLowerCase()
   return library.files().flatMap((file) => {
     const name = titleOf(file)
     if (!hasLetters(`${name} ${file.id}`.toLowerCase(), asked)) return []
     const location = { uri: uriOf(file.path), range: toRange(file.tree, { start: 0, end: 0 }) }
-    return [{ name: name === file.id ? name : `${name} (${file.id})`, kind: SymbolKind.Object, containerName: file.kind, location }]
+    return [
+      {
+        name: name === file.id ? name : `${name} (${file.id})`,
+        kind: SymbolKind.Object,
+        containerName: file.kind,
+        location,
+      },
+    ]
   })
 }
 
@@ -49,8 +60,14 @@ function ofEntry(tree: Tree, entry: Entry): DocumentSymbol {
 
 function ofItem(tree: Tree, item: Node, index: number): DocumentSymbol {
   const range = toRange(tree, item.span)
-  const name = item.kind === 'map' ? scalarOf(item, 'id') ?? scalarOf(item, 'name') : null
-  return { name: name ?? `${index + 1}`, kind: kindOf(item), range, selectionRange: range, children: childrenOf(tree, item) }
+  const name = item.kind === 'map' ? (scalarOf(item, 'id') ?? scalarOf(item, 'name')) : null
+  return {
+    name: name ?? `${index + 1}`,
+    kind: kindOf(item),
+    range,
+    selectionRange: range,
+    children: childrenOf(tree, item),
+  }
 }
 
 function scalarOf(node: Node, key: string): string | null {
@@ -65,7 +82,11 @@ function kindOf(node: Node | null): SymbolKind {
   return /^[-+.\d]/.test(node.text) ? SymbolKind.Number : SymbolKind.String
 }
 
-function flattened({ name, kind, range, children = [] }: DocumentSymbol, uri: string, containerName?: string): SymbolInformation[] {
+function flattened(
+  { name, kind, range, children = [] }: DocumentSymbol,
+  uri: string,
+  containerName?: string,
+): SymbolInformation[] {
   const own = { name, kind, location: { uri, range }, ...(containerName !== undefined && { containerName }) }
   return [own, ...children.flatMap((child) => flattened(child, uri, name))]
 }

@@ -18,7 +18,12 @@ export const cellsCountPieces: PanelRule = {
     return {
       message: `Voc ${voc.text} over ${cells.text} cells is only ${short(perCell)} V per cell`,
       suspects: [cells, voc],
-      correction: { field: cells, text: String(cells.value / 2), why: 'half-cut pieces counted as cells', certainty: 'guess' },
+      correction: {
+        field: cells,
+        text: String(cells.value / 2),
+        why: 'half-cut pieces counted as cells',
+        certainty: 'guess',
+      },
     }
   },
 }

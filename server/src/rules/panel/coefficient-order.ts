@@ -19,7 +19,13 @@ export const coefficientOrder: PanelRule = {
     return {
       message: `The Pmax coefficient ${pmax.text} is smaller than the Voc coefficient ${voc.text}`,
       suspects: [pmax, voc],
-      correction: { field: pmax, text: voc.text, why: 'coefficient rows exchanged', certainty: 'guess', also: [{ field: voc, text: pmax.text }] },
+      correction: {
+        field: pmax,
+        text: voc.text,
+        why: 'coefficient rows exchanged',
+        certainty: 'guess',
+        also: [{ field: voc, text: pmax.text }],
+      },
     }
   },
 }

@@ -17,7 +17,16 @@ export const coefficientSum: PanelRule = {
     const gamma = relative(pmax, panel.stc.pmax)
     const beta = relative(voc, panel.stc.voc)
     const alpha = relative(isc, panel.stc.isc)
-    if (!pmax || !voc || !isc || gamma === undefined || beta === undefined || alpha === undefined || !isCrystalline(panel)) return null
+    if (
+      !pmax ||
+      !voc ||
+      !isc ||
+      gamma === undefined ||
+      beta === undefined ||
+      alpha === undefined ||
+      !isCrystalline(panel)
+    )
+      return null
     const rest = gamma - (alpha + beta)
     if (inside(rest, [-0.0029, -0.0004])) return null
     return {

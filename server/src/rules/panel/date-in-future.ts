@@ -10,7 +10,9 @@ export const dateInFuture: PanelRule = {
   check({ price: { quoted_on: quoted }, datasheet: { typed_on: typed } }, { today }) {
     return [quoted, typed].flatMap((date) => {
       const ahead = date && daysBetween(today, date.text)
-      return date && ahead !== undefined && ahead > 1 ? [{ message: `The date ${date.text} lies in the future`, suspects: [date] as const }] : []
+      return date && ahead !== undefined && ahead > 1
+        ? [{ message: `The date ${date.text} lies in the future`, suspects: [date] as const }]
+        : []
     })
   },
 }

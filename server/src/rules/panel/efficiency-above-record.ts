@@ -7,7 +7,8 @@ import { efficiencyImpossible } from './efficiency-impossible.ts'
 export const efficiencyAboveRecord: PanelRule = {
   id: 'efficiency-above-record',
   severity: 'warning',
-  reason: 'A panel on sale does not beat the best laboratory module of its technology; the power or a side is mistyped.',
+  reason:
+    'A panel on sale does not beat the best laboratory module of its technology; the power or a side is mistyped.',
   source:
     'M. A. Green et al., "Solar cell efficiency tables", Progress in Photovoltaics, module table (2024 and 2025 versions; from memory where no report could be read)',
 

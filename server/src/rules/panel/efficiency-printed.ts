@@ -5,7 +5,8 @@ import { percent } from '../words.ts'
 export const efficiencyPrinted: PanelRule = {
   id: 'efficiency-printed',
   severity: 'warning',
-  reason: 'The printed efficiency repeats Pmax and the area in other words; where they disagree, one of them is mistyped.',
+  reason:
+    'The printed efficiency repeats Pmax and the area in other words; where they disagree, one of them is mistyped.',
   source: 'definition of efficiency at standard test conditions, IEC 60904-3 (from memory)',
 
   check(panel) {
@@ -14,7 +15,10 @@ export const efficiencyPrinted: PanelRule = {
     const computed = efficiencyOf(panel)
     if (!printed || !pmax || !length || !width || computed === undefined || computed <= 0) return null
     const ratio = printed.value / computed
-    const rounding = printed.quantity.half + computed * (pmax.quantity.half / pmax.value + length.quantity.half / length.value + width.quantity.half / width.value)
+    const rounding =
+      printed.quantity.half +
+      computed *
+        (pmax.quantity.half / pmax.value + length.quantity.half / length.value + width.quantity.half / width.value)
     if (Math.abs(printed.value - computed) <= Math.max(rounding, 0.01 * computed)) return null
     // up to 15 % more is usually the efficiency of the cells or of the aperture, which is a habit and no slip
     const otherArea = ratio > 1 && ratio <= 1.15

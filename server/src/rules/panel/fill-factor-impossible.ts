@@ -19,7 +19,10 @@ export const fillFactorImpossible: PanelRule = {
     if (!vmp || !imp || !voc || !isc || vmp.value >= voc.value || imp.value >= isc.value || vmp.value <= 0) return null
     const ff = (vmp.value * imp.value) / (voc.value * isc.value)
     const perCell = cells ? voc.value / cells.value : undefined
-    const limit = isCrystalline(panel) && perCell !== undefined && inside(perCell, [0.4, 0.9]) ? greenFillFactor(perCell / auger) : 0.91
+    const limit =
+      isCrystalline(panel) && perCell !== undefined && inside(perCell, [0.4, 0.9])
+        ? greenFillFactor(perCell / auger)
+        : 0.91
     if (ff <= limit) return null
     return {
       message: `Vmp ${vmp.text} and Imp ${imp.text} against Voc ${voc.text} and Isc ${isc.text} give a fill factor of ${short(ff)}, above the limit of ${short(limit)}`,

@@ -8,6 +8,9 @@ export const flexibleGlass: PanelRule = {
 
   check({ construction, surface }) {
     if (construction?.value !== 'flexible' || surface?.value !== 'glass') return null
-    return { message: `A ${construction.text} panel with a front of ${surface.text} contradicts itself`, suspects: [surface, construction] }
+    return {
+      message: `A ${construction.text} panel with a front of ${surface.text} contradicts itself`,
+      suspects: [surface, construction],
+    }
   },
 }

@@ -10,7 +10,9 @@ export const flexibleLongWarranty: PanelRule = {
   check({ construction, warranty: { output, workmanship } }) {
     const longest = output.flatMap((step) => step.years ?? []).sort((a, b) => b.value - a.value)[0]
     if (construction?.value !== 'flexible' || !longest || longest.value <= 10) return null
-    const work = workmanship.years ? `, and ${workmanship.years.text} on workmanship` : ', and none on workmanship is recorded'
+    const work = workmanship.years
+      ? `, and ${workmanship.years.text} on workmanship`
+      : ', and none on workmanship is recorded'
     return { message: `A flexible panel promises ${longest.text} years of output${work}`, suspects: [longest] }
   },
 }

@@ -9,6 +9,9 @@ export const frameWeight: PanelRule = {
   check({ mounting_frame, weight }) {
     const frame = mounting_frame.weight
     if (!frame || !weight || weight.value <= 0 || frame.value <= 3 * weight.value) return null
-    return { message: `The mounting frame of ${frame.text} weighs more than three times the panel (${weight.text})`, suspects: [frame, weight] }
+    return {
+      message: `The mounting frame of ${frame.text} weighs more than three times the panel (${weight.text})`,
+      suspects: [frame, weight],
+    }
   },
 }

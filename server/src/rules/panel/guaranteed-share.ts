@@ -9,7 +9,9 @@ export const guaranteedShare: PanelRule = {
 
   check({ warranty: { output } }) {
     return output.flatMap(({ at_least: share }) =>
-      share && !inside(share.value, [0.5, 1]) ? [{ message: `A guaranteed share of ${share.text} is outside 50 to 100 %`, suspects: [share] as const }] : [],
+      share && !inside(share.value, [0.5, 1])
+        ? [{ message: `A guaranteed share of ${share.text} is outside 50 to 100 %`, suspects: [share] as const }]
+        : [],
     )
   },
 }

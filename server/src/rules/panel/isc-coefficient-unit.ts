@@ -14,6 +14,9 @@ export const iscCoefficientUnit: PanelRule = {
     const value = relative(isc, panel.stc.isc)
     if (!isc || value === undefined || !isCrystalline(panel) || isc.quantity.dimension !== 'per-kelvin') return null
     if (Math.abs(value) >= 0.0001) return null
-    return { message: `The Isc coefficient ${isc.text} is very small for silicon; check whether the sheet prints A/°C`, suspects: [isc] }
+    return {
+      message: `The Isc coefficient ${isc.text} is very small for silicon; check whether the sheet prints A/°C`,
+      suspects: [isc],
+    }
   },
 }

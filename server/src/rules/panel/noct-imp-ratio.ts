@@ -12,6 +12,9 @@ export const noctImpRatio: PanelRule = {
     if (!imp || !noct.imp || imp.value <= 0 || noct.imp.value >= imp.value) return null
     const ratio = noct.imp.value / imp.value
     if (inside(ratio, [0.7, 0.88])) return null
-    return { message: `Imp at NOCT ${noct.imp.text} is ${percent(ratio)} of Imp ${imp.text}, where 70 % to 88 % is usual`, suspects: [noct.imp, imp] }
+    return {
+      message: `Imp at NOCT ${noct.imp.text} is ${percent(ratio)} of Imp ${imp.text}, where 70 % to 88 % is usual`,
+      suspects: [noct.imp, imp],
+    }
   },
 }

@@ -12,6 +12,9 @@ export const noctIscRatio: PanelRule = {
     if (!isc || !noct.isc || isc.value <= 0 || noct.isc.value >= isc.value) return null
     const ratio = noct.isc.value / isc.value
     if (inside(ratio, [0.76, 0.86])) return null
-    return { message: `Isc at NOCT ${noct.isc.text} is ${percent(ratio)} of Isc ${isc.text}, where 76 % to 86 % is usual`, suspects: [noct.isc, isc] }
+    return {
+      message: `Isc at NOCT ${noct.isc.text} is ${percent(ratio)} of Isc ${isc.text}, where 76 % to 86 % is usual`,
+      suspects: [noct.isc, isc],
+    }
   },
 }

@@ -16,6 +16,9 @@ export const noctUnusual: PanelRule = {
     const { temperature } = panel.noct
     const usual = isCrystalline(panel) ? crystalline : others
     if (!temperature || inside(temperature.value, usual) || !inside(temperature.value, [30, 80])) return null
-    return { message: `NOCT ${temperature.text} is outside ${usual[0]} to ${usual[1]} °C that is usual`, suspects: [temperature] }
+    return {
+      message: `NOCT ${temperature.text} is outside ${usual[0]} to ${usual[1]} °C that is usual`,
+      suspects: [temperature],
+    }
   },
 }

@@ -12,6 +12,9 @@ export const noctVmpRatio: PanelRule = {
     if (!vmp || !noct.vmp || vmp.value <= 0 || noct.vmp.value >= vmp.value) return null
     const ratio = noct.vmp.value / vmp.value
     if (inside(ratio, [0.8, 1.0])) return null
-    return { message: `Vmp at NOCT ${noct.vmp.text} is ${percent(ratio)} of Vmp ${vmp.text}, where 80 % to 100 % is usual`, suspects: [noct.vmp, vmp] }
+    return {
+      message: `Vmp at NOCT ${noct.vmp.text} is ${percent(ratio)} of Vmp ${vmp.text}, where 80 % to 100 % is usual`,
+      suspects: [noct.vmp, vmp],
+    }
   },
 }

@@ -12,6 +12,9 @@ export const noctVocRatio: PanelRule = {
     if (!voc || !noct.voc || voc.value <= 0 || noct.voc.value >= voc.value) return null
     const ratio = noct.voc.value / voc.value
     if (inside(ratio, [0.86, 0.98])) return null
-    return { message: `Voc at NOCT ${noct.voc.text} is ${percent(ratio)} of Voc ${voc.text}, where 86 % to 98 % is usual`, suspects: [noct.voc, voc] }
+    return {
+      message: `Voc at NOCT ${noct.voc.text} is ${percent(ratio)} of Voc ${voc.text}, where 86 % to 98 % is usual`,
+      suspects: [noct.voc, voc],
+    }
   },
 }

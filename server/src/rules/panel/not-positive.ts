@@ -9,7 +9,16 @@ export const notPositive: PanelRule = {
   check({ stc, noct, size, weight, limits, mounting_frame, price, cells }) {
     const { pmax, vmp, imp, voc, isc, efficiency } = stc
     const fields = [pmax, vmp, imp, voc, isc, efficiency, noct.pmax, noct.vmp, noct.imp, noct.voc, noct.isc]
-    fields.push(size.length, size.width, size.thickness, weight, mounting_frame.weight, limits.system_voltage, limits.series_fuse, price.amount)
+    fields.push(
+      size.length,
+      size.width,
+      size.thickness,
+      weight,
+      mounting_frame.weight,
+      limits.system_voltage,
+      limits.series_fuse,
+      price.amount,
+    )
     return [...fields, cells.in_series, cells.parallel_strings].flatMap((field) =>
       field && field.value <= 0 ? [{ message: `${field.text} is not above zero`, suspects: [field] as const }] : [],
     )

@@ -11,6 +11,10 @@ export const operatingRange: PanelRule = {
     if (!range || range.quantity.upper === undefined) return null
     const [low, high] = [range.value, range.quantity.upper]
     if (low < high && low <= -20 && inside(high, [70, 125])) return null
-    return { message: `The operating temperature ${range.text} differs from the usual -40..85 °C`, suspects: [range], severity: low < high ? 'information' : 'error' }
+    return {
+      message: `The operating temperature ${range.text} differs from the usual -40..85 °C`,
+      suspects: [range],
+      severity: low < high ? 'information' : 'error',
+    }
   },
 }

@@ -3,7 +3,8 @@ import type { PanelRule } from '../about.ts'
 export const outputWarrantyShorter: PanelRule = {
   id: 'output-warranty-shorter',
   severity: 'warning',
-  reason: 'Makers promise output for longer than workmanship; the other way round the two are usually typed in each other’s place.',
+  reason:
+    'Makers promise output for longer than workmanship; the other way round the two are usually typed in each other’s place.',
   source: 'common practice, no source',
 
   check({ warranty: { output, workmanship } }) {

@@ -7,7 +7,8 @@ export const pmaxCoefficientAbsurd: PanelRule = {
   id: 'pmax-coefficient-absurd',
   severity: 'warning',
   reason: 'The Pmax coefficient decides how much a hot, glued-down panel really gives; a wrong unit moves it tenfold.',
-  source: 'open module ratings of a public list, 2015 to 2022: crystalline -0.66 to -0.22 %/°C, thin film -0.52 to -0.16 %/°C, widened',
+  source:
+    'open module ratings of a public list, 2015 to 2022: crystalline -0.66 to -0.22 %/°C, thin film -0.52 to -0.16 %/°C, widened',
 
   check(panel) {
     const { pmax } = panel.temperature_coefficients

@@ -5,7 +5,8 @@ import { negated } from '../negated.ts'
 export const pmaxCoefficientPositive: PanelRule = {
   id: 'pmax-coefficient-positive',
   severity: 'error',
-  reason: 'Every solar cell loses power as it warms, so a coefficient without its minus sign promises power in the heat.',
+  reason:
+    'Every solar cell loses power as it warms, so a coefficient without its minus sign promises power in the heat.',
   source: 'D. L. King et al., Photovoltaic Array Performance Model, SAND2004-3535; all 3 859 open ratings are negative',
 
   check({ temperature_coefficients: { pmax }, stc }) {

@@ -13,6 +13,9 @@ export const powerPerWeight: PanelRule = {
     if (!weight || !stc.pmax || weight.value <= 0) return null
     const perWeight = stc.pmax.value / weight.value
     if (inside(perWeight, [3, isCrystalline(panel) ? 160 : 350])) return null
-    return { message: `Pmax ${stc.pmax.text} from ${weight.text} is ${short(perWeight)} W/kg`, suspects: [weight, stc.pmax] }
+    return {
+      message: `Pmax ${stc.pmax.text} from ${weight.text} is ${short(perWeight)} W/kg`,
+      suspects: [weight, stc.pmax],
+    }
   },
 }

@@ -5,7 +5,8 @@ export const powerProduct: PanelRule = {
   id: 'power-product',
   severity: 'warning',
   reason: 'Power is voltage times current, so Pmax, Vmp and Imp of one row must agree within their rounding.',
-  source: 'definition of Pmax, IEC 60904-1; of 2 535 open ratings with a nameplate 99 % lie within 1.6 % and all within 5.6 %',
+  source:
+    'definition of Pmax, IEC 60904-1; of 2 535 open ratings with a nameplate 99 % lie within 1.6 % and all within 5.6 %',
 
   check({ stc: { pmax, vmp, imp } }) {
     if (!pmax || !vmp || !imp || pmax.value <= 0) return null

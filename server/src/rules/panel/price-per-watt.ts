@@ -6,7 +6,8 @@ const usual = { flexible: [1, 8], rigid: [0.2, 3], folding: [0.8, 10] } as const
 export const pricePerWatt: PanelRule = {
   id: 'price-per-watt',
   severity: 'warning',
-  reason: 'A price per watt outside the usual band is a missing digit, a pack of several, or cents typed as whole money.',
+  reason:
+    'A price per watt outside the usual band is a missing digit, a pack of several, or cents typed as whole money.',
   source: 'common practice, no source; `price_bands` in wattproof.yaml replaces it',
 
   check({ stc: { pmax }, price: { amount }, construction }, { settings }) {

@@ -10,6 +10,9 @@ export const priceStale: PanelRule = {
   check({ price: { amount, quoted_on: date } }, { today }) {
     const age = date && daysBetween(date.text, today)
     if (!amount || !date || age === undefined || age <= 365) return null
-    return { message: `The price ${amount.text} was quoted on ${date.text}, more than a year ago`, suspects: [date, amount] }
+    return {
+      message: `The price ${amount.text} was quoted on ${date.text}, more than a year ago`,
+      suspects: [date, amount],
+    }
   },
 }

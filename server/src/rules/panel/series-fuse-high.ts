@@ -9,6 +9,9 @@ export const seriesFuseHigh: PanelRule = {
 
   check({ limits: { series_fuse: fuse }, stc: { isc } }) {
     if (!fuse || !isc || isc.value < 2 || fuse.value <= 4 * isc.value) return null
-    return { message: `The series fuse ${fuse.text} is ${short(fuse.value / isc.value)} times Isc ${isc.text}`, suspects: [fuse, isc] }
+    return {
+      message: `The series fuse ${fuse.text} is ${short(fuse.value / isc.value)} times Isc ${isc.text}`,
+      suspects: [fuse, isc],
+    }
   },
 }

@@ -6,12 +6,15 @@ export const sideRatio: PanelRule = {
   id: 'side-ratio',
   severity: 'information',
   reason: 'A panel much longer than wide is a strip, or one side is in another unit or is the thickness.',
-  source:
-    'open module ratings of a public list, 2015 to 2022: 99 % of crystalline modules below 2.2, the highest 3.7',
+  source: 'open module ratings of a public list, 2015 to 2022: 99 % of crystalline modules below 2.2, the highest 3.7',
 
   check(panel) {
     const { length, width } = panel.size
-    if (!length || !width || width.value <= 0 || length.value / width.value <= (isCrystalline(panel) ? 4 : 12.5)) return null
-    return { message: `The length ${length.text} is ${short(length.value / width.value)} times the width ${width.text}`, suspects: [length, width] }
+    if (!length || !width || width.value <= 0 || length.value / width.value <= (isCrystalline(panel) ? 4 : 12.5))
+      return null
+    return {
+      message: `The length ${length.text} is ${short(length.value / width.value)} times the width ${width.text}`,
+      suspects: [length, width],
+    }
   },
 }

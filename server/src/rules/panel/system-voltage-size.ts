@@ -1,7 +1,9 @@
 import type { PanelRule } from '../about.ts'
 
 /** V */
-const usual: readonly number[] = [24, 30, 36, 45, 48, 50, 60, 70, 75, 80, 90, 100, 120, 150, 200, 250, 300, 400, 500, 600, 700, 800, 1000, 1500]
+const usual: readonly number[] = [
+  24, 30, 36, 45, 48, 50, 60, 70, 75, 80, 90, 100, 120, 150, 200, 250, 300, 400, 500, 600, 700, 800, 1000, 1500,
+]
 
 export const systemVoltageSize: PanelRule = {
   id: 'system-voltage-size',

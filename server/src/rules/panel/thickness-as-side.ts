@@ -9,6 +9,9 @@ export const thicknessAsSide: PanelRule = {
   check({ size: { length, width, thickness } }) {
     const side = [length, width].find((s) => s && s.value > 0 && s.value < 0.06)
     if (!side) return null
-    return { message: `A side of ${side.text} is as thin as a panel is thick`, suspects: thickness ? [side, thickness] : [side] }
+    return {
+      message: `A side of ${side.text} is as thin as a panel is thick`,
+      suspects: thickness ? [side, thickness] : [side],
+    }
   },
 }

@@ -15,6 +15,9 @@ export const thicknessUnusual: PanelRule = {
     const [low, high] = usual[kind]
     const mm = thickness.value * 1000
     if (low <= mm && mm <= high) return null
-    return { message: `The thickness ${thickness.text} is outside ${low} to ${high} mm that is usual for a ${kind} panel`, suspects: [thickness] }
+    return {
+      message: `The thickness ${thickness.text} is outside ${low} to ${high} mm that is usual for a ${kind} panel`,
+      suspects: [thickness],
+    }
   },
 }

@@ -14,6 +14,9 @@ export const toleranceOrder: PanelRule = {
     const low = tolerance.value / base
     const high = (tolerance.quantity.upper ?? tolerance.value) / base
     if (Number.isNaN(low) || (low >= -0.1 && low <= 0 && high >= 0 && high <= 0.1)) return null
-    return { message: `The tolerance ${tolerance.text} reaches from ${percent(low)} to ${percent(high)}, where -10 % to +10 % with 0 between is usual`, suspects: [tolerance] }
+    return {
+      message: `The tolerance ${tolerance.text} reaches from ${percent(low)} to ${percent(high)}, where -10 % to +10 % with 0 between is usual`,
+      suspects: [tolerance],
+    }
   },
 }

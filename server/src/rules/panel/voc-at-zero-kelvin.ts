@@ -16,7 +16,8 @@ export const vocAtZeroKelvin: PanelRule = {
     const { in_series: cells } = panel.cells
     const field = panel.temperature_coefficients.voc
     const beta = relative(field, voc)
-    if (!voc || !cells || !field || beta === undefined || beta >= 0 || cells.value <= 0 || !isCrystalline(panel)) return null
+    if (!voc || !cells || !field || beta === undefined || beta >= 0 || cells.value <= 0 || !isCrystalline(panel))
+      return null
     const atZero = (voc.value / cells.value) * (1 - beta * 298.15)
     if (inside(atZero, [0.86, 1.75])) return null
     return {

@@ -6,8 +6,10 @@ import { asPercent, percentPerDegree } from '../words.ts'
 export const vocCoefficientAbsurd: PanelRule = {
   id: 'voc-coefficient-absurd',
   severity: 'warning',
-  reason: 'The Voc coefficient decides the voltage of the coldest morning; a wrong unit hides a voltage that destroys a controller.',
-  source: 'open module ratings of a public list, 2015 to 2022: crystalline -0.48 to -0.18 %/°C, thin film -0.53 to -0.17 %/°C, widened',
+  reason:
+    'The Voc coefficient decides the voltage of the coldest morning; a wrong unit hides a voltage that destroys a controller.',
+  source:
+    'open module ratings of a public list, 2015 to 2022: crystalline -0.48 to -0.18 %/°C, thin film -0.53 to -0.17 %/°C, widened',
 
   check(panel) {
     const { voc } = panel.temperature_coefficients

@@ -5,7 +5,8 @@ import { negated } from '../negated.ts'
 export const vocCoefficientPositive: PanelRule = {
   id: 'voc-coefficient-positive',
   severity: 'error',
-  reason: 'Every solar cell loses voltage as it warms and gains it in the cold; without the minus sign the cold-day voltage comes out too low, which can destroy a controller.',
+  reason:
+    'Every solar cell loses voltage as it warms and gains it in the cold; without the minus sign the cold-day voltage comes out too low, which can destroy a controller.',
   source: 'D. L. King et al., Photovoltaic Array Performance Model, SAND2004-3535; all 4 020 open ratings are negative',
 
   check({ temperature_coefficients: { voc }, stc }) {

@@ -8,8 +8,7 @@ const halfCut = [0.27, 0.39] as const
 export const vocPerCell: PanelRule = {
   id: 'voc-per-cell',
   severity: 'warning',
-  reason:
-    'Every silicon cell gives about the same open-circuit voltage, so Voc and the cell count check each other.',
+  reason: 'Every silicon cell gives about the same open-circuit voltage, so Voc and the cell count check each other.',
   source: 'open module ratings of a public list, 2015 to 2022: 0.50 to 0.78 V per crystalline cell',
 
   check(panel) {

@@ -9,7 +9,9 @@ export const warrantyYears: PanelRule = {
 
   check({ warranty: { output, workmanship } }) {
     return [...output.map((s) => s.years), workmanship.years].flatMap((years) =>
-      years && !inside(years.value, [0.25, 40]) ? [{ message: `A warranty of ${years.text} years is outside what makers promise`, suspects: [years] as const }] : [],
+      years && !inside(years.value, [0.25, 40])
+        ? [{ message: `A warranty of ${years.text} years is outside what makers promise`, suspects: [years] as const }]
+        : [],
     )
   },
 }

@@ -11,7 +11,13 @@ export const widthAboveLength: PanelRule = {
     return {
       message: `The width ${width.text} is larger than the length ${length.text}`,
       suspects: [width, length],
-      correction: { field: length, text: width.text, why: 'sides exchanged', certainty: 'guess', also: [{ field: width, text: length.text }] },
+      correction: {
+        field: length,
+        text: width.text,
+        why: 'sides exchanged',
+        certainty: 'guess',
+        also: [{ field: width, text: length.text }],
+      },
     }
   },
 }

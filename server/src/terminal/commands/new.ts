@@ -19,7 +19,10 @@ export const addNew: AddCommand = (program, world) => {
     .option('-o, --output <file>', 'write it to a file that is not there yet')
     .option('--from <file>', 'climate: gather an EPW hourly weather file by month')
     .option('--latitude <degrees>', 'climate: guess one from the latitude alone, marked as an assumption')
-    .addHelpText('after', '\nExamples:\n  wattproof new panel\n  wattproof new panel -o panels/tern-110.panel.yaml\n  wattproof new climate --from example.epw -o example-bay.climate.yaml')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  wattproof new panel\n  wattproof new panel -o panels/tern-110.panel.yaml\n  wattproof new climate --from example.epw -o example-bay.climate.yaml',
+    )
     .action(async (kind: RecordKind, options: Options) => {
       const { output } = options
       const info = schemas[kind]
@@ -43,7 +46,12 @@ interface Options {
   readonly latitude?: string
 }
 
-async function recordText(world: World, kind: RecordKind, info: FieldInfo, { from, latitude }: Options): Promise<string> {
+async function recordText(
+  world: World,
+  kind: RecordKind,
+  info: FieldInfo,
+  { from, latitude }: Options,
+): Promise<string> {
   if (from === undefined && latitude === undefined) return skeleton(info)
   if (kind !== 'climate') throw new CouldNotRun('--from and --latitude make a climate record; `new climate` takes them')
   if (from !== undefined && latitude !== undefined) throw new CouldNotRun('give --from or --latitude, not both')
@@ -68,8 +76,12 @@ function assumed(latitude: string): string {
   if (latitude.trim() === '' || !(Math.abs(value) <= 66))
     throw new CouldNotRun(`--latitude ${latitude}: a number of degrees from -66 to 66 is expected, south negative`)
   const name = `Assumed climate at ${Math.abs(value)} degrees ${value < 0 ? 'south' : 'north'}`
-  return climateText({ ...assumedClimate(value), name, latitude: value }, 'ASSUMPTION: guessed from the latitude alone, not measured', [
-    'ASSUMPTION, NOT MEASURED. Guessed from the latitude alone; a month can be off by a third and by 10 K.',
-    'Replace it by figures of the place before anybody relies on a result.',
-  ])
+  return climateText(
+    { ...assumedClimate(value), name, latitude: value },
+    'ASSUMPTION: guessed from the latitude alone, not measured',
+    [
+      'ASSUMPTION, NOT MEASURED. Guessed from the latitude alone; a month can be off by a third and by 10 K.',
+      'Replace it by figures of the place before anybody relies on a result.',
+    ],
+  )
 }

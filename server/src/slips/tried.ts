@@ -1,0 +1,8 @@
+import type { Candidate } from './candidates.ts'
+
+/** A candidate and how it fares. */
+export interface Tried {
+  readonly candidate: Candidate
+  /** Logarithm of its chance against that of the record as typed being right, before the odds of any slip at all. */
+  readonly score: number
+}
