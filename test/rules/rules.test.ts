@@ -1,10 +1,13 @@
 import { expect, test } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
+import { judge } from '../../server/src/check/doubts.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
 import { batteryRules } from '../../server/src/rules/battery/index.generated.ts'
 import { climateRules } from '../../server/src/rules/climate/index.generated.ts'
 import { controllerRules } from '../../server/src/rules/controller/index.generated.ts'
 import { panelRules } from '../../server/src/rules/panel/index.generated.ts'
+import type { ReadFile } from '../../server/src/records/read-file.ts'
+import { siteOf } from '../../server/src/values/site.ts'
 import { lineStarts, positionAt } from '../../server/src/text/lines.ts'
 import { marked } from '../markers.ts'
 import { examples } from './fixtures.ts'
@@ -17,7 +20,9 @@ test.each(examples)('$rule: $title', ({ rule, kind, yaml }) => {
   const path = `example.${kind}.yaml`
   library.put(path, source)
   const starts = lineStarts(source)
-  const found = checkFile(library, path, { today })!.findings.filter((f) => f.rule === rule)
+  const file = library.file(path)!
+  const all = file.kind === 'panel' ? alone(file as ReadFile<'panel'>) : checkFile(library, path, { today })!.findings
+  const found = all.filter((f) => f.rule === rule)
   expect(
     found.map(({ span, message }) => {
       const from = positionAt(starts, span.start)
@@ -32,3 +37,7 @@ test.each(rules.map(({ id }) => id))('%s has an example that is found and one th
   const own = examples.filter(({ rule }) => rule === id).map(({ yaml }) => marked(yaml).marks.length)
   expect(own.some((n) => n > 0) && own.some((n) => n === 0)).toBe(true)
 })
+
+/** The rules of a panel by themselves: in a whole check one mistake is told once, by the strongest of them. */
+const alone = ({ record, tree }: ReadFile<'panel'>) =>
+  judge(panelRules, record, { settings: undefined, site: siteOf(undefined), today, siblings: [] }, tree)
