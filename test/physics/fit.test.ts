@@ -69,7 +69,7 @@ describe('any sheet', () => {
         return { pmax: vmp * imp * stretch, vmp, imp, voc, isc, cells: Math.ceil(voc / cell), alpha, beta, gamma }
       })
     fc.assert(
-      fc.property(sheet, (ratings) => expect(sheetComplaint(ratings)).toBeNull()),
+      fc.property(sheet, (ratings) => sheetComplaint(ratings) === null),
       { numRuns: 2000 },
     )
   })
@@ -88,7 +88,7 @@ describe('any sheet', () => {
       gamma: any,
     })
     fc.assert(
-      fc.property(sheet, (ratings) => expect(sheetComplaint(ratings)).toBeNull()),
+      fc.property(sheet, (ratings) => sheetComplaint(ratings) === null),
       { numRuns: 2000 },
     )
   })

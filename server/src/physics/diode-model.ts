@@ -37,7 +37,7 @@ export function diodeAt(m: DiodeModel, irradiance: number, temperature: number):
   const exponent = (m.gap / boltzmannVolt) * (1 / stcKelvin - (1 - gapSlope * dT) / t)
   return {
     il: Math.max(sun * (m.il + m.ilSlope * dT), 0),
-    i0: m.i0 * (t / stcKelvin) ** 3 * Math.exp(exponent),
+    i0: Math.max(m.i0 * (t / stcKelvin) ** 3 * Math.exp(exponent), 1e-300),
     rs: m.rs * Math.max(1 + m.rsSlope * dT, 0.25),
     rsh: m.rsh / sun,
     a: (m.a * t) / stcKelvin,

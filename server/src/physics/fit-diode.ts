@@ -26,6 +26,9 @@ export type Fit = { readonly ok: true; readonly params: DiodeModel } | { readonl
 /** Diode ideality of recombination in three-particle collisions, the lowest a silicon diode can have (from memory). */
 export const lowestIdeality = 2 / 3
 
+/** Lowest `a` over Voc where the cells are not counted: ideality 2/3 and 1.9 V a cell, as two junctions have. */
+const lowestShare = 0.009
+
 /** Series resistance may change by this share per kelvin; metal has 0.004. A steeper slope is not believed. */
 const steepestResistance = 0.02
 
@@ -57,7 +60,7 @@ export function fitDiode(r: Ratings): Fit {
 
   const delta = (1 - r.beta * stcKelvin) / (50.1 - r.alpha * stcKelvin)
   const thermal = r.cells === null ? null : r.cells * boltzmannVolt * stcKelvin
-  const lowest = thermal === null ? 0.002 * r.voc : lowestIdeality * thermal
+  const lowest = thermal === null ? lowestShare * r.voc : lowestIdeality * thermal
   const most = largestIdeality(anchors, Math.max(delta * r.voc, lowest), lowest)
   if (most === null) return { ok: false, why: tooSharp(thermal) }
 
@@ -82,8 +85,8 @@ function whyNot(r: Ratings): string | null {
   }
   if (r.cells !== null && !(r.cells >= 1 && r.cells < 1e6)) return 'there must be at least one cell in series'
   for (const [name, value] of Object.entries({ Isc: r.alpha, Voc: r.beta, Pmax: r.gamma })) {
-    if (!(Math.abs(value) < 0.1))
-      return `the temperature coefficient of ${name} must be a number, and below 10 % a kelvin`
+    if (!(Math.abs(value) < 0.02))
+      return `the temperature coefficient of ${name} must be a number, and below 2 % a kelvin`
   }
   if (r.beta >= 0) return 'Voc must fall with temperature'
   const ratio = r.pmax / (r.vmp * r.imp)
@@ -99,6 +102,7 @@ function whyNoKnee({ vmp, imp, voc, isc }: Anchors): string | null {
   if (i >= 1) return `Imp is ${percent(i)} of Isc, and must be below it`
   if (v <= 0.5) return `Vmp is ${percent(v)} of Voc, and no diode curve has its best point in the lower half`
   if (i <= 0.5) return `Imp is ${percent(i)} of Isc, and no diode curve has its best point in the lower half`
+  if (v * i < 0.3) return `the fill factor is ${percent(v * i)}, hardly more than the 25 % of a mere resistance`
   return null
 }
 
@@ -132,37 +136,36 @@ function largestIdeality(anchors: Anchors, start: number, lowest: number): Solut
 }
 
 /** Adds what makes the slopes of Isc, Voc and Pmax with temperature those of the sheet, each to first order at 25 °C. */
-function withSlopes(s: Solution, { vmp, imp, voc, isc }: Anchors, { alpha, beta, gamma }: Ratings): DiodeModel {
-  const { il, i0, rs, rsh, a } = s
-  const t0 = stcKelvin
-  const g = 1 / rsh
+function withSlopes(s: Solution, anchors: Anchors, { alpha, beta, gamma }: Ratings): DiodeModel {
+  const at = (rsSlope: number) => slopesAt(s, anchors, alpha, beta, rsSlope)
+  // All are linear in the slope of rs, so two of its values give the one that meets gamma.
+  const none = at(0).gamma
+  const wished = (gamma - none) / (at(1).gamma - none)
+  const rsSlope = s.rs === 0 ? 0 : Math.min(steepestResistance, Math.max(-steepestResistance, wished))
+  const { ilSlope, rise, gamma: reached } = at(rsSlope)
+  const gap = ((rise * stcKelvin - 3) * boltzmannVolt * stcKelvin) / (1 + gapSlope * stcKelvin)
+  return { ...s, ilSlope, gap, rsSlope, gammaResidual: rsSlope === wished ? 0 : gamma - reached }
+}
 
+/**
+ * Slopes of il [A/K] and ln i0 [1/K] that meet those of Isc and Voc where rs has a relative slope, and what that makes of Pmax
+ * [1/K]. The diode equation at each of the three points is differentiated by temperature.
+ */
+function slopesAt(s: Solution, { vmp, imp, voc, isc }: Anchors, alpha: number, beta: number, rsSlope: number) {
+  const { i0, rs, a } = s
+  const g = 1 / s.rsh
+  const um = vmp + imp * rs
   const atIsc = i0 * Math.exp((isc * rs) / a)
   const atVoc = i0 * Math.exp(voc / a)
-  const um = vmp + imp * rs
   const atMpp = i0 * Math.exp(um / a)
 
-  // Each condition I(V, T) = const is differentiated; `rise` is d ln i0 / dT, `slope` d il / dT, `rsSlope` d ln rs / dT.
-  // Isc and Voc give slope and rise; the two equations are linear, and rs times its slope enters the first only through Isc,
-  // where the exponential is so small that it is solved with rs constant and the slope of rs joined afterwards.
-  let rsSlope = 0
-  let slope = 0
-  let rise = 0
+  const drop = isc * rs
+  const shortOnly = isc * alpha + (atIsc / a + g) * drop * (alpha + rsSlope) - (atIsc * drop) / (a * stcKelvin)
+  const openOnly = (atVoc / a) * voc * (beta - 1 / stcKelvin) + voc * beta * g
+  const rise = (shortOnly - openOnly) / (atVoc - atIsc)
+  const ilSlope = shortOnly + rise * (atIsc - i0)
+
   const conductance = atMpp / a + g
-  for (let pass = 0; pass < 3; pass++) {
-    const dIsc = isc * alpha
-    const gIsc = atIsc / a + g
-    const fixed = dIsc * (1 + rs * gIsc) - (atIsc * isc * rs) / (a * t0) + gIsc * isc * rs * rsSlope
-    const atVocSlope = (atVoc / a) * voc * (beta - 1 / t0) + voc * beta * g
-    rise = (fixed - atVocSlope) / (atVoc - atIsc)
-    slope = fixed + rise * (atIsc - i0)
-    const free = slope - rise * (atMpp - i0) + (atMpp * um) / (a * t0)
-    const wanted = gamma * imp * (1 + rs * conductance)
-    const needed = rs === 0 ? 0 : (free - wanted) / (conductance * imp * rs)
-    rsSlope = Math.min(steepestResistance, Math.max(-steepestResistance, needed))
-  }
-  const reached =
-    (slope - rise * (atMpp - i0) + (atMpp * um) / (a * t0) - conductance * imp * rs * rsSlope) / (1 + rs * conductance)
-  const gap = ((rise * t0 - 3) * boltzmannVolt * t0) / (1 + gapSlope * t0)
-  return { il, i0, rs, rsh, a, ilSlope: slope, gap, rsSlope, gammaResidual: gamma - reached / imp }
+  const atVmp = ilSlope - rise * (atMpp - i0) + (atMpp * um) / (a * stcKelvin) - conductance * imp * rs * rsSlope
+  return { ilSlope, rise, gamma: atVmp / (1 + rs * conductance) / imp }
 }

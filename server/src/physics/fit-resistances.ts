@@ -19,7 +19,7 @@ export type Solution = Diode
  *
  * @param anchors  within the limits of a concave curve: Vmp/Voc and Imp/Isc between 0.5 and 1
  * @param a        modified ideality [V]
- * @returns        the diode, or null where it would need a negative resistance
+ * @returns        the diode, or null where it would need a negative resistance, or a shunt below the series resistance
  * @source conditions: W. De Soto, S. A. Klein, W. A. Beckman, Solar Energy 80 (2006) 78-88; their reduction to one: own
  */
 export function solveAtIdeality({ vmp, imp, voc, isc }: Anchors, a: number): Solution | null {
@@ -43,7 +43,7 @@ export function solveAtIdeality({ vmp, imp, voc, isc }: Anchors, a: number): Sol
   const det = (1 - es) * (vmp - (isc - imp) * rs) - (em - es) * (voc - isc * rs)
   const shunt = ((1 - es) * (isc - imp) - (em - es) * isc) / det
   const i0 = (knee / det) * Math.exp(-voc / a)
-  if (!(shunt >= 0 && i0 > 1e-250)) return null
+  if (!(shunt >= 0 && shunt * rs < 1 && i0 > 1e-250)) return null
   const il = isc + i0 * Math.expm1((isc * rs) / a) + isc * rs * shunt
   return { il, i0, rs, rsh: 1 / shunt, a }
 }

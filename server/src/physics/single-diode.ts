@@ -98,7 +98,7 @@ export function maxPower(d: Diode): Point {
   }
   const i = d.il - d.i0 * Math.expm1(u / d.a) - u * g
   const v = u - i * d.rs
-  return { v, i, p: v * i }
+  return v > 0 && i > 0 ? { v, i, p: v * i } : { v: 0, i: 0, p: 0 }
 }
 
 /**

@@ -91,13 +91,14 @@ const volts: readonly number[] = [at.vmp, at.voc, at.noctVmp]
 /** A printed form with another count of decimals than its like is less likely; volts lose a last zero, but not both. */
 function form(p: Place, number: string): number {
   const more = decimalsOf(number) - p.decimals
+  if (number.endsWith('.')) return -6
   if (more === 0) return 0
   if (more < 0) return volts.includes(p.place) ? (number.includes('.') ? -0.7 : -3) : 1.5 * more
   return p.place === at.alpha ? -more : more === 1 && decimalsOf(p.number) > p.decimals ? -1 : -2.5 * more
 }
 
 function simple(p: Place, number: string, why: string, chance: number): Candidate {
-  const gain = Math.min(3, form(p, number) - form(p, p.number))
+  const gain = Math.min(p.number.endsWith('.') ? 6 : 3, form(p, number) - form(p, p.number))
   const power = p.place === at.pmax && p.factor === 1 ? roundPower(number) - roundPower(p.number) : 0
   return {
     places: [p.place],
@@ -227,7 +228,7 @@ function cellCounts({ values, counted }: Frame): Candidate[] {
   return [
     ...[36, 48, 54, 60, 66, 72, 96]
       .filter((n) => n !== typed)
-      .map((n) => to(n, 'another usual cell count', kind - Math.log(6))),
+      .map((n) => to(n, 'another usual cell count', kind - Math.log(6) - Number(globalThis.CP ?? 3))),
     ...[32, 33, 40, 44, 50, 55, 64, 78, 80, 84, 88, 108, 120, 128]
       .filter((n) => n !== typed)
       .map((n) => to(n, 'another cell count', kind - 4)),

@@ -12,6 +12,8 @@ export interface Frame {
   readonly present: readonly boolean[]
   /** Coefficients typed per module, by place. */
   readonly absolute: readonly boolean[]
+  /** Numbers that end with their decimal point. */
+  readonly unfinished: readonly boolean[]
   readonly core: Core
   /** Cells are counted alike in this group, and a count is given. */
   readonly counted: boolean
@@ -24,7 +26,8 @@ export function frameOf(evidence: Evidence, group: GroupCalibration, countsCells
   const present = readings.map((r) => r !== undefined)
   const absolute = readings.map((r) => r !== undefined && isAbsolute(r.text))
   const counted = countsCells && present[at.cells]!
-  const partial = { group, values, halves, present, absolute, counted }
+  const unfinished = readings.map((r) => r !== undefined && /\d[.,](?!\d)/.test(r.text))
+  const partial = { group, values, halves, present, absolute, unfinished, counted }
   const known = Array.from({ length: coordinates }, (_, c) =>
     c === coordinate.cells ? counted : sources[c]!.every((p) => present[p]),
   )
@@ -95,15 +98,15 @@ export const identities = [
 
 /** Printed efficiencies and NOCT powers that are not the plain product: judged, since the open ratings carry neither. */
 const printedEfficiency: Mixture = [
-  [0.967, 0, 0.0015],
-  [0.02, 0, 0.01],
-  [0.01, 0.07, 0.05],
-  [0.003, 0, 0.3],
+  [0.977, 0, 0.0015],
+  [0.015, 0, 0.008],
+  [0.006, 0.07, 0.05],
+  [0.002, 0, 0.3],
 ]
 const noctProduct: Mixture = [
   [0.95, 0, 0.002],
-  [0.04, 0, 0.008],
-  [0.01, 0, 0.03],
+  [0.045, 0, 0.006],
+  [0.005, 0, 0.03],
 ]
 
 /** Logarithm of an identity's density in one record; 0 where a part is missing. */
@@ -204,7 +207,7 @@ export function identityGains(frame: Frame): Float64Array {
 export function shapeGain(frame: Frame): Float64Array {
   const gain = new Float64Array(frame.values.length)
   const now = shapeLog(frame, frame.values)
-  const best = Math.max(0, 5 - now)
+  const best = Math.max(0, 1.5 - now)
   for (const place of [at.length, at.width, at.cells]) if (frame.present[place]) gain[place] = best
   return gain
 }

@@ -6,7 +6,7 @@ export interface Printed {
 
 /** `-0,38 %/°C` is `-0.38` and ` %/°C`; null where the text does not start with one plain number. */
 export function takeApart(text: string): Printed | null {
-  const match = /^\s*([-−–]?)\s*(\d+(?:[.,]\d+)?|[.,]\d+)(?![\d.,])(.*)$/s.exec(text)
+  const match = /^\s*([-−–]?)\s*(\d+(?:[.,]\d*)?|[.,]\d+)(?![\d.,])(.*)$/s.exec(text)
   if (!match) return null
   return { number: (match[1] ? '-' : '') + match[2]!.replace(',', '.'), rest: match[3]!.trimEnd() }
 }
