@@ -5,6 +5,7 @@ import { coherence, frameOf, identities, identityGains, shapeGain, sources, stra
 import { pointers, type Evidence } from './evidence.ts'
 import { unknown } from './unknown.ts'
 import { judge } from './judge.ts'
+import { noctRowGain } from './noct-row.ts'
 import type { SlipVerdict } from './verdict.ts'
 
 /** The one typing mistake that would make a panel record hang together, if there is one. */
@@ -16,7 +17,7 @@ export function findSlip(evidence: Evidence, calibration: Calibration = calibrat
   const base = coherence(frame, frame.values)
   const tried = [...candidates(evidence, frame, suspects), ...unknown(frame, suspects)].map((candidate) => ({
     candidate,
-    score: coherenceWith(frame, candidate) + candidate.prior - base,
+    score: coherenceWith(frame, candidate) + candidate.prior - base + noctRowGain(evidence, candidate),
   }))
   return judge(evidence, tried)
 }
