@@ -8,6 +8,7 @@ import { settle } from './acceptances.ts'
 import type { Checked } from './checked.ts'
 import { panelFindings } from './panel.ts'
 import { batteryFindings, climateFindings, controllerFindings } from './records.ts'
+import { reviewSystem } from './review.ts'
 import { inOrder, withSeverities } from './severities.ts'
 import { siteFor } from './site.ts'
 import type { Today } from './today.ts'
@@ -45,6 +46,7 @@ function kindFindings(library: Library, file: ReadFile, now: Today): readonly Fi
     case 'climate':
       return climateFindings(file as ReadFile<'climate'>)
     case 'system':
+      return reviewSystem(library, file as ReadFile<'system'>).findings
     case 'library':
       return []
   }

@@ -20,7 +20,10 @@ function toFinding(rule: RuleFacts, doubt: Doubt, tree: Tree): Finding {
   const [first, ...others] = doubt.suspects
   return finding(rule, first, withMend(doubt), {
     severity: doubt.severity,
-    related: others.map((field) => ({ span: field.span, message: `this disagrees: ${field.text}` })),
+    related: [
+      ...others.map((field) => ({ span: field.span, message: `this disagrees: ${field.text}` })),
+      ...(doubt.elsewhere ?? []).map(({ path, field }) => ({ span: field.span, message: `see ${field.text}`, path })),
+    ],
     corrections: doubt.correction ? [toCorrection(doubt.correction, tree)] : [],
   })
 }

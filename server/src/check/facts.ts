@@ -4,8 +4,10 @@ import { batteryRules } from '../rules/battery/index.generated.ts'
 import { climateRules } from '../rules/climate/index.generated.ts'
 import { controllerRules } from '../rules/controller/index.generated.ts'
 import { panelRules } from '../rules/panel/index.generated.ts'
+import { reviewRules } from '../review/rules/index.generated.ts'
 import { hazards } from '../text/hazards/index.ts'
 import { acceptanceFacts } from './acceptances.ts'
+import { referenceFacts } from './system.ts'
 import { slipFacts } from './one-mistake.ts'
 
 /** Every rule there is, by chapter of the reference. */
@@ -16,5 +18,7 @@ export const allFacts: readonly { readonly title: string; readonly rules: readon
   { title: 'Controller records', rules: controllerRules },
   { title: 'Battery records', rules: batteryRules },
   { title: 'Climate records', rules: climateRules },
+  { title: 'References between records', rules: Object.values(referenceFacts) },
+  { title: 'Systems', rules: reviewRules },
   { title: 'Acceptances', rules: Object.values(acceptanceFacts) },
 ]

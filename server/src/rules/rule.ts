@@ -16,6 +16,8 @@ export interface Doubt {
   readonly suspects: readonly [Field<unknown>, ...Field<unknown>[]]
   /** Where the rule's own severity does not hold for this degree of deviation. */
   readonly severity?: Severity
+  /** Fields of other files that belong to it. */
+  readonly elsewhere?: readonly { readonly path: string; readonly field: Field<unknown> }[]
   /** A mend that the rule alone knows. */
   readonly correction?: Proposal
 }

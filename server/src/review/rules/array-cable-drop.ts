@@ -1,0 +1,32 @@
+import { short } from '../../rules/band.ts'
+import { onRoof, perMetre } from '../cable-figures.ts'
+import { nextCable } from '../next-cable.ts'
+import type { ReviewRule } from '../rule.ts'
+
+export const arrayCableDrop: ReviewRule = {
+  id: 'array-cable-drop',
+  severity: 'information',
+  reason: 'What is lost in the cable is gone, and a controller that only switches then charges the battery too little.',
+  source: '3 % for feeders is recommended for boats (ABYC E-11, as quoted by marine trade pages)',
+
+  check(system, figures) {
+    return system.arrays.flatMap((array, i) => {
+      const { cable } = figures.arrays[i] ?? {}
+      const own = array.entry.cable
+      const drop = cable?.drop_pct ?? null
+      if (!own.size || !cable || drop === null || drop <= 3) return []
+      const correction = nextCable(own, (size) => {
+        const next = (drop * perMetre(system, own, size, onRoof)) / perMetre(system, own, own.size!.value, onRoof)
+        return next <= 3 ? `${short(next)} %` : null
+      })
+      return [
+        {
+          message: `${own.size.text} over ${own.length?.text} lose ${short(drop)} % of the voltage at ${short(cable.current_a)} A, where 3 % is recommended`,
+          suspects: [own.size, own.length ?? own.size] as const,
+          severity: drop > 10 ? ('warning' as const) : ('information' as const),
+          ...(correction && { correction }),
+        },
+      ]
+    })
+  },
+}

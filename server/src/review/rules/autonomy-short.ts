@@ -1,0 +1,22 @@
+import { short } from '../../rules/band.ts'
+import { heaviestDay } from '../battery-figures.ts'
+import type { ReviewRule } from '../rule.ts'
+
+export const autonomyShort: ReviewRule = {
+  id: 'autonomy-short',
+  severity: 'warning',
+  reason: 'A few dull days in a row are usual in every season.',
+  source: 'common practice, no source',
+
+  check(system, { battery: { autonomy_days: days, usable_wh: usable } }) {
+    const { autonomy, in_parallel: parallel, battery } = system.system.battery
+    const place = autonomy ?? parallel ?? battery.id
+    if (days === null || usable === null || !place) return null
+    const wanted = autonomy ? autonomy.value / 86_400 : system.system.other_sources.length > 0 ? 0 : 1
+    if (wanted <= days) return null
+    return {
+      message: `The bank lasts ${short(days)} days at ${Math.round(heaviestDay(system))} Wh a day, where ${autonomy ? autonomy.text : '1 day'} is wanted; ${Math.ceil((wanted / days) * usable)} Wh usable would do`,
+      suspects: [place],
+    }
+  },
+}

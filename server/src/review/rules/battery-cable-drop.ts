@@ -1,0 +1,29 @@
+import { short } from '../../rules/band.ts'
+import { batteryCable } from '../battery-figures.ts'
+import { inside, perMetre } from '../cable-figures.ts'
+import { nextCable } from '../next-cable.ts'
+import type { ReviewRule } from '../rule.ts'
+
+export const batteryCableDrop: ReviewRule = {
+  id: 'battery-cable-drop',
+  severity: 'warning',
+  reason: 'The controller measures the battery through this cable; a drop in it makes every charge stop early.',
+  source: '2 % is common practice, no source',
+
+  check(system) {
+    const own = system.system.battery.cable
+    const cable = batteryCable(system)
+    const drop = cable?.drop_pct ?? null
+    if (!own.size || !cable || drop === null || drop <= 2) return null
+    const size = own.size
+    const correction = nextCable(own, (area) => {
+      const next = (drop * perMetre(system, own, area, inside)) / perMetre(system, own, size.value, inside)
+      return next <= 2 ? `${short(next)} %` : null
+    })
+    return {
+      message: `${size.text} over ${own.length?.text} lose ${short(drop)} % of the voltage at ${short(cable.current_a)} A, where 2 % is the most before the battery`,
+      suspects: [size, own.length ?? size],
+      ...(correction && { correction }),
+    }
+  },
+}

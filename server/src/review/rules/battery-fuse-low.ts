@@ -1,0 +1,36 @@
+import { short } from '../../rules/band.ts'
+import { fuseSizes, nextFuse } from '../../physics/fuses.ts'
+import { allChargeCurrent, allLoadCurrent, bankOf } from '../bank.ts'
+import { allowable, inside } from '../cable-figures.ts'
+import type { ReviewRule } from '../rule.ts'
+
+export const batteryFuseLow: ReviewRule = {
+  id: 'battery-fuse-low',
+  severity: 'warning',
+  reason:
+    'A fuse that opens in normal use leaves the boat dark, and gets replaced by a larger one that protects nothing.',
+  source: 'design current at most the fuse (IEC 60364-4-43, from memory)',
+
+  check(system) {
+    const { fuse, cable } = system.system.battery
+    const bank = bankOf(system)
+    if (!fuse || !bank) return null
+    const needed = Math.max(allChargeCurrent(system, bank), allLoadCurrent(system, bank))
+    if (needed <= fuse.value) return null
+    const iz = cable.size ? allowable(cable, cable.size.value, inside) : null
+    const size = nextFuse(fuseSizes.vehicle, 1.25 * needed)
+    const fits = size !== null && (iz === null || size <= iz)
+    return {
+      message: `Up to ${short(needed)} A flow to or from the battery, more than its fuse of ${fuse.text} carries`,
+      suspects: [fuse],
+      ...(fits && {
+        correction: {
+          field: fuse,
+          text: `${size} A`,
+          why: `carries ${short(needed)} A with a quarter to spare`,
+          certainty: 'guess' as const,
+        },
+      }),
+    }
+  },
+}

@@ -1,0 +1,33 @@
+import { short } from '../../rules/band.ts'
+import { bankOf } from '../bank.ts'
+import { elsewhere, placeOf } from '../rule.ts'
+import type { ReviewRule } from '../rule.ts'
+
+export const chargeCurrentClipped: ReviewRule = {
+  id: 'charge-current-clipped',
+  severity: 'information',
+  reason: 'A controller passes no more than its current; what the panels could give beyond it is lost on good days.',
+  source: 'oversizing by 30 % is common practice, no source',
+
+  check(system, figures) {
+    const bank = bankOf(system)
+    if (!bank) return null
+    return system.arrays.flatMap((array, i) => {
+      const most = array.controller?.record.output.max_current
+      const hot = figures.arrays[i]?.pmax_hot_w ?? null
+      const place = array.entry.controller.id ?? placeOf(array)
+      if (!most || most.value <= 0 || hot === null || !place || array.controller?.record.type?.value !== 'mppt')
+        return []
+      const share = hot / bank.voltage / most.value
+      if (share <= 1.3) return []
+      return [
+        {
+          message: `${short(hot)} W on a hot day are ${short(hot / bank.voltage)} A at ${short(bank.voltage)} V, ${short(100 * (share - 1))} % more than the ${most.text} of the controller`,
+          suspects: [place] as const,
+          severity: share > 1.5 ? ('warning' as const) : ('information' as const),
+          ...elsewhere(array.controller, most),
+        },
+      ]
+    })
+  },
+}

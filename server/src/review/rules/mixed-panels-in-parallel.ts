@@ -1,0 +1,30 @@
+import { short } from '../../rules/band.ts'
+import { placeOf } from '../rule.ts'
+import { stringsOf, sum } from '../strings.ts'
+import type { ReviewRule } from '../rule.ts'
+
+export const mixedPanelsInParallel: ReviewRule = {
+  id: 'mixed-panels-in-parallel',
+  severity: 'warning',
+  reason:
+    'Strings in parallel share one voltage; the lower one is driven off its best point and may even take current from the other.',
+  source: '5 % is common practice, no source',
+
+  check(system) {
+    return system.arrays.flatMap((array) => {
+      const strings = stringsOf(array)
+        .map((string) => ({ first: string[0]!, vmp: sum(string, ({ panel }) => panel?.record.stc.vmp?.value) }))
+        .flatMap(({ first, vmp }) => (vmp === null ? [] : [{ first, vmp }]))
+      const low = strings.reduce((a, b) => (b.vmp < a.vmp ? b : a), strings[0]!)
+      const high = strings.reduce((a, b) => (a.vmp < b.vmp ? b : a), strings[0]!)
+      const place = low?.first.entry.panel.id ?? placeOf(array)
+      if (!low || !place || high.vmp <= 1.05 * low.vmp) return []
+      return [
+        {
+          message: `Strings of ${short(low.vmp)} V and ${short(high.vmp)} V are in parallel; one of the two cannot work at its best point, so give each a controller of its own`,
+          suspects: [place] as const,
+        },
+      ]
+    })
+  },
+}

@@ -1,0 +1,40 @@
+import { short } from '../../rules/band.ts'
+import { bankOf } from '../bank.ts'
+import { pwmPower } from '../pwm.ts'
+import { elsewhere, placeOf } from '../rule.ts'
+import { countOf } from '../strings.ts'
+import type { ReviewRule } from '../rule.ts'
+
+export const pwmMismatch: ReviewRule = {
+  id: 'pwm-mismatch',
+  severity: 'warning',
+  reason:
+    'A controller that only switches holds the panels at battery voltage, far below their best point when they have too many cells.',
+  source: 'single-diode model of the panel at 800 W/m2 and air of 20 °C; a ratio of 1.6 is common practice, no source',
+
+  check(system) {
+    const bank = bankOf(system)
+    if (!bank) return null
+    return system.arrays.flatMap((array) => {
+      const panels = array.panels[0]
+      const vmp = panels?.panel?.record.stc.vmp
+      const series = array.entry.wiring.in_series?.value ?? 1
+      const place = array.entry.controller.id ?? placeOf(array)
+      if (array.controller?.record.type?.value !== 'pwm' || !vmp || !place) return []
+      const ratio = (vmp.value * series) / bank.voltage
+      if (ratio <= 1.6) return []
+      const power = pwmPower(system, panels, bank.voltage / series)
+      const count = array.panels.reduce((sum, p) => sum + countOf(p), 0)
+      const watts = power
+        ? `: ${short(power.clamped * count)} W instead of ${short(power.best * count)} W, ${short((power.best - power.clamped) * count)} W lost`
+        : ''
+      return [
+        {
+          message: `A PWM controller holds the string at ${short(bank.voltage)} V, where it works best at ${short(vmp.value * series)} V${watts}; an MPPT controller would use it`,
+          suspects: [place] as const,
+          ...elsewhere(panels.panel, vmp),
+        },
+      ]
+    })
+  },
+}

@@ -1,0 +1,37 @@
+import { short } from '../../rules/band.ts'
+import { fuseSizes, nextFuse, reverseCurrent, stringFuseWindow } from '../../physics/fuses.ts'
+import { lowest } from '../lowest.ts'
+import { elsewhere } from '../rule.ts'
+import { stringIsc } from '../strings.ts'
+import type { ReviewRule } from '../rule.ts'
+
+export const stringFuseMissing: ReviewRule = {
+  id: 'string-fuse-missing',
+  severity: 'error',
+  reason:
+    'When one string fails, the others drive their current back through it; above its fuse rating the panel can burn.',
+  source: 'IEC 62548 practice (as quoted by a worked example), with 1.25 for bright sun of US practice',
+
+  check(system) {
+    return system.arrays.flatMap((array) => {
+      const { string_fuse: fuse, wiring } = array.entry
+      const strings = wiring.in_parallel
+      const isc = stringIsc(array)
+      if (fuse || !strings || strings.value < 2 || isc === null) return []
+      const limit = lowest(array.panels.map(({ panel }) => panel?.record.limits.series_fuse))
+      const back = reverseCurrent(strings.value, isc)
+      if (strings.value < 3 && !(limit && limit.value < back)) return []
+      const window = stringFuseWindow(isc, limit?.value ?? Infinity)
+      const size = nextFuse(fuseSizes.string, window.low)
+      const fix =
+        size !== null && size <= window.high ? `; a string_fuse of ${size} A in each string protects them` : ''
+      return [
+        {
+          message: `${strings.text} strings without string fuses: ${short(back)} A can flow back into one${limit ? `, whose panels stand ${limit.text}` : ''}${fix}`,
+          suspects: [strings] as const,
+          ...elsewhere(array.panels[0]?.panel, limit),
+        },
+      ]
+    })
+  },
+}

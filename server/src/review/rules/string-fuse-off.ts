@@ -1,0 +1,49 @@
+import { short } from '../../rules/band.ts'
+import { fuseSizes, nextFuse, stringFuseWindow } from '../../physics/fuses.ts'
+import { lowest } from '../lowest.ts'
+import { elsewhere } from '../rule.ts'
+import { stringIsc } from '../strings.ts'
+import type { ReviewRule } from '../rule.ts'
+
+export const stringFuseOff: ReviewRule = {
+  id: 'string-fuse-off',
+  severity: 'warning',
+  reason: 'Too small a string fuse blows in bright sun; too large a one lets the panel burn first.',
+  source:
+    'IEC 62548 practice: 1.5 Isc to 2.4 Isc and at most the panel’s maximum series fuse (as quoted by a worked example)',
+
+  check(system) {
+    return system.arrays.flatMap((array) => {
+      const fuse = array.entry.string_fuse
+      const isc = stringIsc(array)
+      if (!fuse || isc === null) return []
+      const limit = lowest(array.panels.map(({ panel }) => panel?.record.limits.series_fuse))
+      const { low, high } = stringFuseWindow(isc, limit?.value ?? Infinity)
+      if (low <= fuse.value && fuse.value <= high) return []
+      const size = nextFuse(fuseSizes.string, low)
+      const fits = size !== null && size <= high
+      const big = high < fuse.value
+      const why = big
+        ? limit && limit.value < fuse.value
+          ? `exceeds the panel's maximum series fuse of ${limit.text}`
+          : `is more than 2.4 times the string's Isc of ${short(isc)} A`
+        : `is less than 1.5 times the string's Isc of ${short(isc)} A and will blow in bright sun`
+      return [
+        {
+          message: `The string fuse ${fuse.text} ${why}`,
+          suspects: [fuse] as const,
+          severity: big ? ('error' as const) : ('warning' as const),
+          ...elsewhere(array.panels[0]?.panel, limit),
+          ...(fits && {
+            correction: {
+              field: fuse,
+              text: `${size} A`,
+              why: `between ${short(low)} and ${short(high)} A`,
+              certainty: 'guess' as const,
+            },
+          }),
+        },
+      ]
+    })
+  },
+}

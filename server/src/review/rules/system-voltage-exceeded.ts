@@ -1,0 +1,35 @@
+import { short } from '../../rules/band.ts'
+import type { Panel } from '../../records/records.generated.ts'
+import type { Used } from '../resolved.ts'
+import { elsewhere, placeOf } from '../rule.ts'
+import type { ReviewRule } from '../rule.ts'
+
+const volts = ({ record }: Used<Panel>) => record.limits.system_voltage?.value ?? Infinity
+
+export const systemVoltageExceeded: ReviewRule = {
+  id: 'system-voltage-exceeded',
+  severity: 'error',
+  reason: 'Above the voltage that a panel is built for, its insulation may fail and its frame or the boat become live.',
+  source: 'IEC 61730, maximum system voltage (from memory)',
+
+  check(system, figures) {
+    return system.arrays.flatMap((array, i) => {
+      const voc = figures.arrays[i]?.voc_cold_v ?? null
+      const place = placeOf(array)
+      const weakest = array.panels.flatMap(({ panel }) => (panel?.record.limits.system_voltage ? [panel] : []))
+      const low = weakest.reduce<(typeof weakest)[number] | undefined>(
+        (a, b) => (!a || volts(b) < volts(a) ? b : a),
+        undefined,
+      )
+      if (voc === null || !place || !low || voc <= volts(low)) return []
+      const limit = low.record.limits.system_voltage!
+      return [
+        {
+          message: `${short(voc)} V at ${system.coldest.value} °C exceed the maximum system voltage of ${low.record.name?.text ?? 'the panel'}, ${limit.text}`,
+          suspects: [place] as const,
+          ...elsewhere(low, limit),
+        },
+      ]
+    })
+  },
+}

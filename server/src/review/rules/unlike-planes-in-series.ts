@@ -1,0 +1,26 @@
+import { short } from '../../rules/band.ts'
+import { unlikePlanes } from '../planes.ts'
+import { placeOf } from '../rule.ts'
+import type { ReviewRule } from '../rule.ts'
+
+export const unlikePlanesInSeries: ReviewRule = {
+  id: 'unlike-planes-in-series',
+  severity: 'warning',
+  reason: 'Panels in series that see different sun all work at the current of the one that sees least.',
+  source: '10 deg is common practice, no source; loss from the hours of the year',
+
+  check(system) {
+    return system.arrays.flatMap((array) =>
+      unlikePlanes(system, array).flatMap(({ panels, other, angle, loss }) => {
+        const place = other.entry.surface ?? placeOf(array)
+        if (angle <= 10.5 || !place) return []
+        const lost = loss === null ? '' : `, which costs about ${short(100 * loss)} % of the string's energy`
+        const where =
+          panels === other
+            ? `One string lies across ${panels.surface?.id?.text}, whose halves face ${short(angle)} deg apart`
+            : `One string lies on ${panels.surface?.id?.text ?? 'no surface'} and ${other.surface?.id?.text ?? 'no surface'}, which face ${short(angle)} deg apart`
+        return [{ message: `${where}${lost}; wire each side as a string of its own`, suspects: [place] as const }]
+      }),
+    )
+  },
+}

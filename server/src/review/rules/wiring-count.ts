@@ -1,0 +1,33 @@
+import type { ReviewRule } from '../rule.ts'
+
+export const wiringCount: ReviewRule = {
+  id: 'wiring-count',
+  severity: 'error',
+  reason: 'Panels in series times strings in parallel is the number of panels.',
+  source: 'arithmetic',
+
+  check({ arrays }) {
+    return arrays.flatMap(({ entry, panels }) => {
+      const { in_series: series, in_parallel: parallel } = entry.wiring
+      if (!series || !parallel || panels.some((p) => !p.entry.count)) return []
+      const count = panels.reduce((sum, p) => sum + (p.entry.count?.value ?? 0), 0)
+      if (series.value * parallel.value === count) return []
+      const strings = count / series.value
+      const correction = Number.isInteger(strings)
+        ? {
+            field: parallel,
+            text: String(strings),
+            why: `${series.text} x ${strings} = ${count}`,
+            certainty: 'guess' as const,
+          }
+        : undefined
+      return [
+        {
+          message: `${series.text} in series x ${parallel.text} in parallel are ${series.value * parallel.value} panels, and ${count} are listed`,
+          suspects: [parallel, series] as const,
+          ...(correction && { correction }),
+        },
+      ]
+    })
+  },
+}
