@@ -18,8 +18,16 @@ const from = {
   'check/panel': 'panelFindings',
   'library/create': 'createLibrary',
 }
-const contents = Object.entries(from).map(([path, names]) => `export { ${names} } from './server/src/${path}.ts'`).join('\n')
-await build({ stdin: { contents, resolveDir: process.cwd(), loader: 'ts' }, bundle: true, format: 'esm', outfile, logLevel: 'error' })
+const contents = Object.entries(from)
+  .map(([path, names]) => `export { ${names} } from './server/src/${path}.ts'`)
+  .join('\n')
+await build({
+  stdin: { contents, resolveDir: process.cwd(), loader: 'ts' },
+  bundle: true,
+  format: 'esm',
+  outfile,
+  logLevel: 'error',
+})
 const wp = await import(pathToFileURL(outfile))
 rmSync(folder, { recursive: true })
 
@@ -34,7 +42,17 @@ function time(what, calls, work) {
   console.log(`${what.padEnd(52)} ${(1000 * rounds[4]).toFixed(1).padStart(9)} µs`)
 }
 
-const sheet = { pmax: 110, vmp: 18.6, imp: 5.92, voc: 22.1, isc: 6.31, cells: 36, alpha: 0.0005, beta: -0.0029, gamma: -0.0038 }
+const sheet = {
+  pmax: 110,
+  vmp: 18.6,
+  imp: 5.92,
+  voc: 22.1,
+  isc: 6.31,
+  cells: 36,
+  alpha: 0.0005,
+  beta: -0.0029,
+  gamma: -0.0038,
+}
 time('fit of a datasheet', 2000, () => wp.fitDiode(sheet))
 const { params } = wp.fitDiode(sheet)
 time('maximum power point', 2000, () => wp.maxPower(params))
@@ -57,5 +75,7 @@ for (const [what, path] of [
   library.put(path, text)
   const file = library.file(path)
   time(`reading a ${what}`, 100, () => wp.readFile(path, text))
-  time(`all rules and the slip search on a ${what}`, 100, () => wp.panelFindings(library, file, { today: '2026-11-25' }))
+  time(`all rules and the slip search on a ${what}`, 100, () =>
+    wp.panelFindings(library, file, { today: '2026-11-25' }),
+  )
 }
