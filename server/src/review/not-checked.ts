@@ -52,7 +52,6 @@ function* ofArray({ entry, panels, controller }: ResolvedArray): Generator<strin
   const { size, length, insulation } = entry.cable
   if (!size || !length) yield `${id}: voltage drop and heat of the cable: size or length is not given.`
   else if (!insulation) yield `${id}: allowable current of the cable: its insulation rating is not given.`
-  yield `${id}: voltage rating and breaking capacity of fuses and switches: not part of the description.`
 }
 
 function* surfaces({ system, arrays }: ResolvedSystem): Generator<string> {
@@ -72,5 +71,6 @@ function* battery(resolved: ResolvedSystem): Generator<string> {
     yield 'Charge current against the battery: its limit is not given.'
   if (!own.cable.size || !own.cable.length) yield 'Battery cable: size or length is not given.'
   else if (!own.cable.insulation) yield 'Allowable current of the battery cable: its insulation rating is not given.'
+  yield 'Voltage rating and breaking capacity of fuses and switches: not part of the description.'
   if (resolved.system.loads.length === 0) yield 'Balance of the year: no loads are given.'
 }

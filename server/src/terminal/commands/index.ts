@@ -2,8 +2,9 @@ import type { AddCommand } from './command.ts'
 import { addCheck } from './check.ts'
 import { addExplain } from './explain.ts'
 import { addNew } from './new.ts'
+import { addReview } from './review.ts'
 import { addServe } from './serve.ts'
 import { addValues } from './values.ts'
 
 /** In the order of the help. */
-export const commands: readonly AddCommand[] = [addCheck, addValues, addNew, addExplain, addServe]
+export const commands: readonly AddCommand[] = [addCheck, addValues, addReview, addNew, addExplain, addServe]

@@ -10,12 +10,16 @@ export function formatJson(files: readonly FileReport[]): string {
     files: files.map((file) => ({
       path: file.path,
       kind: file.kind,
-      findings: file.findings.map((finding, i) => toJson(finding, file, file.fingerprints[i] as string)),
+      findings: findingsToJson(file),
     })),
     summary: count(files),
   }
   return `${JSON.stringify(document, null, 2)}\n`
 }
+
+/** The findings of one file, as every JSON output has them. */
+export const findingsToJson = (file: FileReport) =>
+  file.findings.map((finding, i) => toJson(finding, file, file.fingerprints[i] as string))
 
 function toJson(
   { rule, severity, message, pointer, span, corrections }: Finding,

@@ -1,0 +1,40 @@
+import { Option } from 'commander'
+import { reviewSystem } from '../../check/review.ts'
+import type { Severity } from '../../findings/finding.ts'
+import type { ReadFile } from '../../records/read-file.ts'
+import { CouldNotRun } from '../could-not-run.ts'
+import { reportFile } from '../file-report.ts'
+import { reviewJson } from '../formats/review-json.ts'
+import { reviewText } from '../formats/review-text.ts'
+import { absolute } from '../paths.ts'
+import { select } from '../select.ts'
+import { count, reaches } from '../severity.ts'
+import type { AddCommand } from './command.ts'
+
+export const addReview: AddCommand = (program, world, end) => {
+  program
+    .command('review')
+    .description("a customer's system, in figures: safety, balance through the year, fit, money, and what was not checked")
+    .argument('<system>', 'a system description')
+    .addOption(new Option('--format <format>', 'how to print').choices(['text', 'json']).default('text'))
+    .addOption(
+      new Option('--fail-on <severity>', 'the least severity that makes the exit code 1')
+        .choices(['error', 'warning', 'information'])
+        .default('error'),
+    )
+    .addHelpText(
+      'after',
+      '\nExamples:\n  wattproof review boat.system.yaml\n  wattproof review boat.system.yaml --format json',
+    )
+    .action(async (path: string, { format, failOn }: { format: 'text' | 'json'; failOn: Severity }) => {
+      const full = absolute(world.cwd, path)
+      if ((await world.standing(full)) === 'folder') throw new CouldNotRun(`\`${path}\` is a folder; name one system`)
+      const { library } = await select(world, [path])
+      const file = library.file(full)
+      if (file?.kind !== 'system') throw new CouldNotRun(`\`${path}\` is no system description; its name ends in .system.yaml`)
+      const report = reportFile(library, full, world.cwd, world.today)!
+      const review = reviewSystem(library, file as ReadFile<'system'>)
+      world.out(format === 'json' ? reviewJson(review, report) : reviewText(review, report, world.colour))
+      end(reaches(count([report]), failOn) ? 1 : 0)
+    })
+}
