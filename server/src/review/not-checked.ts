@@ -1,4 +1,5 @@
 import { bankOf } from './bank.ts'
+import { allowable, inside, onRoof } from './cable-figures.ts'
 import { shapeOf } from './fit.ts'
 import { vocAt } from './panel-at.ts'
 import { yearOf } from './year.ts'
@@ -52,6 +53,8 @@ function* ofArray({ entry, panels, controller }: ResolvedArray): Generator<strin
   const { size, length, insulation } = entry.cable
   if (!size || !length) yield `${id}: voltage drop and heat of the cable: size or length is not given.`
   else if (!insulation) yield `${id}: allowable current of the cable: its insulation rating is not given.`
+  else if (allowable(entry.cable, size.value, onRoof) === null)
+    yield `${id}: allowable current of the cable: ${size.text} with ${insulation.text} insulation is below the table, which begins at 18 AWG and 60 °C.`
 }
 
 function* surfaces({ system, arrays }: ResolvedSystem): Generator<string> {
@@ -71,6 +74,8 @@ function* battery(resolved: ResolvedSystem): Generator<string> {
     yield 'Charge current against the battery: its limit is not given.'
   if (!own.cable.size || !own.cable.length) yield 'Battery cable: size or length is not given.'
   else if (!own.cable.insulation) yield 'Allowable current of the battery cable: its insulation rating is not given.'
+  else if (allowable(own.cable, own.cable.size.value, inside) === null)
+    yield 'Allowable current of the battery cable: its size or insulation is below the table, which begins at 18 AWG and 60 °C.'
   yield 'Voltage rating and breaking capacity of fuses and switches: not part of the description.'
   if (resolved.system.loads.length === 0) yield 'Balance of the year: no loads are given.'
 }

@@ -1,0 +1,44 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { expect, test } from 'vitest'
+import { checkFile } from '../../server/src/check/check.ts'
+import { folder, libraryOf } from './library.ts'
+
+const library = libraryOf()
+const now = { today: '2026-11-25' }
+const rows = readFileSync(`${folder}/README.md`, 'utf8')
+  .split('\n')
+  .filter((line) => /^\| \S+\.system\./.test(line))
+  .map((line) =>
+    line
+      .split('|')
+      .slice(1, -1)
+      .map((cell) => cell.trim()),
+  )
+  .map(([file = '', field = '', severity = '', said = '', mend = '']) => ({ file, field, severity, said, mend }))
+
+test.each(
+  library
+    .files()
+    .map(({ path }) => path)
+    .filter((path) => !path.includes('/hazards/')),
+)('nothing is found in %s', (path) => {
+  expect(checkFile(library, path, now)?.findings).toEqual([])
+})
+
+test('the table has every hazard', () => {
+  expect(rows.map(({ file }) => file).sort()).toEqual(readdirSync(`${folder}/hazards`).sort())
+})
+
+test.each(rows)('$file: found on $field', ({ file, field, severity, said, mend }) => {
+  const { findings } = checkFile(library, `${folder}/hazards/${file}`, now)!
+  const told = findings.find((finding) => finding.pointer === field && finding.message.includes(said))
+  expect(
+    told?.severity,
+    JSON.stringify(
+      findings.map(({ pointer, message }) => ({ pointer, message })),
+      null,
+      1,
+    ),
+  ).toBe(severity)
+  if (mend) expect(told?.corrections[0]?.text).toBe(mend)
+})
