@@ -31,7 +31,7 @@ export function sheetComplaint(sheet: Ratings): string | null {
         return `${pmax} W, ${voc} V, ${isc} A ${place}`
       const points = curve(there, 12)
       if (points.some(({ i }) => !Number.isFinite(i))) return `a current is not a number ${place}`
-      if (points.some(({ i }, k) => k > 0 && i > points[k - 1]!.i + 1e-9 * isc + 1e-12 * sheet.isc))
+      if (points.some(({ i }, k) => k > 0 && i > points[k - 1]!.i + 1e-9 * isc + 1e-12 * (sheet.isc + there.i0)))
         return `the current rises with voltage ${place}`
     }
   }

@@ -54,6 +54,7 @@ export function diffuseMonth(clearness: number, sunset: number): number {
  * @source M. Collares-Pereira, A. Rabl, Solar Energy 22 (1979) 155-164
  */
 export function globalShare(hourAngle: number, sunset: number): number {
+  if (Math.abs(hourAngle) >= sunset) return 0
   const a = 0.409 + 0.5016 * Math.sin(radians(sunset - 60))
   const b = 0.6609 - 0.4767 * Math.sin(radians(sunset - 60))
   return Math.max(0, a + b * Math.cos(radians(hourAngle))) * diffuseShare(hourAngle, sunset)
