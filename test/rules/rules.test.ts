@@ -39,5 +39,5 @@ test.each(rules.map(({ id }) => id))('%s has an example that is found and one th
 })
 
 /** The rules of a panel by themselves: in a whole check one mistake is told once, by the strongest of them. */
-const alone = ({ record, tree }: ReadFile<'panel'>) =>
-  judge(panelRules, record, { settings: undefined, site: siteOf(undefined), today, siblings: [] }, tree)
+const alone = (file: ReadFile<'panel'>) =>
+  judge(panelRules, file, { settings: undefined, site: siteOf(undefined), today, siblings: [] })

@@ -1,31 +1,51 @@
 import type { Correction, Finding, RuleFacts } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
+import type { RecordKind } from '../records/field-info.ts'
+import type { Field } from '../records/field.ts'
+import { infoAt, nameOf } from '../records/info-at.ts'
+import { recordOfPath } from '../records/kinds.ts'
+import { schemas } from '../records/schemas.generated.ts'
 import type { Doubt, Proposal, Rule } from '../rules/rule.ts'
 import { setScalar } from '../text/edits.ts'
 import type { Tree } from '../text/tree.ts'
 
 /** Runs rules over one record; each doubt becomes a finding at its first suspect, the others are related places. */
-export function judge<R, A>(rules: readonly Rule<R, A>[], record: R, about: A, tree: Tree): readonly Finding[] {
+export function judge<R, A>(
+  rules: readonly Rule<R, A>[],
+  { kind, record, tree }: { readonly kind: RecordKind; readonly record: R; readonly tree: Tree },
+  about: A,
+): readonly Finding[] {
   const found: Finding[] = []
   for (const rule of rules) {
     const doubts = rule.check(record, about)
-    if (doubts) for (const doubt of isList(doubts) ? doubts : [doubts]) found.push(toFinding(rule, doubt, tree))
+    if (doubts) for (const doubt of isList(doubts) ? doubts : [doubts]) found.push(toFinding(rule, doubt, kind, tree))
   }
   return found
 }
 
 const isList = (doubts: Doubt | readonly Doubt[]): doubts is readonly Doubt[] => Array.isArray(doubts)
 
-function toFinding(rule: RuleFacts, doubt: Doubt, tree: Tree): Finding {
+function toFinding(rule: RuleFacts, doubt: Doubt, kind: RecordKind, tree: Tree): Finding {
   const [first, ...others] = doubt.suspects
   return finding(rule, first, withMend(doubt), {
     severity: doubt.severity,
     related: [
-      ...others.map((field) => ({ span: field.span, message: `this disagrees: ${field.text}` })),
-      ...(doubt.elsewhere ?? []).map(({ path, field }) => ({ span: field.span, message: `see ${field.text}`, path })),
+      ...others.map((field) => ({ span: field.span, message: called(kind, field) })),
+      ...(doubt.elsewhere ?? []).map(({ path, field }) => ({
+        span: field.span,
+        message: called(recordOfPath(path)?.kind ?? kind, field),
+        path,
+      })),
     ],
     corrections: doubt.correction ? [toCorrection(doubt.correction, tree)] : [],
   })
+}
+
+/** A field by its name and as it was typed: `Voc 39.1 V`. */
+export function called(kind: RecordKind, { pointer, text }: Field<unknown>): string {
+  const root = schemas[kind]
+  const info = root && infoAt(root, pointer)
+  return info ? `${nameOf(info)} ${text}` : text
 }
 
 const withMend = ({ message, correction }: Doubt) =>

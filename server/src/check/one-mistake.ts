@@ -5,6 +5,7 @@ import { readFile } from '../records/read.ts'
 import type { SlipVerdict } from '../slips/verdict.ts'
 import { setScalar } from '../text/edits.ts'
 import { applyEdits } from '../text/span.ts'
+import { called } from './doubts.ts'
 
 export const slipFacts = {
   slip: {
@@ -39,8 +40,8 @@ export function oneMistake(
   const first = verdict.kind === 'disagree' ? file.fields.get(verdict.pointers[0]!) : undefined
   if (verdict.kind !== 'disagree' || !first || folded.some(isSerious)) return folded
   const others = verdict.pointers.slice(1).flatMap((p) => file.fields.get(p) ?? [])
-  const related = others.map((field) => ({ span: field.span, message: `this disagrees: ${field.text}` }))
-  return [...folded, finding(slipFacts.disagree, first, verdict.message, { related })]
+  const related = others.map((field) => ({ span: field.span, message: called(file.kind, field) }))
+  return [...folded, finding(slipFacts.disagree, first, capital(verdict.message), { related })]
 }
 
 function explained(
@@ -66,9 +67,12 @@ function explained(
   const left = judge(mended)
   const gone = found.filter((f) => !left.some((l) => l.rule === f.rule && l.pointer === f.pointer))
   const lead = strongest(gone.filter(isSerious), verdict.pointer)
-  const cause = lead ? lead.message.replace(/\.$|; [^;]* would agree\.$/, '') : verdict.message
+  const cause = lead ? lead.message.replace(/\.$|; [^;]* would agree\.$/, '') : capital(verdict.message)
   const message = `${cause}; ${verdict.text} (${verdict.why}) agrees${verdict.agrees ? ` with ${verdict.agrees}` : ''}.`
-  const places = gone.flatMap((f) => [{ span: f.span, message: f.message }, ...f.related])
+  const places = gone.flatMap((f) => [
+    { span: f.span, message: f === lead ? nameAt(file, f.pointer) : f.message },
+    ...f.related,
+  ])
   const facts = lead
     ? { id: lead.rule, severity: lead.severity, reason: lead.reason, source: lead.source }
     : slipFacts.slip
@@ -77,6 +81,12 @@ function explained(
     corrections,
   })
   return [...found.filter((f) => !gone.includes(f)), one]
+}
+
+/** What the leading finding says is in the message already; its place is only named. */
+function nameAt(file: ReadFile<'panel'>, pointer: string): string {
+  const field = file.fields.get(pointer)
+  return field ? called(file.kind, field) : pointer
 }
 
 /** Serious findings that share a field tell of one mistake; the strongest speaks for them, on the field most of them name. */
@@ -95,6 +105,7 @@ function fold(found: readonly Finding[]): readonly Finding[] {
   return found.filter((f) => !isSerious(f) || kept.includes(f))
 }
 
+const capital = (text: string) => text.slice(0, 1).toUpperCase() + text.slice(1)
 const placesOf = ({ span, related }: Finding) => [span.start, ...related.map((r) => r.span.start)]
 const isSerious = ({ severity }: Finding) => severity === 'error' || severity === 'warning'
 const weight = ({ severity, corrections }: Finding) => (severity === 'error' ? 2 : 0) + (corrections.length > 0 ? 1 : 0)

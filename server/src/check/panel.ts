@@ -18,6 +18,6 @@ export function panelFindings(library: Library, file: ReadFile<'panel'>, { today
     today,
     siblings: [],
   }
-  const rules = (one: ReadFile<'panel'>) => judge(panelRules, one.record, about, one.tree)
+  const rules = (one: ReadFile<'panel'>) => judge(panelRules, one, about)
   return oneMistake(file, rules(file), findSlip(evidenceOf(file)), rules)
 }

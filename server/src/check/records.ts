@@ -6,11 +6,9 @@ import { controllerRules } from '../rules/controller/index.generated.ts'
 import { judge } from './doubts.ts'
 
 /** What the plausibility rules find in the records that a system uses beside its panels. */
-export const controllerFindings = ({ record, tree }: ReadFile<'controller'>): readonly Finding[] =>
-  judge(controllerRules, record, undefined, tree)
+export const controllerFindings = (file: ReadFile<'controller'>): readonly Finding[] =>
+  judge(controllerRules, file, undefined)
 
-export const batteryFindings = ({ record, tree }: ReadFile<'battery'>): readonly Finding[] =>
-  judge(batteryRules, record, undefined, tree)
+export const batteryFindings = (file: ReadFile<'battery'>): readonly Finding[] => judge(batteryRules, file, undefined)
 
-export const climateFindings = ({ record, tree }: ReadFile<'climate'>): readonly Finding[] =>
-  judge(climateRules, record, undefined, tree)
+export const climateFindings = (file: ReadFile<'climate'>): readonly Finding[] => judge(climateRules, file, undefined)

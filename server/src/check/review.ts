@@ -26,7 +26,10 @@ export function reviewSystem(library: Library, file: ReadFile<'system'>): Review
   if (before?.version === library.version) return before.review
   const system = resolveSystem(library, file)
   const figures = figuresOf(system)
-  const findings = [...referenceFindings(library, file), ...judge(reviewRules, system, figures, file.tree)]
+  const findings = [
+    ...referenceFindings(library, file),
+    ...judge(reviewRules, { kind: file.kind, record: system, tree: file.tree }, figures),
+  ]
   const review = { system, figures, findings }
   reviews.set(file.path, { version: library.version, review })
   return review

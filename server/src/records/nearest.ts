@@ -1,4 +1,4 @@
-/** Words that datasheets and other habits use for our fields. */
+/** Words that datasheets and other habits use for our fields and choices. */
 const synonyms: Readonly<Record<string, string>> = {
   wp: 'pmax',
   pmp: 'pmax',
@@ -23,23 +23,41 @@ const synonyms: Readonly<Record<string, string>> = {
   nmot: 'noct',
   cost: 'price',
   guarantee: 'warranty',
+  monocrystalline: 'mono',
+  mono_si: 'mono',
+  polycrystalline: 'poly',
+  multicrystalline: 'poly',
+  multi: 'poly',
+  ibc: 'back-contact',
+  heterojunction: 'hjt',
+  shj: 'hjt',
+  amorphous: 'a-si',
+  cis: 'cigs',
+  semi_flexible: 'flexible',
+  foldable: 'folding',
+  portable: 'folding',
+  tempered_glass: 'glass',
+  lfp: 'lifepo4',
+  lead_acid: 'flooded',
 }
 
 /** The word of `known` that was most likely meant: a synonym, the same letters, or at most two slips of the finger. */
 export function nearest(word: string, known: readonly string[]): string | null {
-  const typed = word.toLowerCase().replaceAll('-', '_').replaceAll(' ', '_')
-  const same = known.find((k) => k.toLowerCase() === typed)
+  const typed = plainly(word)
+  const same = known.find((k) => plainly(k) === typed)
   if (same) return same
   const synonym = synonyms[typed]
   if (synonym && known.includes(synonym)) return synonym
   const limit = typed.length < 4 ? 1 : 2
   const ranked = known
-    .map((k) => ({ k, d: distance(typed, k.toLowerCase()) }))
+    .map((k) => ({ k, d: distance(typed, plainly(k)) }))
     .filter(({ d }) => d <= limit)
     .sort((a, b) => a.d - b.d)
   const [first, second] = ranked
   return first && (!second || first.d < second.d) ? first.k : null
 }
+
+const plainly = (word: string) => word.toLowerCase().replaceAll(/[- ]/g, '_')
 
 /** Edits between two words; swapped neighbours count as one (Damerau 1964, restricted form). */
 export function distance(a: string, b: string): number {

@@ -4,9 +4,10 @@ import type { Mend } from '../quantities/quantity.ts'
 import { readQuantity } from '../quantities/read.ts'
 import { setScalar } from '../text/edits.ts'
 import type { MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
-import { quantityFacts } from './facts.ts'
+import { quantityFacts, reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
 import type { Field, Measure } from './field.ts'
+import { nameOf } from './info-at.ts'
 import { scalarValue } from './plain.ts'
 import { schemas } from './schemas.generated.ts'
 
@@ -84,9 +85,19 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
         return typeof value === 'number' ? { ...text(node), value } : undefined
       case 'boolean':
         return typeof value === 'boolean' ? { ...text(node), value } : undefined
+      case 'date':
+        return date(f, node)
       default:
         return text(node)
     }
+  }
+
+  /** A date that is not written as one is told of by the schema. */
+  function date(f: FieldInfo, node: ScalarNode): Field<string> | undefined {
+    if (isDay(node.text)) return text(node)
+    const message = `${nameOf(f)} ${node.text} is no day of the calendar.`
+    if (written.test(node.text)) findings.push(finding(reading.wrongText, node, message))
+    return undefined
   }
 
   function quantity(f: FieldInfo, node: ScalarNode): Measure | undefined {
@@ -94,12 +105,19 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     const read = readQuantity(node.text, f.kind!, options)
     const notes = read.problem ? [read.problem] : read.remarks
     for (const note of notes) {
-      const at = context.tree.text.startsWith(node.text, node.span.start) ? node.span.start : null
+      const at = startOf(node)
       const span = at === null ? node.span : { start: at + note.start, end: at + note.end }
       const corrections = note.mends.map((mend) => mended(mend, node))
-      findings.push(finding(quantityFacts[note.code], { pointer: node.pointer, span }, note.message, { corrections }))
+      findings.push(
+        finding(quantityFacts[note.code], { pointer: node.pointer, span }, `${note.message}.`, { corrections }),
+      )
     }
     return read.quantity && { ...text(node), value: read.quantity.value, quantity: read.quantity }
+  }
+
+  /** Where the text begins, behind a quote or not; null where escapes or folded lines make it differ from what was typed. */
+  function startOf({ text, span: { start } }: ScalarNode): number | null {
+    return [start, start + 1].find((at) => context.tree.text.startsWith(text, at)) ?? null
   }
 
   function mended(mend: Mend, node: ScalarNode) {
@@ -110,6 +128,15 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     if (field) fields.set(field.pointer, field)
     return field
   }
+}
+
+const written = /^(\d{4})-(\d{2})-(\d{2})$/
+
+function isDay(typed: string): boolean {
+  const [, year = 0, month = 0, day = 0] = (written.exec(typed) ?? []).map(Number)
+  const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0)
+  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1] ?? 0
+  return 1 <= day && day <= days
 }
 
 const text = (node: ScalarNode): Field<string> => ({

@@ -29,7 +29,7 @@ export function readFile(path: string, text: string, currency?: string): ReadFil
   const nothing = tree.root === null && !unreadable
   const readFindings = [
     ...hazards.findings,
-    ...(unreadable ? [] : schemaFindings(what.kind, tree, hazards.swallowed)),
+    ...(unreadable || nothing ? [] : schemaFindings(what.kind, tree, hazards.swallowed)),
     ...findings,
     ...(nothing
       ? [

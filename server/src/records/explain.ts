@@ -1,0 +1,134 @@
+import type { Correction, Finding } from '../findings/finding.ts'
+import { finding } from '../findings/make.ts'
+import { setScalar } from '../text/edits.ts'
+import { keySpanOrValue, nodeAtPointer } from '../text/tree-queries.ts'
+import type { Node, Tree } from '../text/tree.ts'
+import { reading } from './facts.ts'
+import type { FieldInfo } from './field-info.ts'
+import { infoAt, nameOf } from './info-at.ts'
+import { listed, meantBy } from './meant-by.ts'
+import { nearest } from './nearest.ts'
+import type { Complaint } from './validators.generated.js'
+
+/**
+ * What a schema validator says of one value, in a sentence. Unknown and missing fields are told elsewhere, and of two
+ * complaints about one value only the plainer one is.
+ */
+export function explain(
+  { instancePath: pointer, keyword, params }: Complaint,
+  root: FieldInfo,
+  tree: Tree,
+): Finding | null {
+  const node = nodeAtPointer(tree, pointer)
+  const info = infoAt(root, pointer)
+  const place = { pointer, span: keySpanOrValue(tree, pointer) }
+  const name = info ? nameOf(info) : pointer
+  const typed = node?.kind === 'scalar' ? node.text : ''
+
+  switch (keyword) {
+    case 'enum':
+      return node?.kind === 'scalar' ? notAChoice(node.text, info, place, tree) : null
+    case 'const':
+      if (node?.kind !== 'scalar') return null
+      return finding(reading.wrongFormat, place, `This is format ${shorten(typed)}, and only format 1 is known.`, {
+        corrections: [correction(tree, pointer, '1', 'the format that is known')],
+      })
+    case 'type':
+      return wrongKind(node, info, place, tree)
+    case 'pattern':
+      return finding(reading.wrongText, place, `${name} "${shorten(typed)}" is not written ${spelling(info)}.`, {
+        corrections: node ? meantBy(node, info, tree) : [],
+      })
+    case 'minimum':
+    case 'maximum': {
+      const side = keyword === 'minimum' ? 'below' : 'above'
+      return finding(reading.outOfRange, place, `${name} ${typed} is ${side} ${String(params.limit)}.`)
+    }
+    case 'minItems':
+    case 'maxItems': {
+      const has = node?.kind === 'list' ? node.items.length : 0
+      return finding(
+        reading.outOfRange,
+        place,
+        `${name} has ${has} values, where ${String(params.limit)} are expected.`,
+      )
+    }
+    default:
+      return null
+  }
+}
+
+type Place = Parameters<typeof finding>[1]
+
+function notAChoice(typed: string, info: FieldInfo | null, place: Place, tree: Tree): Finding {
+  const words = (info?.choices ?? []).map((c) => c.value)
+  const near = nearest(typed, words)
+  const list = words.length <= 6 ? words.join(', ') : `${words.slice(0, 6).join(', ')} and ${words.length - 6} more`
+  const mean = near ? ` Did you mean ${near}?` : ''
+  const name = info ? nameOf(info) : place.pointer
+  return finding(reading.notAChoice, place, `${name} "${shorten(typed)}" is none of ${list}.${mean}`, {
+    corrections: near ? [correction(tree, place.pointer, near, 'the nearest known word')] : [],
+  })
+}
+
+function wrongKind(node: Node | null, info: FieldInfo | null, place: Place, tree: Tree): Finding | null {
+  // a word that is no choice or no format is told of by that; a text may look like a number
+  if (node?.kind === 'scalar' && (info?.choices || info?.key === 'format' || info?.type === 'text')) return null
+  const name = !info?.key
+    ? `The ${(info?.title ?? 'value').toLowerCase()}`
+    : isCollection(info)
+      ? info.key
+      : nameOf(info)
+  if (node === null) return finding(reading.emptyField, place, `${name} has no value.`)
+  return finding(reading.wrongKind, place, `${name} is ${aOf(node)}; ${expected(info)}.`, {
+    corrections: listed(node, info) ?? meantBy(node, info, tree),
+  })
+}
+
+const isCollection = ({ type }: FieldInfo) => type === 'group' || type === 'map' || type === 'list'
+
+function correction(tree: Tree, pointer: string, text: string, why: string): Correction {
+  return { pointer, text, why, certainty: 'guess', edits: [setScalar(tree, pointer, text)] }
+}
+
+function aOf(node: Node): string {
+  return node.kind === 'map' ? 'a group of fields' : node.kind === 'list' ? 'a list' : `"${shorten(node.text)}"`
+}
+
+const shorten = (text: string) => (text.length <= 40 ? text : `${text.slice(0, 39)}…`)
+
+/** `a number with a unit is expected, such as 2.2 kg` */
+function expected(info: FieldInfo | null): string {
+  const example = info?.examples?.[0] ? `, such as ${info.examples[0]}` : ''
+  switch (info?.type) {
+    case 'quantity':
+      return `a number with a unit is expected${example}`
+    case 'integer':
+      return `a whole number is expected${example}`
+    case 'number':
+      return `a number is expected${example}`
+    case 'choice':
+      return `one of ${(info.choices ?? []).map((c) => c.value).join(', ')} is expected`
+    case 'date':
+      return `a date is expected${example}`
+    case 'group':
+    case 'map': {
+      const keys = (info.fields ?? []).map((f) => f.key)
+      const some = keys.length > 4 ? [...keys.slice(0, 4), '…'] : keys
+      return `a group of fields is expected${some.length > 0 ? ` (${some.join(', ')})` : ''}`
+    }
+    case 'list':
+      return 'a list is expected, in [ ] or a line for each behind a dash'
+    case 'boolean':
+      return 'true or false is expected'
+    case 'reference':
+      return `the id of a ${info.record} record is expected, or its fields`
+    default:
+      return `a text is expected${example}`
+  }
+}
+
+const spelling = (info: FieldInfo | null): string => {
+  const example = info?.examples?.[0] ?? ''
+  return info?.type === 'date' ? `as year-month-day, like ${example}` : `like ${example}`
+}
