@@ -228,7 +228,7 @@ function cellCounts({ values, counted }: Frame): Candidate[] {
   return [
     ...[36, 48, 54, 60, 66, 72, 96]
       .filter((n) => n !== typed)
-      .map((n) => to(n, 'another usual cell count', kind - Math.log(6) - Number(globalThis.CP ?? 3))),
+      .map((n) => to(n, 'another usual cell count', kind - Math.log(6) - 3)),
     ...[32, 33, 40, 44, 50, 55, 64, 78, 80, 84, 88, 108, 120, 128]
       .filter((n) => n !== typed)
       .map((n) => to(n, 'another cell count', kind - 4)),
