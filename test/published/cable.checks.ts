@@ -31,8 +31,8 @@ export const cableChecks: readonly Check[] = [
       0.023,
     ),
   ),
-  printed('area of 10 AWG, mm2', 'ASTM B258 table', gaugeArea(10), '5.261'),
-  printed('area of 4/0 AWG, mm2', 'ASTM B258 table', gaugeArea(-3), '107.2'),
+  printed('area of 10 AWG, mm2', 'ASTM B258, table (from memory)', gaugeArea(10), '5.261'),
+  printed('area of 4/0 AWG, mm2', 'ASTM B258, table (from memory)', gaugeArea(-3), '107.2'),
   printed(
     '6 mm2 class 5 at 20 °C, ohm/km',
     'IEC 60228, table 3',
@@ -41,7 +41,7 @@ export const cableChecks: readonly Check[] = [
   ),
   relative(
     'its change to 70 °C',
-    'IEC 60228, temperature factors: 1/0.836',
+    'IEC 60228, temperature factor 0.836 (from memory)',
     resistancePerMetre(6, 'class 5 plain', 70) / resistancePerMetre(6, 'class 5 plain', 20),
     1 / 0.836,
     1e-3,
@@ -81,13 +81,13 @@ export const cableChecks: readonly Check[] = [
   ),
   printed(
     '100 Ah (20 h), exponent 1.25, at 20 A, h',
-    'Peukert (1897), worked by hand',
+    'Peukert (1897), own arithmetic',
     peukertHours(100, 20, 20, 1.25),
     '3.536',
   ),
   printed(
     '100 Ah (20 h), exponent 1.05, at 50 A, h',
-    'Peukert (1897), worked by hand',
+    'Peukert (1897), own arithmetic',
     peukertHours(100, 20, 50, 1.05),
     '1.783',
   ),

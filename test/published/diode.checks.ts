@@ -47,7 +47,7 @@ const fromCurves = precise.flatMap(([index, [il, i0, rs, rsh, n, cells], [voc, i
 
 const single = { il: 10, i0: 1e-10, rs: 0.2, rsh: 3000, a: 1.7 }
 const best = maxPower(single)
-const singlediode = 'pvlib-python 6382338, tests/test_pvsystem.py, reference values of the single-diode solution'
+const singlediode = 'pvlib-python 6382338, tests/test_singlediode.py, test_batzelis (reference values)'
 
 /** The parameters of De Soto's translation, at 800 W/m2 and 50 °C; gap 1.121 eV. */
 const there = diodeAt(
@@ -65,5 +65,5 @@ export const diodeChecks: readonly Check[] = [
   relative('current at maximum power', singlediode, best.i, 9.513255314772051, 1e-7),
   printed('translated light current', desoto, there.il, '6.096'),
   printed('translated shunt resistance', desoto, there.rsh, '19.65'),
-  relative('translated modified ideality, temperature in whole kelvin in the source', desoto, there.a, 0.513, 1e-3),
+  printed('translated modified ideality', desoto, there.a, '0.5127'),
 ]

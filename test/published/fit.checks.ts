@@ -46,9 +46,9 @@ const batzelisRatings = {
 }
 const explicit = explicitDiode(batzelisRatings)
 const batzelis =
-  'Batzelis, IEEE J. Photovoltaics 7 (2017) 1400-1409; numbers: pvlib-python 6382338, tests of fit_batzelis'
+  'Batzelis, IEEE J. Photovoltaics 7 (2017) 1400-1409; numbers: pvlib-python 6382338, tests/ivtools/sdm/test_desoto.py, test_fit_desoto_batzelis'
 const expected = estimateCoefficients(50.26, 42.57, batzelisRatings.alpha, batzelisRatings.beta)
-const derived = 'Batzelis (2017), eqs. 9, 10, 27, 28, worked by hand from the same ratings'
+const derived = 'Batzelis (2017), eqs. 9, 10, 27, 28, own arithmetic from the same ratings'
 
 export const fitChecks: readonly Check[] = [
   about('54 cells: Pmax of the fit', villalva, best54.p, 200.143, 1e-6),
@@ -78,7 +78,7 @@ export const fitChecks: readonly Check[] = [
   ),
   relative(
     '54 cells at 800 W/m2, 47 °C: two published methods lie 1.6 % apart',
-    `${villalva}; their translation`,
+    `${villalva}; their translation, own arithmetic`,
     maxPower(diodeAt(fit54.params, 800, 47)).p,
     142.104,
     0.02,
