@@ -2,6 +2,7 @@ import { expect, test } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
 import { judge } from '../../server/src/check/doubts.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
+import { reviewRules } from '../../server/src/review/rules/index.generated.ts'
 import { batteryRules } from '../../server/src/rules/battery/index.generated.ts'
 import { climateRules } from '../../server/src/rules/climate/index.generated.ts'
 import { controllerRules } from '../../server/src/rules/controller/index.generated.ts'
@@ -31,7 +32,7 @@ test.each(examples)('$rule: $title', ({ rule, kind, yaml }) => {
   ).toEqual(marks.map((mark) => ({ ...mark, text: expect.stringContaining(mark.text) as string })))
 })
 
-const rules = [...panelRules, ...controllerRules, ...batteryRules, ...climateRules]
+const rules = [...panelRules, ...controllerRules, ...batteryRules, ...climateRules, ...reviewRules]
 
 test.each(rules.map(({ id }) => id))('%s has an example that is found and one that is not', (id) => {
   const own = examples.filter(({ rule }) => rule === id).map(({ yaml }) => marked(yaml).marks.length)
