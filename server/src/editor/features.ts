@@ -1,4 +1,5 @@
-import { ResponseError, type Connection } from 'vscode-languageserver'
+import type { Connection } from 'vscode-languageserver'
+import { caught } from './caught.ts'
 import { codeActions } from './handlers/code-actions.ts'
 import { codeLenses } from './handlers/code-lens.ts'
 import { completion } from './handlers/completion.ts'
@@ -44,6 +45,7 @@ export function addFeatures(connection: Connection, session: Session): void {
   )
   connection.languages.inlayHint.resolve(
     caught(
+      connection,
       (hint) => {
         const here = session.here((hint.data as HintData | undefined)?.uri ?? '')
         return here ? explainHint(here, hint) : hint
@@ -52,16 +54,22 @@ export function addFeatures(connection: Connection, session: Session): void {
     ),
   )
 
-  connection.onWorkspaceSymbol(caught(({ query }) => workspaceSymbols(workspace, query, session.uriOf), nothing))
+  connection.onWorkspaceSymbol(
+    caught(connection, ({ query }) => workspaceSymbols(workspace, query, session.uriOf), nothing),
+  )
   connection.workspace.onWillRenameFiles(
-    caught(({ files }) => {
-      const moved = files.flatMap(({ oldUri, newUri }) => {
-        const from = session.pathOf(oldUri)
-        const to = session.pathOf(newUri)
-        return from !== null && to !== null ? [{ from, to }] : []
-      })
-      return renamedFiles(workspace, moved, session.uriOf)
-    }, nothing),
+    caught(
+      connection,
+      ({ files }) => {
+        const moved = files.flatMap(({ oldUri, newUri }) => {
+          const from = session.pathOf(oldUri)
+          const to = session.pathOf(newUri)
+          return from !== null && to !== null ? [{ from, to }] : []
+        })
+        return renamedFiles(workspace, moved, session.uriOf)
+      },
+      nothing,
+    ),
   )
 
   function at<P extends At, R>(answer: (here: Here, offset: number, params: P) => R) {
@@ -69,23 +77,14 @@ export function addFeatures(connection: Connection, session: Session): void {
   }
 
   function about<P extends About, R>(answer: (here: Here, params: P) => R) {
-    return caught((params: P) => {
-      const here = session.here(params.textDocument.uri)
-      return here ? answer(here, params) : null
-    }, nothing)
-  }
-
-  /** A refusal with a reason is an answer; anything else that is thrown is our own mistake. */
-  function caught<P, R, E>(answer: (params: P) => R, otherwise: (params: P) => E) {
-    return async (params: P): Promise<Awaited<R> | E> => {
-      try {
-        return await answer(params)
-      } catch (error) {
-        if (error instanceof ResponseError) throw error
-        connection.console.error(error instanceof Error ? (error.stack ?? error.message) : String(error))
-        return otherwise(params)
-      }
-    }
+    return caught(
+      connection,
+      (params: P) => {
+        const here = session.here(params.textDocument.uri)
+        return here ? answer(here, params) : null
+      },
+      nothing,
+    )
   }
 }
 

@@ -27,11 +27,12 @@ export async function documentReport(
 }
 
 /** What a record names must be known before its findings are; for others the wait is short. */
-export async function settled({ indexed, here, workspace }: Session, uri: string): Promise<void> {
-  const file = here(uri)?.checked
+export async function settled({ indexed, pathOf, workspace: { library } }: Session, uri: string): Promise<void> {
+  const path = pathOf(uri)
+  const file = path === null ? undefined : library.file(path)
   if (!file) return
   const short = new Promise<void>((resolve) => setTimeout(resolve, patience))
-  await (workspace.library.references(file).length > 0 ? indexed() : Promise.race([indexed(), short]))
+  await (library.references(file).length > 0 ? indexed() : Promise.race([indexed(), short]))
 }
 
 /** Findings of files that are not open. The request is held until there is something new to say. */

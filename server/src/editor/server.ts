@@ -6,6 +6,7 @@ import {
 import { schemas } from '../records/schemas.generated.ts'
 import { skeleton } from '../records/skeleton.ts'
 import { capabilitiesFor } from './capabilities.ts'
+import { caught } from './caught.ts'
 import { clientFiles } from './client-files.ts'
 import { clientOf } from './client.ts'
 import { addFeatures } from './features.ts'
@@ -33,7 +34,7 @@ export function serve(connection: Connection, own: Files | null): void {
     return { capabilities: capabilitiesFor(client), serverInfo: { name: 'wattproof' } }
   })
   connection.onRequest(skeletonRequest, ({ kind }: SkeletonParams): SkeletonResult => {
-    const info = schemas[kind as keyof typeof schemas]
+    const info = Object.hasOwn(schemas, kind) ? schemas[kind as keyof typeof schemas] : undefined
     return info ? { text: skeleton(info) } : null
   })
   connection.listen()
@@ -76,14 +77,29 @@ function addChanges(connection: Connection, session: Session) {
 /** Pull where the client can, push otherwise, never both. */
 function addDiagnostics(connection: Connection, session: Session) {
   if (session.client.pull) {
-    connection.languages.diagnostics.on(({ textDocument, previousResultId }) =>
-      documentReport(session, textDocument.uri, previousResultId),
+    connection.languages.diagnostics.on(
+      caught(
+        connection,
+        ({ textDocument, previousResultId }) => documentReport(session, textDocument.uri, previousResultId),
+        () => ({ kind: 'full' as const, items: [] }),
+      ),
     )
     connection.languages.diagnostics.onWorkspace(({ previousResultIds }, token) =>
       workspaceReport(session, new Map(previousResultIds.map(({ uri, value }) => [uri, value])), token),
     )
     return
   }
+  const publish = caught(
+    connection,
+    async (uri: string) => {
+      await settled(session, uri)
+      const here = session.here(uri)
+      const version = session.documents.get(uri)?.version
+      if (here && version !== undefined)
+        await connection.sendDiagnostics({ uri, version, diagnostics: diagnostics(here) })
+    },
+    () => undefined,
+  )
   session.documents.onDidChangeContent(({ document }) => publish(document.uri))
   session.documents.onDidClose(({ document: { uri } }) => {
     if (session.pathOf(uri) !== null) void connection.sendDiagnostics({ uri, diagnostics: [] })
@@ -94,12 +110,4 @@ function addDiagnostics(connection: Connection, session: Session) {
       if (path !== null && (stale === 'all' || stale.has(path))) void publish(uri)
     }
   })
-
-  async function publish(uri: string) {
-    await settled(session, uri)
-    const here = session.here(uri)
-    const version = session.documents.get(uri)?.version
-    if (here && version !== undefined)
-      await connection.sendDiagnostics({ uri, version, diagnostics: diagnostics(here) })
-  }
 }

@@ -4,16 +4,17 @@ import { lineAround } from '../../text/lines.ts'
 import type { Here } from '../here.ts'
 import { toRange } from '../to-protocol.ts'
 
-/** In a comment: the rules that can be accepted, those that found something on this line first. */
+const severities = ['error', 'warning', 'information', 'hint', 'none']
+
+/** In a comment: the rules that can be accepted, first those that found something on this line, the gravest before others. */
 export function acceptItems({ checked: { tree, findings } }: Here, offset: number): CompletionItem[] {
   const comment = tree.comments.find(({ span }) => span.start < offset && offset <= span.end + 1)
   const [, word, rule] =
     (comment && /^#+\s*(?:.*;\s+)?((?:accept\s+)?([\w-]*))$/.exec(tree.text.slice(comment.span.start, offset))) ?? []
   if (word === undefined || rule === undefined) return []
   const line = lineAround(tree.text, offset)
-  const here = new Set(
-    findings.filter(({ span }) => line.start <= span.start && span.start <= line.end).map((one) => one.rule),
-  )
+  const onLine = findings.filter(({ span }) => line.start <= span.start && span.start <= line.end)
+  const rank = (id: string) => severities.indexOf(onLine.find((one) => one.rule === id)?.severity ?? 'none')
   const start = word.startsWith('accept') ? offset - rule.length : offset - word.length
   const lead = start === offset - word.length && !word.startsWith('accept ') ? 'accept ' : ''
   const range = toRange(tree, { start, end: offset })
@@ -22,7 +23,7 @@ export function acceptItems({ checked: { tree, findings } }: Here, offset: numbe
       label: `${lead}${id}`,
       kind: CompletionItemKind.EnumMember,
       documentation: reason,
-      sortText: `${here.has(id) ? 0 : 1}${id}`,
+      sortText: `${rank(id)}${id}`,
       filterText: `${lead}${id}`,
       textEdit: { range, newText: `${lead}${id}: ` },
     })),
