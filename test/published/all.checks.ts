@@ -4,6 +4,7 @@ import { diodeChecks } from './diode.checks.ts'
 import { energyChecks } from './energy.checks.ts'
 import { fitChecks } from './fit.checks.ts'
 import { irradianceChecks } from './irradiance.checks.ts'
+import { reviewChecks } from './review.checks.ts'
 import { sunChecks } from './sun.checks.ts'
 import { temperatureChecks } from './temperature.checks.ts'
 
@@ -16,4 +17,5 @@ export const allChecks: readonly Check[] = [
   ...irradianceChecks,
   ...energyChecks,
   ...cableChecks,
+  ...reviewChecks,
 ]
