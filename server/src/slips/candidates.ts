@@ -7,6 +7,8 @@ import { decimalsOf, isAbsolute, metres, takeApart, type Printed } from './print
 export interface Candidate {
   readonly places: readonly number[]
   readonly values: readonly number[]
+  /** Half a unit of the last digit of the text that it would have. */
+  readonly halves?: readonly number[]
   /** The texts that the fields should read; empty where only the size of the value is known. */
   readonly texts: readonly string[]
   readonly why: string
@@ -73,7 +75,7 @@ function placeOf(evidence: Evidence, place: number): Place | undefined {
   const printed = reading && takeApart(reading.text)
   if (!printed) return undefined
   const number = Number(printed.number)
-  const factor = number !== 0 ? reading.value / number : 1
+  const factor = number !== 0 ? reading.value / number : printed.rest.includes('%') ? 0.01 : 1
   const others = (alike.find((group) => group.includes(place)) ?? []).filter((p) => p !== place)
   const decimals = others.flatMap((p) => {
     const other = evidence.readings[pointers[p]!]
@@ -103,6 +105,7 @@ function simple(p: Place, number: string, why: string, chance: number): Candidat
   return {
     places: [p.place],
     values: [Number(number) * p.factor],
+    halves: [0.5 * 10 ** -decimalsOf(number) * p.factor],
     texts: [number + p.rest],
     why,
     prior: chance + gain + power,
@@ -187,9 +190,11 @@ function rows(p: Place): Candidate[] {
   const share = p.place === at.pmax ? 0.74 : p.place === at.imp ? 0.8 : p.place === at.isc ? 0.81 : 0
   if (share === 0) return []
   const value = Number(p.number) / share
-  const number = p.place === at.pmax ? String(Math.round(value / 5) * 5) : value.toFixed(2)
-  if (Number(number) === 0) return []
-  return [simple(p, number, 'the value at NOCT typed', kind - Math.log(3) - 1.5)]
+  const numbers =
+    p.place === at.pmax ? [String(Math.round(value / 5) * 5)] : [0, -0.01, 0.01].map((off) => (value + off).toFixed(2))
+  return numbers
+    .filter((number) => Number(number) > 0)
+    .map((number, i) => simple(p, number, 'the value at NOCT typed', kind - Math.log(3) - (i === 0 ? 1.5 : 2.5)))
 }
 
 /** What the arithmetic of the other fields asks for, for slips that change a value in any other way. */
@@ -199,8 +204,10 @@ function computed(p: Place, frame: Frame): Candidate[] {
   const has = (...places: number[]) => places.every((place) => frame.present[place])
   const ways: Candidate[] = []
   const restore = (n: number, decimals: number, why: string, chance: number) => {
-    if (Number.isFinite(n) && n > 0 && Number(n.toFixed(decimals)) > 0)
-      ways.push(simple(p, n.toFixed(decimals), why, chance))
+    if (!Number.isFinite(n) || n <= 0 || Number(n.toFixed(decimals)) === 0) return
+    // another model's value is near; a value far off has another history, which its digits would show
+    const far = Math.abs(Math.log((n * p.factor) / v[p.place]!)) > 0.15 ? 4 : 0
+    ways.push(simple(p, n.toFixed(decimals), why, chance - far))
   }
   const other = kind - Math.log(5) - 4.5
   if (p.place === at.pmax && p.factor === 1 && has(at.vmp, at.imp)) {
@@ -255,10 +262,13 @@ function swaps(read: readonly (Place | undefined)[], suspects: readonly number[]
 }
 
 const scratch = new Float64Array(pointers.length)
+const steps = new Float64Array(pointers.length)
 
 /** How well the record would hang together with a candidate in place. */
-export function coherenceWith(frame: Frame, { places, values }: Candidate): number {
+export function coherenceWith(frame: Frame, { places, values, halves }: Candidate): number {
   scratch.set(frame.values)
+  steps.set(frame.halves)
   places.forEach((place, i) => (scratch[place] = values[i]!))
-  return coherence(frame, scratch)
+  if (halves) places.forEach((place, i) => (steps[place] = halves[i]!))
+  return coherence(frame, scratch, steps)
 }

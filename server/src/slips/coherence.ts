@@ -110,7 +110,7 @@ const noctProduct: Mixture = [
 ]
 
 /** Logarithm of an identity's density in one record; 0 where a part is missing. */
-export function identityLog({ group, present, halves }: Frame, which: number, v: Float64Array): number {
+export function identityLog({ group, present }: Frame, which: number, v: Float64Array, halves: Float64Array): number {
   const { plus, minus } = identities[which]!
   let sum = which === 1 ? Math.log(1000) : 0
   let variance = 0
@@ -172,10 +172,10 @@ const y = new Float64Array(coordinates)
 const z = new Float64Array(coordinates)
 
 /** How well a whole record hangs together: logarithm of its density. */
-export function coherence(frame: Frame, v: Float64Array): number {
+export function coherence(frame: Frame, v: Float64Array, halves = frame.halves): number {
   coordinatesOf(frame, v, y)
   let sum = coreLog(frame.core, y, z) + shapeLog(frame, v)
-  for (let i = 0; i < identities.length; i++) sum += identityLog(frame, i, v)
+  for (let i = 0; i < identities.length; i++) sum += identityLog(frame, i, v, halves)
   return sum
 }
 
@@ -199,7 +199,7 @@ export function identityGains(frame: Frame): Float64Array {
     const held = new Float64Array(frame.values)
     const product = plus.reduce((all, p) => all * held[p]!, i === 1 ? 1000 : 1)
     held[minus[0]] = product
-    return Math.max(0, identityLog(frame, i, held) - identityLog(frame, i, frame.values))
+    return Math.max(0, identityLog(frame, i, held, frame.halves) - identityLog(frame, i, frame.values, frame.halves))
   })
 }
 

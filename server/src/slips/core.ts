@@ -22,29 +22,17 @@ export interface Core {
 export type Joint = Pick<GroupCalibration, 'mean' | 'covariance' | 'regular' | 'odd'>
 
 const nu = 5
-const oddScale = 4
-const oddNu = 9
+const oddScale = 2.5
+const oddNu = 30
 
 /** @param roundings variance of each coordinate by rounding of the printed number */
 export function coreOf(group: Joint, present: readonly boolean[], roundings: readonly number[]): Core {
-  const chosen = usable(present)
-  const rows = chosen.map((factors) =>
-    Float64Array.from({ length: coordinates }, (_, c) =>
-      factors.reduce((sum, f, i) => (f ? sum + f * features[i]![c]! : sum), 0),
-    ),
-  )
-  const mean = Float64Array.from(chosen, (factors) => factors.reduce((sum, f, i) => sum + f * group.mean[i]!, 0))
-  const spread = chosen.map((p, i) =>
-    Float64Array.from(chosen, (q, j) => {
-      let sum = 0
-      for (let a = 0; a < p.length; a++)
-        if (p[a]) for (let b = 0; b < q.length; b++) if (q[b]) sum += group.covariance[a]![b]!
-      for (let c = 0; c < coordinates; c++)
-        if (rows[i]![c] && rows[j]![c]) sum += rows[i]![c]! * rows[j]![c]! * roundings[c]!
-      return sum
-    }),
-  )
-  const { inverse, halfLogDet } = invert(spread)
+  const { rows, mean, spread, columns } = patternOf(group, present)
+  const wide = spread.map((line) => Float64Array.from(line))
+  for (let c = 0; c < coordinates; c++)
+    for (const i of columns[c]!)
+      for (const j of columns[c]!) wide[i]![j]! += rows[i]![c]! * rows[j]![c]! * roundings[c]!
+  const { inverse, halfLogDet } = invert(wide)
   const tightness = Float64Array.from({ length: coordinates }, (_, c) => {
     let sum = 0
     for (let i = 0; i < rows.length; i++)
@@ -64,6 +52,43 @@ export function coreOf(group: Joint, present: readonly boolean[], roundings: rea
       group.odd,
       (share) => Math.log(share) + logNorm(d - 1) + logNorm(1, oddNu) - Math.log(oddScale),
     ),
+  }
+}
+
+/** What does not change between records that carry the same fields. */
+interface Pattern {
+  readonly rows: readonly Float64Array[]
+  readonly mean: Float64Array
+  readonly spread: readonly Float64Array[]
+  /** Rows that each coordinate is in. */
+  readonly columns: readonly (readonly number[])[]
+}
+
+const patterns = new WeakMap<Joint, Map<string, Pattern>>()
+
+function patternOf(group: Joint, present: readonly boolean[]): Pattern {
+  const known = patterns.get(group) ?? new Map<string, Pattern>()
+  patterns.set(group, known)
+  const key = present.join()
+  const found = known.get(key) ?? makePattern(group, present)
+  known.set(key, found)
+  return found
+}
+
+function makePattern(group: Joint, present: readonly boolean[]): Pattern {
+  const chosen = usable(present)
+  const total = (factors: readonly number[], of: (i: number) => number) =>
+    factors.reduce((sum, f, i) => (f ? sum + f * of(i) : sum), 0)
+  const rows = chosen.map((factors) =>
+    Float64Array.from({ length: coordinates }, (_, c) => total(factors, (i) => features[i]![c]!)),
+  )
+  return {
+    rows,
+    mean: Float64Array.from(chosen, (factors) => total(factors, (i) => group.mean[i]!)),
+    spread: chosen.map((p) =>
+      Float64Array.from(chosen, (q) => total(p, (a) => total(q, (b) => group.covariance[a]![b]!))),
+    ),
+    columns: Array.from({ length: coordinates }, (_, c) => rows.flatMap((row, i) => (row[c] ? [i] : []))),
   }
 }
 

@@ -36,7 +36,9 @@ export function suspectsOf(frame: Frame): readonly number[] {
   identities.forEach(({ plus, minus }, i) => [...plus, ...minus].forEach((place) => (sum[place]! += byIdentity[i]!)))
   const shape = shapeGain(frame)
   pointers.forEach((_, place) => (sum[place]! += shape[place]!))
-  return pointers.flatMap((_, place) => (frame.present[place] && (sum[place]! > threshold || frame.unfinished[place]) ? [place] : []))
+  return pointers.flatMap((_, place) =>
+    frame.present[place] && (sum[place]! > threshold || frame.unfinished[place]) ? [place] : [],
+  )
 }
 
 const threshold = 4.5
