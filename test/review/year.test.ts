@@ -34,7 +34,7 @@ function byTheMinute(produced: Float64Array, load: Float64Array, capacity: numbe
         const net = (watts - load[h]!) * 60
         const wanted = inside + Math.max(net, 0) * oneWay + Math.min(net, 0) / oneWay
         inside = Math.min(full, Math.max(0, wanted))
-        unserved[h]! += (Math.max(0, -wanted) * oneWay) / 3600
+        unserved[h] += (Math.max(0, -wanted) * oneWay) / 3600
       }
       low[h] = 1 - depth + inside / 3600 / capacity
     })

@@ -14,7 +14,9 @@ import type { AddCommand } from './command.ts'
 export const addReview: AddCommand = (program, world, end) => {
   program
     .command('review')
-    .description("a customer's system, in figures: safety, balance through the year, fit, money, and what was not checked")
+    .description(
+      "a customer's system, in figures: safety, balance through the year, fit, money, and what was not checked",
+    )
     .argument('<system>', 'a system description')
     .addOption(new Option('--format <format>', 'how to print').choices(['text', 'json']).default('text'))
     .addOption(
@@ -31,7 +33,8 @@ export const addReview: AddCommand = (program, world, end) => {
       if ((await world.standing(full)) === 'folder') throw new CouldNotRun(`\`${path}\` is a folder; name one system`)
       const { library } = await select(world, [path])
       const file = library.file(full)
-      if (file?.kind !== 'system') throw new CouldNotRun(`\`${path}\` is no system description; its name ends in .system.yaml`)
+      if (file?.kind !== 'system')
+        throw new CouldNotRun(`\`${path}\` is no system description; its name ends in .system.yaml`)
       const report = reportFile(library, full, world.cwd, world.today)!
       const review = reviewSystem(library, file as ReadFile<'system'>)
       world.out(format === 'json' ? reviewJson(review, report) : reviewText(review, report, world.colour))
