@@ -1,21 +1,36 @@
 // Packs the extension into wattproof.vsix, from what `npm run build` left in dist/.
 //   --if-stale   only when the package is older than the build or a page that goes into it
 import { createVSIX } from '@vscode/vsce'
-import { existsSync, statSync } from 'node:fs'
+import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { resolve } from 'node:path'
 
-const packagePath = 'wattproof.vsix'
-const pages = ['package.json', 'dist/.built', 'README.md', 'CHANGELOG.md', 'LICENSE'].filter((path) => existsSync(path))
+const packagePath = resolve('wattproof.vsix')
+const staged = '.output/extension'
+const contents = ['README.md', 'CHANGELOG.md', 'LICENSE', 'client/media/icon.png', 'dist', 'schemas']
 const time = (path) => statSync(path).mtimeMs
-const fresh = existsSync(packagePath) && pages.every((path) => time(path) <= time(packagePath))
+const fresh =
+  existsSync(packagePath) &&
+  ['package.json', 'dist/.built', ...contents].every((path) => time(path) <= time(packagePath))
 
 if (!(fresh && process.argv.includes('--if-stale'))) {
-  // everything is in the bundles; and pictures of the README are shown from the project's own address
+  stage()
   await createVSIX({
-    dependencies: false,
+    cwd: staged,
     packagePath,
-    preRelease: false,
+    dependencies: false, // all of it is in the bundles
+    // pages of the listing show pictures from the project's own address
     baseContentUrl: 'https://wattproof.example/source',
     baseImagesUrl: 'https://wattproof.example/source',
   })
-  console.log(`${packagePath} ${(statSync(packagePath).size / 1000).toFixed(0)} kB`)
+  console.log(`wattproof.vsix ${(statSync(packagePath).size / 1000).toFixed(0)} kB`)
+}
+
+/** The npm package without the command line, which an editor has no use for. */
+function stage() {
+  const { scripts: _, devDependencies: __, bin, files, ...manifest } = JSON.parse(readFileSync('package.json', 'utf8'))
+  rmSync(staged, { recursive: true, force: true })
+  mkdirSync(staged, { recursive: true })
+  for (const path of contents) cpSync(path, `${staged}/${path}`, { recursive: true })
+  for (const program of Object.values(bin)) rmSync(`${staged}/${program}`)
+  writeFileSync(`${staged}/package.json`, JSON.stringify({ ...manifest, files }, null, 2))
 }

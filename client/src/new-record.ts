@@ -31,7 +31,7 @@ export async function newRecord(client: BaseLanguageClient, kind: string): Promi
   const document = await workspace.openTextDocument((target ?? Uri.file(name)).with({ scheme: 'untitled' }))
   const editor = await window.showTextDocument(document)
   await editor.edit((edit) => edit.insert(document.positionAt(0), skeleton.text))
-  const nameKey = /^name:/m.exec(document.getText())
+  const nameKey = /^name: ?/m.exec(document.getText())
   const start = document.positionAt(nameKey ? nameKey.index + nameKey[0].length : 0)
   editor.selection = new Selection(start, start)
   editor.revealRange(editor.selection)

@@ -18,7 +18,11 @@ describe.skipIf(missing)(missing ?? 'the language server in a browser', () => {
     browser = await startBrowser()
     await browser.page.route('http://localhost/**', (route) =>
       route.request().url().endsWith('.js')
-        ? route.fulfill({ contentType: 'text/javascript', body: readFileSync('dist/web/server.js', 'utf8'), headers: policy })
+        ? route.fulfill({
+            contentType: 'text/javascript',
+            body: readFileSync('dist/web/server.js', 'utf8'),
+            headers: policy,
+          })
         : route.fulfill({ contentType: 'text/html', body: '<title>empty</title>', headers: policy }),
     )
     await browser.page.goto('http://localhost/')

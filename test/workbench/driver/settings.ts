@@ -3,6 +3,7 @@ export const settings = {
   'chat.disableAIFeatures': true,
   'editor.hover.delay': 100,
   'editor.inlayHints.enabled': 'on',
+  'editor.minimap.enabled': false,
   'extensions.autoCheckUpdates': false,
   'extensions.autoUpdate': false,
   'extensions.ignoreRecommendations': true,

@@ -27,7 +27,8 @@ export interface Visit extends Browser {
 }
 
 export async function visit(extensions: readonly string[], environment?: Record<string, string>): Promise<Visit> {
-  const folder = mkdtempSync(join(tmpdir(), 'wattproof-folder-'))
+  const scratch = mkdtempSync(join(tmpdir(), 'wattproof-folder-'))
+  const folder = join(scratch, 'samples')
   cpSync('samples', folder, { recursive: true })
   mkdirSync(pictures, { recursive: true })
   const [server, browser] = await Promise.all([startEditorServer(extensions, environment), startBrowser()])
@@ -39,7 +40,7 @@ export async function visit(extensions: readonly string[], environment?: Record<
     close: async () => {
       await browser.close()
       await end(server.process)
-      for (const path of [folder, server.data]) rmSync(path, { recursive: true, force: true })
+      for (const path of [scratch, server.data]) rmSync(path, { recursive: true, force: true })
     },
   }
 }
