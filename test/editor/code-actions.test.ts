@@ -32,9 +32,7 @@ function editsOf({ edit }: CodeAction, reason: string): TextEdit[] {
   const all = edit?.changes
     ? Object.values(edit.changes).flat()
     : (edit!.documentChanges as TextDocumentEdit[]).flatMap((one) => one.edits)
-  return all.map((one) =>
-    'snippet' in one ? { range: one.range, newText: snippetText(one as SnippetTextEdit, reason) } : (one as TextEdit),
-  )
+  return all.map((one) => ('snippet' in one ? { range: one.range, newText: snippetText(one, reason) } : one))
 }
 
 const snippetText = ({ snippet }: SnippetTextEdit, reason: string) =>

@@ -1,4 +1,5 @@
-import { CodeActionKind, TextDocumentSyncKind, type ServerCapabilities } from 'vscode-languageserver'
+import type { ServerCapabilities } from 'vscode-languageserver'
+import { CodeActionKind, TextDocumentSyncKind } from './lsp.ts'
 import type { Client } from './client.ts'
 import { recordGlobs } from './protocol.ts'
 

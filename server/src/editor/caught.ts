@@ -1,4 +1,5 @@
-import { ResponseError, type Connection } from 'vscode-languageserver'
+import type { Connection } from 'vscode-languageserver'
+import { ResponseError } from './lsp.ts'
 
 /**
  * Each request is caught alone: one that fails is logged and answered with what `otherwise` gives, and the server goes on.

@@ -1,8 +1,5 @@
-import {
-  DidChangeConfigurationNotification,
-  DidChangeWatchedFilesNotification,
-  type Connection,
-} from 'vscode-languageserver'
+import type { Connection } from 'vscode-languageserver'
+import { DidChangeConfigurationNotification, DidChangeWatchedFilesNotification } from './lsp.ts'
 import { schemas } from '../records/schemas.generated.ts'
 import { skeleton } from '../records/skeleton.ts'
 import { capabilitiesFor } from './capabilities.ts'

@@ -1,4 +1,5 @@
-import { TextDocuments, type Connection, type Disposable, type FileEvent } from 'vscode-languageserver'
+import type { Connection, Disposable, FileEvent } from 'vscode-languageserver'
+import { TextDocuments } from './lsp.ts'
 import { TextDocument } from 'vscode-languageserver-textdocument'
 import { recordOfPath } from '../records/kinds.ts'
 import { createAddresses } from './addresses.ts'

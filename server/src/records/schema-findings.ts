@@ -18,7 +18,8 @@ export function schemaFindings(kind: RecordKind, tree: Tree, swallowed: Readonly
   const validate = validators[kind]
   const own = validate(plain(tree.root, swallowed) ?? {}) ? [] : (validate.errors ?? [])
   const complaints = [...own, ...inlineComplaints(info, tree.root, swallowed)]
-  const missing = new Set(complaints.filter((c) => c.keyword === 'required').map(missingPointer))
+  const required = complaints.filter((c) => c.keyword === 'required').map(missingPointer)
+  const missing = new Set(required.filter((pointer) => !swallowed.has(pointer)))
   const unknown = complaints
     .filter((c) => c.keyword === 'additionalProperties')
     .flatMap((c) => unknownField(c.instancePath, String(c.params.additionalProperty), info, tree, missing) ?? [])

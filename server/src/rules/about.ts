@@ -8,6 +8,8 @@ export interface PanelAbout {
   readonly site: Site
   /** The date, year-month-day. */
   readonly today: string
+  /** Whether anything stands at a JSON pointer of the file, readable or not. */
+  readonly typed: (pointer: string) => boolean
   /** Other panels of the same maker and family in the library. */
   readonly siblings: readonly Panel[]
 }

@@ -1,16 +1,24 @@
 import { cellTemperature, rossCoefficient } from '../physics/mounting.ts'
+import { mountingSources } from '../physics/mounting-sources.ts'
+import type { Panel } from '../records/records.generated.ts'
 import type { Derived } from './derived.ts'
 import { hottest, mountingRise, noct } from './inputs.ts'
+import { mountingOf, type Site } from './site.ts'
 
 export const cellTemperatureHot: Derived = {
   id: 'cell_temperature_hot',
   label: 'cell temperature on a hot day',
   unit: 'degC',
   formula: 'T hot + k x 1000 W/m2, k = (NOCT + X - 20 °C) / 800 W/m2',
-  source:
-    'Ross 1981 with the installed-NOCT corrections of Fuentes, SAND85-0330 (1987): open rack 0, standoff 2, canvas 11, bonded 18 K',
-  uncertainty: 'about ±5 K on a still day; canvas has no measurement of its own and is an estimate',
+  source: (panel, site) => told(panel, site).join('; '),
+  uncertainty: (panel, site) => mountingSources[mountingOf(panel, site)].uncertainty,
   at: '/noct/temperature',
   needs: [hottest, noct, mountingRise],
   compute: (air, noctTyped, rise) => cellTemperature(air, 1000, rossCoefficient(noctTyped, rise)),
+}
+
+/** Which model gave the figure for this mounting, and where it is published. */
+function told(panel: Panel, site: Site): readonly string[] {
+  const { model, source } = mountingSources[mountingOf(panel, site)]
+  return [model, source]
 }

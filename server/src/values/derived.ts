@@ -17,8 +17,8 @@ export interface Derived {
   readonly label: string
   readonly unit: string | ((inputs: readonly (InputShown | undefined)[]) => string)
   readonly formula: string
-  readonly source: string
-  readonly uncertainty?: string
+  readonly source: string | ((panel: Panel, site: Site) => string)
+  readonly uncertainty?: string | ((panel: Panel, site: Site) => string)
   /** The field at whose line the value belongs. */
   readonly at: string
   readonly needs: readonly Input[]
@@ -27,7 +27,7 @@ export interface Derived {
 
 /** Works a definition out for one record. What is missing is named, never guessed. */
 export function derive(definition: Derived, panel: Panel, site: Site): Value {
-  const { id, label, formula, source, at, needs } = definition
+  const { id, label, formula, at, needs } = definition
   const found = needs.map((need) => need.find(panel, site))
   const missing = needs.filter((need, i) => !found[i] && !need.optional).map((need) => need.missing)
   const inputs = found.filter((input) => input !== undefined)
@@ -36,17 +36,8 @@ export function derive(definition: Derived, panel: Panel, site: Site): Value {
   const value = Number.isFinite(result) ? result : null
   const why = value === null && missing.length === 0 ? ['a physical result from these inputs'] : missing
   const text = value === null ? 'not known' : formatIn(value, unit)
-  return {
-    id,
-    label,
-    value,
-    unit,
-    text,
-    formula,
-    inputs,
-    missing: why,
-    source,
-    uncertainty: definition.uncertainty ?? null,
-    at,
-  }
+  const told = (words: Derived['source']) => (typeof words === 'string' ? words : words(panel, site))
+  const source = told(definition.source)
+  const uncertainty = definition.uncertainty === undefined ? null : told(definition.uncertainty)
+  return { id, label, value, unit, text, formula, inputs, missing: why, source, uncertainty, at }
 }

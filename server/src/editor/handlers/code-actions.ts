@@ -1,10 +1,5 @@
-import {
-  CodeActionKind,
-  type CodeAction,
-  type Diagnostic,
-  type TextEdit,
-  type WorkspaceEdit,
-} from 'vscode-languageserver'
+import type { CodeAction, Diagnostic, TextEdit, WorkspaceEdit } from 'vscode-languageserver'
+import { CodeActionKind } from '../lsp.ts'
 import type { Correction, Finding } from '../../findings/finding.ts'
 import { alternatives } from '../../quantities/format.ts'
 import type { Measure } from '../../records/field.ts'

@@ -1,4 +1,5 @@
-import { CompletionItemKind, InsertTextFormat, type CompletionItem } from 'vscode-languageserver'
+import type { CompletionItem } from 'vscode-languageserver'
+import { CompletionItemKind, InsertTextFormat } from '../lsp.ts'
 import { allFacts } from '../../check/facts.ts'
 import type { FieldInfo } from '../../records/field-info.ts'
 import type { Here } from '../here.ts'

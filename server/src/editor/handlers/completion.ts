@@ -1,4 +1,5 @@
-import { CompletionItemKind, type CompletionItem } from 'vscode-languageserver'
+import type { CompletionItem } from 'vscode-languageserver'
+import { CompletionItemKind } from '../lsp.ts'
 import { allFacts } from '../../check/facts.ts'
 import { unitsFor } from '../../quantities/kinds.ts'
 import type { Span } from '../../text/span.ts'

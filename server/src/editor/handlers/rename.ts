@@ -1,12 +1,5 @@
-import {
-  ResponseError,
-  ErrorCodes,
-  type Range,
-  type RenameFile,
-  type TextDocumentEdit,
-  type TextEdit,
-  type WorkspaceEdit,
-} from 'vscode-languageserver'
+import type { Range, RenameFile, TextDocumentEdit, TextEdit, WorkspaceEdit } from 'vscode-languageserver'
+import { ResponseError, ErrorCodes } from '../lsp.ts'
 import { recordOfPath } from '../../records/kinds.ts'
 import type { ReadFile } from '../../records/read-file.ts'
 import { replaceNode } from '../../text/edits.ts'

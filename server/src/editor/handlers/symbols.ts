@@ -1,4 +1,5 @@
-import { SymbolKind, type DocumentSymbol, type SymbolInformation } from 'vscode-languageserver'
+import type { DocumentSymbol, SymbolInformation } from 'vscode-languageserver'
+import { SymbolKind } from '../lsp.ts'
 import { entryEnd } from '../../text/read-node.ts'
 import type { Entry, Node, Tree } from '../../text/tree.ts'
 import type { Here } from '../here.ts'

@@ -1,14 +1,9 @@
-import type { PanelRule } from '../about.ts'
+import { missingField } from '../missing-field.ts'
 
-export const bendMissing: PanelRule = {
+export const bendMissing = missingField({
   id: 'bend-missing',
-  severity: 'hint',
-  reason: 'Without bend limit a curved surface cannot be checked.',
-  source: 'the derived values of a panel record',
-
-  check(panel) {
-    const anchor = panel.construction
-    if (!anchor || panel.limits.bend || panel.construction?.value !== 'flexible') return null
-    return { message: 'No bend limit: a curved surface cannot be checked', suspects: [anchor] }
-  },
-}
+  reason: 'Without a bend limit a curved surface cannot be checked.',
+  field: '/limits/bend',
+  message: 'No bend limit: a curved surface cannot be checked',
+  shownAt: ({ construction }) => (construction?.value === 'flexible' ? construction : undefined),
+})

@@ -1,14 +1,11 @@
-import type { PanelRule } from '../about.ts'
+import { missingField } from '../missing-field.ts'
+import { isCrystalline } from '../technology.ts'
 
-export const cellsMissing: PanelRule = {
+export const cellsMissing = missingField({
   id: 'cells-missing',
-  severity: 'hint',
-  reason: 'Without cells in series Voc cannot be checked against the cell count.',
-  source: 'the derived values of a panel record',
-
-  check(panel) {
-    const anchor = panel.stc.voc
-    if (!anchor || panel.cells.in_series) return null
-    return { message: 'No cells in series: Voc cannot be checked against the cell count', suspects: [anchor] }
-  },
-}
+  reason: 'Without the number of cells in series Voc cannot be checked against it.',
+  field: '/cells/in_series',
+  message: 'No cells in series: Voc cannot be checked against their number',
+  // thin film has no usual voltage of a cell to check against
+  shownAt: (panel) => (isCrystalline(panel) || !panel.cells.technology ? panel.stc.voc : undefined),
+})

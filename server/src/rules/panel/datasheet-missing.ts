@@ -1,14 +1,9 @@
-import type { PanelRule } from '../about.ts'
+import { missingField } from '../missing-field.ts'
 
-export const datasheetMissing: PanelRule = {
+export const datasheetMissing = missingField({
   id: 'datasheet-missing',
-  severity: 'hint',
-  reason: 'Without datasheet reference nobody can look the numbers up again.',
-  source: 'the derived values of a panel record',
-
-  check(panel) {
-    const anchor = panel.name
-    if (!anchor || panel.datasheet.source) return null
-    return { message: 'No datasheet reference: nobody can look the numbers up again', suspects: [anchor] }
-  },
-}
+  reason: 'Without the name of the sheet nobody can look the numbers up again.',
+  field: '/datasheet/source',
+  message: 'No datasheet is named: nobody can look the numbers up again',
+  shownAt: ({ name }) => name,
+})

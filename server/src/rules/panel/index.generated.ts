@@ -23,7 +23,6 @@ import { flexibleGlass } from './flexible-glass.ts'
 import { flexibleLongWarranty } from './flexible-long-warranty.ts'
 import { frameWeight } from './frame-weight.ts'
 import { guaranteedShare } from './guaranteed-share.ts'
-import { hotterThanPermitted } from './hotter-than-permitted.ts'
 import { impBelowHalfIsc } from './imp-below-half-isc.ts'
 import { iscBelowImp } from './isc-below-imp.ts'
 import { iscCoefficientAbsurd } from './isc-coefficient-absurd.ts'
@@ -108,7 +107,6 @@ export const panelRules = [
   flexibleLongWarranty,
   frameWeight,
   guaranteedShare,
-  hotterThanPermitted,
   impBelowHalfIsc,
   iscBelowImp,
   iscCoefficientAbsurd,

@@ -1,14 +1,9 @@
-import type { PanelRule } from '../about.ts'
+import { missingField } from '../missing-field.ts'
 
-export const noctMissing: PanelRule = {
+export const noctMissing = missingField({
   id: 'noct-missing',
-  severity: 'hint',
   reason: 'Without NOCT the cell temperature in the heat rests on an assumed 46 °C.',
-  source: 'the derived values of a panel record',
-
-  check(panel) {
-    const anchor = panel.stc.pmax
-    if (!anchor || panel.noct.temperature) return null
-    return { message: 'No NOCT: the cell temperature in the heat rests on an assumed 46 °C', suspects: [anchor] }
-  },
-}
+  field: '/noct/temperature',
+  message: 'No NOCT: the cell temperature in the heat rests on an assumed 46 °C',
+  shownAt: ({ stc }) => stc.pmax,
+})

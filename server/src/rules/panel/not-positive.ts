@@ -6,21 +6,32 @@ export const notPositive: PanelRule = {
   reason: 'A rating of zero or below cannot be; a sign or a digit slipped in.',
   source: 'definition of the ratings, IEC 61215 (from memory)',
 
-  check({ stc, noct, size, weight, limits, mounting_frame, price, cells }) {
-    const { pmax, vmp, imp, voc, isc, efficiency } = stc
-    const fields = [pmax, vmp, imp, voc, isc, efficiency, noct.pmax, noct.vmp, noct.imp, noct.voc, noct.isc]
-    fields.push(
-      size.length,
-      size.width,
-      size.thickness,
-      weight,
-      mounting_frame.weight,
-      limits.system_voltage,
-      limits.series_fuse,
-      price.amount,
-    )
-    return [...fields, cells.in_series, cells.parallel_strings].flatMap((field) =>
-      field && field.value <= 0 ? [{ message: `${field.text} is not above zero`, suspects: [field] as const }] : [],
+  check({ stc, noct, size, weight, limits, mounting_frame, price }) {
+    const fields = {
+      Pmax: stc.pmax,
+      Vmp: stc.vmp,
+      Imp: stc.imp,
+      Voc: stc.voc,
+      Isc: stc.isc,
+      'The efficiency': stc.efficiency,
+      'Pmax at NOCT': noct.pmax,
+      'Vmp at NOCT': noct.vmp,
+      'Imp at NOCT': noct.imp,
+      'Voc at NOCT': noct.voc,
+      'Isc at NOCT': noct.isc,
+      'The length': size.length,
+      'The width': size.width,
+      'The thickness': size.thickness,
+      'The weight': weight,
+      'The frame weight': mounting_frame.weight,
+      'The system voltage': limits.system_voltage,
+      'The series fuse': limits.series_fuse,
+      'The price': price.amount,
+    }
+    return Object.entries(fields).flatMap(([name, field]) =>
+      field && field.value <= 0
+        ? [{ message: `${name} ${field.text} is not above zero`, suspects: [field] as const }]
+        : [],
     )
   },
 }

@@ -1,14 +1,9 @@
-import type { PanelRule } from '../about.ts'
+import { missingField } from '../missing-field.ts'
 
-export const pmaxCoefficientMissing: PanelRule = {
+export const pmaxCoefficientMissing = missingField({
   id: 'pmax-coefficient-missing',
-  severity: 'hint',
-  reason: 'Without Pmax coefficient the power on a hot day is not known.',
-  source: 'the derived values of a panel record',
-
-  check(panel) {
-    const anchor = panel.stc.pmax
-    if (!anchor || panel.temperature_coefficients.pmax) return null
-    return { message: 'No Pmax coefficient: the power on a hot day is not known', suspects: [anchor] }
-  },
-}
+  reason: 'Without the Pmax coefficient the power on a hot day is not known.',
+  field: '/temperature_coefficients/pmax',
+  message: 'No Pmax coefficient: the power on a hot day is not known',
+  shownAt: ({ stc }) => stc.pmax,
+})

@@ -1,14 +1,9 @@
-import type { PanelRule } from '../about.ts'
+import { missingField } from '../missing-field.ts'
 
-export const seriesFuseMissing: PanelRule = {
+export const seriesFuseMissing = missingField({
   id: 'series-fuse-missing',
-  severity: 'hint',
-  reason: 'Without maximum series fuse strings in parallel cannot be checked.',
-  source: 'the derived values of a panel record',
-
-  check(panel) {
-    const anchor = panel.stc.isc
-    if (!anchor || panel.limits.series_fuse) return null
-    return { message: 'No maximum series fuse: strings in parallel cannot be checked', suspects: [anchor] }
-  },
-}
+  reason: 'Without the maximum series fuse strings in parallel cannot be checked.',
+  field: '/limits/series_fuse',
+  message: 'No maximum series fuse: strings in parallel cannot be checked',
+  shownAt: ({ stc }) => stc.isc,
+})

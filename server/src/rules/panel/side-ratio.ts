@@ -10,7 +10,12 @@ export const sideRatio: PanelRule = {
 
   check(panel) {
     const { length, width } = panel.size
-    if (!length || !width || width.value <= 0 || length.value / width.value <= (isCrystalline(panel) ? 4 : 12.5))
+    if (
+      !length ||
+      !width ||
+      width.value <= 0 ||
+      length.value / width.value <= (isCrystalline(panel) && panel.construction?.value !== 'folding' ? 4 : 12.5)
+    )
       return null
     return {
       message: `The length ${length.text} is ${short(length.value / width.value)} times the width ${width.text}`,

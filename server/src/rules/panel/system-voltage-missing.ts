@@ -1,14 +1,9 @@
-import type { PanelRule } from '../about.ts'
+import { missingField } from '../missing-field.ts'
 
-export const systemVoltageMissing: PanelRule = {
+export const systemVoltageMissing = missingField({
   id: 'system-voltage-missing',
-  severity: 'hint',
-  reason: 'Without maximum system voltage strings in series cannot be checked.',
-  source: 'the derived values of a panel record',
-
-  check(panel) {
-    const anchor = panel.stc.voc
-    if (!anchor || panel.limits.system_voltage) return null
-    return { message: 'No maximum system voltage: strings in series cannot be checked', suspects: [anchor] }
-  },
-}
+  reason: 'Without the maximum system voltage strings in series cannot be checked.',
+  field: '/limits/system_voltage',
+  message: 'No maximum system voltage: strings in series cannot be checked',
+  shownAt: ({ stc }) => stc.voc,
+})

@@ -21,7 +21,7 @@ export const vocAtZeroKelvin: PanelRule = {
     const atZero = (voc.value / cells.value) * (1 - beta * 298.15)
     if (inside(atZero, [0.86, 1.75])) return null
     return {
-      message: `Voc ${voc.text}, ${cells.text} cells and ${field.text} extrapolate to ${short(atZero)} V per cell at 0 K, where 1.0 to 1.5 V is usual for silicon`,
+      message: `Voc ${voc.text}, ${cells.text} cells in series and the Voc coefficient ${field.text} do not fit together: carried on to absolute zero they give ${short(atZero)} V per cell, where silicon gives 1.0 to 1.5 V`,
       suspects: [field, cells, voc],
     }
   },

@@ -1,14 +1,9 @@
-import type { PanelRule } from '../about.ts'
+import { missingField } from '../missing-field.ts'
 
-export const vocCoefficientMissing: PanelRule = {
+export const vocCoefficientMissing = missingField({
   id: 'voc-coefficient-missing',
-  severity: 'hint',
-  reason: 'Without Voc coefficient the voltage of the coldest morning is not known.',
-  source: 'the derived values of a panel record',
-
-  check(panel) {
-    const anchor = panel.stc.voc
-    if (!anchor || panel.temperature_coefficients.voc) return null
-    return { message: 'No Voc coefficient: the voltage of the coldest morning is not known', suspects: [anchor] }
-  },
-}
+  reason: 'Without the Voc coefficient the voltage of the coldest morning is not known.',
+  field: '/temperature_coefficients/voc',
+  message: 'No Voc coefficient: the voltage of the coldest morning is not known',
+  shownAt: ({ stc }) => stc.voc,
+})

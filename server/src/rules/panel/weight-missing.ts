@@ -1,14 +1,9 @@
-import type { PanelRule } from '../about.ts'
+import { missingField } from '../missing-field.ts'
 
-export const weightMissing: PanelRule = {
+export const weightMissing = missingField({
   id: 'weight-missing',
-  severity: 'hint',
-  reason: 'Without weight power per weight is not known.',
-  source: 'the derived values of a panel record',
-
-  check(panel) {
-    const anchor = panel.name
-    if (!anchor || panel.weight) return null
-    return { message: 'No weight: power per weight is not known', suspects: [anchor] }
-  },
-}
+  reason: 'Without a weight the power per weight is not known.',
+  field: '/weight',
+  message: 'No weight: power per weight is not known',
+  shownAt: ({ name }) => name,
+})

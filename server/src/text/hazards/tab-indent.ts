@@ -33,7 +33,7 @@ export const tabIndent: HazardRule = {
         span: indents[0] ?? first.span,
         spoils: moved,
         swallows: moved,
-        explains: indents,
+        explains: mended.problems.length > 0 ? indents : [...indents, ...tree.problems.map(({ span }) => span)],
         mends:
           edits.length === 0
             ? []

@@ -1,0 +1,13 @@
+/** The protocol's words that are values, at one place: each further import of the package copies all of it when it starts. */
+export {
+  CodeActionKind,
+  CompletionItemKind,
+  DidChangeConfigurationNotification,
+  DidChangeWatchedFilesNotification,
+  ErrorCodes,
+  InsertTextFormat,
+  ResponseError,
+  SymbolKind,
+  TextDocuments,
+  TextDocumentSyncKind,
+} from 'vscode-languageserver'
