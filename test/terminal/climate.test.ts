@@ -35,7 +35,7 @@ test('an hourly weather file becomes a climate record that checks clean', () => 
   const made = wattproof(['new', 'climate', '--from', 'bay.epw', '-o', 'bay.climate.yaml'], { cwd })
   expect(made).toMatchObject({ code: 0, err: '' })
   const text = readFileSync(join(cwd, 'bay.climate.yaml'), 'utf8')
-  expect(text).toContain('sun: [3.6, 3.6,')
+  expect(text).toContain('sun: [0.96, 0.96,')
   expect(text).toContain('take coldest and hottest from a long record')
   expect(wattproof(['check', '--fail-on', 'error'], { cwd }).code).toBe(0)
 })
