@@ -19,7 +19,7 @@ const hours = Array.from({ length: 365 * 24 }, (_, h) => {
     0,
     0,
     300,
-    150,
+    40,
   ]
   return cells.join(',')
 })
