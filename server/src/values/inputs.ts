@@ -9,9 +9,13 @@ import { assumedNoct, installedNoctRise } from '../physics/mounting.ts'
 const shown = (name: string, field: Measure | undefined, unit: string): InputShown | undefined =>
   field && { name, value: field.value, unit, text: field.text, pointer: field.pointer }
 
+/** A rating; one of zero or below is a mistake and is not computed with. */
 const measured = (name: string, unit: string, pick: (panel: Panel) => Measure | undefined): Input => ({
   missing: name,
-  find: (panel) => shown(name, pick(panel), unit),
+  find(panel) {
+    const field = pick(panel)
+    return field && field.value > 0 ? shown(name, field, unit) : undefined
+  },
 })
 
 export const pmax = measured('Pmax', 'W', (p) => p.stc.pmax)
