@@ -1,44 +1,64 @@
 import { calibration as calibrated } from './calibration.generated.ts'
-import type { Calibration, Group } from './calibration.ts'
-import { candidates, coherenceWith } from './candidates.ts'
+import type { Calibration } from './calibration.ts'
+import { candidates, coherenceWith, type Candidate } from './candidates.ts'
 import { coherence, frameOf, identities, identityGains, shapeGain, sources, strains, type Frame } from './coherence.ts'
 import { pointers, type Evidence } from './evidence.ts'
+import { countsCells, groupOf } from './group.ts'
 import { unknown } from './unknown.ts'
 import { judge } from './judge.ts'
 import { noctRowGain } from './noct-row.ts'
+import type { Tried } from './tried.ts'
 import type { SlipVerdict } from './verdict.ts'
 
 /** The one typing mistake that would make a panel record hang together, if there is one. */
 export function findSlip(evidence: Evidence, calibration: Calibration = calibrated): SlipVerdict {
   const group = groupOf(evidence)
-  const frame = frameOf(evidence, calibration[group], group !== 'thin')
+  const frame = frameOf(evidence, calibration[group], countsCells(group))
   const suspects = suspectsOf(frame)
   if (suspects.length === 0) return { kind: 'consistent' }
-  const base = coherence(frame, frame.values)
-  const tried = [...candidates(evidence, frame, suspects), ...unknown(frame, suspects)].map((candidate) => ({
-    candidate,
-    score: coherenceWith(frame, candidate) + candidate.prior - base + noctRowGain(evidence, candidate),
-  }))
-  return judge(evidence, tried)
+  return judge(evidence, tryAll(evidence, frame, suspects))
 }
 
-const crystalline = ['mono', 'perc', 'topcon', 'hjt', 'back-contact']
+/** A field is left out once the best so far is ahead of all that it could gain. */
+function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[]): readonly Tried[] {
+  const base = coherence(frame, frame.values)
+  const ways = candidates(evidence, frame)
+  const tried: Tried[] = []
+  let best = -Infinity
+  const attempt = (candidate: Candidate) => {
+    const score = coherenceWith(frame, candidate) + candidate.prior - base + noctRowGain(evidence, candidate)
+    tried.push({ candidate, score })
+    best = Math.max(best, score)
+  }
+  ways.swaps(suspects.map(({ place }) => place)).forEach(attempt)
+  for (const { place, gain } of suspects) {
+    if (gain + slack < best) break
+    ways.of(place).forEach(attempt)
+    unknown(frame, [place]).forEach(attempt)
+  }
+  return tried
+}
 
-export const groupOf = ({ technology }: Evidence): Group =>
-  technology === undefined || crystalline.includes(technology) ? 'mono' : technology === 'poly' ? 'poly' : 'thin'
+/** A field, and how much likelier the record could become by another value in it, as logarithm. */
+interface Suspect {
+  readonly place: number
+  readonly gain: number
+}
 
-/** Fields whose best other value would make the record likelier by more than a slip is unlikely. */
-export function suspectsOf(frame: Frame): readonly number[] {
+/** Fields whose best other value would gain more than a slip is unlikely, by their gain. */
+function suspectsOf(frame: Frame): readonly Suspect[] {
   const { gains } = strains(frame)
   const sum = new Float64Array(pointers.length)
   sources.forEach((places, c) => places.forEach((place) => (sum[place]! += Math.max(0, gains[c]!))))
   const byIdentity = identityGains(frame)
   identities.forEach(({ plus, minus }, i) => [...plus, ...minus].forEach((place) => (sum[place]! += byIdentity[i]!)))
   const shape = shapeGain(frame)
-  pointers.forEach((_, place) => (sum[place]! += shape[place]!))
-  return pointers.flatMap((_, place) =>
-    frame.present[place] && (sum[place]! > threshold || frame.unfinished[place]) ? [place] : [],
-  )
+  return pointers
+    .map((_, place) => ({ place, gain: frame.unfinished[place] ? Infinity : sum[place]! + shape[place]! }))
+    .filter(({ place, gain }) => frame.present[place] && gain > threshold)
+    .sort((a, b) => b.gain - a.gain || a.place - b.place)
 }
 
 const threshold = 4.5
+/** Share of an unlikely field that is still worth a look, less the unlikeliness of any slip, as logarithm. */
+const slack = 4
