@@ -55,6 +55,8 @@ interface Place extends Printed {
   /** Base units in one unit of the text. */
   readonly factor: number
   readonly decimals: number
+  /** Logarithm of the chance that all fields like it lost a last zero. */
+  readonly more: number
 }
 
 /** Slips of the fields at `places` that would explain what was typed. */
@@ -85,7 +87,8 @@ function placeOf(evidence: Evidence, place: number): Place | undefined {
       : []
   })
   const usual = decimals.length > 0 ? Math.max(...decimals) : usualDecimals[place]!
-  return { ...printed, place, text: reading.text, factor, decimals: Math.min(usual, 3) }
+  const more = -2.3 * Math.max(1, decimals.length)
+  return { ...printed, place, text: reading.text, factor, decimals: Math.min(usual, 3), more }
 }
 
 const volts: readonly number[] = [at.vmp, at.voc, at.noctVmp]
@@ -96,11 +99,17 @@ function form(p: Place, number: string): number {
   if (number.endsWith('.')) return -6
   if (more === 0) return 0
   if (more < 0) return volts.includes(p.place) ? (number.includes('.') ? -0.7 : -3) : 1.5 * more
-  return p.place === at.alpha ? -more : more === 1 && decimalsOf(p.number) > p.decimals ? -1 : -2.5 * more
+  return p.place === at.alpha
+    ? -more
+    : volts.includes(p.place)
+      ? more * p.more
+      : more === 1 && decimalsOf(p.number) > p.decimals
+        ? -1
+        : -2.5 * more
 }
 
 function simple(p: Place, number: string, why: string, chance: number): Candidate {
-  const gain = Math.min(p.number.endsWith('.') ? 6 : 3, form(p, number) - form(p, p.number))
+  const gain = Math.min(p.number.endsWith('.') || volts.includes(p.place) ? 6 : 3, form(p, number) - form(p, p.number))
   const power = p.place === at.pmax && p.factor === 1 ? roundPower(number) - roundPower(p.number) : 0
   return {
     places: [p.place],
@@ -238,7 +247,7 @@ function cellCounts({ values, counted }: Frame): Candidate[] {
       .map((n) => to(n, 'another usual cell count', kind - Math.log(6) - 3)),
     ...[32, 33, 40, 44, 50, 55, 64, 78, 80, 84, 88, 108, 120, 128]
       .filter((n) => n !== typed)
-      .map((n) => to(n, 'another cell count', kind - 4)),
+      .map((n) => to(n, 'another cell count', kind - 8)),
     ...(typed % 2 === 0 ? [to(typed / 2, 'half-cells counted twice', kind - 0.5)] : []),
   ]
 }

@@ -19,7 +19,9 @@ export interface Frame {
   readonly counted: boolean
 }
 
-export function frameOf(evidence: Evidence, group: GroupCalibration, countsCells: boolean): Frame {
+export function frameOf(evidence: Evidence, calibrated: GroupCalibration, countsCells: boolean): Frame {
+  const known = evidence.construction === undefined || evidence.construction === 'rigid'
+  const group = known ? calibrated : widened(calibrated)
   const readings = pointers.map((pointer) => evidence.readings[pointer])
   const values = Float64Array.from(readings, (r) => r?.value ?? NaN)
   const halves = Float64Array.from(readings, (r) => r?.half ?? 0)
@@ -28,14 +30,23 @@ export function frameOf(evidence: Evidence, group: GroupCalibration, countsCells
   const counted = countsCells && present[at.cells]!
   const unfinished = readings.map((r) => r !== undefined && /\d[.,](?!\d)/.test(r.text))
   const partial = { group, values, halves, present, absolute, unfinished, counted }
-  const known = Array.from({ length: coordinates }, (_, c) =>
+  const formed = Array.from({ length: coordinates }, (_, c) =>
     c === coordinate.cells ? counted : sources[c]!.every((p) => present[p]),
   )
   const roundings = sources.map((places, c) =>
     c === coordinate.cells ? 0 : places.reduce((sum, p) => sum + rounding(partial, p), 0),
   )
-  return { ...partial, core: coreOf(group, known, roundings) }
+  return { ...partial, core: coreOf(group, formed, roundings) }
 }
+
+/** Flexible and folding panels are hardly in the open ratings, so that twice the spread is granted to them. */
+function widened(group: GroupCalibration): GroupCalibration {
+  const found = wide.get(group) ?? { ...group, covariance: group.covariance.map((line) => line.map((v) => 4 * v)) }
+  wide.set(group, found)
+  return found
+}
+
+const wide = new WeakMap<GroupCalibration, GroupCalibration>()
 
 /** The fields behind each coordinate. */
 export const sources: readonly (readonly number[])[] = [

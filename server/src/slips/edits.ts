@@ -51,9 +51,16 @@ const put = (text: string, at: number, count: number, what: string) => text.slic
 
 function swapped(text: string, add: Add): void {
   const chance = -Math.log(Math.max(1, text.length - 2))
-  for (let i = 0; i + 1 < text.length; i++)
-    if (digit(text[i]) && digit(text[i + 1]) && text[i] !== text[i + 1])
-      add('digits swapped', put(text, i, 2, text[i + 1]! + text[i]!), chance)
+  for (let i = 0; i + 1 < text.length; i++) {
+    const across = text[i + 1] === '.' ? 1 : 0
+    const j = i + 1 + across
+    if (digit(text[i]) && digit(text[j]) && text[i] !== text[j])
+      add(
+        'digits swapped',
+        text.slice(0, i) + text[j]! + text.slice(i + 1, j) + text[i]! + text.slice(j + 1),
+        chance - 2 * across,
+      )
+  }
 }
 
 function dropped(text: string, add: Add): void {

@@ -1,8 +1,9 @@
 import { calibration as calibrated } from './calibration.generated.ts'
-import type { Calibration, Group } from './calibration.ts'
+import type { Calibration } from './calibration.ts'
 import { candidates, coherenceWith } from './candidates.ts'
 import { coherence, frameOf, identities, identityGains, shapeGain, sources, strains, type Frame } from './coherence.ts'
 import { pointers, type Evidence } from './evidence.ts'
+import { countsCells, groupOf } from './group.ts'
 import { unknown } from './unknown.ts'
 import { judge } from './judge.ts'
 import { noctRowGain } from './noct-row.ts'
@@ -11,7 +12,7 @@ import type { SlipVerdict } from './verdict.ts'
 /** The one typing mistake that would make a panel record hang together, if there is one. */
 export function findSlip(evidence: Evidence, calibration: Calibration = calibrated): SlipVerdict {
   const group = groupOf(evidence)
-  const frame = frameOf(evidence, calibration[group], group !== 'thin')
+  const frame = frameOf(evidence, calibration[group], countsCells(group))
   const suspects = suspectsOf(frame)
   if (suspects.length === 0) return { kind: 'consistent' }
   const base = coherence(frame, frame.values)
@@ -21,11 +22,6 @@ export function findSlip(evidence: Evidence, calibration: Calibration = calibrat
   }))
   return judge(evidence, tried)
 }
-
-const crystalline = ['mono', 'perc', 'topcon', 'hjt', 'back-contact']
-
-export const groupOf = ({ technology }: Evidence): Group =>
-  technology === undefined || crystalline.includes(technology) ? 'mono' : technology === 'poly' ? 'poly' : 'thin'
 
 /** Fields whose best other value would make the record likelier by more than a slip is unlikely. */
 export function suspectsOf(frame: Frame): readonly number[] {

@@ -1,0 +1,83 @@
+import { expect, test } from 'vitest'
+import { findSlip } from '../../server/src/slips/find-slip.ts'
+import { evidence, tern } from './records.ts'
+
+const flexible = (texts: Readonly<Record<string, string>>) => evidence('mono', texts, 'flexible')
+
+test('a record in order is consistent', () => {
+  expect(findSlip(flexible(tern))).toEqual({ kind: 'consistent' })
+})
+
+test('and so it is without all that may be left out', () => {
+  const bare = Object.fromEntries(Object.entries(tern).filter(([pointer]) => /stc\/[pvi]|size/.test(pointer)))
+  expect(findSlip(flexible(bare))).toEqual({ kind: 'consistent' })
+})
+
+test.each<{ slip: string; typed: Record<string, string>; mended: string }>([
+  { slip: 'decimal point moved', typed: { '/stc/voc': '2.21 V' }, mended: '22.1 V' },
+  { slip: 'decimal point dropped', typed: { '/stc/voc': '221 V' }, mended: '22.1 V' },
+  { slip: 'digits swapped', typed: { '/stc/vmp': '16.8 V' }, mended: '18.6 V' },
+  { slip: 'digits swapped', typed: { '/size/length': '1910 mm' }, mended: '1190 mm' },
+  { slip: 'a digit dropped', typed: { '/stc/imp': '5.2 A' }, mended: '5.92 A' },
+  { slip: 'a digit doubled', typed: { '/stc/pmax': '1110 W' }, mended: '110 W' },
+  { slip: 'a neighbouring key', typed: { '/stc/imp': '6.92 A' }, mended: '5.92 A' },
+  { slip: 'the sign lost', typed: { '/temperature_coefficients/pmax': '0.38 %/°C' }, mended: '-0.38 %/°C' },
+  { slip: 'a length unit', typed: { '/size/width': '540 cm' }, mended: '540 mm' },
+  { slip: 'a length unit', typed: { '/size/length': '1190 in' }, mended: '1190 mm' },
+  { slip: 'milliamperes', typed: { '/stc/isc': '6310 A' }, mended: '6.31 A' },
+  { slip: 'a fraction as percent', typed: { '/temperature_coefficients/voc': '-0.0029 %/°C' }, mended: '-0.29 %/°C' },
+  { slip: 'V/°C as percent', typed: { '/temperature_coefficients/voc': '-0.064 %/°C' }, mended: '-0.29 %/°C' },
+  { slip: 'the cell count', typed: { '/cells/in_series': '60' }, mended: '36' },
+  { slip: 'half-cells', typed: { '/cells/in_series': '72' }, mended: '36' },
+  { slip: 'a comma for the point', typed: { '/stc/vmp': '16,8 V' }, mended: '18.6 V' },
+])('$slip: $typed', ({ typed, mended }) => {
+  const pointer = Object.keys(typed)[0]
+  expect(findSlip(flexible({ ...tern, ...typed }))).toMatchObject({
+    kind: 'slip',
+    pointer,
+    text: mended,
+  })
+})
+
+test.each([
+  { first: '/stc/voc', second: '/stc/vmp' },
+  { first: '/stc/isc', second: '/stc/imp' },
+  { first: '/temperature_coefficients/pmax', second: '/temperature_coefficients/voc' },
+])('$first and $second exchanged are one correction of both', ({ first, second }) => {
+  const verdict = findSlip(flexible({ ...tern, [first]: tern[second]!, [second]: tern[first]! }))
+  expect(verdict).toMatchObject({
+    kind: 'slip',
+    pointer: first,
+    text: tern[first],
+    also: [{ pointer: second, text: tern[second] }],
+  })
+})
+
+test('a correction keeps the unit and its spelling', () => {
+  const typed = { ...tern, '/stc/voc': '2.21V' }
+  expect(findSlip(flexible(typed))).toMatchObject({ kind: 'slip', text: '22.1V' })
+})
+
+test('a value that no slip of the hand explains is named without a correction', () => {
+  const verdict = findSlip(flexible({ ...tern, '/stc/isc': '8.07 A', '/stc/imp': '5.92 A' }))
+  expect(verdict.kind).not.toBe('consistent')
+  expect(verdict.kind === 'slip' ? verdict.pointer : verdict.kind === 'disagree' && verdict.pointers[0]).toBe(
+    '/stc/isc',
+  )
+})
+
+test.each<{ of: string; typed: Record<string, string> }>([
+  { of: 'Isc coefficient, which no other value tells', typed: { '/temperature_coefficients/isc': '0.06 %/°C' } },
+  { of: 'NOCT', typed: { '/noct/temperature': '45 °C' } },
+  { of: 'Voc by a rounding', typed: { '/stc/voc': '22.0 V' } },
+])('another $of stays quiet', ({ typed }) => {
+  expect(findSlip(flexible({ ...tern, ...typed })).kind).toBe('consistent')
+})
+
+test('certainties of a correction and its alternatives are shares of one whole', () => {
+  const verdict = findSlip(flexible({ ...tern, '/stc/imp': '5.2 A' }))
+  if (verdict.kind !== 'slip') throw new Error('no slip found')
+  const all = [verdict, ...verdict.alternatives].map((one) => one.certainty)
+  expect(all.every((share) => 0 < share && share <= 1)).toBe(true)
+  expect(all.reduce((a, b) => a + b, 0)).toBeLessThanOrEqual(1 + 1e-9)
+})

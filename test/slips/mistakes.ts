@@ -1,0 +1,159 @@
+import { createHash } from 'node:crypto'
+
+/** A row of the open ratings, with the technology as a record names it. */
+export type Row = Readonly<Record<string, number | string | null>> & { readonly sort: string }
+type Texts = Record<string, string>
+
+const sorts: Readonly<Record<string, string>> = {
+  'Mono-c-Si': 'mono',
+  'HIT-Si': 'hjt',
+  'Multi-c-Si': 'poly',
+  CIGS: 'cigs',
+  CIS: 'cigs',
+  CdTe: 'cdte',
+}
+
+/** Two halves that share no product family and no set of ratings. */
+export function halves(rows: readonly Record<string, number | string | null>[]): [Row[], Row[]] {
+  const parent = new Map<string, string>()
+  const root = (key: string): string => {
+    const above = parent.get(key) ?? key
+    return above === key ? key : root(above)
+  }
+  const keys = rows.map((r) => {
+    const ratings = [r['voc_v'], r['isc_a'], r['vmp_v'], r['imp_a']].map((v) => Number(v).toFixed(1)).join()
+    return [String(r['family'] ?? r['id']), ratings] as const
+  })
+  for (const [family, ratings] of keys) parent.set(root(family), root(ratings))
+  const sides: [Row[], Row[]] = [[], []]
+  rows.forEach((r, i) => {
+    const side = createHash('md5').update(root(keys[i]![0])).digest()[0]! & 1
+    sides[side]!.push({ ...r, sort: sorts[String(r['technology'])] ?? 'thin-film' })
+  })
+  return sides
+}
+
+/** A row as a datasheet prints it. Sides that the list lacks are made from its area. */
+export function printed(row: Row): Texts {
+  const n = (key: string) => row[key] as number
+  const volts = (v: number) => v.toFixed(2).replace(/0$/, '')
+  const length = Math.round(n('length_mm') || Math.sqrt(n('area_m2') * 1.65) * 1000)
+  const width = Math.round(n('width_mm') || (n('area_m2') * 1e6) / length)
+  const power = row['pmax_is'] === 'product' ? n('pmax_w').toFixed(1) : String(n('pmax_w'))
+  const texts: Texts = {
+    '/stc/pmax': `${power} W`,
+    '/stc/vmp': `${volts(n('vmp_v'))} V`,
+    '/stc/imp': `${n('imp_a').toFixed(2)} A`,
+    '/stc/voc': `${volts(n('voc_v'))} V`,
+    '/stc/isc': `${n('isc_a').toFixed(2)} A`,
+    '/size/length': `${length} mm`,
+    '/size/width': `${width} mm`,
+    '/stc/efficiency': `${((1e5 * n('pmax_w')) / (length * width)).toFixed(1)} %`,
+  }
+  if (n('gamma_pmp_pct_per_c')) texts['/temperature_coefficients/pmax'] = `${n('gamma_pmp_pct_per_c').toFixed(2)} %/°C`
+  if (n('beta_voc_pct_per_c')) texts['/temperature_coefficients/voc'] = `${n('beta_voc_pct_per_c').toFixed(2)} %/°C`
+  if (n('alpha_isc_pct_per_c')) texts['/temperature_coefficients/isc'] = `${n('alpha_isc_pct_per_c').toFixed(3)} %/°C`
+  if (n('noct_c')) texts['/noct/temperature'] = `${Math.round(n('noct_c'))} °C`
+  if (n('imp_noct_a') && n('vmp_noct_v')) {
+    texts['/noct/pmax'] = `${(n('imp_noct_a') * n('vmp_noct_v')).toFixed(1)} W`
+    texts['/noct/vmp'] = `${volts(n('vmp_noct_v'))} V`
+    texts['/noct/imp'] = `${n('imp_noct_a').toFixed(2)} A`
+  }
+  if (n('cells_in_series')) texts['/cells/in_series'] = String(n('cells_in_series'))
+  return texts
+}
+
+export interface Made {
+  readonly row: Row
+  readonly texts: Texts
+  readonly pointers: readonly string[]
+}
+
+/** Records with one mistake of a kind, the same for the same seed; changes under 3 % of a value are not made. */
+export function mistakes(rows: readonly Row[], slip: string, count: number, seed: number): Made[] {
+  const random = randomFrom(seed)
+  const pick = <T>(list: readonly T[]): T => list[Math.floor(random() * list.length)]!
+  const made: Made[] = []
+  for (let tries = 0; made.length < count && tries < 40 * count; tries++) {
+    const row = pick(rows)
+    const texts = printed(row)
+    const changes = changed(slip, texts, pick)
+    const real = changes && Object.entries(changes).every(([p, t]) => t !== texts[p] && !small(t, texts[p]!))
+    if (real) made.push({ row, texts: { ...texts, ...changes }, pointers: Object.keys(changes) })
+  }
+  return made
+}
+
+const small = (typed: string, was: string) =>
+  typed.split(' ')[1] === was.split(' ')[1] && Math.abs(parseFloat(typed) / parseFloat(was) - 1) < 0.03
+
+const beside: Readonly<Record<string, string>> = {
+  0: '9',
+  1: '2',
+  2: '13',
+  3: '24',
+  4: '35',
+  5: '46',
+  6: '57',
+  7: '68',
+  8: '79',
+  9: '80',
+}
+
+function changed(slip: string, texts: Texts, pick: <T>(list: readonly T[]) => T): Texts | null {
+  const swap = (a: string, b: string) => (texts[a] && texts[b] ? { [a]: texts[b], [b]: texts[a] } : null)
+  const [gamma, beta] = ['/temperature_coefficients/pmax', '/temperature_coefficients/voc']
+  switch (slip) {
+    case 'voltages swapped':
+      return swap('/stc/voc', '/stc/vmp')
+    case 'currents swapped':
+      return swap('/stc/isc', '/stc/imp')
+    case 'coefficients swapped':
+      return swap(gamma, beta)
+    case 'sign lost': {
+      const pointer = pick([gamma, beta])
+      return texts[pointer] ? { [pointer]: texts[pointer].replace('-', '') } : null
+    }
+    case 'length unit': {
+      const pointer = pick(['/size/length', '/size/width'])
+      return { [pointer]: texts[pointer]!.replace('mm', pick(['cm', 'in', 'm'])) }
+    }
+    case 'cell count':
+      return texts['/cells/in_series'] ? { '/cells/in_series': pick(['36', '48', '54', '60', '66', '72', '96']) } : null
+    default: {
+      const pointer = pick(Object.keys(texts).filter((p) => !p.startsWith('/cells')))
+      const [number, unit] = texts[pointer]!.split(' ')
+      const other = typo(slip, number!, pick)
+      return other === null ? null : { [pointer]: `${other} ${unit}` }
+    }
+  }
+}
+
+function typo(slip: string, text: string, pick: <T>(list: readonly T[]) => T): string | null {
+  const digits = [...text].flatMap((c, i) => (/\d/.test(c) ? [i] : []))
+  const put = (i: number, count: number, what: string) => text.slice(0, i) + what + text.slice(i + count)
+  const i = pick(digits)
+  switch (slip) {
+    case 'digits swapped':
+      return /\d/.test(text[i + 1] ?? '') ? put(i, 2, text[i + 1]! + text[i]!) : null
+    case 'digit dropped':
+      return digits.length < 3 ? null : put(i, 1, '').replace(/^(-?)\./, '$10.')
+    case 'digit doubled':
+      return put(i, 1, text[i]! + text[i]!)
+    case 'neighbouring key':
+      return put(i, 1, pick([...beside[text[i]!]!]))
+    case 'point dropped':
+      return text.includes('.') ? text.replace('.', '').replace(/^(-?)0+(?=\d)/, '$1') : null
+    default:
+      throw new Error(`no such slip: ${slip}`)
+  }
+}
+
+/** Numbers from 0 to 1 by a linear congruence (numbers of W. H. Press et al., "Numerical Recipes", from memory). */
+function randomFrom(seed: number): () => number {
+  let state = seed >>> 0
+  return () => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0
+    return state / 2 ** 32
+  }
+}

@@ -1,0 +1,57 @@
+// How many mistakes the search sees on product families that its calibration has never seen. Ratings: test/published/data.
+import { execFileSync } from 'node:child_process'
+import { beforeAll, expect, test } from 'vitest'
+// @ts-expect-error the calibration scripts carry no types
+import { calibrate } from '../../.scripts/calibrate/groups.mjs'
+// @ts-expect-error the calibration scripts carry no types
+import { groupOf, readRatings } from '../../.scripts/calibrate/ratings.mjs'
+import type { Calibration } from '../../server/src/slips/calibration.ts'
+import { findSlip } from '../../server/src/slips/find-slip.ts'
+import { halves, mistakes, printed, type Row } from './mistakes.ts'
+import { evidence } from './records.ts'
+
+let seen: Row[]
+let unseen: Row[]
+let calibration: Calibration
+
+beforeAll(async () => {
+  const rows = readRatings('test/published/data/modules-open.csv').filter(groupOf) as Row[]
+  ;[seen, unseen] = halves(rows)
+  calibration = (await calibrate(seen)) as Calibration
+}, 240_000)
+
+test('the calibration that is kept is the one that the script makes', () => {
+  expect(() => execFileSync('node', ['.scripts/calibrate.mjs', '--check'], { stdio: 'pipe' })).not.toThrow()
+})
+
+test('true records of unseen families stay quiet, but for wrong cell counts of the list itself', () => {
+  const verdicts = unseen.map((row) => findSlip(evidence(row.sort, printed(row)), calibration))
+  const alarms = verdicts.filter((v) => v.kind !== 'consistent')
+  const others = alarms.filter((v) => v.kind !== 'slip' || v.pointer !== '/cells/in_series')
+  expect(unseen.length).toBeGreaterThan(1500)
+  expect(alarms.length / unseen.length).toBeLessThan(0.015)
+  expect(others.length / unseen.length).toBeLessThan(0.008)
+})
+
+test.each([
+  { slip: 'digits swapped', caught: 0.7, mended: 0.68 },
+  { slip: 'digit dropped', caught: 0.75, mended: 0.6 },
+  { slip: 'digit doubled', caught: 0.8, mended: 0.78 },
+  { slip: 'neighbouring key', caught: 0.6, mended: 0.55 },
+  { slip: 'point dropped', caught: 0.98, mended: 0.9 },
+  { slip: 'voltages swapped', caught: 0.99, mended: 0.99 },
+  { slip: 'currents swapped', caught: 0.99, mended: 0.99 },
+  { slip: 'coefficients swapped', caught: 0.8, mended: 0.8 },
+  { slip: 'sign lost', caught: 0.99, mended: 0.97 },
+  { slip: 'length unit', caught: 0.98, mended: 0.95 },
+  { slip: 'cell count', caught: 0.78, mended: 0.7 },
+])('$slip: at least $caught caught and $mended mended', ({ slip, caught, mended }) => {
+  const made = mistakes(unseen, slip, 200, 11)
+  const verdicts = made.map(({ row, texts }) => findSlip(evidence(row.sort, texts), calibration))
+  const mends = verdicts.filter(
+    (v, i) => v.kind === 'slip' && made[i]!.pointers.includes(v.pointer) && v.text === printed(made[i]!.row)[v.pointer],
+  )
+  expect(made.length).toBe(200)
+  expect(verdicts.filter((v) => v.kind !== 'consistent').length / made.length).toBeGreaterThan(caught)
+  expect(mends.length / made.length).toBeGreaterThan(mended)
+})
