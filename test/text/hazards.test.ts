@@ -94,8 +94,8 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
       on: '#typ, voc: 22.1 V }',
       says: 'The # begins a comment, so YAML loses the rest of the line: #typ, voc: 22.1 V }. Put quotes around the text with the #, or take it out.',
       mended: [
-        ['guess', 'stc: { imp: "5.92 A #typ", voc: 22.1 V }\nb: 1'],
         ['guess', 'stc: { imp: 5.92 A, voc: 22.1 V }\nb: 1'],
+        ['guess', 'stc: { imp: "5.92 A #typ", voc: 22.1 V }\nb: 1'],
       ],
       spoils: ['/stc'],
     },
@@ -150,6 +150,13 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
       mended: [['guess', 'stc:\n  voc: 1 V\n  isc: 2 A\nb: 3']],
       spoils: ['/isc', '/stc/isc'],
       swallows: ['/isc', '/stc/isc'],
+    },
+    {
+      text: 'size: { width: 1 m }\n\tweight: 2 kg\nb: 3',
+      on: '\t',
+      says: 'A tab indents weight: YAML counts spaces only. Write spaces instead.',
+      mended: [['same', 'size: { width: 1 m }\nweight: 2 kg\nb: 3']],
+      spoils: [],
     },
   ],
   'minus-apart': [

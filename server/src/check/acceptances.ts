@@ -1,5 +1,6 @@
 import type { Finding, RuleFacts } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
+import { nearest } from '../records/nearest.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { acceptComments } from '../text/accept-comments.ts'
 import type { Span } from '../text/span.ts'
@@ -13,6 +14,12 @@ export const acceptanceFacts = {
     severity: 'warning',
     reason: 'The next reader must know why a finding was let stand, or it will be looked at again.',
     source: 'common practice, no source',
+  },
+  unknown: {
+    id: 'unknown-rule',
+    severity: 'warning',
+    reason: 'A name that no rule has changes nothing, and what it was meant for goes on or stays silent unseen.',
+    source: 'the rules of this program',
   },
   unused: {
     id: 'acceptance-unused',
@@ -30,10 +37,15 @@ interface Acceptance {
   readonly pointers: readonly string[] | null
 }
 
-/** Takes accepted findings out, and says which acceptances lack a reason or match nothing. */
+/**
+ * Takes accepted findings out, and says which acceptances lack a reason, name no rule or match nothing.
+ *
+ * @param rules  the ids of all rules
+ */
 export function settle(
   file: ReadFile,
   found: readonly Finding[],
+  rules: readonly string[],
 ): { readonly findings: readonly Finding[]; readonly accepted: readonly Accepted[] } {
   const acceptances = [...fromComments(file), ...fromList(file)]
   if (acceptances.length === 0) return { findings: found, accepted: [] }
@@ -41,32 +53,41 @@ export function settle(
   const findings: Finding[] = []
   const accepted: Accepted[] = []
   for (const one of found) {
-    const match = acceptances.find((a) => a.because !== '' && covers(a, one))
+    const match = acceptances.find((a) => covers(a, one))
     if (match) {
       used.add(match)
       accepted.push({ finding: one, because: match.because })
     } else findings.push(one)
   }
-  for (const a of acceptances) {
-    const place = { pointer: a.pointers?.[0] ?? '', span: a.span }
-    if (a.because === '')
-      findings.push(
-        finding(
-          acceptanceFacts.unreasoned,
-          place,
-          `${a.rule} is accepted without a reason; write \`accept ${a.rule}: why\`.`,
-        ),
-      )
-    else if (!used.has(a))
-      findings.push(
-        finding(acceptanceFacts.unused, place, `Nothing here is found by ${a.rule}, so this acceptance can go.`),
-      )
-  }
-  return { findings, accepted }
+  const idle = acceptances.filter((a) => !used.has(a))
+  return { findings: [...findings, ...idle.map((a) => complaint(a, rules))], accepted }
 }
 
-const covers = ({ rule, pointers }: Acceptance, { rule: found, pointer }: Finding) =>
-  rule === found && (pointers === null || pointers.some((p) => pointer === p || pointer.startsWith(`${p}/`)))
+/** Whether a person has let this finding stand. */
+export function isAccepted(file: ReadFile): (finding: Finding) => boolean {
+  const acceptances = [...fromComments(file), ...fromList(file)]
+  return (one) => acceptances.some((a) => covers(a, one))
+}
+
+/** `No rule is called efficiency-print. Did you mean efficiency-printed?` */
+export function noSuchRule(name: string, near: string | null): string {
+  return `No rule is called ${name}.${near ? ` Did you mean ${near}?` : ''}`
+}
+
+function complaint({ rule, because, span, pointers }: Acceptance, rules: readonly string[]): Finding {
+  const place = { pointer: pointers?.[0] ?? '', span }
+  if (!rules.includes(rule)) return finding(acceptanceFacts.unknown, place, noSuchRule(rule, nearest(rule, rules)))
+  if (because === '') {
+    const message = `${rule} is accepted without a reason; write \`accept ${rule}: why\`.`
+    return finding(acceptanceFacts.unreasoned, place, message)
+  }
+  return finding(acceptanceFacts.unused, place, `Nothing here is found by ${rule}, so this acceptance can go.`)
+}
+
+const covers = ({ rule, because, pointers }: Acceptance, { rule: found, pointer }: Finding) =>
+  because !== '' &&
+  rule === found &&
+  (pointers === null || pointers.some((p) => pointer === p || pointer.startsWith(`${p}/`)))
 
 const fromComments = ({ tree }: ReadFile): Acceptance[] =>
   acceptComments(tree).map((c) => ({ ...c, pointers: c.pointers.length > 0 ? c.pointers : null }))

@@ -2,6 +2,7 @@ import type { Finding } from '../findings/finding.ts'
 import type { Library } from '../library/library.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { Panel } from '../records/records.generated.ts'
+import { systemValues } from '../review/system-values.ts'
 import { panelValues } from '../values/panel-values.ts'
 import type { Value } from '../values/value.ts'
 import { settle } from './acceptances.ts'
@@ -9,6 +10,7 @@ import type { Checked } from './checked.ts'
 import { panelFindings } from './panel.ts'
 import { batteryFindings, climateFindings, controllerFindings } from './records.ts'
 import { reviewSystem } from './review.ts'
+import { ruleNames, settingsFindings } from './rule-names.ts'
 import { inOrder, withSeverities } from './severities.ts'
 import { siteFor } from './site.ts'
 import type { Today } from './today.ts'
@@ -25,14 +27,21 @@ export function checkFile(library: Library, path: string, now: Today): Checked |
   if (!file) return null
   const settings = library.settings(path)?.record
   const found = withSeverities([...file.readFindings, ...kindFindings(library, file, now)], settings)
-  const { findings, accepted } = settle(file, found)
+  const { findings, accepted } = settle(file, found, ruleNames)
   let values: readonly Value[] | null = null
   return {
     ...file,
     findings: inOrder(findings),
     accepted,
-    values: () => (values ??= file.kind === 'panel' ? panelValues(file.record as Panel, siteFor(library, path)) : []),
+    values: () => (values ??= valuesOf(library, file)),
   }
+}
+
+function valuesOf(library: Library, file: ReadFile): readonly Value[] {
+  if (file.kind === 'panel') return panelValues(file.record as Panel, siteFor(library, file.path))
+  if (file.kind !== 'system') return []
+  const { system, figures } = reviewSystem(library, file as ReadFile<'system'>)
+  return systemValues(system, figures)
 }
 
 function kindFindings(library: Library, file: ReadFile, now: Today): readonly Finding[] {
@@ -48,6 +57,6 @@ function kindFindings(library: Library, file: ReadFile, now: Today): readonly Fi
     case 'system':
       return reviewSystem(library, file as ReadFile<'system'>).findings
     case 'library':
-      return []
+      return settingsFindings(file as ReadFile<'library'>)
   }
 }

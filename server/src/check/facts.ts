@@ -20,5 +20,5 @@ export const allFacts: readonly { readonly title: string; readonly rules: readon
   { title: 'Climate records', rules: climateRules },
   { title: 'References between records', rules: Object.values(referenceFacts) },
   { title: 'Systems', rules: reviewRules },
-  { title: 'Acceptances', rules: Object.values(acceptanceFacts) },
+  { title: 'Acceptances and settings', rules: Object.values(acceptanceFacts) },
 ]

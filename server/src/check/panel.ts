@@ -4,7 +4,9 @@ import type { ReadFile } from '../records/read-file.ts'
 import type { PanelAbout } from '../rules/about.ts'
 import { panelRules } from '../rules/panel/index.generated.ts'
 import { findSlip } from '../slips/find-slip.ts'
+import type { SlipVerdict } from '../slips/verdict.ts'
 import { entryAtPointer, nodeAtPointer } from '../text/tree-queries.ts'
+import { isAccepted } from './acceptances.ts'
 import { judge } from './doubts.ts'
 import { evidenceOf } from './evidence.ts'
 import { oneMistake } from './one-mistake.ts'
@@ -24,5 +26,14 @@ export function panelFindings(library: Library, file: ReadFile<'panel'>, { today
     const all: PanelAbout = { ...about, typed }
     return judge(panelRules, one, all)
   }
-  return oneMistake(file, rules(file), findSlip(evidenceOf(file)), rules)
+  const found = rules(file)
+  const stands = isAccepted(file)
+  const accepted = found.filter(stands)
+  const verdict = findSlip(evidenceOf(file))
+  const vouched = accepted.some(({ pointer, severity }) => severity !== 'hint' && pointer === slipAt(verdict))
+  const open = found.filter((one) => !stands(one))
+  return [...accepted, ...oneMistake(file, open, vouched ? { kind: 'consistent' } : verdict, rules)]
 }
+
+/** The field that a slip would be in: where a person has accepted what a rule says of it, it is none. */
+const slipAt = (verdict: SlipVerdict): string | null => (verdict.kind === 'slip' ? verdict.pointer : null)

@@ -3,7 +3,7 @@ import { lineAround } from '../lines.ts'
 import { spelledScalar } from '../spelling.ts'
 import { inventory } from '../tree-queries.ts'
 import type { Comment, ListNode, MapNode, ScalarNode, Tree } from '../tree.ts'
-import { hazard, yamlSource, type Hazard, type HazardRule } from './hazard.ts'
+import { hazard, yamlSource, type Hazard, type HazardRule, type Mend } from './hazard.ts'
 
 /** Beyond these a file is no record. */
 const mostComments = 200
@@ -71,6 +71,18 @@ function cutMap(tree: Tree, open: MapNode | ListNode, comment: Comment): Hazard 
   const end = span.start + rest.search(/\s*[,}\]]/)
   const whole = node ? tree.text.slice(node.span.start, end) : ''
   const blanks = node ? { start: node.span.end, end } : span
+  const quoted = ({ span: { start } }: ScalarNode): Mend => ({
+    edits: [{ span: { start, end }, text: spelledScalar(whole, 'plain', true) }],
+    why: 'the whole text in quotes',
+    certainty: 'guess',
+    text: whole,
+  })
+  const leftOut = ({ text }: ScalarNode): Mend => ({
+    edits: [{ span: blanks, text: '' }],
+    why: 'the words behind the # left out',
+    certainty: 'guess',
+    text,
+  })
   const next = span.end + Math.max(0, tree.text.slice(span.end).search(/\S|$/)) + 1
   return hazard({
     message: `The # begins a comment, so YAML loses the rest of the line: ${rest.length <= 60 ? rest : `${rest.slice(0, 57)}...`}. Put quotes around the text with the #, or take it out.`,
@@ -78,24 +90,12 @@ function cutMap(tree: Tree, open: MapNode | ListNode, comment: Comment): Hazard 
     span,
     spoils: [open.pointer],
     explains: [{ start: span.start, end: next }],
-    mends: node
-      ? [
-          {
-            edits: [{ span: { start: node.span.start, end }, text: spelledScalar(whole, 'plain', true) }],
-            why: 'the whole text in quotes',
-            certainty: 'guess',
-            text: whole,
-          },
-          {
-            edits: [{ span: blanks, text: '' }],
-            why: 'the words behind the # left out',
-            certainty: 'guess',
-            text: node.text,
-          },
-        ]
-      : [],
+    mends: node ? (startsAsNumber.test(node.text) ? [leftOut(node), quoted(node)] : [quoted(node), leftOut(node)]) : [],
   })
 }
+
+/** A number and its unit are no longer read with other words in their quotes. */
+const startsAsNumber = /^[-+.]?\d/
 
 function scalarBefore(tree: Tree, { span }: Comment): ScalarNode | null {
   const { start } = lineAround(tree.text, span.start)

@@ -14,11 +14,7 @@ export const tabIndent: HazardRule = {
     const first = tree.problems.find(({ code }) => code === 'TAB_AS_INDENT')
     if (!first) return []
     const indents = tabbed(tree.text)
-    const edits = indents.map((span): Edit => ({
-      span,
-      text: tree.text.slice(span.start, span.end).replaceAll('\t', unit(tree.text)),
-    }))
-    const mended = readTree(applyEdits(tree.text, edits))
+    const { edits, mended } = mending(tree, indents)
     const [here, there] = [pointers(tree), pointers(mended)]
     const moved = [...here, ...there].filter((pointer) => !here.has(pointer) || !there.has(pointer))
     const start = indents[0]?.end ?? first.span.start
@@ -40,7 +36,7 @@ export const tabIndent: HazardRule = {
             : [
                 {
                   edits,
-                  why: 'spaces in place of tabs',
+                  why: edits.some(({ text }) => text !== '') ? 'spaces in place of tabs' : 'no tabs',
                   certainty,
                   text: entry?.value?.kind === 'scalar' ? entry.value.text : '',
                 },
@@ -48,6 +44,21 @@ export const tabIndent: HazardRule = {
       }),
     ]
   },
+}
+
+/** Spaces in place of the tabs; where YAML stumbles over those, the tabs left out. */
+function mending(tree: Tree, indents: readonly Span[]): { readonly edits: readonly Edit[]; readonly mended: Tree } {
+  const with_ = (step: string) => {
+    const edits = indents.map((span): Edit => ({
+      span,
+      text: tree.text.slice(span.start, span.end).replaceAll('\t', step),
+    }))
+    return { edits, mended: readTree(applyEdits(tree.text, edits)) }
+  }
+  const spaces = with_(unit(tree.text))
+  if (spaces.mended.problems.length === 0) return spaces
+  const none = with_('')
+  return none.mended.problems.length === 0 ? none : spaces
 }
 
 function tabbed(text: string): Span[] {
