@@ -21,7 +21,7 @@ const bare = Array.from({ length: 9 }, () => {
   spawnSync(process.execPath, ['-e', '0'])
   return performance.now() - start
 })
-print('node itself, for comparison (40 ms when idle)', bare)
+print('node itself, for comparison', bare)
 await figures('wattproof', wattproof, true, 15)
 if (existsSync(other[0])) await figures('yaml-language-server', other, false, 5)
 else console.log('yaml-language-server is not installed')

@@ -4,7 +4,7 @@ import { toBase } from '../../server/src/quantities/format.ts'
 /**
  * NIST Special Publication 811 (2008), appendix B.8, "Factors for units listed alphabetically", as printed: seven
  * digits, or fewer where the factor is exact. The angle is turned round, for our base is the degree. Compared with
- * transcriptions of that table, not with NIST's own pages; rows `from memory` were in none of them.
+ * copies of that table, not with NIST's own pages; rows `from memory` were in none of them.
  */
 const nist = 'NIST SP 811 (2008), B.8'
 const remembered = `${nist}, from memory`

@@ -14,7 +14,7 @@ export interface Transitions {
  *
  * @source R. J. Aguiar, M. Collares-Pereira, J. P. Conde, "Simple procedure for generating sequences of daily radiation values
  *         using a library of Markov transition matrices", Solar Energy 40 (1988) 269-279; numbers compared in two
- *         transcriptions, rows without an observed day filled as in the first
+ *         copies, rows without an observed day filled as in the first
  */
 // prettier-ignore
 export const transitions: readonly Transitions[] = [

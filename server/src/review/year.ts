@@ -1,6 +1,6 @@
 import { runStore, type Store } from '../physics/battery.ts'
 import { monthDays } from '../physics/sun.ts'
-import { byMonth } from '../rules/months.ts'
+import { byMonth } from '../values/months.ts'
 import { bankOf, controllerEfficiency, type Bank } from './bank.ts'
 import type { MonthFigures } from './figures.ts'
 import { demandOf, meanDemand, type Demand } from './loads.ts'

@@ -1,25 +1,11 @@
 import type { Derived, Input } from './derived.ts'
+import { monthNames } from './months.ts'
 import { panelYear } from './panel-year.ts'
 
 const source =
   'hour by hour: sky Hay and Davies (1980), face Martin and Ruiz (2001), cell temperature Ross (1981), power De Soto et al. (2006)'
 const uncertainty =
   'about ±10 % from one year to the next, and what wiring, controller, dirt and shade take is not in it'
-
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-]
 
 const input = (
   name: string,
@@ -46,7 +32,7 @@ export const energyPerYear: Derived = {
 }
 
 /** Energy of a mean day of each month; listed where a climate is known. */
-export const energyOfMonths: readonly Derived[] = months.map((month, m) => ({
+export const energyOfMonths: readonly Derived[] = monthNames.map((month, m) => ({
   id: `energy_per_day_${month.toLowerCase()}`,
   label: `energy of a day in ${month}, lying flat`,
   unit: 'Wh',

@@ -1,6 +1,6 @@
 import { short } from '../../rules/band.ts'
 import { monthDays } from '../../physics/sun.ts'
-import { monthNames } from '../../rules/months.ts'
+import { monthNames } from '../../values/months.ts'
 import { bankOf } from '../bank.ts'
 import { listed } from '../listed.ts'
 import type { ReviewRule } from '../rule.ts'

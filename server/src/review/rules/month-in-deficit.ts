@@ -1,6 +1,6 @@
 import { listed } from '../listed.ts'
 import { demandOf, meanDemand } from '../loads.ts'
-import { monthNames } from '../../rules/months.ts'
+import { monthNames } from '../../values/months.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const monthInDeficit: ReviewRule = {

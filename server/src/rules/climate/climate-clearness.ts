@@ -1,7 +1,7 @@
 import type { Climate } from '../../records/records.generated.ts'
 import { extraterrestrialDay, meanDays, solarConstant } from '../../physics/sun.ts'
 import { short } from '../band.ts'
-import { byMonth, monthNames } from '../months.ts'
+import { byMonth, monthNames } from '../../values/months.ts'
 import type { Rule } from '../rule.ts'
 
 const slips = [

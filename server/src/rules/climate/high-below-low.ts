@@ -1,5 +1,5 @@
 import type { Climate } from '../../records/records.generated.ts'
-import { byMonth, monthNames } from '../months.ts'
+import { byMonth, monthNames } from '../../values/months.ts'
 import type { Rule } from '../rule.ts'
 
 export const highBelowLow: Rule<Climate> = {

@@ -1,5 +1,5 @@
 import type { Climate } from '../../records/records.generated.ts'
-import { byMonth } from '../months.ts'
+import { byMonth } from '../../values/months.ts'
 import type { Rule } from '../rule.ts'
 
 export const seasonsReversed: Rule<Climate> = {

@@ -1,7 +1,7 @@
 import type { Review } from '../../check/review.ts'
 import { cautions } from '../../review/cautions.ts'
 import type { ArrayFigures, Figures } from '../../review/figures.ts'
-import { monthNames } from '../../rules/months.ts'
+import { monthNames } from '../../values/months.ts'
 import type { FileReport } from '../file-report.ts'
 import { table } from '../table.ts'
 import { formatText } from './text.ts'
