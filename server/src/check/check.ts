@@ -2,6 +2,7 @@ import type { Finding } from '../findings/finding.ts'
 import type { Library } from '../library/library.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { Panel } from '../records/records.generated.ts'
+import { systemValues } from '../review/system-values.ts'
 import { panelValues } from '../values/panel-values.ts'
 import type { Value } from '../values/value.ts'
 import { settle } from './acceptances.ts'
@@ -31,8 +32,15 @@ export function checkFile(library: Library, path: string, now: Today): Checked |
     ...file,
     findings: inOrder(findings),
     accepted,
-    values: () => (values ??= file.kind === 'panel' ? panelValues(file.record as Panel, siteFor(library, path)) : []),
+    values: () => (values ??= valuesOf(library, file)),
   }
+}
+
+function valuesOf(library: Library, file: ReadFile): readonly Value[] {
+  if (file.kind === 'panel') return panelValues(file.record as Panel, siteFor(library, file.path))
+  if (file.kind !== 'system') return []
+  const { system, figures } = reviewSystem(library, file as ReadFile<'system'>)
+  return systemValues(system, figures)
 }
 
 function kindFindings(library: Library, file: ReadFile, now: Today): readonly Finding[] {
