@@ -13,6 +13,6 @@ export interface Checked extends ReadFile {
   /** All findings in file order, with acceptances and the library's severities applied. */
   readonly findings: readonly Finding[]
   readonly accepted: readonly Accepted[]
-  /** The derived values of a panel record; empty for other kinds. */
+  /** The derived values of a panel record and the figures of a system; empty for other kinds. */
   values(): readonly Value[]
 }

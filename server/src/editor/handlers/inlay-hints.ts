@@ -21,8 +21,15 @@ const words: Readonly<Record<string, string>> = {
   cell_temperature_hot: 'hot cell',
   voc_per_cell: 'per cell',
   area: 'area',
+  vmp_hot: 'hot',
+  cable_drop: 'drop',
+  usable: 'usable',
+  autonomy: 'lasts',
 }
 const byWorth = Object.keys(words)
+
+/** What a value is, whichever array of a system it belongs to: `arrays/1/voc_cold` is a `voc_cold`. */
+const wordOf = (id: string) => id.slice(id.lastIndexOf('/') + 1)
 
 /** What a hint needs to explain itself when it is looked at. */
 export interface HintData {
@@ -65,7 +72,7 @@ function derivedHints({ checked, uri }: Here): Placed[] {
   const lines = new Map<number, Placed>()
   for (const value of checked
     .values()
-    .filter(({ id }) => id in words)
+    .filter(({ id }) => wordOf(id) in words)
     .sort(worth)) {
     const node = value.value === null ? null : nodeAtPointer(tree, value.at)
     if (!node) continue
@@ -79,9 +86,9 @@ function derivedHints({ checked, uri }: Here): Placed[] {
 }
 
 const worth = (a: Value, b: Value) => rank(a) - rank(b)
-const rank = ({ id }: Value) => byWorth.indexOf(id)
+const rank = ({ id }: Value) => byWorth.indexOf(wordOf(id))
 
-const labelOf = ({ id, text }: Value) => `${words[id]} ${text}`.trim()
+const labelOf = ({ id, text }: Value) => `${words[wordOf(id)]} ${text}`.trim()
 
 /** Behind the last character of a line that is no comment. */
 function lineContentEnd({ text, comments }: Tree, offset: number): number {

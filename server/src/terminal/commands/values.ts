@@ -11,7 +11,7 @@ export const addValues: AddCommand = (program, world) => {
   program
     .command('values')
     .description('the derived values of a record, with formula and inputs')
-    .argument('<file>', 'a panel record')
+    .argument('<file>', 'a panel record or a system description')
     .addOption(new Option('--format <format>', 'how to print').choices(['text', 'json']).default('text'))
     .addHelpText(
       'after',
@@ -24,7 +24,7 @@ export const addValues: AddCommand = (program, world) => {
       const values = checkFile(library, full, world)?.values() ?? []
       if (format === 'json') world.out(toJson(values))
       else if (values.length) world.out(toText(values))
-      else world.err(`wattproof: ${path} has no derived values; panel records do\n`)
+      else world.err(`wattproof: ${path} has no derived values; panel records and systems do\n`)
     })
 }
 
