@@ -1,5 +1,6 @@
 import type { Correction, Finding, RuleFacts } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
+import type { Field } from '../records/field.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { readFile } from '../records/read.ts'
 import type { SlipVerdict } from '../slips/verdict.ts'
@@ -38,10 +39,19 @@ export function oneMistake(
   if (verdict.kind === 'slip') return explained(file, found, verdict, judge)
   const folded = fold(found)
   const first = verdict.kind === 'disagree' ? file.fields.get(verdict.pointers[0]!) : undefined
-  if (verdict.kind !== 'disagree' || !first || folded.some(isSerious)) return folded
+  if (verdict.kind !== 'disagree' || !first) return folded
+  if (folded.some(isSerious)) return folded.map((one) => (isSerious(one) ? toldAt(one, first) : one))
   const others = verdict.pointers.slice(1).flatMap((p) => file.fields.get(p) ?? [])
   const related = others.map((field) => ({ span: field.span, message: called(file.kind, field) }))
   return [...folded, finding(slipFacts.disagree, first, capital(verdict.message), { related })]
+}
+
+/** Moves a finding to the most suspect field, where that is one of those that disagree. */
+function toldAt(one: Finding, { pointer, span }: Pick<Field, 'pointer' | 'span'>): Finding {
+  const here = one.related.find((place) => place.span.start === span.start)
+  if (!here || one.corrections.length > 0) return one
+  const others = one.related.filter((place) => place !== here)
+  return { ...one, pointer, span, related: [{ span: one.span, message: one.message }, ...others] }
 }
 
 function explained(

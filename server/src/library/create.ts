@@ -47,7 +47,8 @@ export function createLibrary(): Library {
     byId<K extends RecordKind>(kind: K, id: string, near: string) {
       const root = rootOf(near)
       const paths = (byKind.get(kind) ?? listed(kind)).filter(
-        (path) => recordOfPath(path)?.id === id && rootOf(path) === root,
+        // most paths do not even contain the id, which is told much sooner
+        (path) => path.includes(id) && recordOfPath(path)?.id === id && rootOf(path) === root,
       )
       return paths.flatMap((path) => library.file(path) ?? []) as unknown as readonly ReadFile<K>[]
     },

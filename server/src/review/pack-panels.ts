@@ -66,7 +66,7 @@ export function packPanels(
   search(0)
   return {
     places: best.map(({ x, y, turned }) => ({ x_m: x, y_m: y, turned })),
-    proven: steps < limit || wanted <= best.length,
+    proven: wanted <= best.length || (steps < limit && Math.max(xs.length, ys.length) < mostPositions),
   }
 
   function search(from: number): void {
@@ -124,6 +124,7 @@ interface Box extends Way {
 }
 
 const limit = 20_000
+const mostPositions = 300
 /** A tenth of a millimetre is no reason to say that a panel does not fit. */
 const tiny = 1e-4
 const near = (a: number, b: number) => Math.abs(a - b) < 1e-9
@@ -133,18 +134,22 @@ function waysRound({ length, width }: { length: number; width: number }): readon
   return length === width ? [along] : [along, { dx: width, dy: length, turned: true }]
 }
 
-/** Where a panel can start when it is pushed against an edge, a keep-out or others. */
+/**
+ * Where a panel can start when it is pushed against an edge, a keep-out or others, in ascending order; the first few hundred
+ * where a surface is that much larger than its panels.
+ */
 function positions(size: number, lengths: readonly number[], edges: readonly number[], gap: number): readonly number[] {
   const least = Math.min(...lengths)
   const found: number[] = []
-  const waiting = [0, ...edges]
-  while (waiting.length > 0) {
-    const at = waiting.pop()!
-    if (size + tiny < at + least || at < 0 || found.some((known) => near(known, at))) continue
+  const waiting = [0, ...edges.filter((edge) => edge > 0)]
+  while (waiting.length > 0 && found.length < mostPositions) {
+    const next = waiting.indexOf(Math.min(...waiting))
+    const [at] = waiting.splice(next, 1) as [number]
+    if (size + tiny < at + least || (found.length > 0 && near(found.at(-1)!, at))) continue
     found.push(at)
-    for (const length of lengths) waiting.push(at + length + gap)
+    for (const length of lengths) if (at + length + gap > at) waiting.push(at + length + gap)
   }
-  return found.sort((a, b) => a - b)
+  return found
 }
 
 /** Area right of x that no keep-out takes; overlapping keep-outs are counted once too often at most, so the gap is added in full. */

@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest'
+import { cautions } from '../../server/src/review/cautions.ts'
+import { wattproof } from '../terminal/run.ts'
+
+const boat = 'samples/systems/boat.system.yaml'
+const hazard = 'samples/systems/hazards/four-in-series.system.yaml'
+
+test('the figures come as the one document that is promised', () => {
+  const { out, code } = wattproof(['review', boat, '--format', 'json'])
+  const review = JSON.parse(out)
+  expect(code).toBe(0)
+  expect(Object.keys(review)).toEqual(['version', 'system', 'arrays', 'battery', 'months', 'not_checked', 'findings'])
+  expect([review.version, review.system, review.findings]).toEqual([1, 'boat', []])
+  expect(Object.keys(review.arrays[0])).toEqual([
+    'id',
+    'pmax_stc_w',
+    'pmax_hot_w',
+    'voc_cold_v',
+    'vmp_hot_v',
+    'isc_design_a',
+    'weight_kg',
+    'price',
+    'cable',
+  ])
+  expect(Object.keys(review.arrays[0].cable)).toEqual(['drop_pct', 'resistance_ohm', 'current_a', 'ampacity_a'])
+  expect(Object.keys(review.battery)).toEqual(['usable_wh', 'autonomy_days', 'charge_rate_c'])
+  expect(review.months.map((m: { month: number }) => m.month)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12])
+  expect(Object.keys(review.months[0])).toEqual([
+    'month',
+    'sun_kwh_m2_day',
+    'yield_wh_day',
+    'load_wh_day',
+    'lowest_soc',
+    'unserved_wh_day',
+  ])
+})
+
+test('what is unsafe makes the exit code 1 and stands before the figures', () => {
+  const { out, code } = wattproof(['review', hazard])
+  expect(code).toBe(1)
+  expect(out).toContain(
+    "4 in series: 106 V at -5 °C exceeds the controller's 100 V; at most 3 in series (79.4 V); 2 (52.9 V at -5 °C) would agree.",
+  )
+  expect(out.indexOf('exceeds')).toBeLessThan(out.indexOf('Arrays'))
+})
+
+test('every review prints every caution, and what was not checked', () => {
+  const words = wattproof(['review', boat]).out.replace(/\s+/g, ' ')
+  for (const caution of cautions) expect(words).toContain(caution)
+  expect(words).toContain('Not checked - Voltage rating')
+})
+
+test('a panel is no system', () => {
+  const { err, code } = wattproof(['review', 'samples/systems/panels/puffin-115.panel.yaml'])
+  expect([code, err]).toEqual([2, expect.stringContaining('is no system description')])
+})

@@ -1,0 +1,52 @@
+import { expect, test } from 'vitest'
+import { checkFile } from '../../server/src/check/check.ts'
+import { folder, libraryOf } from './library.ts'
+
+const now = { today: '2026-11-25' }
+const boat = `${folder}/boat.system.yaml`
+const panel = `${folder}/panels/puffin-115.panel.yaml`
+
+test('a change of a panel is seen in the systems that use it', () => {
+  const library = libraryOf()
+  expect(checkFile(library, boat, now)!.findings).toEqual([])
+  const { text } = library.file(panel)!.tree
+  library.put(panel, text.replace('voc: 24.5 V', 'voc: 74.5 V'))
+  const told = checkFile(library, boat, now)!.findings.map(({ rule }) => rule)
+  expect(told).toContain('string-voltage-high')
+  library.put(panel, text)
+  expect(checkFile(library, boat, now)!.findings).toEqual([])
+})
+
+test('two records of one id are an ambiguity, with both places', () => {
+  const library = libraryOf()
+  library.put(`${folder}/old/puffin-115.panel.yaml`, library.file(panel)!.tree.text)
+  const [first] = checkFile(library, boat, now)!.findings.filter(({ rule }) => rule === 'ambiguous-record')
+  expect(first?.related.map(({ path }) => path)).toEqual([`${folder}/old/puffin-115.panel.yaml`, panel])
+})
+
+test('a surface that is not described is named with those that are', () => {
+  const library = libraryOf()
+  library.put(boat, library.file(boat)!.tree.text.replace('surface: coachroof', 'surface: foredeck'))
+  const [one] = checkFile(library, boat, now)!.findings.filter(({ rule }) => rule === 'unknown-surface')
+  expect(one?.message).toBe('No surface of this system is called foredeck; there are bimini, coachroof.')
+})
+
+test('a record in place of an id is checked by the schema of its own kind, without format and name', () => {
+  const library = libraryOf()
+  const text = library.file(boat)!.tree.text
+  const inline = '{ type: mptt, input: { max_voltage: 100 V, max_curent: 3 A }, output: { max_current: 30 A } }'
+  library.put(boat, text.replace('controller: example-mppt-30', `controller: ${inline}`))
+  const told = checkFile(library, boat, now)!.findings.map(({ rule, pointer }) => `${rule} ${pointer}`)
+  expect(told).toContain('not-a-choice /arrays/0/controller/type')
+  expect(told).toContain('unknown-field /arrays/0/controller/input/max_curent')
+  expect(told.filter((one) => one.startsWith('missing-field'))).toEqual([])
+})
+
+test('an accepted finding of a review is silent', () => {
+  const library = libraryOf()
+  const path = `${folder}/hazards/over-weight.system.yaml`
+  const { text } = library.file(path)!.tree
+  library.put(path, text.replace(/(limits: .*)/, '$1 # accept weight-limit: the owner will strengthen the roof'))
+  const { findings, accepted } = checkFile(library, path, now)!
+  expect([findings, accepted.length]).toEqual([[], 1])
+})
