@@ -95,13 +95,18 @@ export async function startServer({
     return null
   })
   connection.listen()
-  const result = await connection.sendRequest<InitializeResult>('initialize', {
+  const ended = new Promise<never>((_, reject) => {
+    child.once('exit', (code) => reject(new Error(`the server ended with ${code} before it was asked to`)))
+  })
+  const greeted = connection.sendRequest<InitializeResult>('initialize', {
     processId: process.pid,
     rootUri: null,
     capabilities,
     workspaceFolders: folders.map((uri) => ({ uri, name: uri })),
     ...(initializationOptions !== undefined && { initializationOptions }),
   })
+  const result = await Promise.race([greeted, ended])
+  ended.catch(() => {}) // later on it ends because it is asked to
   await connection.sendNotification('initialized', {})
 
   return {

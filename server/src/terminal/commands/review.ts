@@ -6,8 +6,8 @@ import { CouldNotRun } from '../could-not-run.ts'
 import { reportFile } from '../file-report.ts'
 import { reviewJson } from '../formats/review-json.ts'
 import { reviewText } from '../formats/review-text.ts'
+import { loadSystem } from '../load-system.ts'
 import { absolute } from '../paths.ts'
-import { select } from '../select.ts'
 import { count, reaches } from '../severity.ts'
 import type { AddCommand } from './command.ts'
 
@@ -30,8 +30,10 @@ export const addReview: AddCommand = (program, world, end) => {
     )
     .action(async (path: string, { format, failOn }: { format: 'text' | 'json'; failOn: Severity }) => {
       const full = absolute(world.cwd, path)
-      if ((await world.standing(full)) === 'folder') throw new CouldNotRun(`\`${path}\` is a folder; name one system`)
-      const { library } = await select(world, [path])
+      const standing = await world.standing(full)
+      if (!standing) throw new CouldNotRun(`there is no file \`${path}\``)
+      if (standing === 'folder') throw new CouldNotRun(`\`${path}\` is a folder; name one system`)
+      const library = await loadSystem(world, path, full)
       const file = library.file(full)
       if (file?.kind !== 'system')
         throw new CouldNotRun(`\`${path}\` is no system description; its name ends in .system.yaml`)
