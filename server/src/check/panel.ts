@@ -3,6 +3,7 @@ import type { Library } from '../library/library.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { PanelAbout } from '../rules/about.ts'
 import { panelRules } from '../rules/panel/index.generated.ts'
+import { pointers } from '../slips/evidence.ts'
 import { findSlip } from '../slips/find-slip.ts'
 import type { SlipVerdict } from '../slips/verdict.ts'
 import { entryAtPointer, nodeAtPointer } from '../text/tree-queries.ts'
@@ -29,7 +30,7 @@ export function panelFindings(library: Library, file: ReadFile<'panel'>, { today
   const found = rules(file)
   const stands = isAccepted(file)
   const accepted = found.filter(stands)
-  const verdict = findSlip(evidenceOf(file))
+  const verdict: SlipVerdict = isUnreadable(file) ? { kind: 'consistent' } : findSlip(evidenceOf(file))
   const vouched = accepted.some(({ pointer, severity }) => severity !== 'hint' && pointer === slipAt(verdict))
   const open = found.filter((one) => !stands(one))
   return [...accepted, ...oneMistake(file, open, vouched ? { kind: 'consistent' } : verdict, rules)]
@@ -37,3 +38,12 @@ export function panelFindings(library: Library, file: ReadFile<'panel'>, { today
 
 /** The field that a slip would be in: where a person has accepted what a rule says of it, it is none. */
 const slipAt = (verdict: SlipVerdict): string | null => (verdict.kind === 'slip' ? verdict.pointer : null)
+
+/**
+ * A number that the search needs could not be read: that mistake is told already, and without the number the rest of the
+ * record says too little to find another.
+ */
+const isUnreadable = ({ readFindings }: ReadFile<'panel'>): boolean =>
+  readFindings.some(
+    ({ severity, pointer }) => severity === 'error' && (pointers as readonly string[]).includes(pointer),
+  )

@@ -21,7 +21,7 @@ export interface Bank {
   readonly mostOut: number
 }
 
-/** Null where voltage, capacity or chemistry is not known. */
+/** Null where voltage, capacity or chemistry is not known, or there is no battery in series or in parallel. */
 export function bankOf({ battery, system }: ResolvedSystem): Bank | null {
   const record = battery?.record
   const { chemistry, nominal_voltage: nominal, capacity } = record ?? {}
@@ -33,6 +33,7 @@ export function bankOf({ battery, system }: ResolvedSystem): Bank | null {
   const { max_current: mostIn } = record.charge
   const amperehours = capacity.amount.value * parallel
   const voltage = nominal.value * series
+  if (amperehours <= 0 || voltage <= 0) return null
   return {
     voltage,
     charging: (chargeVoltage(record) ?? nominal.value) * series,
