@@ -1,6 +1,7 @@
 import { at, nameOf, pointers, type Evidence } from './evidence.ts'
 import { coherence, type Frame } from './coherence.ts'
 import { edits } from './edits.ts'
+import { anothersLog, siblingTexts } from './family.ts'
 import { decimalsOf, isAbsolute, metres, takeApart, type Printed } from './printed.ts'
 
 /** One way in which the record may have been meant. */
@@ -65,8 +66,8 @@ export function candidates(evidence: Evidence, frame: Frame) {
   return {
     of(place: number): readonly Candidate[] {
       const p = read[place]
-      if (place === at.cells) return cellCounts(frame)
-      return p ? [...texts(p), ...units(p, frame, read), ...rows(p), ...computed(p, frame)] : []
+      if (place === at.cells) return [...cellCounts(frame), ...siblings(place, evidence, frame)]
+      return p ? [...texts(p), ...units(p, frame, read), ...rows(p), ...computed(p, evidence, frame), ...siblings(place, evidence, frame)] : []
     },
     swaps: (suspects: readonly number[]): readonly Candidate[] => swaps(read, suspects),
   }
@@ -207,7 +208,7 @@ function rows(p: Place): Candidate[] {
 }
 
 /** What the arithmetic of the other fields asks for, for slips that change a value in any other way. */
-function computed(p: Place, frame: Frame): Candidate[] {
+function computed(p: Place, evidence: Evidence, frame: Frame): Candidate[] {
   if (!electrical.includes(p.place) && p.place !== at.efficiency) return []
   const v = frame.values
   const has = (...places: number[]) => places.every((place) => frame.present[place])
@@ -218,7 +219,7 @@ function computed(p: Place, frame: Frame): Candidate[] {
     const far = Math.abs(Math.log((n * p.factor) / v[p.place]!)) > 0.15 ? 4 : 0
     ways.push(simple(p, n.toFixed(decimals), why, chance - far))
   }
-  const other = kind - Math.log(5) - 4.5
+  const other = kind - Math.log(5) - 4.5 + anothersLog(frame.family, evidence, p.place)
   if (p.place === at.pmax && p.factor === 1 && has(at.vmp, at.imp)) {
     const product = v[at.vmp]! * v[at.imp]!
     for (const n of [5 * Math.round(product / 5), Math.round(product)]) restore(n, 0, 'Vmp times Imp', other)
@@ -229,6 +230,17 @@ function computed(p: Place, frame: Frame): Candidate[] {
   if (p.place === at.efficiency && has(at.pmax, at.length, at.width))
     restore((0.1 * v[at.pmax]!) / (v[at.length]! * v[at.width]!), 1, 'Pmax over the area', other - 1)
   return ways
+}
+
+/** What the siblings carry, for slips that change a value in any other way. */
+function siblings(place: number, evidence: Evidence, { family }: Frame): Candidate[] {
+  const typed = evidence.readings[pointers[place]!]!
+  return (family ? siblingTexts(family, place) : []).flatMap((text) => {
+    const meant = family!.siblings.map((one) => one.readings[pointers[place]!]).find((one) => one?.text === text)
+    return !meant || meant.value === typed.value
+      ? []
+      : [{ places: [place], values: [meant.value], texts: [text], why: 'the value of its siblings', prior: one - 3.5 }]
+  })
 }
 
 function cellCounts({ values, counted }: Frame): Candidate[] {

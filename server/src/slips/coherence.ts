@@ -1,8 +1,11 @@
-import type { GroupCalibration, Mixture } from './calibration.ts'
-import { coreLog, coreOf, logWithout, pulls, type Core } from './core.ts'
+import type { CalibratedPart, GroupCalibration, Mixture } from './calibration.ts'
+import { coreLog, coreOf, expected, standOf, type Core, type Stand } from './core.ts'
 import { at, pointers, type Evidence } from './evidence.ts'
+import { familyLog, type Family } from './family.ts'
 import { coordinate, coordinates } from './features.ts'
 import { isAbsolute } from './printed.ts'
+
+const y = new Float64Array(coordinates)
 
 /** A record as numbers, and the model that they are held against. */
 export interface Frame {
@@ -15,11 +18,18 @@ export interface Frame {
   /** Numbers that end with their decimal point. */
   readonly unfinished: readonly boolean[]
   readonly core: Core
+  readonly stand: Stand
   /** Cells are counted alike in this group, and a count is given. */
   readonly counted: boolean
+  readonly family: Family | null
 }
 
-export function frameOf(evidence: Evidence, calibrated: GroupCalibration, countsCells: boolean): Frame {
+export function frameOf(
+  evidence: Evidence,
+  calibrated: GroupCalibration,
+  countsCells: boolean,
+  family: Family | null,
+): Frame {
   const known = evidence.construction === undefined || evidence.construction === 'rigid'
   const group = known ? calibrated : widened(calibrated)
   const readings = pointers.map((pointer) => evidence.readings[pointer])
@@ -36,17 +46,24 @@ export function frameOf(evidence: Evidence, calibrated: GroupCalibration, counts
   const roundings = sources.map((places, c) =>
     c === coordinate.cells ? 0 : places.reduce((sum, p) => sum + rounding(partial, p), 0),
   )
-  return { ...partial, core: coreOf(group, formed, roundings) }
+  const core = coreOf(group, formed, roundings)
+  coordinatesOf(partial, values, y)
+  return { ...partial, core, stand: standOf(core, y), family }
 }
 
 /** Flexible and folding panels are hardly in the open ratings, so that twice the spread is granted to them. */
 function widened(group: GroupCalibration): GroupCalibration {
-  const found = wide.get(group) ?? { ...group, covariance: group.covariance.map((line) => line.map((v) => 4 * v)) }
+  const found = wide.get(group) ?? { ...group, parts: group.parts.map(twice) }
   wide.set(group, found)
   return found
 }
 
 const wide = new WeakMap<GroupCalibration, GroupCalibration>()
+
+const twice = ({ covariance, ...part }: CalibratedPart): CalibratedPart => ({
+  ...part,
+  covariance: covariance.map((line) => line.map((v) => 4 * v)),
+})
 
 /** The fields behind each coordinate. */
 export const sources: readonly (readonly number[])[] = [
@@ -80,9 +97,11 @@ const relative = (half: number, value: number) => Math.min(half / Math.max(Math.
 /** What an absolute coefficient is a share of. */
 const whole = (place: number) => (place === at.gamma ? at.pmax : place === at.beta ? at.voc : at.isc)
 
+type Absolute = Pick<Frame, 'absolute'>
+
 const ln = (x: number) => (x > 1e-9 ? Math.log(x) : -20)
 
-export function coordinatesOf(frame: Frame, v: Float64Array, y: Float64Array): void {
+function coordinatesOf(frame: Absolute, v: Float64Array, y: Float64Array): void {
   y[coordinate.cells] = ln(v[at.cells]!)
   y[coordinate.area] = ln(v[at.length]!) + ln(v[at.width]!)
   y[coordinate.voc] = ln(v[at.voc]!)
@@ -97,7 +116,7 @@ export function coordinatesOf(frame: Frame, v: Float64Array, y: Float64Array): v
   y[coordinate.noctVmp] = ln(v[at.noctVmp]!)
 }
 
-const percent = (frame: Frame, v: Float64Array, place: number) =>
+const percent = (frame: Absolute, v: Float64Array, place: number) =>
   (100 * v[place]!) / (frame.absolute[place] ? v[whole(place)]! : 1)
 
 /** The arithmetic that a record repeats, as logarithms that are 0 where it agrees, and the fields in it. */
@@ -179,27 +198,18 @@ export function shapeLog({ group, present, counted }: Frame, v: Float64Array): n
   )
 }
 
-const y = new Float64Array(coordinates)
-const z = new Float64Array(coordinates)
-
 /** How well a whole record hangs together: logarithm of its density. */
 export function coherence(frame: Frame, v: Float64Array, halves = frame.halves): number {
   coordinatesOf(frame, v, y)
-  let sum = coreLog(frame.core, y, z) + shapeLog(frame, v)
+  let sum = coreLog(frame.core, frame.stand, y) + shapeLog(frame, v)
   for (let i = 0; i < identities.length; i++) sum += identityLog(frame, i, v, halves)
-  return sum
+  return frame.family ? sum + familyLog(frame.family, v) : sum
 }
 
-/** What the core would gain if one coordinate were as the others expect it, and by how many deviations it is off. */
-export function strains(frame: Frame): { readonly gains: Float64Array; readonly z: Float64Array } {
-  coordinatesOf(frame, frame.values, y)
-  const pull = new Float64Array(coordinates)
-  const now = coreLog(frame.core, y, pull)
-  const whole = pulls(frame.core, y, pull)
-  const gains = Float64Array.from(pull, (one, c) =>
-    frame.core.tightness[c] ? logWithout(frame.core, whole, one) - now : 0,
-  )
-  return { gains, z: pull }
+/** What the core would gain if each coordinate were as the others expect it. */
+export function strains({ core, stand }: Frame): Float64Array {
+  const now = coreLog(core, stand, stand.y)
+  return Float64Array.from(core.formed, (formed, c) => (formed ? expected(core, stand, c).log - now : 0))
 }
 
 /** What each identity would gain if it held. */

@@ -3,6 +3,7 @@ import type { Calibration } from './calibration.ts'
 import { candidates, coherenceWith, type Candidate } from './candidates.ts'
 import { coherence, frameOf, identities, identityGains, shapeGain, sources, strains, type Frame } from './coherence.ts'
 import { pointers, type Evidence } from './evidence.ts'
+import { familyGains, familyOf } from './family.ts'
 import { countsCells, groupOf } from './group.ts'
 import { unknown } from './unknown.ts'
 import { judge } from './judge.ts'
@@ -11,9 +12,13 @@ import type { Tried } from './tried.ts'
 import type { SlipVerdict } from './verdict.ts'
 
 /** The one typing mistake that would make a panel record hang together, if there is one. */
-export function findSlip(evidence: Evidence, calibration: Calibration = calibrated): SlipVerdict {
+export function findSlip(
+  evidence: Evidence,
+  others: readonly Evidence[] = [],
+  calibration: Calibration = calibrated,
+): SlipVerdict {
   const group = groupOf(evidence)
-  const frame = frameOf(evidence, calibration[group], countsCells(group))
+  const frame = frameOf(evidence, calibration[group], countsCells(group), familyOf(evidence, others))
   const suspects = suspectsOf(frame)
   if (suspects.length === 0) return { kind: 'consistent' }
   return judge(evidence, tryAll(evidence, frame, suspects))
@@ -34,7 +39,7 @@ function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[]):
   for (const { place, gain } of suspects) {
     if (gain + slack < best) break
     ways.of(place).forEach(attempt)
-    unknown(frame, [place]).forEach(attempt)
+    unknown(evidence, frame, [place]).forEach(attempt)
   }
   return tried
 }
@@ -47,14 +52,15 @@ interface Suspect {
 
 /** Fields whose best other value would gain more than a slip is unlikely, by their gain. */
 function suspectsOf(frame: Frame): readonly Suspect[] {
-  const { gains } = strains(frame)
+  const gains = strains(frame)
   const sum = new Float64Array(pointers.length)
   sources.forEach((places, c) => places.forEach((place) => (sum[place]! += Math.max(0, gains[c]!))))
   const byIdentity = identityGains(frame)
   identities.forEach(({ plus, minus }, i) => [...plus, ...minus].forEach((place) => (sum[place]! += byIdentity[i]!)))
   const shape = shapeGain(frame)
+  const family = frame.family && familyGains(frame.family, frame.values)
   return pointers
-    .map((_, place) => ({ place, gain: frame.unfinished[place] ? Infinity : sum[place]! + shape[place]! }))
+    .map((_, place) => ({ place, gain: frame.unfinished[place] ? Infinity : sum[place]! + shape[place]! + (family?.[place] ?? 0) }))
     .filter(({ place, gain }) => frame.present[place] && gain > threshold)
     .sort((a, b) => b.gain - a.gain || a.place - b.place)
 }
