@@ -85,7 +85,7 @@ function explained(
   ])
   const facts = lead
     ? { id: lead.rule, severity: lead.severity, reason: lead.reason, source: lead.source }
-    : slipFacts.slip
+    : { ...slipFacts.slip, ...(verdict.isListed && { severity: 'information' as const }) }
   const one = finding(facts, field, message, {
     related: distinct(places.filter(({ span }) => span.start !== field.span.start)),
     corrections,

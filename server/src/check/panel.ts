@@ -30,7 +30,9 @@ export function panelFindings(library: Library, file: ReadFile<'panel'>, { today
   const found = rules(file)
   const stands = isAccepted(file)
   const accepted = found.filter(stands)
-  const verdict: SlipVerdict = isUnreadable(file) ? { kind: 'consistent' } : findSlip(evidenceOf(file), library.kinOf(file).map(evidenceOf))
+  const verdict: SlipVerdict = isUnreadable(file)
+    ? { kind: 'consistent' }
+    : findSlip(evidenceOf(file), library.kinOf(file).map(evidenceOf))
   const vouched = accepted.some(({ pointer, severity }) => severity !== 'hint' && pointer === slipAt(verdict))
   const open = found.filter((one) => !stands(one))
   return [...accepted, ...oneMistake(file, open, vouched ? { kind: 'consistent' } : verdict, rules)]

@@ -67,7 +67,15 @@ export function candidates(evidence: Evidence, frame: Frame) {
     of(place: number): readonly Candidate[] {
       const p = read[place]
       if (place === at.cells) return [...cellCounts(frame), ...siblings(place, evidence, frame)]
-      return p ? [...texts(p), ...units(p, frame, read), ...rows(p), ...computed(p, evidence, frame), ...siblings(place, evidence, frame)] : []
+      return p
+        ? [
+            ...texts(p),
+            ...units(p, frame, read),
+            ...rows(p),
+            ...computed(p, evidence, frame),
+            ...siblings(place, evidence, frame),
+          ]
+        : []
     },
     swaps: (suspects: readonly number[]): readonly Candidate[] => swaps(read, suspects),
   }

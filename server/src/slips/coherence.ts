@@ -128,10 +128,10 @@ export const identities = [
 
 /** Printed efficiencies and NOCT powers that are not the plain product: judged, since the open ratings carry neither. */
 const printedEfficiency: Mixture = [
-  [0.977, 0, 0.0015],
-  [0.015, 0, 0.008],
-  [0.006, 0.07, 0.05],
-  [0.002, 0, 0.3],
+  [0.985, 0, 0.0015],
+  [0.012, 0, 0.006],
+  [0.002, 0.07, 0.05],
+  [0.001, 0, 0.3],
 ]
 const noctProduct: Mixture = [
   [0.95, 0, 0.002],

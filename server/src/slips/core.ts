@@ -12,8 +12,9 @@ export interface Core {
   /** Coordinates that take part. */
   readonly formed: readonly boolean[]
   readonly features: number
-  readonly logOdd: Float64Array
-  readonly logRegular: number
+  /** Shares with the constants of their densities. */
+  readonly odd: Float64Array
+  readonly regular: number
 }
 
 /** One component of the mixture, for the features that can be formed. */
@@ -24,7 +25,8 @@ interface Part {
   /** Of the coordinates, given all else. */
   readonly precision: readonly Float64Array[]
   readonly inverse: readonly Float64Array[]
-  readonly logWeight: number
+  /** Share, and the constant of the density. */
+  readonly weight: number
 }
 
 /** Where a record is in the distribution, so that its neighbours are reached by what they change. */
@@ -52,11 +54,8 @@ export function coreOf(group: Joint, present: readonly boolean[], roundings: rea
     parts: patterns.map((pattern) => partOf(pattern, roundings)),
     formed: Array.from({ length: coordinates }, (_, c) => patterns[0]!.columns[c]!.length > 0),
     features: d,
-    logRegular: Math.log(group.regular) + logNorm(d),
-    logOdd: Float64Array.from(
-      group.odd,
-      (share) => Math.log(share) + logNorm(d - 1) + logNorm(1, oddNu) - Math.log(oddScale),
-    ),
+    regular: group.regular * norm(d),
+    odd: Float64Array.from(group.odd, (share) => (share * norm(d - 1) * norm(1, oddNu)) / oddScale),
   }
 }
 
@@ -66,14 +65,14 @@ function partOf({ rows, mean, spread, columns, weight }: Pattern, roundings: rea
     for (const i of columns[c]!)
       for (const j of columns[c]!) wide[i]![j]! += rows[i]![c]! * rows[j]![c]! * roundings[c]!
   const { inverse, halfLogDet } = invert(wide)
-  const precision = Array.from({ length: coordinates }, (_, b) =>
-    Float64Array.from({ length: coordinates }, (_, c) => {
+  const precision = Array.from({ length: coordinates }, () => new Float64Array(coordinates))
+  for (let b = 0; b < coordinates; b++)
+    for (let c = 0; c <= b; c++) {
       let sum = 0
       for (const i of columns[b]!) for (const j of columns[c]!) sum += rows[i]![b]! * inverse[i]![j]! * rows[j]![c]!
-      return sum
-    }),
-  )
-  return { rows, mean, inverse, precision, logWeight: Math.log(weight) - halfLogDet }
+      precision[b]![c] = precision[c]![b] = sum
+    }
+  return { rows, mean, inverse, precision, weight: weight * Math.exp(-halfLogDet) }
 }
 
 /** What does not change between records that carry the same fields. */
@@ -116,18 +115,20 @@ function makePatterns(group: Joint, present: readonly boolean[]): readonly Patte
 
 export function standOf(core: Core, y: Float64Array): Stand {
   const pull = core.parts.map(() => new Float64Array(coordinates))
+  const x = new Float64Array(core.features)
   const whole = Float64Array.from(core.parts, ({ rows, mean, inverse }, k) => {
-    const x = rows.map((row, i) => {
-      let sum = -mean[i]!
-      for (let c = 0; c < coordinates; c++) if (row[c] !== 0) sum += row[c]! * y[c]!
-      return sum
-    })
-    return rows.reduce((square, row, i) => {
-      const line = inverse[i]!
-      const force = x.reduce((sum, xj, j) => sum + line[j]! * xj, 0)
-      for (let c = 0; c < coordinates; c++) if (row[c] !== 0) pull[k]![c]! += row[c]! * force
-      return square + force * x[i]!
-    }, 0)
+    for (let i = 0; i < x.length; i++) {
+      x[i] = -mean[i]!
+      for (let c = 0; c < coordinates; c++) if (rows[i]![c] !== 0) x[i]! += rows[i]![c]! * y[c]!
+    }
+    let square = 0
+    for (let i = 0; i < x.length; i++) {
+      let force = 0
+      for (let j = 0; j < x.length; j++) force += inverse[i]![j]! * x[j]!
+      for (let c = 0; c < coordinates; c++) if (rows[i]![c] !== 0) pull[k]![c]! += rows[i]![c]! * force
+      square += force * x[i]!
+    }
+    return square
   })
   return { y: Float64Array.from(y), whole, pull }
 }
@@ -135,21 +136,23 @@ export function standOf(core: Core, y: Float64Array): Stand {
 /** Logarithm of the density at `y`, up to what is the same for all values of the same fields. */
 export function coreLog(core: Core, stand: Stand, y: Float64Array): number {
   if (core.features === 0) return 0
-  const logs = waysLog(core, stand, y)
-  let top = -Infinity
-  for (const log of logs) if (log > top) top = log
-  let sum = 0
-  for (const log of logs) if (log > top - 40) sum += Math.exp(log - top)
-  return top + Math.log(sum)
+  let sum = least
+  for (const density of densities(core, stand, y)) sum += density
+  return Math.log(sum)
 }
 
+/** Stands for what is too unlikely for a number. */
+const least = 1e-300
 const changed = new Int32Array(coordinates)
 const shift = new Float64Array(coordinates)
-let logs = new Float64Array(0)
+let all = new Float64Array(0)
 
-/** The terms of the mixture as logarithms, `ways` of each component. The array is used again by the next call. */
-export function waysLog({ parts, formed, features: d, logRegular, logOdd }: Core, stand: Stand, y: Float64Array) {
-  if (logs.length !== ways * parts.length) logs = new Float64Array(ways * parts.length)
+/**
+ * The terms of the mixture, `ways` of each component. Powers of halves are cheaper than logarithms, and there are many
+ * terms. The array is used again by the next call.
+ */
+export function densities({ parts, formed, features: d, regular, odd }: Core, stand: Stand, y: Float64Array) {
+  if (all.length !== ways * parts.length) all = new Float64Array(ways * parts.length)
   let n = 0
   for (let c = 0; c < coordinates; c++)
     if (formed[c] && y[c] !== stand.y[c]) {
@@ -157,7 +160,7 @@ export function waysLog({ parts, formed, features: d, logRegular, logOdd }: Core
       shift[n++] = y[c]! - stand.y[c]!
     }
   for (let k = 0; k < parts.length; k++) {
-    const { precision, logWeight } = parts[k]!
+    const { precision, weight } = parts[k]!
     const from = stand.pull[k]!
     let whole = stand.whole[k]!
     for (let i = 0; i < n; i++) {
@@ -166,24 +169,18 @@ export function waysLog({ parts, formed, features: d, logRegular, logOdd }: Core
       for (let j = 0; j < n; j++) whole += shift[i]! * shift[j]! * line[changed[j]!]!
     }
     const base = k * ways
-    logs[base] = logWeight + logRegular + logTail(whole, d)
+    all[base] = weight * regular * tail(whole, d)
     for (let c = 0; c < coordinates; c++) {
-      const tightness = precision[c]![c]!
-      if (tightness <= 0) {
-        logs[base + 1 + c] = -Infinity
-        continue
-      }
+      all[base + 1 + c] = 0
+      if (!formed[c]) continue
+      const line = precision[c]!
       let pull = from[c]!
-      for (let i = 0; i < n; i++) pull += shift[i]! * precision[c]![changed[i]!]!
-      const square = (pull * pull) / tightness
-      logs[base + 1 + c] =
-        logWeight +
-        logOdd[c]! +
-        logTail(Math.max(0, whole - square), d - 1) -
-        ((oddNu + 1) / 2) * Math.log1p(square / (oddNu * oddScale * oddScale))
+      for (let i = 0; i < n; i++) pull += shift[i]! * line[changed[i]!]!
+      const square = (pull * pull) / line[c]!
+      all[base + 1 + c] = weight * odd[c]! * tail(whole - square, d - 1) * oddTail(square)
     }
   }
-  return logs
+  return all
 }
 
 /** What the record would be worth if a coordinate were where the others expect it. */
@@ -194,25 +191,42 @@ export interface Expected {
   readonly sd: number
 }
 
-export function expected({ parts, features: d, logRegular }: Core, stand: Stand, c: number): Expected {
-  let sum = 0
-  let best: Expected = { log: -Infinity, shift: 0, sd: 0 }
-  const all = parts.map(({ precision, logWeight }, k) => {
-    const tightness = precision[c]![c]!
+export function expected({ parts, features: d, regular }: Core, stand: Stand, c: number): Expected {
+  let sum = least
+  let most = 0
+  let likeliest = 0
+  for (let k = 0; k < parts.length; k++) {
+    const { precision, weight } = parts[k]!
     const pull = stand.pull[k]![c]!
-    const log = logWeight + logRegular + logTail(Math.max(0, stand.whole[k]! - (pull * pull) / tightness), d)
-    if (log > best.log) best = { log, shift: -pull / tightness, sd: 1 / Math.sqrt(tightness) }
-    return log
-  })
-  for (const log of all) sum += Math.exp(log - best.log)
-  return { ...best, log: best.log + Math.log(sum) }
+    const density = weight * regular * tail(stand.whole[k]! - (pull * pull) / precision[c]![c]!, d)
+    sum += density
+    if (density > most) {
+      most = density
+      likeliest = k
+    }
+  }
+  const tightness = parts[likeliest]!.precision[c]![c]!
+  return { log: Math.log(sum), shift: -stand.pull[likeliest]![c]! / tightness, sd: 1 / Math.sqrt(tightness) }
 }
 
-const logTail = (square: number, d: number) => (-(nu + d) / 2) * Math.log1p(square / nu)
+/** (1 + q/ν)^(-(ν + d)/2); q is a square, but for rounding. */
+const tail = (square: number, d: number) => inverseHalves(1 + Math.max(0, square) / nu, nu + d)
+const oddTail = (square: number) => inverseHalves(1 + square / (oddNu * oddScale * oddScale), oddNu + 1)
 
-/** ln Γ((ν + d)/2) − ln Γ(ν/2) − d/2 ln(ν π), by the recurrence of Γ. */
-function logNorm(d: number, freedom = nu): number {
-  return logGamma((freedom + d) / 2) - logGamma(freedom / 2) - (d / 2) * Math.log(freedom * Math.PI)
+/** x^(-n/2) for a whole n. */
+function inverseHalves(x: number, n: number): number {
+  let power = n & 1 ? Math.sqrt(x) : 1
+  let square = x
+  for (let left = n >> 1; left > 0; left >>= 1) {
+    if (left & 1) power *= square
+    square *= square
+  }
+  return 1 / power
+}
+
+/** Γ((ν + d)/2) / Γ(ν/2) / (ν π)^(d/2), by the recurrence of Γ. */
+function norm(d: number, freedom = nu): number {
+  return Math.exp(logGamma((freedom + d) / 2) - logGamma(freedom / 2) - (d / 2) * Math.log(freedom * Math.PI))
 }
 
 /** For half-integers from 1/2. */

@@ -156,7 +156,10 @@ export function siblingTexts({ shared, siblings }: Family, place: number): reado
   const values = shared.find((one) => one.place === place)?.values ?? new Map<number, number>()
   return [...values]
     .sort((a, b) => b[1] - a[1])
-    .flatMap(([value]) => siblings.find((one) => rounded(valueOf(one, place)) === value)?.readings[pointers[place]!]?.text ?? [])
+    .flatMap(
+      ([value]) =>
+        siblings.find((one) => rounded(valueOf(one, place)) === value)?.readings[pointers[place]!]?.text ?? [],
+    )
 }
 
 const sharedLog = ({ values, same, chance }: Shared, value: number) =>

@@ -60,7 +60,10 @@ function suspectsOf(frame: Frame): readonly Suspect[] {
   const shape = shapeGain(frame)
   const family = frame.family && familyGains(frame.family, frame.values)
   return pointers
-    .map((_, place) => ({ place, gain: frame.unfinished[place] ? Infinity : sum[place]! + shape[place]! + (family?.[place] ?? 0) }))
+    .map((_, place) => ({
+      place,
+      gain: frame.unfinished[place] ? Infinity : sum[place]! + shape[place]! + (family?.[place] ?? 0),
+    }))
     .filter(({ place, gain }) => frame.present[place] && gain > threshold)
     .sort((a, b) => b.gain - a.gain || a.place - b.place)
 }

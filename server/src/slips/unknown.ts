@@ -28,7 +28,12 @@ export function unknown(evidence: Evidence, frame: Frame, suspects: readonly num
           values: [raw ? value + raw * shift : value * Math.exp(shift)],
           texts: [],
           why: 'another value',
-          prior: kind - Math.log(5) + Math.log((sd * Math.sqrt(2 * Math.PI)) / range) - (raw ? 1 : 0) + (raw ? 0 : anothersLog(frame.family, evidence, place)),
+          prior:
+            kind -
+            Math.log(5) +
+            Math.log((sd * Math.sqrt(2 * Math.PI)) / range) -
+            (raw ? 1 : 0) +
+            (raw ? 0 : anothersLog(frame.family, evidence, place)),
         },
       ]
     })

@@ -19,6 +19,8 @@ export type SlipVerdict =
       /** The fields that the correction agrees with, in words. */
       readonly agrees: string
       readonly alternatives: readonly Mending[]
+      /** True lists carry just this contradiction now and then, so that it is unusual rather than unlikely. */
+      readonly isListed: boolean
       /** How strongly the record speaks of a slip: natural logarithm of the odds. */
       readonly odds: number
     })
