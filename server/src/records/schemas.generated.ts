@@ -16,6 +16,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "1"
     ],
+    "const": 1,
     "type": "integer"
    },
    {
@@ -141,6 +142,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "cells in series",
       "costs": "voc_per_cell",
+      "minimum": 1,
       "type": "integer"
      },
      {
@@ -150,6 +152,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "1"
       ],
+      "minimum": 1,
       "type": "integer"
      },
      {
@@ -159,6 +162,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2"
       ],
+      "minimum": 0,
       "type": "integer"
      }
     ]
@@ -605,6 +609,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2026-10-04"
       ],
+      "pattern": "^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
       "type": "date"
      },
      {
@@ -644,6 +649,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
           "5"
          ],
          "symbol": "years",
+         "minimum": 0,
          "type": "number"
         },
         {
@@ -676,6 +682,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          "2"
         ],
         "symbol": "years",
+        "minimum": 0,
         "type": "number"
        }
       ]
@@ -739,6 +746,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2"
       ],
+      "minimum": 1,
       "type": "integer"
      },
      {
@@ -766,6 +774,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2026-10-05"
       ],
+      "pattern": "^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
       "type": "date"
      }
     ]
@@ -839,6 +848,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "1"
     ],
+    "const": 1,
     "type": "integer"
    },
    {
@@ -1079,6 +1089,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2026-10-04"
       ],
+      "pattern": "^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
       "type": "date"
      },
      {
@@ -1114,6 +1125,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2"
       ],
+      "minimum": 1,
       "type": "integer"
      },
      {
@@ -1141,6 +1153,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2026-10-05"
       ],
+      "pattern": "^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
       "type": "date"
      }
     ]
@@ -1214,6 +1227,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "1"
     ],
+    "const": 1,
     "type": "integer"
    },
    {
@@ -1284,6 +1298,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "4"
     ],
+    "minimum": 1,
     "type": "integer"
    },
    {
@@ -1496,6 +1511,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "3000"
     ],
+    "minimum": 1,
     "type": "integer"
    },
    {
@@ -1534,6 +1550,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2026-10-04"
       ],
+      "pattern": "^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
       "type": "date"
      },
      {
@@ -1569,6 +1586,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2"
       ],
+      "minimum": 1,
       "type": "integer"
      },
      {
@@ -1596,6 +1614,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2026-10-05"
       ],
+      "pattern": "^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
       "type": "date"
      }
     ]
@@ -1669,6 +1688,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "1"
     ],
+    "const": 1,
     "type": "integer"
    },
    {
@@ -1714,6 +1734,8 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "[1.6, 2.5, 3.9, 4.8, 5.7, 6.2, 6.1, 5.4, 4.3, 2.8, 1.8, 1.4]"
     ],
+    "minItems": 12,
+    "maxItems": 12,
     "type": "list",
     "item": {
      "key": "",
@@ -1741,6 +1763,8 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "[12, 13, 15, 17, 20, 23, 25, 26, 24, 20, 15, 12]"
       ],
+      "minItems": 12,
+      "maxItems": 12,
       "type": "list",
       "item": {
        "key": "",
@@ -1762,6 +1786,8 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "[5, 5, 7, 9, 12, 15, 17, 17, 15, 12, 8, 5]"
       ],
+      "minItems": 12,
+      "maxItems": 12,
       "type": "list",
       "item": {
        "key": "",
@@ -1892,6 +1918,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "1"
     ],
+    "const": 1,
     "type": "integer"
    },
    {
@@ -2259,6 +2286,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
           "examples": [
            "4"
           ],
+          "minimum": 1,
           "type": "integer"
          },
          {
@@ -2288,6 +2316,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          "examples": [
           "2"
          ],
+         "minimum": 1,
          "type": "integer"
         },
         {
@@ -2298,6 +2327,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          "examples": [
           "2"
          ],
+         "minimum": 1,
          "type": "integer"
         }
        ]
@@ -2388,6 +2418,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          "examples": [
           "2"
          ],
+         "minimum": 1,
          "type": "integer"
         }
        ]
@@ -2418,6 +2449,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "1"
       ],
+      "minimum": 1,
       "type": "integer"
      },
      {
@@ -2427,6 +2459,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2"
       ],
+      "minimum": 1,
       "type": "integer"
      },
      {
@@ -2526,6 +2559,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
         "examples": [
          "2"
         ],
+        "minimum": 1,
         "type": "integer"
        }
       ]
@@ -2654,6 +2688,8 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
         "examples": [
          "5"
         ],
+        "minimum": 1,
+        "maximum": 12,
         "type": "integer"
        }
       },
@@ -2664,6 +2700,8 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "examples": [
         "2"
        ],
+       "minimum": 0,
+       "maximum": 7,
        "type": "number"
       }
      ]
@@ -2731,6 +2769,8 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
         "examples": [
          "5"
         ],
+        "minimum": 1,
+        "maximum": 12,
         "type": "integer"
        }
       },
@@ -2741,6 +2781,8 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "examples": [
         "2"
        ],
+       "minimum": 0,
+       "maximum": 7,
        "type": "number"
       }
      ]
@@ -2846,6 +2888,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "1"
     ],
+    "const": 1,
     "type": "integer"
    },
    {
@@ -2929,6 +2972,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "USD"
     ],
+    "pattern": "^[A-Z]{3}$",
     "type": "text"
    },
    {
