@@ -18,15 +18,7 @@ const common = {
   metafile: true,
   logLevel: 'warning',
 }
-const node = {
-  ...common,
-  platform: 'node',
-  format: 'cjs',
-  target: 'node20',
-  mainFields: ['module', 'main'],
-  // as a browser gets it, in modules, of which only what is used is kept: 19 kB and 4 ms of each start less
-  alias: { yaml: './node_modules/yaml/browser/index.js' },
-}
+const node = { ...common, platform: 'node', format: 'cjs', target: 'node20', mainFields: ['module', 'main'] }
 const web = { ...common, platform: 'browser', target: 'es2022', mainFields: ['browser', 'module', 'main'] }
 
 const programs = [

@@ -2,6 +2,7 @@
 import { existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs'
 import { fieldTables } from './generate/fields.mjs'
 import { recordTypes } from './generate/types.mjs'
+import { validators } from './generate/validators.mjs'
 import { ruleIndexes } from './generate/rules.mjs'
 import { fieldReference, ruleReference } from './generate/reference.mjs'
 
@@ -24,6 +25,7 @@ const places = [
 ]
 write('server/src/records/schemas.generated.ts', tables.source)
 write('server/src/records/records.generated.ts', recordTypes(tables.tables))
+write('server/src/records/validators.generated.js', await validators(schemas))
 for (const [path, text] of ruleIndexes(places)) write(path, text)
 write('schemas/fields.md', fieldReference(tables.tables))
 write('schemas/rules.md', await ruleReference())

@@ -22,7 +22,6 @@ export function fieldTables(schemas) {
       ...(schema.examples && { examples: schema.examples.map(String) }),
       ...(schema.symbol && { symbol: schema.symbol }),
       ...(schema.costs && { costs: schema.costs }),
-      ...limits(schema),
     }
     const kind = quantityRef.exec(schema.$ref ?? '')?.[1]
     if (kind) {
@@ -55,11 +54,3 @@ export function fieldTables(schemas) {
     return { ...common, type: 'text' }
   }
 }
-
-/** What a schema demands of a value beyond its type, in the schema's own words. */
-const limits = (schema) =>
-  Object.fromEntries(
-    ['const', 'minimum', 'maximum', 'pattern', 'minItems', 'maxItems']
-      .filter((keyword) => schema[keyword] !== undefined)
-      .map((keyword) => [keyword, schema[keyword]]),
-  )

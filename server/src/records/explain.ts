@@ -3,18 +3,22 @@ import { finding } from '../findings/make.ts'
 import { setScalar } from '../text/edits.ts'
 import { keySpanOrValue, nodeAtPointer } from '../text/tree-queries.ts'
 import type { Node, Tree } from '../text/tree.ts'
-import type { Complaint } from './complaints.ts'
 import { reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
 import { infoAt, nameOf } from './info-at.ts'
 import { listed, meantBy } from './meant-by.ts'
 import { nearest } from './nearest.ts'
+import type { Complaint } from './validators.generated.js'
 
 /**
  * What a schema validator says of one value, in a sentence. Unknown and missing fields are told elsewhere, and of two
  * complaints about one value only the plainer one is.
  */
-export function explain({ pointer, keyword }: Complaint, root: FieldInfo, tree: Tree): Finding | null {
+export function explain(
+  { instancePath: pointer, keyword, params }: Complaint,
+  root: FieldInfo,
+  tree: Tree,
+): Finding | null {
   const node = nodeAtPointer(tree, pointer)
   const info = infoAt(root, pointer)
   const place = { pointer, span: keySpanOrValue(tree, pointer) }
@@ -38,12 +42,16 @@ export function explain({ pointer, keyword }: Complaint, root: FieldInfo, tree: 
     case 'minimum':
     case 'maximum': {
       const side = keyword === 'minimum' ? 'below' : 'above'
-      return finding(reading.outOfRange, place, `${name} ${typed} is ${side} ${info?.[keyword]}.`)
+      return finding(reading.outOfRange, place, `${name} ${typed} is ${side} ${String(params.limit)}.`)
     }
     case 'minItems':
     case 'maxItems': {
       const has = node?.kind === 'list' ? node.items.length : 0
-      return finding(reading.outOfRange, place, `${name} has ${has} values, where ${info?.[keyword]} are expected.`)
+      return finding(
+        reading.outOfRange,
+        place,
+        `${name} has ${has} values, where ${String(params.limit)} are expected.`,
+      )
     }
     default:
       return null

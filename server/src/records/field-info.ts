@@ -16,21 +16,12 @@ export interface FieldInfo {
   /** quantity: what is measured, and the unit of a bare number */
   readonly kind?: QuantityKind
   readonly unit?: string
-  /** integer, number: the only value; the least; the most */
-  readonly const?: number
-  readonly minimum?: number
-  readonly maximum?: number
-  /** text, date: how it is written */
-  readonly pattern?: string
   /** choice */
   readonly choices?: readonly { readonly value: string; readonly description: string }[]
   /** group */
   readonly fields?: readonly FieldInfo[]
   /** list, map */
   readonly item?: FieldInfo
-  /** list: the fewest items; the most */
-  readonly minItems?: number
-  readonly maxItems?: number
   /** reference: the kind of record whose id, or whose fields, may stand here */
   readonly record?: RecordKind
   /** The derived value that a missing field costs. */

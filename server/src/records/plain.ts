@@ -1,6 +1,19 @@
-import type { ScalarNode } from '../text/tree.ts'
+import type { Node, ScalarNode } from '../text/tree.ts'
 
 const plainNumber = /^[-+]?(?:\d+\.?\d*|\.\d+)$/
+
+/** What a schema validator sees of a node. Empty values and swallowed keys are left out; they have findings of their own. */
+export function plain(node: Node | null, skip: ReadonlySet<string>): unknown {
+  if (node === null) return undefined
+  if (node.kind === 'scalar') return scalarValue(node)
+  if (node.kind === 'list') return node.items.map((item) => plain(item, skip) ?? null)
+  const out: Record<string, unknown> = {}
+  for (const { key, pointer, value } of node.entries) {
+    if (skip.has(pointer) || value === null) continue
+    Object.defineProperty(out, key, { value: plain(value, skip), enumerable: true, configurable: true, writable: true })
+  }
+  return out
+}
 
 /** A number or a word as YAML 1.2 means it; quantities stay text. */
 export function scalarValue({ text, style }: ScalarNode): string | number | boolean {

@@ -16,7 +16,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "1"
     ],
-    "const": 1,
     "type": "integer"
    },
    {
@@ -142,7 +141,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "cells in series",
       "costs": "voc_per_cell",
-      "minimum": 1,
       "type": "integer"
      },
      {
@@ -152,7 +150,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "1"
       ],
-      "minimum": 1,
       "type": "integer"
      },
      {
@@ -162,7 +159,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2"
       ],
-      "minimum": 0,
       "type": "integer"
      }
     ]
@@ -609,7 +605,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2026-10-04"
       ],
-      "pattern": "^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
       "type": "date"
      },
      {
@@ -649,7 +644,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
           "5"
          ],
          "symbol": "years",
-         "minimum": 0,
          "type": "number"
         },
         {
@@ -682,7 +676,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          "2"
         ],
         "symbol": "years",
-        "minimum": 0,
         "type": "number"
        }
       ]
@@ -746,7 +739,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2"
       ],
-      "minimum": 1,
       "type": "integer"
      },
      {
@@ -774,7 +766,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2026-10-05"
       ],
-      "pattern": "^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
       "type": "date"
      }
     ]
@@ -848,7 +839,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "1"
     ],
-    "const": 1,
     "type": "integer"
    },
    {
@@ -1089,7 +1079,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2026-10-04"
       ],
-      "pattern": "^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
       "type": "date"
      },
      {
@@ -1125,7 +1114,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2"
       ],
-      "minimum": 1,
       "type": "integer"
      },
      {
@@ -1153,7 +1141,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2026-10-05"
       ],
-      "pattern": "^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
       "type": "date"
      }
     ]
@@ -1227,7 +1214,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "1"
     ],
-    "const": 1,
     "type": "integer"
    },
    {
@@ -1298,7 +1284,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "4"
     ],
-    "minimum": 1,
     "type": "integer"
    },
    {
@@ -1511,7 +1496,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "3000"
     ],
-    "minimum": 1,
     "type": "integer"
    },
    {
@@ -1550,7 +1534,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2026-10-04"
       ],
-      "pattern": "^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
       "type": "date"
      },
      {
@@ -1586,7 +1569,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2"
       ],
-      "minimum": 1,
       "type": "integer"
      },
      {
@@ -1614,7 +1596,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2026-10-05"
       ],
-      "pattern": "^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
       "type": "date"
      }
     ]
@@ -1688,7 +1669,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "1"
     ],
-    "const": 1,
     "type": "integer"
    },
    {
@@ -1734,8 +1714,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "[1.6, 2.5, 3.9, 4.8, 5.7, 6.2, 6.1, 5.4, 4.3, 2.8, 1.8, 1.4]"
     ],
-    "minItems": 12,
-    "maxItems": 12,
     "type": "list",
     "item": {
      "key": "",
@@ -1763,8 +1741,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "[12, 13, 15, 17, 20, 23, 25, 26, 24, 20, 15, 12]"
       ],
-      "minItems": 12,
-      "maxItems": 12,
       "type": "list",
       "item": {
        "key": "",
@@ -1786,8 +1762,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "[5, 5, 7, 9, 12, 15, 17, 17, 15, 12, 8, 5]"
       ],
-      "minItems": 12,
-      "maxItems": 12,
       "type": "list",
       "item": {
        "key": "",
@@ -1918,7 +1892,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "1"
     ],
-    "const": 1,
     "type": "integer"
    },
    {
@@ -2286,7 +2259,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
           "examples": [
            "4"
           ],
-          "minimum": 1,
           "type": "integer"
          },
          {
@@ -2316,7 +2288,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          "examples": [
           "2"
          ],
-         "minimum": 1,
          "type": "integer"
         },
         {
@@ -2327,7 +2298,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          "examples": [
           "2"
          ],
-         "minimum": 1,
          "type": "integer"
         }
        ]
@@ -2418,7 +2388,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          "examples": [
           "2"
          ],
-         "minimum": 1,
          "type": "integer"
         }
        ]
@@ -2449,7 +2418,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "1"
       ],
-      "minimum": 1,
       "type": "integer"
      },
      {
@@ -2459,7 +2427,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "examples": [
        "2"
       ],
-      "minimum": 1,
       "type": "integer"
      },
      {
@@ -2559,7 +2526,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
         "examples": [
          "2"
         ],
-        "minimum": 1,
         "type": "integer"
        }
       ]
@@ -2688,8 +2654,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
         "examples": [
          "5"
         ],
-        "minimum": 1,
-        "maximum": 12,
         "type": "integer"
        }
       },
@@ -2700,8 +2664,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "examples": [
         "2"
        ],
-       "minimum": 0,
-       "maximum": 7,
        "type": "number"
       }
      ]
@@ -2769,8 +2731,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
         "examples": [
          "5"
         ],
-        "minimum": 1,
-        "maximum": 12,
         "type": "integer"
        }
       },
@@ -2781,8 +2741,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "examples": [
         "2"
        ],
-       "minimum": 0,
-       "maximum": 7,
        "type": "number"
       }
      ]
@@ -2888,7 +2846,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "1"
     ],
-    "const": 1,
     "type": "integer"
    },
    {
@@ -2972,7 +2929,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "examples": [
      "USD"
     ],
-    "pattern": "^[A-Z]{3}$",
     "type": "text"
    },
    {

@@ -1,0 +1,44 @@
+import Ajv from 'ajv/dist/2020.js'
+import standaloneCode from 'ajv/dist/standalone/index.js'
+import { build } from 'esbuild'
+
+/**
+ * JSON Schemas -> one module of compiled validators. The text of a quantity is left to the quantity reader, which can
+ * say more about it than a pattern can; ajv checks everything around it.
+ */
+export async function validators(schemas) {
+  const { quantities, ...kinds } = schemas
+  const ajv = new Ajv({
+    allErrors: true,
+    strict: true,
+    allowUnionTypes: true,
+    messages: false,
+    code: { source: true, esm: true },
+    inlineRefs: true,
+  })
+  ajv.addVocabulary(['unit', 'symbol', 'costs', 'enumDescriptions', 'patternErrorMessage', 'record'])
+  for (const [kind, schema] of Object.entries(kinds)) ajv.addSchema(structure(schema), kind)
+  const code = standaloneCode.default(ajv, Object.fromEntries(Object.keys(kinds).map((k) => [k, k])))
+  // ajv's few run-time helpers come in by `require`; bundling leaves one plain module
+  const bundle = await build({
+    stdin: { contents: code, resolveDir: '.', loader: 'js' },
+    bundle: true,
+    format: 'esm',
+    minify: true,
+    write: false,
+    legalComments: 'none',
+  })
+  return `// Generated from schemas/ by \`npm run generate\`; do not edit.\n${bundle.outputFiles[0].text}`
+}
+
+function structure(schema) {
+  if (Array.isArray(schema)) return schema.map(structure)
+  if (schema === null || typeof schema !== 'object') return schema
+  if (schema.$ref?.startsWith('quantities.')) return { type: ['string', 'number'] }
+  if (schema.record) return { type: ['string', 'object'] }
+  const { format, title, description, examples, enumDescriptions, $id, $schema, ...rest } = schema
+  return Object.fromEntries(
+    Object.entries(rest).map(([k, v]) => [k, k === 'properties' ? mapValues(v, structure) : structure(v)]),
+  )
+}
+const mapValues = (o, f) => Object.fromEntries(Object.entries(o).map(([k, v]) => [k, f(v)]))
