@@ -3,7 +3,7 @@ import type {
   Diagnostic,
   DocumentDiagnosticReport,
   WorkspaceDiagnosticReport,
-  WorkspaceDocumentDiagnosticReport,
+  WorkspaceFullDocumentDiagnosticReport,
 } from 'vscode-languageserver'
 import type { Checked } from '../check/checked.ts'
 import { diagnostics } from './handlers/diagnostics.ts'
@@ -50,8 +50,9 @@ export async function workspaceReport(
   }
 }
 
-async function newsOf(session: Session, previous: ReadonlyMap<string, string>, token: CancellationToken) {
-  const items: WorkspaceDocumentDiagnosticReport[] = []
+/** What was not told yet about files that are not open: findings, or that there are none any more. */
+export async function newsOf(session: Session, previous: ReadonlyMap<string, string>, token: CancellationToken) {
+  const items: Told[] = []
   const present = new Set<string>()
   let since = Date.now()
   for (const { path } of session.workspace.library.files()) {
@@ -70,7 +71,9 @@ async function newsOf(session: Session, previous: ReadonlyMap<string, string>, t
   return items
 }
 
-const report = (uri: string, resultId: string, items: Diagnostic[]): WorkspaceDocumentDiagnosticReport => ({
+type Told = WorkspaceFullDocumentDiagnosticReport & { readonly resultId: string }
+
+const report = (uri: string, resultId: string, items: Diagnostic[]): Told => ({
   kind: 'full',
   uri,
   version: null,

@@ -1,4 +1,4 @@
-import type { Connection, Disposable, FileEvent } from 'vscode-languageserver'
+import type { Connection, Disposable } from 'vscode-languageserver'
 import { TextDocuments } from './lsp.ts'
 import { TextDocument } from 'vscode-languageserver-textdocument'
 import { recordOfPath } from '../records/kinds.ts'
@@ -23,6 +23,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
   const addresses = createAddresses()
   const settings = createSettings(connection, client)
   const documents = new TextDocuments(TextDocument)
+  const folders = new Set<string>()
   const listeners = new Set<(stale: Settled) => void>()
   let timer: ReturnType<typeof setTimeout> | undefined
   let indexing = Promise.resolve()
@@ -55,18 +56,28 @@ export function createSession(connection: Connection, client: Client, files: Fil
       listeners.add(listener)
       return { dispose: () => listeners.delete(listener) }
     },
-    addFolders(folders: readonly string[]) {
-      indexing = indexing.then(() => index(folders)).catch((error: unknown) => connection.console.error(String(error)))
+    addFolders(added: readonly string[]) {
+      added.forEach((folder) => folders.add(folder))
+      setFolders()
+      indexing = indexing.then(() => index(added)).catch((error: unknown) => connection.console.error(String(error)))
       return indexing
     },
-    removeFolders(folders: readonly string[]) {
+    removeFolders(removed: readonly string[]) {
+      removed.forEach((folder) => folders.delete(folder))
+      setFolders()
       for (const { path } of workspace.library.files()) {
         const uri = addresses.uriOf(path)
-        if (!isOpen(path) && folders.some((folder) => uri.startsWith(`${folder}/`))) workspace.drop(path)
+        if (!isOpen(path) && removed.some((folder) => uri.startsWith(`${folder}/`))) workspace.drop(path)
       }
       settleSoon()
     },
-    watched: (changes: readonly FileEvent[]) => reread(changes.map(({ uri }) => uri)),
+    reread,
+  }
+
+  function setFolders() {
+    workspace.setFolders(
+      [...folders].flatMap((uri) => addresses.pathOf(uri) ?? []).map((path) => path.replace(/\/?$/, '/')),
+    )
   }
 
   function pathOf(uri: string): string | null {
@@ -94,9 +105,9 @@ export function createSession(connection: Connection, client: Client, files: Fil
     }
   }
 
-  async function index(folders: readonly string[]) {
-    if (!files || folders.length === 0) return
-    await reread(await files.list(folders))
+  async function index(added: readonly string[]) {
+    if (!files || added.length === 0) return
+    await reread(await files.list(added))
   }
 
   /** Reads files again that are not open; one that is gone is dropped. */

@@ -8,7 +8,7 @@ export function codeLenses(here: Here): CodeLens[] {
   const isUsable = checked.kind !== 'system' && checked.kind !== 'library'
   if (!isUsable) return []
   const uses = library.usesOf(checked)
-  const systems = new Set(uses.map(({ file }) => file.path)).size
+  const systems = new Set(uses.flatMap(({ file }) => (file.kind === 'system' ? [file.path] : []))).size
   const title = systems === 0 ? 'used in no system' : systems === 1 ? 'used in 1 system' : `used in ${systems} systems`
   const range = nameRange(checked)
   const show = client.options.showReferences
