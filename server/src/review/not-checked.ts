@@ -54,7 +54,7 @@ function* ofArray({ entry, panels, controller }: ResolvedArray): Generator<strin
   if (!size || !length) yield `${id}: voltage drop and heat of the cable: size or length is not given.`
   else if (!insulation) yield `${id}: allowable current of the cable: its insulation rating is not given.`
   else if (allowable(entry.cable, size.value, onRoof) === null)
-    yield `${id}: allowable current of the cable: ${size.text} with ${insulation.text} insulation is below the table, which begins at 18 AWG and 60 °C.`
+    yield `${id}: allowable current of the cable: ${size.text} with ${insulation.text} insulation is below the table, which begins at 0.75 mm2, 18 AWG and 60 °C.`
 }
 
 function* surfaces({ system, arrays }: ResolvedSystem): Generator<string> {
@@ -75,7 +75,7 @@ function* battery(resolved: ResolvedSystem): Generator<string> {
   if (!own.cable.size || !own.cable.length) yield 'Battery cable: size or length is not given.'
   else if (!own.cable.insulation) yield 'Allowable current of the battery cable: its insulation rating is not given.'
   else if (allowable(own.cable, own.cable.size.value, inside) === null)
-    yield 'Allowable current of the battery cable: its size or insulation is below the table, which begins at 18 AWG and 60 °C.'
+    yield 'Allowable current of the battery cable: its size or insulation is below the table, which begins at 0.75 mm2, 18 AWG and 60 °C.'
   yield 'Voltage rating and breaking capacity of fuses and switches: not part of the description.'
   if (resolved.system.loads.length === 0) yield 'Balance of the year: no loads are given.'
 }

@@ -1,6 +1,7 @@
 import { formatIn } from '../quantities/format.ts'
 import type { Field } from '../records/field.ts'
 import type { InputShown, Value } from '../values/value.ts'
+import { ampacitySource } from './cable-figures.ts'
 import type { Figures } from './figures.ts'
 import type { ResolvedSystem } from './resolved.ts'
 
@@ -52,7 +53,7 @@ function ofArray({ arrays, coldest, hottest }: ResolvedSystem, figures: Figures,
     }),
     value(`${id}/cable_ampacity`, 'current that the array cable may carry', own.cable?.ampacity_a ?? null, 'A', {
       formula: 'table value x factor of hot air x factor of the bundle; a guide value, the local code decides',
-      source: '33 CFR 183.425, table 5, and the heat balance of a conductor',
+      source: ampacitySource,
       inputs: [...wires, ...shown('insulation', entry.cable.insulation)],
       at: entry.cable.size,
     }),

@@ -5,8 +5,8 @@ import { bankOf, controllerEfficiency, type Bank } from './bank.ts'
 import type { MonthFigures } from './figures.ts'
 import { demandOf, meanDemand, type Demand } from './loads.ts'
 import { planeLoss } from './planes.ts'
-import { pwmPower } from './pwm.ts'
 import { arrayCable } from './array-figures.ts'
+import { clampOf } from './pwm.ts'
 import { energyOf, skyOf } from './sun.ts'
 import { countOf } from './strings.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
@@ -81,7 +81,7 @@ function produced(system: ResolvedSystem, bank: Bank | null): Float64Array | nul
 function arrayHours(system: ResolvedSystem, array: ResolvedArray, bank: Bank | null): Float64Array | null {
   let sum: Float64Array | null = null
   for (const panels of array.panels) {
-    const one = energyOf(system, panels)
+    const one = energyOf(system, panels, clampOf(array, bank))
     if (!one) return null
     const count = countOf(panels)
     sum ??= new Float64Array(one.hours.length)
@@ -89,22 +89,9 @@ function arrayHours(system: ResolvedSystem, array: ResolvedArray, bank: Bank | n
   }
   if (!sum) return null
   const drop = (arrayCable(system, array)?.drop_pct ?? 0) / 100
-  const factor =
-    usualLosses *
-    (1 - Math.min(0.5, drop)) *
-    (1 - planeLoss(system, array)) *
-    controllerEfficiency(array) *
-    clampShare(system, array, bank)
+  const factor = usualLosses * (1 - Math.min(0.5, drop)) * (1 - planeLoss(system, array)) * controllerEfficiency(array)
   const most = (array.controller?.record.output.max_current?.value ?? Infinity) * (bank?.charging ?? Infinity)
   return sum.map((watts) => Math.min(most, watts * factor))
-}
-
-/** Share of its best power that an array gives through a controller that only switches. */
-function clampShare(system: ResolvedSystem, array: ResolvedArray, bank: Bank | null): number {
-  const first = array.panels[0]
-  if (array.controller?.record.type?.value !== 'pwm' || !bank || !first) return 1
-  const power = pwmPower(system, first, bank.voltage / (array.entry.wiring.in_series?.value ?? 1))
-  return power && power.best > 0 ? Math.min(1, power.clamped / power.best) : 1
 }
 
 function run(bank: Bank, solar: Float64Array, demand: Demand, days: readonly { readonly month: number }[]): Hours {
@@ -125,6 +112,7 @@ function run(bank: Bank, solar: Float64Array, demand: Demand, days: readonly { r
     dischargeEfficiency: oneWay,
     mostIn: bank.mostIn * bank.charging,
     mostOut: bank.mostOut * bank.voltage,
+    acceptance: bank.acceptance,
   }
   const first = runStore(store, 1, produced, load)
   return { ...runStore(store, first.soc.at(-1) ?? 1, produced, load), produced, load }

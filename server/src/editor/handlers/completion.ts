@@ -2,6 +2,7 @@ import type { CompletionItem } from 'vscode-languageserver'
 import { CompletionItemKind } from '../lsp.ts'
 import { allFacts } from '../../check/facts.ts'
 import { unitsFor } from '../../quantities/kinds.ts'
+import type { RecordKind } from '../../records/field-info.ts'
 import type { Span } from '../../text/span.ts'
 import { spelledScalar } from '../../text/spelling.ts'
 import type { Here } from '../here.ts'
@@ -34,7 +35,7 @@ function valueItems(here: Here, slot: Slot): CompletionItem[] {
     case 'quantity':
       return unitItems(here, slot)
     case 'reference':
-      return words(here, slot, idsOf(here, slot))
+      return words(here, slot, info.record ? idsOf(here, info.record) : [])
     case 'text':
       return words(here, slot, knownTexts(here, slot))
     default:
@@ -42,16 +43,21 @@ function valueItems(here: Here, slot: Slot): CompletionItem[] {
   }
 }
 
-function idsOf(here: Here, { info }: Slot): Word[] {
-  if (!info.record) return []
+function idsOf(here: Here, kind: RecordKind): Word[] {
   return here.library
-    .ofKind(info.record, here.path)
+    .ofKind(kind, here.path)
     .flatMap(({ path }) => here.check(path) ?? [])
     .map((record) => ({ label: record.id, detail: summaryOf(record), kind: CompletionItemKind.Reference }))
 }
 
-/** Rules and fields of an acceptance; usual words where a list collects them. */
-function knownTexts({ checked }: Here, { pointer, info }: Slot): Word[] {
+/** Rules and fields of an acceptance; surfaces of the system, climates for its library; usual words where a list collects them. */
+function knownTexts(here: Here, { pointer, info }: Slot): Word[] {
+  const { checked } = here
+  if (checked.kind === 'system' && /^\/arrays\/\d+\/panels\/\d+\/surface$/.test(pointer))
+    return [...checked.fields]
+      .filter(([at]) => /^\/surfaces\/\d+\/id$/.test(at))
+      .map(([, { text }]) => ({ label: text }))
+  if (checked.kind === 'library' && pointer === '/site/climate') return idsOf(here, 'climate')
   if (/^\/accepted\/\d+\/rule$/.test(pointer))
     return allFacts.flatMap(({ rules }) => rules.map(({ id, reason }) => ({ label: id, documentation: reason })))
   if (/^\/accepted\/\d+\/field$/.test(pointer))

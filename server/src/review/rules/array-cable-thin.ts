@@ -1,5 +1,5 @@
 import { short } from '../../rules/band.ts'
-import { allowable, onRoof } from '../cable-figures.ts'
+import { allowable, ampacitySource, onRoof } from '../cable-figures.ts'
 import { nextCable } from '../next-cable.ts'
 import type { ReviewRule } from '../rule.ts'
 
@@ -7,8 +7,7 @@ export const arrayCableThin: ReviewRule = {
   id: 'array-cable-thin',
   severity: 'error',
   reason: 'A cable that carries more than it is made for gets hot and starts a fire.',
-  source:
-    '33 CFR 183.425 table 5 and the heat balance of a conductor for hot roofs; guide values, the local code decides',
+  source: ampacitySource,
 
   check(system, figures) {
     return system.arrays.flatMap((array, i) => {
@@ -22,7 +21,7 @@ export const arrayCableThin: ReviewRule = {
       })
       return [
         {
-          message: `1.25 x Isc is ${short(current)} A, and ${own.size.text} with ${own.insulation?.text} insulation may carry ${short(iz)} A in ${own.ambient?.text ?? `${onRoof.air} °C`}`,
+          message: `1.25 x Isc is ${short(current)} A, and ${own.size.text} with ${own.insulation?.text} insulation may carry ${short(iz)} A as a guide value in ${own.ambient?.text ?? `${onRoof.air} °C`}`,
           suspects: [own.size] as const,
           ...(correction && { correction }),
         },

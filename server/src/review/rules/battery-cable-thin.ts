@@ -1,6 +1,6 @@
 import { short } from '../../rules/band.ts'
 import { allChargeCurrent, allLoadCurrent, bankOf } from '../bank.ts'
-import { allowable, inside } from '../cable-figures.ts'
+import { allowable, ampacitySource, inside } from '../cable-figures.ts'
 import { nextCable } from '../next-cable.ts'
 import type { ReviewRule } from '../rule.ts'
 
@@ -8,7 +8,7 @@ export const batteryCableThin: ReviewRule = {
   id: 'battery-cable-thin',
   severity: 'error',
   reason: 'A cable that carries more than it is made for gets hot and starts a fire.',
-  source: '33 CFR 183.425 table 5 and the heat balance of a conductor; guide values, the local code decides',
+  source: ampacitySource,
 
   check(system) {
     const bank = bankOf(system)
@@ -22,7 +22,7 @@ export const batteryCableThin: ReviewRule = {
       return current <= next ? `${short(next)} A` : null
     })
     return {
-      message: `Up to ${short(current)} A flow to or from the battery, and ${own.size.text} with ${own.insulation?.text} insulation may carry ${short(iz)} A`,
+      message: `Up to ${short(current)} A flow to or from the battery, and ${own.size.text} with ${own.insulation?.text} insulation may carry ${short(iz)} A as a guide value`,
       suspects: [own.size],
       ...(correction && { correction }),
     }

@@ -1,7 +1,7 @@
 import { short } from '../../rules/band.ts'
 import { allFuseSizes } from '../../physics/fuses.ts'
 import { allChargeCurrent, allLoadCurrent, bankOf } from '../bank.ts'
-import { allowable, inside } from '../cable-figures.ts'
+import { allowable, ampacitySource, inside } from '../cable-figures.ts'
 import { nextCable } from '../next-cable.ts'
 import type { ReviewRule } from '../rule.ts'
 
@@ -9,7 +9,7 @@ export const batteryFuseAboveCable: ReviewRule = {
   id: 'battery-fuse-above-cable',
   severity: 'error',
   reason: 'The fuse protects the cable: one that is larger than the cable lets it burn without opening.',
-  source: 'fuse at most the allowable current (IEC 60364-4-43, from memory); 33 CFR 183.425 table 5; guide values',
+  source: `fuse at most the allowable current (IEC 60364-4-43, from memory); ${ampacitySource}`,
 
   check(system) {
     const { fuse, cable } = system.system.battery
@@ -30,7 +30,7 @@ export const batteryFuseAboveCable: ReviewRule = {
           return fuse.value <= next ? `${short(next)} A` : null
         })
     return {
-      message: `The fuse of ${fuse.text} is larger than the ${short(iz)} A that ${cable.size.text} with ${cable.insulation?.text} insulation may carry`,
+      message: `The fuse of ${fuse.text} is larger than the ${short(iz)} A that ${cable.size.text} with ${cable.insulation?.text} insulation may carry as a guide value`,
       suspects: [fuse, cable.size],
       ...(correction && { correction }),
     }
