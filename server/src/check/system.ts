@@ -34,7 +34,7 @@ export const referenceFacts = {
   },
 } as const satisfies Record<string, RuleFacts>
 
-/** Ids in a file that name no record, or several. */
+/** Ids in a file that name no record, or several. Settings only lose the energy of a year by it, a system its safety. */
 export const unresolvedFindings = (library: Library, file: ReadFile): readonly Finding[] =>
   library.references(file).flatMap(({ kind, field }) => unresolved(library, file, kind, field))
 
@@ -62,7 +62,8 @@ function unresolved(library: Library, file: ReadFile, kind: RecordKind, field: F
     return [finding(referenceFacts.ambiguous, field, message, { related })]
   }
   const known = library.ofKind(kind, file.path).map(({ id }) => id)
-  return [notFound(file, referenceFacts.unknown, field, known, `No ${kind} record is called ${field.value}`)]
+  const facts = { ...referenceFacts.unknown, severity: file.kind === 'library' ? 'warning' : 'error' } as const
+  return [notFound(file, facts, field, known, `No ${kind} record is called ${field.value}`)]
 }
 
 function unknownSurface(file: ReadFile<'system'>, field: Field<string>, known: readonly string[]): readonly Finding[] {

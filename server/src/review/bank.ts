@@ -83,6 +83,12 @@ export function allLoadCurrent({ system }: ResolvedSystem, bank: Bank): number {
   )
 }
 
+/** The larger of what all sources put in and all loads take at once [A]; null without a bank. */
+export function throughBattery(system: ResolvedSystem): number | null {
+  const bank = bankOf(system)
+  return bank && Math.max(allChargeCurrent(system, bank), allLoadCurrent(system, bank))
+}
+
 /** As typed, or what is usual (common practice, no source). */
 export const inverterEfficiency = (typed: number | undefined): number =>
   typed && typed > 0 ? Math.min(1, typed) : 0.88

@@ -58,6 +58,14 @@ export function meanDemand(demand: Demand, month: number): DayEnergy {
   return { load, other }
 }
 
+/** The load that takes most on a mean day of a month. */
+export function largestLoad({ system }: ResolvedSystem, month: number): Load | undefined {
+  const week = (use: Load) => [0, 1, 2, 3, 4, 5, 6].reduce((sum, day) => sum + energy(use, month, day), 0)
+  return system.loads.reduce<Load | undefined>((most, use) => (!most || week(most) < week(use) ? use : most), undefined)
+}
+
+type Load = ResolvedSystem['system']['loads'][number]
+
 const energy = (use: Use, month: number, weekday: number): number =>
   (use.power?.value ?? 0) * (use.hours?.value ?? 0) * second * share(use, month, weekday)
 

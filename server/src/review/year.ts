@@ -20,6 +20,27 @@ export interface Year {
   readonly hours: Hours | null
 }
 
+/** Of a whole year: what the loads take and what they do not get. */
+export interface Shortfall {
+  /** [Wh] */
+  readonly load: number
+  readonly unserved: number
+  /** How many hours have an unmet load, of how many. */
+  readonly shortHours: number
+  readonly hours: number
+}
+
+export function shortfallOf({ hours }: Year): Shortfall | null {
+  if (!hours) return null
+  const { load, unserved } = hours
+  const sum = (list: Float64Array) => list.reduce((all, wh) => all + wh, 0)
+  const shortHours = unserved.reduce((count, wh) => count + (wh > tiny ? 1 : 0), 0)
+  return { load: sum(load), unserved: sum(unserved), shortHours, hours: load.length }
+}
+
+/** Less than a millionth of a watt-hour is rounding. */
+const tiny = 1e-6
+
 export interface Hours {
   readonly produced: Float64Array
   readonly load: Float64Array

@@ -26,6 +26,8 @@ export interface ChemistryFacts {
   readonly acceptance: number
   /** Lowest temperature for charging, where the sheet says nothing [°C]. */
   readonly coldest: number
+  /** The same for discharging [°C]. */
+  readonly coldestInUse: number
   /** [Wh/kg] */
   readonly energyPerWeight: Band
 }
@@ -63,7 +65,8 @@ export function chargeVoltage(battery: Battery): number | undefined {
 }
 
 function facts(key: Chemistry, name: string, cell: Band, deepest: number): ChemistryFacts {
-  const { absorption, usableDepth, roundTrip, chargeRate, acceptance, charging, specificEnergy } = typical[key]
+  const { absorption, usableDepth, roundTrip, chargeRate, acceptance, charging, discharging, specificEnergy } =
+    typical[key]
   const lithium = key === 'lifepo4' || key === 'nmc'
   return {
     name,
@@ -77,6 +80,7 @@ function facts(key: Chemistry, name: string, cell: Band, deepest: number): Chemi
     chargeRate,
     acceptance,
     coldest: charging[0],
+    coldestInUse: discharging[0],
     energyPerWeight: specificEnergy,
   }
 }

@@ -1,6 +1,7 @@
 import { short } from '../../rules/band.ts'
-import { allowable, ampacitySource, onRoof } from '../cable-figures.ts'
-import { nextCable } from '../next-cable.ts'
+import type { Measure } from '../../records/field.ts'
+import { ampacitySource, onRoof } from '../cable-figures.ts'
+import { nextArrayCable } from '../next-cable.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const arrayCableThin: ReviewRule = {
@@ -15,13 +16,12 @@ export const arrayCableThin: ReviewRule = {
       const own = array.entry.cable
       const iz = cable?.ampacity_a ?? null
       if (!own.size || !current || iz === null || current <= iz) return []
-      const correction = nextCable(own, (size) => {
-        const next = allowable(own, size, onRoof) ?? 0
-        return current <= next ? `${short(next)} A` : null
-      })
+      const air = own.ambient?.text ?? `${onRoof.air} °C`
+      if (iz === 0 && own.insulation) return [tooSoft(own.insulation, short(current), air)]
+      const correction = nextArrayCable(system, array, figures.arrays[i]!)
       return [
         {
-          message: `1.25 x Isc is ${short(current)} A, and ${own.size.text} with ${own.insulation?.text} insulation may carry ${short(iz)} A as a guide value in ${own.ambient?.text ?? `${onRoof.air} °C`}`,
+          message: `1.25 x Isc is ${short(current)} A, and ${own.size.text} with ${own.insulation?.text} insulation may carry ${short(iz)} A as a guide value in ${air}`,
           suspects: [own.size] as const,
           ...(correction && { correction }),
         },
@@ -29,3 +29,8 @@ export const arrayCableThin: ReviewRule = {
     })
   },
 }
+
+const tooSoft = (insulation: Measure, current: string, air: string) => ({
+  message: `Insulation for ${insulation.text} can carry no load at all in air of ${air}, and 1.25 x Isc is ${current} A; 90 °C or more is usual there`,
+  suspects: [insulation] as const,
+})

@@ -1,7 +1,7 @@
 import { short } from '../../rules/band.ts'
 import { bankOf } from '../bank.ts'
 import { clampOf, pwmPower } from '../pwm.ts'
-import { elsewhere, placeOf } from '../rule.ts'
+import { elsewhere } from '../rule.ts'
 import { countOf } from '../strings.ts'
 import type { ReviewRule } from '../rule.ts'
 
@@ -19,8 +19,9 @@ export const pwmMismatch: ReviewRule = {
       const panels = array.panels[0]
       const vmp = panels?.panel?.record.stc.vmp
       const series = array.entry.wiring.in_series?.value ?? 1
-      const place = array.entry.controller.id ?? placeOf(array)
-      if (array.controller?.record.type?.value !== 'pwm' || !vmp || !place) return []
+      const type = array.controller?.record.type
+      const place = array.entry.controller.id ?? type
+      if (type?.value !== 'pwm' || !vmp || !place) return []
       const ratio = (vmp.value * series) / bank.voltage
       if (ratio <= 1.6) return []
       const held = clampOf(array, bank)!
@@ -31,7 +32,7 @@ export const pwmMismatch: ReviewRule = {
         : ''
       return [
         {
-          message: `A PWM controller holds the string at about ${short(held * series)} V, where it works best at ${short(vmp.value * series)} V${watts}; an MPPT controller would use it`,
+          message: `A PWM controller holds the string at about ${short(held * series)} V, where it works best at ${short(vmp.value * series)} V${watts}; an MPPT controller would gain it`,
           suspects: [place] as const,
           ...elsewhere(panels.panel, vmp),
         },

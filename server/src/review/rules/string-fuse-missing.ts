@@ -25,10 +25,12 @@ export const stringFuseMissing: ReviewRule = {
       const size = nextFuse(fuseSizes.string, window.low)
       const fix =
         size !== null && size <= window.high ? `; a string_fuse of ${size} A in each string protects them` : ''
+      const stands = limit && back <= limit.value
       return [
         {
-          message: `${strings.text} strings without string fuses: ${short(back)} A can flow back into one${limit ? `, whose panels stand ${limit.text}` : ''}${fix}`,
+          message: `${strings.text} strings without string fuses: ${short(back)} A can flow back into one${limit ? `, whose panels ${stands ? 'just ' : ''}stand ${limit.text}` : ''}${stands ? '; three and more are usually fused' : ''}${fix}`,
           suspects: [strings] as const,
+          severity: stands ? ('warning' as const) : ('error' as const),
           ...elsewhere(array.panels[0]?.panel, limit),
         },
       ]

@@ -1,7 +1,6 @@
 import { short } from '../../rules/band.ts'
-import { fewerInSeries } from '../fewer-in-series.ts'
+import { obstacle, rewired, wiringsThatWork } from '../rewire.ts'
 import { elsewhere, placeOf } from '../rule.ts'
-import { isUniform } from '../strings.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const stringVoltageHigh: ReviewRule = {
@@ -18,23 +17,28 @@ export const stringVoltageHigh: ReviewRule = {
       const series = array.entry.wiring.in_series
       const place = placeOf(array)
       if (!limit || voc === null || !place || voc <= 0.95 * limit.value) return []
-      const each = voc / (series?.value ?? 1)
-      const most = Math.floor(limit.value / each)
       const over = limit.value < voc
       const what = `${series?.text ?? 1} in series: ${short(voc)} V at ${system.coldest.value} °C`
-      const best =
-        most >= 1
-          ? `; at most ${most} in series (${short(most * each)} V)`
-          : '; no string of these panels is low enough'
-      const correction =
-        over && isUniform(array)
-          ? fewerInSeries(array, most, (n) => `${short(n * each)} V at ${system.coldest.value} °C`)
-          : undefined
+      const own = figures.arrays[i]!
+      const fewer = over
+        ? wiringsThatWork(system, array, own)
+            .filter((one) => one.series < (series?.value ?? 1))
+            .reverse()
+        : []
+      const correction = fewer
+        .map((one) => rewired(array, own, one, system.coldest.value))
+        .find((one) => one !== undefined)
+      const [most] = fewer
+      const best = correction
+        ? ''
+        : most
+          ? `; ${most.series} in series would give ${short(most.cold)} V${obstacle(array, own, most.series) ?? ''}`
+          : '; no string of these panels suits this controller'
       return [
         {
           message: over
             ? `${what} exceeds the controller's ${limit.text}${best}`
-            : `${what} leaves less than 5 % below the controller's ${limit.text}`,
+            : `${what}, limit ${limit.text}: only ${short(100 * (1 - voc / limit.value))} % of margin, where 5 % is usual`,
           suspects: [place] as const,
           severity: over ? ('error' as const) : ('warning' as const),
           ...elsewhere(array.controller, limit),
