@@ -25,6 +25,8 @@ const words: Readonly<Record<string, string>> = {
   cable_drop: 'drop',
   usable: 'usable',
   autonomy: 'lasts',
+  yield: 'a day',
+  not_met: 'not met',
 }
 const byWorth = Object.keys(words)
 
