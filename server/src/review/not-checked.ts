@@ -5,6 +5,7 @@ import { shapeOf } from './fit.ts'
 import { listed } from './listed.ts'
 import { vocAt } from './panel-at.ts'
 import { yearOf } from './year.ts'
+import { said } from './said.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
 
 /** What could not be looked at, and what is missing for it, in sentences. */
@@ -50,7 +51,7 @@ function* ofArray({ battery }: ResolvedSystem, { entry, panels, controller }: Re
   if (!size || !length) yield `${id}: voltage drop and heat of the cable: size or length is not given.`
   else if (!insulation) yield `${id}: allowable current of the cable: its insulation rating is not given.`
   else if (allowable(entry.cable, size.value, onRoof) === null)
-    yield `${id}: allowable current of the cable: ${size.text} with ${insulation.text} insulation is below the table, which begins at 0.75 mm2, 18 AWG and 60 °C.`
+    yield `${id}: allowable current of the cable: ${said(size)} with ${said(insulation)} insulation is below the table, which begins at 0.75 mm2, 18 AWG and 60 °C.`
 }
 
 function* panels({ arrays }: ResolvedSystem): Generator<string> {
@@ -67,7 +68,7 @@ function* panels({ arrays }: ResolvedSystem): Generator<string> {
     if (!limits.series_fuse) yield `Reverse current: ${name} gives no maximum series fuse.`
     if (!limits.operating_temperature) yield `Heat: ${name} gives no operating temperature.`
     if (!limits.bend && surface?.curvature && surface.curvature.value > 0 && record.construction?.value !== 'rigid')
-      yield `Bend: ${name} gives no limit, and ${surface.id?.value ?? 'its surface'} bends by ${surface.curvature.text}.`
+      yield `Bend: ${name} gives no limit, and ${surface.id?.value ?? 'its surface'} bends by ${said(surface.curvature)}.`
     if (!record.weight) yield `Weight: ${name} gives none.`
     if (record.warranty.exclusions.length === 0) yield `Warranty: what ${name} excludes is not recorded.`
   }

@@ -3,6 +3,7 @@ import type { Proposal } from '../rules/rule.ts'
 import { bankOf } from './bank.ts'
 import type { ArrayFigures } from './figures.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
+import { said } from './said.ts'
 import { countOf, isUniform } from './strings.ts'
 
 /** Voltage that a string must keep on a hot day for its controller [V]: to run, and to start; null where nothing is known of it. */
@@ -65,7 +66,7 @@ export function obstacle(array: ResolvedArray, figures: ArrayFigures, series: nu
   const strings = count / series
   const next = current === null ? 0 : (current * strings) / Math.max(1, array.entry.wiring.in_parallel?.value ?? 1)
   if (!limit || next <= limit.value) return null
-  return `, but ${strings} strings then give ${short(next)} A, and the controller stands ${limit.text}`
+  return `, but ${strings} strings then give ${short(next)} A, and the controller stands ${said(limit)}`
 }
 
 /** Another wiring of the same panels, of which none is left over; nothing where something stands against it. */

@@ -1,5 +1,6 @@
 import { short } from '../../rules/band.ts'
 import { mostDrop, nextArrayCable } from '../next-cable.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const arrayCableDrop: ReviewRule = {
@@ -17,7 +18,7 @@ export const arrayCableDrop: ReviewRule = {
       const correction = nextArrayCable(system, array, figures.arrays[i]!)
       return [
         {
-          message: `${own.size.text} over ${own.length?.text} lose ${short(drop)} % of the voltage at ${short(cable.current_a)} A, where 3 % is recommended`,
+          message: `${said(own.size)} over ${said(own.length)} lose ${short(drop)} % of the voltage at ${short(cable.current_a)} A, where 3 % is recommended`,
           suspects: [own.size, own.length ?? own.size] as const,
           severity: drop > 10 ? ('warning' as const) : ('information' as const),
           ...(correction && { correction }),

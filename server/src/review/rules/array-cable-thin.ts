@@ -2,6 +2,7 @@ import { short } from '../../rules/band.ts'
 import type { Measure } from '../../records/field.ts'
 import { ampacitySource, onRoof } from '../cable-figures.ts'
 import { nextArrayCable } from '../next-cable.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const arrayCableThin: ReviewRule = {
@@ -16,12 +17,12 @@ export const arrayCableThin: ReviewRule = {
       const own = array.entry.cable
       const iz = cable?.ampacity_a ?? null
       if (!own.size || !current || iz === null || current <= iz) return []
-      const air = own.ambient?.text ?? `${onRoof.air} °C`
+      const air = own.ambient ? said(own.ambient) : `${onRoof.air} °C`
       if (iz === 0 && own.insulation) return [tooSoft(own.insulation, short(current), air)]
       const correction = nextArrayCable(system, array, figures.arrays[i]!)
       return [
         {
-          message: `1.25 x Isc is ${short(current)} A, and ${own.size.text} with ${own.insulation?.text} insulation may carry ${short(iz)} A as a guide value in ${air}`,
+          message: `1.25 x Isc is ${short(current)} A, and ${said(own.size)} with ${said(own.insulation)} insulation may carry ${short(iz)} A as a guide value in ${air}`,
           suspects: [own.size] as const,
           ...(correction && { correction }),
         },
@@ -31,6 +32,6 @@ export const arrayCableThin: ReviewRule = {
 }
 
 const tooSoft = (insulation: Measure, current: string, air: string) => ({
-  message: `Insulation for ${insulation.text} can carry no load at all in air of ${air}, and 1.25 x Isc is ${current} A; 90 °C or more is usual there`,
+  message: `Insulation for ${said(insulation)} can carry no load at all in air of ${air}, and 1.25 x Isc is ${current} A; 90 °C or more is usual there`,
   suspects: [insulation] as const,
 })

@@ -1,5 +1,6 @@
 import { short } from '../../rules/band.ts'
 import { heaviestDay } from '../battery-figures.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const autonomyShort: ReviewRule = {
@@ -16,7 +17,7 @@ export const autonomyShort: ReviewRule = {
     if (wanted <= days) return null
     const more = Math.ceil((wanted / days) * Math.max(1, parallel?.value ?? 1))
     return {
-      message: `The bank lasts ${short(days)} days at ${Math.round(heaviestDay(system))} Wh a day, where ${autonomy ? autonomy.text : '1 day'} is wanted; ${Math.ceil((wanted / days) * usable)} Wh usable would do, which is ${more} in parallel`,
+      message: `The bank lasts ${short(days)} days at ${Math.round(heaviestDay(system))} Wh a day, where ${autonomy ? said(autonomy) : '1 day'} is wanted; ${Math.ceil((wanted / days) * usable)} Wh usable would do, which is ${more} in parallel`,
       suspects: [place],
     }
   },

@@ -2,6 +2,7 @@ import { short } from '../../rules/band.ts'
 import { batteryCable } from '../battery-figures.ts'
 import { mostDrop, nextBatteryCable } from '../next-cable.ts'
 import { throughBattery } from '../bank.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const batteryCableDrop: ReviewRule = {
@@ -21,7 +22,7 @@ export const batteryCableDrop: ReviewRule = {
       Math.max(throughBattery(system) ?? 0, system.system.battery.fuse?.value ?? 0),
     )
     return {
-      message: `${size.text} over ${own.length?.text} lose ${short(drop)} % of the voltage at ${short(cable.current_a)} A, where 2 % is the most before the battery`,
+      message: `${said(size)} over ${said(own.length)} lose ${short(drop)} % of the voltage at ${short(cable.current_a)} A, where 2 % is the most before the battery`,
       suspects: [size, own.length ?? size],
       ...(correction && { correction }),
     }

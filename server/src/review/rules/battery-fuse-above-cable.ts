@@ -3,6 +3,7 @@ import { allFuseSizes } from '../../physics/fuses.ts'
 import { throughBattery } from '../bank.ts'
 import { allowable, ampacitySource, inside } from '../cable-figures.ts'
 import { nextBatteryCable } from '../next-cable.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const batteryFuseAboveCable: ReviewRule = {
@@ -26,7 +27,7 @@ export const batteryFuseAboveCable: ReviewRule = {
         }
       : nextBatteryCable(system, fuse.value)
     return {
-      message: `The fuse of ${fuse.text} is larger than the ${short(iz)} A that ${cable.size.text} with ${cable.insulation?.text} insulation may carry as a guide value`,
+      message: `The fuse of ${said(fuse)} is larger than the ${short(iz)} A that ${said(cable.size)} with ${said(cable.insulation)} insulation may carry as a guide value`,
       suspects: [fuse, cable.size],
       ...(correction && { correction }),
     }

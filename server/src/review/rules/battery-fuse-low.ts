@@ -3,6 +3,7 @@ import { fuseSizes, nextFuse } from '../../physics/fuses.ts'
 import { throughBattery } from '../bank.ts'
 import { allowable, inside } from '../cable-figures.ts'
 import { nextBatteryCable } from '../next-cable.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const batteryFuseLow: ReviewRule = {
@@ -21,7 +22,7 @@ export const batteryFuseLow: ReviewRule = {
     const fits = size !== null && (iz === null || size <= iz)
     const thicker = size !== null && !fits ? nextBatteryCable(system, size) : undefined
     return {
-      message: `Up to ${short(needed)} A flow to or from the battery, more than its fuse of ${fuse.text} carries${thicker ? `; ${size} A would, on a cable of ${thicker.text} (${thicker.why})` : ''}`,
+      message: `Up to ${short(needed)} A flow to or from the battery, more than its fuse of ${said(fuse)} carries${thicker ? `; ${size} A would, on a cable of ${thicker.text} (${thicker.why})` : ''}`,
       suspects: [fuse],
       ...(fits && {
         correction: {

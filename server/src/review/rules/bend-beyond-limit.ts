@@ -1,6 +1,7 @@
 import type { Panel } from '../../records/records.generated.ts'
 import type { Surface } from '../resolved.ts'
 import { elsewhere } from '../rule.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 /** The bend that one panel takes: the surface's over its width, in the panel's longer side's share of it at most. */
@@ -25,7 +26,7 @@ export const bendBeyondLimit: ReviewRule = {
         if (!bend || !curve || !place || across <= bend.value) return []
         return [
           {
-            message: `${surface?.id?.text ?? 'The surface'} bends by ${curve.text}${across < curve.value ? `, ${Number(across.toFixed(1))} deg over the panel` : ''}, more than the ${bend.text} that ${panel?.record.name?.text ?? 'the panel'} stands`,
+            message: `${surface?.id?.text ?? 'The surface'} bends by ${said(curve)}${across < curve.value ? `, ${Number(across.toFixed(1))} deg over the panel` : ''}, more than the ${said(bend)} that ${panel?.record.name?.text ?? 'the panel'} stands`,
             suspects: [place, curve] as const,
             ...elsewhere(panel, bend),
           },

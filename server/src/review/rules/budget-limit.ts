@@ -1,4 +1,5 @@
 import { costOf } from '../cost.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const budgetLimit: ReviewRule = {
@@ -14,7 +15,7 @@ export const budgetLimit: ReviewRule = {
     const { amount } = costOf(system, unit)
     if (amount <= budget.value) return null
     return {
-      message: `Panels, controllers and batteries cost ${Math.round(amount)} ${unit}, ${Math.round(amount - budget.value)} ${unit} more than the budget of ${budget.text}`,
+      message: `Panels, controllers and batteries cost ${Math.round(amount)} ${unit}, ${Math.round(amount - budget.value)} ${unit} more than the budget of ${said(budget)}`,
       suspects: [budget],
     }
   },

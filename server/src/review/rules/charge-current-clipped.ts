@@ -1,6 +1,7 @@
 import { short } from '../../rules/band.ts'
 import { bankOf } from '../bank.ts'
 import { elsewhere } from '../rule.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const chargeCurrentClipped: ReviewRule = {
@@ -21,7 +22,7 @@ export const chargeCurrentClipped: ReviewRule = {
       if (share <= 1.3) return []
       return [
         {
-          message: `${short(hot)} W on a hot day are ${short(hot / bank.voltage)} A at ${short(bank.voltage)} V, ${short(100 * (share - 1))} % more than the ${most.text} of the controller; what exceeds it is lost`,
+          message: `${short(hot)} W on a hot day are ${short(hot / bank.voltage)} A at ${short(bank.voltage)} V, ${short(100 * (share - 1))} % more than the ${said(most)} of the controller; what exceeds it is lost`,
           suspects: [place] as const,
           severity: share > 1.5 ? ('warning' as const) : ('information' as const),
           ...elsewhere(array.controller, most),

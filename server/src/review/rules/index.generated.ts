@@ -19,6 +19,7 @@ import { chargeCurrentHigh } from './charge-current-high.ts'
 import { chargeCurrentLow } from './charge-current-low.ts'
 import { coldestAssumed } from './coldest-assumed.ts'
 import { dischargeCurrentHigh } from './discharge-current-high.ts'
+import { facesAwayFromSun } from './faces-away-from-sun.ts'
 import { fuseSizeUnusual } from './fuse-size-unusual.ts'
 import { hoursAboveDay } from './hours-above-day.ts'
 import { insulationRatingLow } from './insulation-rating-low.ts'
@@ -63,6 +64,7 @@ export const reviewRules = [
   chargeCurrentLow,
   coldestAssumed,
   dischargeCurrentHigh,
+  facesAwayFromSun,
   fuseSizeUnusual,
   hoursAboveDay,
   insulationRatingLow,

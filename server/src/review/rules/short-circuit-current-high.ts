@@ -2,6 +2,7 @@ import { short } from '../../rules/band.ts'
 import type { Measure } from '../../records/field.ts'
 import type { ResolvedArray } from '../resolved.ts'
 import { elsewhere, placeOf } from '../rule.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const shortCircuitCurrentHigh: ReviewRule = {
@@ -22,7 +23,7 @@ export const shortCircuitCurrentHigh: ReviewRule = {
       const what = strings > 1 ? `${strings} strings: 1.25 x Isc is` : '1.25 x Isc is'
       return [
         {
-          message: `${what} ${short(isc)} A and exceeds the controller's ${limit.text}; ${most >= 1 ? `at most ${most} in parallel` : 'even one string is too much for it'}`,
+          message: `${what} ${short(isc)} A and exceeds the controller's ${said(limit)}; ${most >= 1 ? `at most ${most} in parallel` : 'even one string is too much for it'}`,
           suspects: [place] as const,
           ...elsewhere(array.controller, limit),
         },

@@ -1,6 +1,7 @@
 import { short } from '../../rules/band.ts'
 import { obstacle, rewired, wiringsThatWork } from '../rewire.ts'
 import { elsewhere, placeOf } from '../rule.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const stringVoltageHigh: ReviewRule = {
@@ -37,8 +38,8 @@ export const stringVoltageHigh: ReviewRule = {
       return [
         {
           message: over
-            ? `${what} exceeds the controller's ${limit.text}${best}`
-            : `${what}, limit ${limit.text}: only ${short(100 * (1 - voc / limit.value))} % of margin, where 5 % is usual`,
+            ? `${what} exceeds the controller's ${said(limit)}${best}`
+            : `${what}, limit ${said(limit)}: only ${short(100 * (1 - voc / limit.value))} % of margin, where 5 % is usual`,
           suspects: [place] as const,
           severity: over ? ('error' as const) : ('warning' as const),
           ...elsewhere(array.controller, limit),

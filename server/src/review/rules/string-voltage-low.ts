@@ -4,6 +4,7 @@ import type { ResolvedArray, ResolvedSystem } from '../resolved.ts'
 import { obstacle, voltageNeeded, wiringsThatWork } from '../rewire.ts'
 import { elsewhere, placeOf } from '../rule.ts'
 import { isUniform } from '../strings.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const stringVoltageLow: ReviewRule = {
@@ -26,7 +27,7 @@ export const stringVoltageLow: ReviewRule = {
         vmp < needed.run
           ? `too little: the controller needs ${short(needed.run)} V to charge the battery at ${short(needed.charging)} V`
           : vmp < needed.start
-            ? `and the controller starts only at ${short(needed.start)} V, ${above?.text} above the battery being charged`
+            ? `and the controller starts only at ${short(needed.start)} V, ${said(above)} above the battery being charged`
             : `only ${short(vmp - needed.run)} V above the ${short(needed.run)} V that the controller needs`
       return [
         {

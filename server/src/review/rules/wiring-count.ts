@@ -10,7 +10,7 @@ export const wiringCount: ReviewRule = {
   check({ arrays }) {
     return arrays.flatMap(({ entry, panels }) => {
       const { in_series: series, in_parallel: parallel } = entry.wiring
-      if (!series || !parallel || panels.some((p) => !p.entry.count)) return []
+      if (!series || !parallel || panels.some((p) => !p.entry.count || p.entry.count.value < 1)) return []
       const count = panels.reduce((sum, p) => sum + (p.entry.count?.value ?? 0), 0)
       if (series.value * parallel.value === count) return []
       const [strings, length] = [count / series.value, count / parallel.value]
