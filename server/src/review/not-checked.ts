@@ -67,7 +67,13 @@ function* panels({ arrays }: ResolvedSystem): Generator<string> {
     if (!limits.system_voltage) yield `Cold-day voltage against ${name}: its maximum system voltage is not given.`
     if (!limits.series_fuse) yield `Reverse current: ${name} gives no maximum series fuse.`
     if (!limits.operating_temperature) yield `Heat: ${name} gives no operating temperature.`
-    if (!limits.bend && surface?.curvature && surface.curvature.value > 0 && record.construction?.value !== 'rigid')
+    if (
+      !limits.bend &&
+      !limits.bend_radius &&
+      surface?.curvature &&
+      surface.curvature.value > 0 &&
+      record.construction?.value !== 'rigid'
+    )
       yield `Bend: ${name} gives no limit, and ${surface.id?.value ?? 'its surface'} bends by ${said(surface.curvature)}.`
     if (!record.weight) yield `Weight: ${name} gives none.`
     if (record.warranty.exclusions.length === 0) yield `Warranty: what ${name} excludes is not recorded.`
