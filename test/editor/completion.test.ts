@@ -156,6 +156,18 @@ describe('values', () => {
       options,
     )
   })
+
+  test('surfaces of the system', () => {
+    const system = (surface: string) =>
+      `surfaces:\n  - { id: fore deck }\n  - { id: bimini }\narrays:\n  - panels: [{ panel: x, surface: ${surface} }]\n`
+    expect(labels(system('$0'), { name: 'boat.system.yaml' })).toEqual(['fore deck', 'bimini'])
+    check(system('f$0'), 'fore deck', system('fore deck'), { name: 'boat.system.yaml' })
+  })
+
+  test('climates for the settings', () => {
+    const others = { 'example-bay.climate.yaml': 'format: 1\nname: Example Bay\nlatitude: 43.5 deg\n' }
+    check('site: { climate: $0 }', 'example-bay', 'site: { climate: example-bay }', { name: 'wattproof.yaml', others })
+  })
 })
 
 describe('acceptances', () => {
