@@ -59,7 +59,8 @@ export function metricAmpacity(area: number, insulation: number): number | null 
   const row = metricCurrent.findLast(([size]) => size <= area)
   const column = metricRatings.findLastIndex((rating) => rating <= insulation)
   if (row === undefined || column === -1) return null
-  return area > 75 ? ampacity(area, insulation) : row[1][column]!
+  const own = row[1][column]!
+  return area > 75 ? Math.max(own, ampacity(area, insulation)!) : own
 }
 
 /**
