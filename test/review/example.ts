@@ -21,6 +21,7 @@ export const example = ({
   tilt = 0,
   battery = lithium,
   controller = seeking,
+  other = '[]',
 }) =>
   resolved(`
 kind: cabin
@@ -46,4 +47,5 @@ arrays:
 battery:
   battery: ${battery}
   in_parallel: ${parallel}
-loads: [{ name: fridge, power: ${load} W, hours: 24 }]`)
+loads: [{ name: fridge, power: ${load} W, hours: 24 }]
+other_sources: ${other}`)

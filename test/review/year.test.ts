@@ -98,6 +98,20 @@ test('lead-acid that takes less near full is filled less often than a battery th
   expect(full(lead)).toBeLessThan(0.9 * full(lead.replace('flooded', 'lifepo4')))
 })
 
+test('what a source gives in a short time the battery takes no faster than it may', () => {
+  const generator = (power: number, hours: number) =>
+    yearOf(example({ load: 60, battery: lead, other: `[{ name: generator, power: ${power} W, hours: ${hours} h }]` }))!
+  const slow = generator(50, 24)
+  const fast = generator(1200, 1)
+  const half = generator(400, 2.5)
+  expect(sum(fast.hours!.produced)).toBeCloseTo(sum(slow.hours!.produced), 3)
+  expect(sum(half.hours!.produced) - sum(slow.hours!.produced)).toBeCloseTo(365 * -200, 3)
+  expect(sum(fast.hours!.curtailed)).toBeGreaterThan(sum(slow.hours!.curtailed) + 10_000)
+  const without = yearOf(example({ load: 60, battery: lead }))!.hours!.produced
+  const given = [...half.hours!.produced.slice(0, 24)].map((wh, h) => Math.round(wh - without[h]!))
+  expect(given.slice(7, 12)).toEqual([0, 400, 400, 200, 0])
+})
+
 test('dull days come in runs, so a month that balances on average still falls low', () => {
   const june = yearOf(example({ load: 40 }))!.months[5]!
   expect(june.yield_wh_day).toBeGreaterThan(june.load_wh_day)

@@ -7,6 +7,13 @@ export interface DayEnergy {
   readonly other: number
 }
 
+/** A source while it runs, and how long on that day. */
+export interface Running {
+  /** [W] */
+  readonly power: number
+  readonly hours: number
+}
+
 /** What a day takes and what other sources give, by month (1 to 12) and day of the week (0 to 6). */
 export type Demand = (month: number, weekday: number) => DayEnergy
 
@@ -45,6 +52,14 @@ export function demandOf(resolved: ResolvedSystem): Demand {
   }
   const known = Array.from({ length: 12 }, (_, m) => Array.from({ length: 7 }, (_, day) => days(m + 1, day)))
   return (month, weekday) => known[month - 1]![weekday]!
+}
+
+/** The other sources of a day, one by one: what a generator gives in two hours a battery may not take. */
+export function running({ system }: ResolvedSystem, month: number, weekday: number): readonly Running[] {
+  return system.other_sources.map((use) => ({
+    power: Math.max(0, use.power?.value ?? 0),
+    hours: Math.min(24, Math.max(0, (use.hours?.value ?? 0) * second * share(use, month, weekday))),
+  }))
 }
 
 /** Mean over the week of a month [Wh/day]. */

@@ -3,7 +3,7 @@ import { monthDays } from '../physics/sun.ts'
 import { byMonth } from '../values/months.ts'
 import { bankOf, controllerEfficiency, type Bank } from './bank.ts'
 import type { MonthFigures } from './figures.ts'
-import { demandOf, meanDemand, type Demand } from './loads.ts'
+import { demandOf, meanDemand, running, type Demand, type Running } from './loads.ts'
 import { planeLoss } from './planes.ts'
 import { arrayCable } from './array-figures.ts'
 import { clampOf } from './pwm.ts'
@@ -54,8 +54,9 @@ export interface Hours {
 const known = new WeakMap<ResolvedSystem, Year | null>()
 
 /**
- * The year hour by hour: sun in runs of good and bad days around the given monthly means, loads and other sources spread
- * over their days, the battery between its floor and full. It starts full and runs twice; the second year counts.
+ * The year hour by hour: sun in runs of good and bad days around the given monthly means, loads spread over their days, other
+ * sources at full power from the morning on, the battery between its floor and full. It starts full and runs twice; the
+ * second year counts.
  *
  * @returns null without a climate of twelve months, or where an array's panels say too little
  */
@@ -71,7 +72,7 @@ function work(system: ResolvedSystem): Year | null {
   if (!sky || !solar) return null
   const demand = demandOf(system)
   const sun = byMonth(system.climate?.record.sun ?? [])
-  const hours = bank && run(bank, solar, demand, sky.days)
+  const hours = bank && run(system, bank, solar, demand, sky.days)
   const months = monthDays.map((_, m): MonthFigures => {
     const at = sky.days.flatMap((day, d) => (day.month === m ? [d] : []))
     const mean = (list: Float64Array) => total(list, at) / at.length
@@ -115,15 +116,18 @@ function arrayHours(system: ResolvedSystem, array: ResolvedArray, bank: Bank | n
   return sum.map((watts) => Math.min(most, watts * factor))
 }
 
-function run(bank: Bank, solar: Float64Array, demand: Demand, days: readonly { readonly month: number }[]): Hours {
+function run(
+  system: ResolvedSystem,
+  bank: Bank,
+  solar: Float64Array,
+  demand: Demand,
+  days: readonly { readonly month: number }[],
+): Hours {
   const produced = solar.slice()
   const load = new Float64Array(solar.length)
   days.forEach(({ month }, d) => {
-    const { load: takes, other } = demand(month + 1, d % 7)
-    for (let h = 24 * d; h < 24 * d + 24; h++) {
-      load[h] = takes / 24
-      produced[h]! += other / 24
-    }
+    load.fill(demand(month + 1, d % 7).load / 24, 24 * d, 24 * d + 24)
+    for (const source of running(system, month + 1, d % 7)) addRunning(produced, 24 * d, source)
   })
   const oneWay = Math.sqrt(bank.roundTrip)
   const store: Store = {
@@ -138,6 +142,14 @@ function run(bank: Bank, solar: Float64Array, demand: Demand, days: readonly { r
   const first = runStore(store, 1, produced, load)
   return { ...runStore(store, first.soc.at(-1) ?? 1, produced, load), produced, load }
 }
+
+/** From the morning on, or as much earlier as the day is too short. */
+function addRunning(produced: Float64Array, midnight: number, { power, hours }: Running): void {
+  const start = Math.min(morning, Math.floor(24 - hours))
+  for (let h = start; h < start + hours; h++) produced[midnight + h]! += power * Math.min(1, start + hours - h)
+}
+
+const morning = 8
 
 function total(list: Float64Array, days: readonly number[]): number {
   let sum = 0
