@@ -59,7 +59,7 @@ function* panels({ arrays }: ResolvedSystem): Generator<string> {
     if (!panel) continue
     const { record } = panel
     const { limits } = record
-    const name = record.name?.value ?? entry.panel.id?.value ?? 'panel'
+    const name = record.name?.value ?? entry.panel.id?.value ?? 'a panel'
     const cold = vocAt(record, 0)
     if (!cold) yield `Cold-day voltage: ${name} gives no Voc coefficient.`
     else if (cold.byTable)
