@@ -2,7 +2,7 @@ import type { Hover } from 'vscode-languageserver'
 import type { Finding } from '../../findings/finding.ts'
 import { alternatives } from '../../quantities/format.ts'
 import type { Measure } from '../../records/field.ts'
-import type { FieldInfo } from '../../records/field-info.ts'
+import type { FieldInfo, RecordKind } from '../../records/field-info.ts'
 import type { Value } from '../../values/value.ts'
 import type { Here } from '../here.ts'
 import { isWithin, spotAt, type Spot } from '../spot.ts'
@@ -30,10 +30,11 @@ function heading({ info }: Spot): string[] {
 }
 
 /** The value as printed and in other units, or the record that an id names. */
-function reading(here: Here, { node, pointer, info }: Spot): string[] {
+function reading(here: Here, { node, pointer }: Spot): string[] {
   if (node?.kind !== 'scalar') return []
-  if (info?.type === 'reference' && info.record) {
-    const known = here.library.byId(info.record, node.text, here.path)
+  const named = here.library.references(here.checked).find(({ field }) => field.pointer === pointer)
+  if (named) {
+    const known = here.library.byId<RecordKind>(named.kind, named.field.value, here.path)
     return known
       .flatMap(({ path }) => here.check(path) ?? [])
       .map((one) => `${escaped(titleOf(one))}: ${escaped(summaryOf(one))}`)
