@@ -82,7 +82,7 @@ export function rewired(
   return {
     field: inSeries,
     text: String(series),
-    why: `${short(cold)} V at ${coldest} °C${strings > 1 ? `, ${strings} strings` : ''}`,
+    why: `${short(cold)} V at ${coldest} °C${strings > 1 ? `, ${strings} strings${strings > 2 ? ', each with a fuse' : ''}` : ''}`,
     certainty: 'guess',
     ...(strings !== inParallel.value && { also: [{ field: inParallel, text: String(strings) }] }),
   }

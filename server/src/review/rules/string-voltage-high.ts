@@ -1,6 +1,7 @@
 import { short } from '../../rules/band.ts'
 import { obstacle, rewired, wiringsThatWork } from '../rewire.ts'
 import { elsewhere, placeOf } from '../rule.ts'
+import { isUniform } from '../strings.ts'
 import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
@@ -34,7 +35,9 @@ export const stringVoltageHigh: ReviewRule = {
         ? ''
         : most
           ? `; ${most.series} in series would give ${short(most.cold)} V${obstacle(array, own, most.series) ?? ''}`
-          : '; no string of these panels suits this controller'
+          : isUniform(array)
+            ? '; no string of these panels suits this controller'
+            : ''
       return [
         {
           message: over
