@@ -1,9 +1,12 @@
 import { short } from '../../rules/band.ts'
-import { obstacle, rewired, wiringsThatWork } from '../rewire.ts'
+import { obstacle, rewired, wiringsThatWork, type Wiring } from '../rewire.ts'
 import { elsewhere, placeOf } from '../rule.ts'
 import { isUniform } from '../strings.ts'
 import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
+
+/** Common practice, no source. */
+const margin = 0.95
 
 export const stringVoltageHigh: ReviewRule = {
   id: 'string-voltage-high',
@@ -18,19 +21,17 @@ export const stringVoltageHigh: ReviewRule = {
       const voc = figures.arrays[i]?.voc_cold_v ?? null
       const series = array.entry.wiring.in_series
       const place = placeOf(array)
-      if (!limit || voc === null || !place || voc <= 0.95 * limit.value) return []
+      if (!limit || voc === null || !place || voc <= margin * limit.value) return []
       const over = limit.value < voc
       const what = `${series?.text ?? 1} in series: ${short(voc)} V at ${system.coldest.value} °C`
       const own = figures.arrays[i]!
-      const fewer = over
-        ? wiringsThatWork(system, array, own)
-            .filter((one) => one.series < (series?.value ?? 1))
-            .reverse()
-        : []
+      const hasMargin = ({ cold }: Wiring) => cold <= margin * limit.value
+      const works = wiringsThatWork(system, array, own).filter((one) => one.series < (series?.value ?? 1))
+      const fewer = over ? [...works].reverse().sort((a, b) => Number(hasMargin(b)) - Number(hasMargin(a))) : []
       const correction = fewer
         .map((one) => rewired(array, own, one, system.coldest.value))
         .find((one) => one !== undefined)
-      const [most] = fewer
+      const most = works.at(-1)
       const best = correction
         ? ''
         : most
