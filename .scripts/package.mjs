@@ -31,6 +31,6 @@ function stage() {
   rmSync(staged, { recursive: true, force: true })
   mkdirSync(staged, { recursive: true })
   for (const path of contents) cpSync(path, `${staged}/${path}`, { recursive: true })
-  for (const program of Object.values(bin)) rmSync(`${staged}/${program}`)
+  for (const program of [...Object.values(bin), 'dist/terminal.js']) rmSync(`${staged}/${program}`)
   writeFileSync(`${staged}/package.json`, JSON.stringify({ ...manifest, files }, null, 2))
 }
