@@ -39,6 +39,12 @@ test.each([
   ],
   [ratingsAs('voc: 22.1 V', 'voc:'), 'missing-field [voc] voc has no value yet, such as voc: 22.1 V.'],
   [panel({ stc: '' }), 'missing-field [stc] stc has no value yet.'],
+  [panel({ stc: '{ pmax: 110 W }' }), 'missing-field [stc] vmp, imp, voc and isc are missing under stc.'],
+  ['format: 1\n', 'missing-field [format] name, stc and size are missing from the record.'],
+  [
+    panel({ stc: '{ pmax: 110 W, vmp:, imp:, voc:, isc: }', size: '{ width:, length: 1190 mm }' }),
+    'missing-field [vmp] Still to be filled in: vmp, imp, voc and isc under stc; width under size.',
+  ],
   [
     panel({ top: 'warranty:\n  output:\n    - { years: 5, at_least: 80 % }\n    - years: 10' }),
     'missing-field [years] at_least is missing under output, such as at_least: 80 %.',
