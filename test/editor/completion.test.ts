@@ -146,8 +146,8 @@ describe('values', () => {
     const options = { name: 'boat.system.yaml', others: { 'tern-110.panel.yaml': tern, 'auk.panel.yaml': tern } }
     const { items } = itemsAt('arrays:\n  - panels: [{ panel: t$0 }]\n', options)
     expect(items.map(({ label, detail }) => `${label}: ${detail}`)).toEqual([
-      'auk: 110 W, flexible, 17.12 %',
-      'tern-110: 110 W, flexible, 17.12 %',
+      'auk: 110 W, flexible, 17.1 %',
+      'tern-110: 110 W, flexible, 17.1 %',
     ])
     check(
       'arrays:\n  - panels: [{ panel: t$0 }]\n',

@@ -28,7 +28,7 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
 
   test('the slip is marked, and the other lines say what they are worth', async () => {
     await window.squiggle(editor, 'error').waitFor()
-    await window.line(editor, /pmax:\s110\sW.*17\.12\s%/).waitFor()
+    await window.line(editor, /pmax:\s110\sW\s+17\.1\s%,\shot\s82\.8\sW/).waitFor()
     await here.picture('record')
   })
 
