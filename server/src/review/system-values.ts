@@ -82,7 +82,7 @@ type More = Pick<Value, 'formula' | 'source' | 'inputs'> & { readonly at: Field<
 
 function value(id: string, label: string, number: number | null, unit: string, { at, ...more }: More): Value {
   const missing = number === null ? ['a record or field that it needs'] : []
-  const text = number === null ? 'not known' : formatIn(Number(number.toPrecision(3)), unit)
+  const text = number === null ? 'not known' : formatIn(number, unit, 3)
   return { id, label, value: number, unit, text, missing, uncertainty: null, at: at?.pointer ?? '', ...more }
 }
 
