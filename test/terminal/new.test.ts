@@ -55,6 +55,12 @@ function checkedAs(kind: string, input: string) {
   return { findings, code }
 }
 
+test('the folder that a record goes into is made', () => {
+  const cwd = scratch()
+  expect(wattproof(['new', 'panel', '-o', 'panels/x.panel.yaml'], { cwd }).code).toBe(0)
+  expect(readFileSync(join(cwd, 'panels/x.panel.yaml'), 'utf8')).toContain('stc:')
+})
+
 test('a file that is there stays as it is', () => {
   const cwd = scratch({ 'x.panel.yaml': 'mine' })
   expect(wattproof(['new', 'panel', '-o', 'x.panel.yaml'], { cwd }).code).toBe(2)
