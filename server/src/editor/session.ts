@@ -39,7 +39,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
     settleSoon()
   })
   documents.onDidOpen(({ document: { uri } }) => {
-    if (pathOf(uri) !== null && !uri.startsWith('untitled:')) after(() => readAround(uri))
+    if (pathOf(uri) !== null && !uri.startsWith('untitled:')) void after(() => readAround(uri))
   })
   documents.onDidClose(({ document: { uri } }) => {
     settings.forget(uri)
