@@ -86,6 +86,10 @@ test('the unit of a list is said once, and none that is the name of the field', 
   expect(inlayHints(system, { start: 0, end: boat.length }, both).map(({ label }) => spoken(label))).toEqual(['W'])
 })
 
+test('a share below one is a fraction, and shows what that is in percent', () => {
+  check('format: 1\nstc:\n  efficiency: 0.171\n  #           ^^^^^ = 17.1 %\n')
+})
+
 test('only what was asked for', () => {
   const { here, source } = hereAt(tern)
   expect(inlayHints(here, { start: 0, end: source.indexOf('stc') }, both)).toEqual([])

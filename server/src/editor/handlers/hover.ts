@@ -41,7 +41,7 @@ function reading(here: Here, { node, pointer, info }: Spot): string[] {
   }
   const { quantity } = (here.checked.fields.get(pointer) ?? {}) as Partial<Measure>
   if (!quantity) return []
-  const typed = quantity.unitDefaulted ? `${node.text} ${quantity.unit}` : node.text
+  const typed = quantity.unitDefaulted && quantity.unit !== '1' ? `${node.text} ${quantity.unit}` : node.text
   return [[typed, ...alternatives(quantity).map(({ text }) => text)].map(escaped).join(' = ')]
 }
 

@@ -1,5 +1,6 @@
 import type { InlayHint } from 'vscode-languageserver'
 import type { Measure } from '../../records/field.ts'
+import { formatIn } from '../../quantities/format.ts'
 import { nodeAtPointer } from '../../text/tree-queries.ts'
 import type { Span } from '../../text/span.ts'
 import type { Tree } from '../../text/tree.ts'
@@ -56,16 +57,19 @@ const unitByName = /\/(?:hours|days|years)$/
 /** The unit of a number that was typed without one; of a list, once. */
 function unitHints({ checked: { fields, tree } }: Here): Placed[] {
   const bare = [...(fields as ReadonlyMap<string, Partial<Measure>>)].flatMap(([pointer, { quantity, span }]) =>
-    quantity?.unitDefaulted && span && quantity.unit !== '' ? [{ pointer, unit: quantity.unit, span }] : [],
+    quantity?.unitDefaulted && span && quantity.unit !== '' ? [{ pointer, unit: shownUnit(quantity), span }] : [],
   )
   const items = new Set(bare.map(({ pointer }) => pointer))
   return bare.flatMap(({ pointer, unit, span }) => {
     if (unitByName.test(pointer) || items.has(nextItem(pointer) ?? '')) return []
     const position = toPosition(tree, span.end)
-    const tooltip = `read as ${unit}, the unit of a bare number here`
+    const tooltip = unit.startsWith('=') ? 'read as a fraction' : `read as ${unit}, the unit of a bare number here`
     return [{ at: span.end, hint: { position, label: spaced(unit), tooltip } }]
   })
 }
+
+/** A fraction has no unit; it shows what it is in percent. */
+const shownUnit = ({ unit, value }: Measure['quantity']) => (unit === '1' ? `= ${formatIn(value, unit)}` : unit)
 
 /** The pointer of the item behind; null where it is no item of a list. */
 function nextItem(pointer: string): string | null {
