@@ -2,6 +2,7 @@
 export {
   CodeActionKind,
   CompletionItemKind,
+  CompletionTriggerKind,
   DidChangeConfigurationNotification,
   DidChangeWatchedFilesNotification,
   ErrorCodes,
