@@ -13,7 +13,7 @@ show('What a panel is worth, from its record:', ['values', 'samples/library/pane
   },
 })
 show('What a system comes to:', ['review', 'samples/systems/boat.system.yaml'], {
-  part: (lines) => lines.slice(lines.indexOf('Arrays'), lines.findIndex((line) => line.startsWith('A year')) - 1),
+  part: (lines) => lines.slice(lines.indexOf('Arrays'), lines.findIndex((line) => /^\S.*\byear\b/.test(line)) - 1),
 })
 show(
   'A record with the decimal point of Voc in the wrong place:',
