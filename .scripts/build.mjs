@@ -1,4 +1,4 @@
-// Bundles the five programs of the package into dist/ and refuses a bundle that breaks a promise of the README.
+// Bundles the programs of the package into dist/ and refuses a bundle that breaks a promise of the README.
 //   node .scripts/build.mjs              all of it
 //   node .scripts/build.mjs --if-stale   only when a source is younger than the last build
 import { build } from 'esbuild'
@@ -24,10 +24,12 @@ const web = { ...common, platform: 'browser', target: 'es2022', mainFields: ['br
 const programs = [
   {
     ...node,
-    entry: 'server/src/terminal/node.ts',
+    entry: 'server/src/terminal/start.ts',
     outfile: 'dist/wattproof.js',
     banner: { js: '#!/usr/bin/env node' },
+    external: ['./terminal.js'],
   },
+  { ...node, entry: 'server/src/terminal/node.ts', outfile: 'dist/terminal.js' },
   { ...node, entry: 'server/src/editor/node.ts', outfile: 'dist/server.js' },
   { ...node, entry: 'client/src/desktop.ts', outfile: 'dist/client.js', external: ['vscode', './session.js'] },
   { ...node, entry: 'client/src/session-desktop.ts', outfile: 'dist/session.js', external: ['vscode'] },

@@ -29,7 +29,7 @@ function stage() {
   rmSync(staged, { recursive: true, force: true })
   mkdirSync(staged, { recursive: true })
   for (const path of contents) cpSync(path, `${staged}/${path}`, { recursive: true })
-  for (const program of Object.values(bin)) rmSync(`${staged}/${program}`)
+  for (const program of [...Object.values(bin), 'dist/terminal.js']) rmSync(`${staged}/${program}`)
   const shown = files.filter((path) => path !== picture)
   writeFileSync(`${staged}/package.json`, JSON.stringify({ ...manifest, files: shown }, null, 2))
   for (const page of ['README.md', 'CHANGELOG.md'])

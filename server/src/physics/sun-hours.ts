@@ -55,9 +55,12 @@ export function sunHours(latitude: number, days: readonly SunDay[], air: Monthly
     const cosDelta = Math.cos(radians(delta))
     let globalSum = 0
     let diffuseSum = 0
-    for (let h = 0; h < 24; h++) {
-      globalSum += shares[h] = globalShare(angles[h]!, sunset)
-      diffuseSum += shares[24 + h] = diffuseShare(angles[h]!, sunset)
+    for (let h = 0; h < 12; h++) {
+      // the afternoon mirrors the morning
+      shares[h] = shares[23 - h] = globalShare(angles[h]!, sunset)
+      shares[24 + h] = shares[47 - h] = diffuseShare(angles[h]!, sunset)
+      globalSum += 2 * shares[h]!
+      diffuseSum += 2 * shares[24 + h]!
     }
     for (let h = 0; h < 24; h++) {
       const at = 24 * d + h

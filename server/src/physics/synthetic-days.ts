@@ -57,18 +57,16 @@ function nextClearness(k: number, { low, high, rows }: Transitions, draw: number
   return high
 }
 
-/** Multiplies the days so that they add up to a total, without passing the clearest; what a capped day loses the others gain. */
+/** Multiplies the days so that they add up to a total, without passing the clearest: from the clearest day down, what a capped day loses the others gain. */
 function stretched(clearness: readonly number[], above: readonly number[], total: number): number[] {
   const most = above.reduce((sum, h) => sum + clearest * h, 0)
   if (total >= most) return above.map((h) => (most > 0 ? (total / most) * clearest * h : 0))
-  const sumAt = (factor: number) => clearness.reduce((sum, k, i) => sum + Math.min(factor * k, clearest) * above[i]!, 0)
-  let low = 0
-  let high = 1
-  while (sumAt(high) < total) high *= 2
-  for (let step = 0; step < 60; step++) {
-    const middle = (low + high) / 2
-    if (sumAt(middle) < total) low = middle
-    else high = middle
+  let left = total
+  let weight = clearness.reduce((sum, k, i) => sum + k * above[i]!, 0)
+  for (const i of [...clearness.keys()].sort((a, b) => clearness[b]! - clearness[a]!)) {
+    if (clearness[i]! * left <= clearest * weight) break
+    left -= clearest * above[i]!
+    weight -= clearness[i]! * above[i]!
   }
-  return clearness.map((k, i) => Math.min(high * k, clearest) * above[i]!)
+  return clearness.map((k, i) => Math.min((k * left) / weight, clearest) * above[i]!)
 }

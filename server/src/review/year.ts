@@ -51,8 +51,9 @@ function work(system: ResolvedSystem): Year | null {
   const demand = demandOf(system)
   const sun = byMonth(system.climate?.record.sun ?? [])
   const hours = bank && run(bank, solar, demand, sky.days)
-  const months = monthDays.map((_, m): MonthFigures => {
-    const at = sky.days.flatMap((day, d) => (day.month === m ? [d] : []))
+  const days = monthDays.map((): number[] => [])
+  sky.days.forEach(({ month }, d) => days[month]!.push(d))
+  const months = days.map((at, m): MonthFigures => {
     const mean = (list: Float64Array) => total(list, at) / at.length
     return {
       month: m + 1,

@@ -7,14 +7,14 @@ import type { World } from './world.ts'
 /** A library with one system and only the records that it names, so that a large library costs no more than a small one. */
 export async function loadSystem(world: World, path: string, full: string): Promise<Library> {
   const paths = (await contextsOf(world, [{ path: full, isFolder: false }])).flatMap((context) => context.paths)
-  const settings = paths.filter((one) => recordOfPath(one)?.kind === 'library')
+  const keys = paths.map((one) => ({ one, key: keyOf(one) }))
+  const settings = keys.flatMap(({ one, key }) => (key.startsWith('library ') ? one : []))
   const texts = await load(world, [], [full, ...settings])
   const library = libraryOf(texts)
   const system = library.file(full)
   const named = system ? library.references(system).map(({ kind, field }) => `${kind} ${field.value}`) : []
   const climates = settings.flatMap((one) => climateOf(library, one))
   const wanted = new Set([...named, ...climates])
-  const keys = paths.map((one) => ({ one, key: keyOf(one) }))
   const found = keys.filter(({ key }) => wanted.has(key))
   // a name that fits nothing is told with its nearest neighbour, for which all must be known
   if (named.some((name) => found.every(({ key }) => key !== name))) return (await select(world, [path])).library

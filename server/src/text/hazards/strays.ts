@@ -12,9 +12,11 @@ export interface Stray {
 }
 
 export function strays(tree: Tree): Stray[] {
+  const places = entriesOf(tree)
+  if (places.every(({ entry }) => entry.colon !== null)) return []
   const heads = new Map<MapNode, Entry>()
   const wrapped = new Map<MapNode, boolean>()
-  return entriesOf(tree).flatMap(({ entry, map }) => {
+  return places.flatMap(({ entry, map }) => {
     if (entry.colon !== null) {
       heads.set(map, entry)
       return []
