@@ -7,6 +7,9 @@ import { missing, visit, vsix, type Visit } from './driver/visit.ts'
 import { windowIn, type Window } from './driver/window.ts'
 
 const name = 'decimal-point-moved.panel.yaml'
+/** A record that a person goes on with; it is there before the window lists the files. */
+const begun = 'library/panels/gull-110.panel.yaml'
+const head = 'format: 1\nname: Gull 110\n'
 
 // what a person sees who installs the package and opens a record with the decimal point of Voc in the wrong place
 describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
@@ -16,6 +19,7 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
 
   beforeAll(async () => {
     here = await visit([vsix])
+    writeFileSync(join(here.folder, begun), head)
     window = windowIn(here.page)
     await here.page.goto(pageOf(here.server, here.folder))
     await window.ready()
@@ -83,15 +87,13 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
   })
 
   test('a record is typed line by line: Enter ends a line, whatever is proposed', async () => {
-    const path = join(here.folder, 'library', 'panels', 'gull-110.panel.yaml')
-    const head = 'format: 1\nname: Gull 110\n'
+    const path = join(here.folder, begun)
     const lines = [
       'construction: flexible',
       'stc: { pmax: 110 W, vmp: 18.6 V }',
       'size: { length: 1.19 m }',
       'weight: 2 kg',
     ]
-    writeFileSync(path, head)
     const typed = await window.open('gull-110.panel.yaml')
     await window.line(typed, /Gull/).click()
     await here.page.keyboard.press('Control+End')
