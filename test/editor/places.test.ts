@@ -160,7 +160,10 @@ describe('code lens', () => {
     expect(lens!.command!.arguments![2]).toHaveLength(4)
   })
 
-  test('none above a system', () => expect(codeLenses(hereAt(boat, system).here)).toEqual([]))
+  test('none above a system, nor above a record that no system uses', () => {
+    expect(codeLenses(hereAt(boat, system).here)).toEqual([])
+    expect(codeLenses(hereAt(tern).here)).toEqual([])
+  })
 })
 
 describe('symbols', () => {

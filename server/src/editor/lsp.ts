@@ -3,6 +3,7 @@ export {
   CancellationToken,
   CodeActionKind,
   CompletionItemKind,
+  CompletionTriggerKind,
   DidChangeConfigurationNotification,
   DidChangeWatchedFilesNotification,
   ErrorCodes,

@@ -58,7 +58,7 @@ export async function newsOf(session: Session, previous: ReadonlyMap<string, str
   for (const { path } of session.workspace.library.files()) {
     const uri = session.uriOf(path)
     present.add(uri)
-    if (session.isOpen(path)) continue
+    if (session.isOpen(path) || session.isBesides(path)) continue
     if (Date.now() - since > slice) {
       await new Promise((resolve) => setTimeout(resolve, 0))
       since = Date.now()

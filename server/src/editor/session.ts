@@ -3,6 +3,7 @@ import { TextDocuments } from './lsp.ts'
 import { TextDocument } from 'vscode-languageserver-textdocument'
 import { recordOfPath } from '../records/kinds.ts'
 import { createAddresses } from './addresses.ts'
+import { around } from './around.ts'
 import type { Client } from './client.ts'
 import type { Files } from './files.ts'
 import type { Here } from './here.ts'
@@ -24,6 +25,9 @@ export function createSession(connection: Connection, client: Client, files: Fil
   const settings = createSettings(connection, client)
   const documents = new TextDocuments(TextDocument)
   const folders = new Set<string>()
+  /** Paths that were read for the sake of a file that is open, beside the folders of the window. */
+  const besides = new Set<string>()
+  const searched = new Set<string>()
   const listeners = new Set<(stale: Settled) => void>()
   let timer: ReturnType<typeof setTimeout> | undefined
   let indexing = Promise.resolve()
@@ -33,6 +37,9 @@ export function createSession(connection: Connection, client: Client, files: Fil
     if (path === null) return
     workspace.put(path, document.getText())
     settleSoon()
+  })
+  documents.onDidOpen(({ document: { uri } }) => {
+    if (pathOf(uri) !== null && !uri.startsWith('untitled:')) void after(() => readAround(uri))
   })
   documents.onDidClose(({ document: { uri } }) => {
     settings.forget(uri)
@@ -49,6 +56,8 @@ export function createSession(connection: Connection, client: Client, files: Fil
     uriOf: addresses.uriOf,
     pathOf,
     isOpen,
+    /** Whether a file is known only because one that is open belongs with it. */
+    isBesides: (path: string) => besides.has(path) && !isInFolder(path),
     /** Fulfilled when all folders named so far have been read. */
     indexed: () => indexing,
     /** Called a moment after a change, with the files that must be checked again beside those that changed. */
@@ -59,8 +68,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
     addFolders(added: readonly string[]) {
       added.forEach((folder) => folders.add(folder))
       setFolders()
-      indexing = indexing.then(() => index(added)).catch((error: unknown) => connection.console.error(String(error)))
-      return indexing
+      return after(() => index(added))
     },
     removeFolders(removed: readonly string[]) {
       removed.forEach((folder) => folders.delete(folder))
@@ -103,6 +111,28 @@ export function createSession(connection: Connection, client: Client, files: Fil
       check: workspace.check,
       uriOf: addresses.uriOf,
     }
+  }
+
+  function after(work: () => Promise<void>): Promise<void> {
+    indexing = indexing.then(work).catch((error: unknown) => connection.console.error(String(error)))
+    return indexing
+  }
+
+  /** The library above a file that no settings govern yet: a lone file, or one of a folder that was opened below its library. */
+  async function readAround(uri: string) {
+    const path = pathOf(uri)
+    if (!files || path === null || workspace.library.settings(path)) return
+    const { folder, isLibrary, deep } = await around(files, uri)
+    if (searched.has(folder) || (!isLibrary && isInFolder(path))) return
+    searched.add(folder)
+    const found = await files.listIn(folder, deep)
+    found.forEach((one) => besides.add(pathOf(one) ?? ''))
+    await reread(found)
+  }
+
+  /** A folder of the window. */
+  function isInFolder(path: string): boolean {
+    return [...folders].some((folder) => path.startsWith(`${addresses.pathOf(folder)?.replace(/\/$/, '')}/`))
   }
 
   async function index(added: readonly string[]) {

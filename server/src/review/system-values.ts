@@ -182,7 +182,7 @@ function value(
   { at, digits = 3, ...more }: More,
 ): Value {
   const missing = number === null ? ['a record or field that it needs'] : []
-  const text = number === null ? 'not known' : formatIn(Number(number.toPrecision(digits)), unit)
+  const text = number === null ? 'not known' : formatIn(number, unit, digits)
   return { id, label, value: number, unit, text, missing, uncertainty: null, at: at?.pointer ?? '', ...more }
 }
 

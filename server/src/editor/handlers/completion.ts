@@ -1,5 +1,5 @@
-import type { CompletionItem } from 'vscode-languageserver'
-import { CompletionItemKind } from '../lsp.ts'
+import type { CompletionItem, TextEdit } from 'vscode-languageserver'
+import { CompletionItemKind, CompletionTriggerKind } from '../lsp.ts'
 import { allFacts } from '../../check/facts.ts'
 import { unitsFor } from '../../quantities/kinds.ts'
 import type { RecordKind } from '../../records/field-info.ts'
@@ -8,9 +8,33 @@ import { spelledScalar } from '../../text/spelling.ts'
 import type { Here } from '../here.ts'
 import { slotAt, type Slot } from '../slot.ts'
 import { summaryOf } from '../summary.ts'
-import { toRange } from '../to-protocol.ts'
+import { toOffset, toRange } from '../to-protocol.ts'
 import { acceptItems } from './completion-accept.ts'
 import { fieldItems } from './completion-fields.ts'
+
+/**
+ * What an editor shows. A list of values goes away once one of them is typed: Enter would be taken for a choice, and glue
+ * the next line to this one. Units are typed sooner than chosen, so a blank alone does not bring them up.
+ */
+export function completionFor(here: Here, offset: number, trigger: CompletionTriggerKind) {
+  const slot = slotAt(here.checked, offset)
+  if (slot?.kind !== 'value') return completion(here, offset)
+  const isAsked = trigger === CompletionTriggerKind.Invoked
+  const isUnit = slot.info.type === 'quantity'
+  const items = isUnit && trigger === CompletionTriggerKind.TriggerCharacter ? [] : valueItems(here, slot)
+  const typed = items.find(({ textEdit }) => (isUnit || !isAsked ? isThere(here, slot, textEdit) : false))
+  return { isIncomplete: true, items: typed ? [hidden(typed)] : items }
+}
+
+/** Whether a proposal would change nothing before the cursor. */
+function isThere({ checked }: Here, { span, typed }: Slot, textEdit: CompletionItem['textEdit']): boolean {
+  const { range, newText } = textEdit as TextEdit
+  const before = checked.tree.text.slice(toOffset(checked.tree, range.start), span.start + typed.length)
+  return newText.trim().replace(/["']$/, '') === before.trim()
+}
+
+/** Matches nothing that is typed, and keeps an editor from proposing words of its own in its place. */
+const hidden = (item: CompletionItem): CompletionItem => ({ ...item, filterText: '\u200B' })
 
 /** What may be typed here: fields in the order of a datasheet, words, units, ids, rules. */
 export function completion(here: Here, offset: number): CompletionItem[] {
