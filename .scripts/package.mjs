@@ -5,6 +5,7 @@ import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFil
 import { resolve } from 'node:path'
 
 const packagePath = resolve('wattproof.vsix')
+const picture = 'client/media/workbench.png'
 const staged = '.output/extension'
 const contents = ['README.md', 'CHANGELOG.md', 'LICENSE', 'client/media/icon.png', 'dist', 'schemas']
 const time = (path) => statSync(path).mtimeMs
@@ -18,19 +19,24 @@ if (!(fresh && process.argv.includes('--if-stale'))) {
     cwd: staged,
     packagePath,
     dependencies: false, // all of it is in the bundles
-    // pages of the listing show pictures from the project's own address
-    baseContentUrl: 'https://wattproof.example/source',
-    baseImagesUrl: 'https://wattproof.example/source',
   })
   console.log(`wattproof.vsix ${(statSync(packagePath).size / 1000).toFixed(0)} kB`)
 }
 
-/** The npm package without the command line, which an editor has no use for. */
+/** The npm package without the command line, which an editor has no use for, and without what its page cannot show. */
 function stage() {
   const { scripts: _, devDependencies: __, bin, files, ...manifest } = JSON.parse(readFileSync('package.json', 'utf8'))
   rmSync(staged, { recursive: true, force: true })
   mkdirSync(staged, { recursive: true })
   for (const path of contents) cpSync(path, `${staged}/${path}`, { recursive: true })
   for (const program of [...Object.values(bin), 'dist/terminal.js']) rmSync(`${staged}/${program}`)
-  writeFileSync(`${staged}/package.json`, JSON.stringify({ ...manifest, files }, null, 2))
+  const shown = files.filter((path) => path !== picture)
+  writeFileSync(`${staged}/package.json`, JSON.stringify({ ...manifest, files: shown }, null, 2))
+  for (const page of ['README.md', 'CHANGELOG.md'])
+    writeFileSync(`${staged}/${page}`, asListed(readFileSync(page, 'utf8')))
+}
+
+/** An editor shows these pages out of their place: a picture or a page beside them would be a broken one. */
+function asListed(page) {
+  return page.replace(/^!\[.*\]\((?!https:).*\)\n\n/gm, '').replace(/\[([^\]]+)\]\((?!https:|#)[^)]+\)/g, '$1')
 }

@@ -1,4 +1,4 @@
-import { Uri, workspace } from 'vscode'
+import { RelativePattern, Uri, workspace } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
 import {
   filesRequest,
@@ -15,8 +15,9 @@ import { skippedGlob } from './records.ts'
  * works the same on this machine, on a remote one and in a browser.
  */
 export function answerFiles(client: BaseLanguageClient): void {
-  client.onRequest(filesRequest, async ({ globs }: FilesParams): Promise<FilesResult> => {
-    const found = await Promise.all(globs.map((glob) => workspace.findFiles(glob, skippedGlob)))
+  client.onRequest(filesRequest, async ({ globs, folder }: FilesParams): Promise<FilesResult> => {
+    const within = (glob: string) => (folder === undefined ? glob : new RelativePattern(Uri.parse(folder), glob))
+    const found = await Promise.all(globs.map((glob) => workspace.findFiles(within(glob), skippedGlob)))
     return found.flat().map(String)
   })
   client.onRequest(readRequest, async ({ uri }: ReadParams): Promise<ReadResult> => {

@@ -1,5 +1,6 @@
 import { Selection, Uri, window, workspace } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
+import { skippedGlob } from './records.ts'
 import { skeletonRequest, type SkeletonResult } from '../../server/src/editor/protocol.ts'
 
 /**
@@ -37,13 +38,28 @@ export async function newRecord(client: BaseLanguageClient, kind: string): Promi
   editor.revealRange(editor.selection)
 }
 
-/** The folder of the record that is open, else the one the person picks; undefined in a window without folders. */
+/** Beside the record that is open, else where others of its kind are; where there are none a person picks, and without folders it is undefined. */
 async function chosenFolder(kind: string): Promise<Uri | null | undefined> {
   const open = window.activeTextEditor?.document.uri
   if (open && open.scheme !== 'untitled' && open.path.endsWith(`.${kind}.yaml`)) return Uri.joinPath(open, '..')
+  const home = homeOf(await workspace.findFiles(`**/*.${kind}.{yaml,yml,json}`, skippedGlob), open)
+  if (home) return home
   const folders = workspace.workspaceFolders ?? []
   if (folders.length <= 1) return folders[0]?.uri
   return (await window.showWorkspaceFolderPick())?.uri ?? null
+}
+
+/** Of the folders of these files the one that is nearest to `here`, and of several the one that has most of them. */
+function homeOf(files: readonly Uri[], here: Uri | undefined): Uri | undefined {
+  const folders = new Map<string, number>()
+  for (const file of files) {
+    const folder = Uri.joinPath(file, '..').toString()
+    folders.set(folder, (folders.get(folder) ?? 0) + 1)
+  }
+  const steps = here?.toString().split('/') ?? []
+  const nearness = (folder: string) => steps.findIndex((step, i) => folder.split('/')[i] !== step)
+  const [home] = [...folders].sort(([a, n], [b, m]) => nearness(b) - nearness(a) || m - n)
+  return home && Uri.parse(home[0])
 }
 
 async function exists(uri: Uri): Promise<boolean> {

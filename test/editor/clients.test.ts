@@ -2,6 +2,7 @@ import { afterEach, describe, expect, test } from 'vitest'
 import { bare, folderOf, full, startServer, tern, type Client } from './client.ts'
 
 const uri = 'file:///nowhere/tern.panel.yaml'
+const boatUri = 'file:///nowhere/boat.system.yaml'
 const at = (line: number, character: number, about = uri) => ({
   textDocument: { uri: about },
   position: { line, character },
@@ -23,6 +24,7 @@ describe.each([
     expect(await client.request('textDocument/documentSymbol', { textDocument: { uri } })).not.toHaveLength(0)
     const range = { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } }
     expect(await client.request('textDocument/inlayHint', { textDocument: { uri }, range })).not.toHaveLength(0)
+    await client.open(boatUri, 'format: 1\nname: Boat\narrays: [{ panels: [{ panel: tern }] }]\n')
     expect(await client.request('textDocument/codeLens', { textDocument: { uri } })).toHaveLength(1)
     await client.notify('workspace/didChangeConfiguration', { settings: { wattproof: { codeLens: false } } })
     client.given.settings = { codeLens: false }
@@ -51,7 +53,7 @@ test('hints follow the settings of the resource', async () => {
   await client.open(uri, tern.replace('110 W', '110'))
   const range = { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } }
   const hints = await client.request<{ label: string }[]>('textDocument/inlayHint', { textDocument: { uri }, range })
-  expect(hints.map(({ label }) => label)).toEqual(['W'])
+  expect(hints.map(({ label }) => label)).toEqual([' W'])
 })
 
 test('a hint is explained through the connection too', async () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import type { CompletionItem, TextEdit } from 'vscode-languageserver'
-import { completion } from '../../server/src/editor/handlers/completion.ts'
+import { CompletionTriggerKind, type CompletionItem, type TextEdit } from 'vscode-languageserver'
+import { completion, completionFor } from '../../server/src/editor/handlers/completion.ts'
 import { readFile } from '../../server/src/records/read.ts'
 import { tern } from './client.ts'
 import { applied, clients, hereAt } from './here.ts'
@@ -146,8 +146,8 @@ describe('values', () => {
     const options = { name: 'boat.system.yaml', others: { 'tern-110.panel.yaml': tern, 'auk.panel.yaml': tern } }
     const { items } = itemsAt('arrays:\n  - panels: [{ panel: t$0 }]\n', options)
     expect(items.map(({ label, detail }) => `${label}: ${detail}`)).toEqual([
-      'auk: 110 W, flexible, 17.12 %',
-      'tern-110: 110 W, flexible, 17.12 %',
+      'auk: 110 W, flexible, 17.1 %',
+      'tern-110: 110 W, flexible, 17.1 %',
     ])
     check(
       'arrays:\n  - panels: [{ panel: t$0 }]\n',
@@ -156,6 +156,48 @@ describe('values', () => {
       options,
     )
   })
+
+  test('surfaces of the system', () => {
+    const system = (surface: string) =>
+      `surfaces:\n  - { id: fore deck }\n  - { id: bimini }\narrays:\n  - panels: [{ panel: x, surface: ${surface} }]\n`
+    expect(labels(system('$0'), { name: 'boat.system.yaml' })).toEqual(['fore deck', 'bimini'])
+    check(system('f$0'), 'fore deck', system('fore deck'), { name: 'boat.system.yaml' })
+  })
+
+  test('climates for the settings', () => {
+    const others = { 'example-bay.climate.yaml': 'format: 1\nname: Example Bay\nlatitude: 43.5 deg\n' }
+    check('site: { climate: $0 }', 'example-bay', 'site: { climate: example-bay }', { name: 'wattproof.yaml', others })
+  })
+})
+
+describe('while a person types', () => {
+  const shown = (fixture: string, trigger: CompletionTriggerKind) => {
+    const { here, offset } = hereAt(fixture)
+    const answer = completionFor(here, offset, trigger)
+    const items = Array.isArray(answer) ? answer : answer.items
+    return items.filter(({ filterText }) => filterText !== '\u200B').map(({ label }) => label)
+  }
+  const { Invoked, TriggerCharacter, TriggerForIncompleteCompletions } = CompletionTriggerKind
+
+  test('words come until one of them is there, so that Enter ends the line', () => {
+    expect(shown('construction: $0\n', TriggerCharacter)).toEqual(['flexible', 'rigid', 'folding'])
+    expect(shown('construction: flexibl$0\n', TriggerForIncompleteCompletions)).toContain('flexible')
+    expect(shown('construction: flexible$0\n', TriggerForIncompleteCompletions)).toEqual([])
+    expect(shown('construction: flexible$0\n', Invoked)).toContain('rigid')
+  })
+
+  test.each(['voc: 22.1 V$0', 'voc: 22.1V$0', '{ voc: 22.1 V$0 }', 'voc: "22.1 V$0"', 'isc: 6.31 mA$0'])(
+    'a unit that is there is not proposed again: %s',
+    (line) => expect(shown(`stc:\n  ${line}\n`, Invoked)).toEqual([]),
+  )
+
+  test('a blank behind a number brings nothing up, half a unit does', () => {
+    expect(shown('stc:\n  voc: 22.1 $0\n', TriggerCharacter)).toEqual([])
+    expect(shown('stc:\n  voc: 22.1 $0\n', Invoked)).toContain('V')
+    expect(shown('stc:\n  voc: 22.1 m$0\n', Invoked)).toContain('mV')
+  })
+
+  test('fields', () => expect(shown('stc: { v$0 }\n', TriggerCharacter)).toContain('voc'))
 })
 
 describe('acceptances', () => {

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { afterEach, expect, test } from 'vitest'
 import { bare, folderOf, full, startServer, tern, type Client } from './client.ts'
 
@@ -43,6 +44,18 @@ test('place, severity, related places and data', async () => {
     data: { rule: 'voc-below-vmp', pointer: '/stc/voc' },
   })
   expect(found.relatedInformation![0]!.location.range.start.line).toBe(5)
+})
+
+test('of many places that a slip touches, three are named', async () => {
+  client = await startServer()
+  const record = readFileSync('samples/mistakes/inches-typed-as-mm.panel.yaml', 'utf8')
+  await client.open(uri, record)
+  const found = (await client.pull(uri)).find(({ code }) => code === 'efficiency-impossible')!
+  expect(found.relatedInformation!.map(({ message }) => message)).toEqual([
+    'Pmax 160 W',
+    'width 26 1/4 in',
+    'cells in series 36',
+  ])
 })
 
 test('an old version that git shows is answered with nothing', async () => {

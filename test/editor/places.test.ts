@@ -95,6 +95,14 @@ describe('rename', () => {
     expect(texts).toEqual([boat.replaceAll('tern-110', 'tern 120'), boat.replaceAll('tern-110', 'tern 120')])
   })
 
+  test('a climate: the settings that name it too', () => {
+    const settings = 'format: 1\nsite: { climate: bay }\n'
+    const options = { name: 'bay.climate.yaml', others: { 'wattproof.yaml': settings } }
+    const { here, offset } = at('format: 1\nname: B$0ay\n', options)
+    const [edit] = rename(here, offset, 'cove').documentChanges as TextDocumentEdit[]
+    expect(applied(settings, edit!.edits as never)).toBe(settings.replace('bay', 'cove'))
+  })
+
   test('from the name in the record itself', () => {
     const { here, offset } = at(tern.replace('Tern', 'Te$0rn'), record)
     expect(rename(here, offset, 'gull').documentChanges).toHaveLength(3)
@@ -152,7 +160,10 @@ describe('code lens', () => {
     expect(lens!.command!.arguments![2]).toHaveLength(4)
   })
 
-  test('none above a system', () => expect(codeLenses(hereAt(boat, system).here)).toEqual([]))
+  test('none above a system, nor above a record that no system uses', () => {
+    expect(codeLenses(hereAt(boat, system).here)).toEqual([])
+    expect(codeLenses(hereAt(tern).here)).toEqual([])
+  })
 })
 
 describe('symbols', () => {

@@ -143,3 +143,15 @@ test('what a system names, and where a record is named', () => {
   library.drop('s/boat.system.yaml')
   expect(uses()).toEqual([])
 })
+
+test('folders opened side by side keep their ids apart, unless settings above hold them together', () => {
+  const library = nested()
+  library.put('c/tern.panel.yaml', panel('one'))
+  library.put('d/tern.panel.yaml', panel('other'))
+  library.setFolders(['c/', 'd/', 'a/', 'a/deep/'])
+  const found = (near: string) => library.byId('panel', 'tern', near).map(({ path }) => path)
+  expect(found('c/x.system.yaml')).toEqual(['c/tern.panel.yaml'])
+  expect(found('d/x.system.yaml')).toEqual(['d/tern.panel.yaml'])
+  expect(found('a/deep/x.system.yaml')).toEqual(['a/tern.panel.yaml'])
+  expect(found('x.system.yaml')).toEqual(['a-b/tern.panel.yaml'])
+})

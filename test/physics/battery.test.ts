@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { runStore, storeHour } from '../../server/src/physics/battery.ts'
+import { runStore, storeHour, taken } from '../../server/src/physics/battery.ts'
 import { globalShare } from '../../server/src/physics/diffuse.ts'
 import { cooperDeclination, sunsetHourAngle } from '../../server/src/physics/sun.ts'
 
@@ -11,6 +11,7 @@ const store = {
   dischargeEfficiency: 0.97,
   mostIn: Infinity,
   mostOut: Infinity,
+  acceptance: Infinity,
 }
 
 describe('one day worked by hand: 43° north, 15 May, 5 kWh/m2, 220 W at 0.75 in all, 920 Wh of load', () => {
@@ -45,6 +46,7 @@ test('every hour balances to the last digit that counts, and stays between floor
     dischargeEfficiency: part,
     mostIn: amount,
     mostOut: amount,
+    acceptance: fc.constantFrom(0.2, 1, 5, Infinity),
   })
   const run = fc.property(stores, part, amount, amount, (s, soc, produced, load) => {
     const hour = storeHour(s, soc, produced, load)
@@ -65,4 +67,32 @@ test('every hour balances to the last digit that counts, and stays between floor
 
 test('a battery already below its floor gives nothing and is not lifted', () => {
   expect(storeHour(store, 0.1, 0, 50)).toEqual({ soc: 0.1, stored: 0, drawn: 0, unserved: 50, curtailed: 0 })
+})
+
+describe('charge that is taken in an hour', () => {
+  /** Second by second, by the rule itself. */
+  const bySteps = (acceptance: number, missing: number, offered: number) => {
+    let left = missing
+    for (let s = 0; s < 3600; s++) left -= Math.min(offered, acceptance * left) / 3600
+    return missing - left
+  }
+
+  test.each([
+    { missing: 500, offered: 200, why: 'all of it, far from full' },
+    { missing: 100, offered: 200, why: 'falling away from the first minute' },
+    { missing: 300, offered: 200, why: 'steady at first, then falling' },
+    { missing: 0, offered: 200, why: 'nothing, when full' },
+  ])('$missing Wh missing, $offered Wh offered: $why', ({ missing, offered }) => {
+    expect(Math.abs(taken(1, missing, offered) - bySteps(1, missing, offered))).toBeLessThan(0.02)
+  })
+
+  test('a battery that takes all until it is full is the end of that rule', () => {
+    expect([taken(Infinity, 300, 200), taken(Infinity, 100, 200), taken(Infinity, 0, 0)]).toEqual([200, 100, 0])
+    expect(taken(1e6, 100, 200)).toBeCloseTo(100, 3)
+  })
+
+  test('four fifths full at a fifth of the capacity an hour is where the current of lead-acid begins to fall', () => {
+    expect(taken(1, 21, 20)).toBeLessThan(20)
+    expect(taken(1, 40, 20)).toBe(20)
+  })
 })

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { ampacity, airFactor, bundleFactor } from '../../server/src/physics/ampacity.ts'
+import { ampacity, airFactor, bundleFactor, metricAmpacity, metricCurrent } from '../../server/src/physics/ampacity.ts'
 import { cableDrop, resistancePerMetre } from '../../server/src/physics/cable.ts'
 import {
   allFuseSizes,
@@ -37,6 +37,45 @@ describe('cable', () => {
   ])('%f mm2 with %i °C insulation: %s A', (area, insulation, current) =>
     expect(ampacity(area, insulation)).toBe(current),
   )
+
+  test.each([
+    [0.5, 90, null],
+    [6, 50, null],
+    [6, 60, 29],
+    [6, 90, 50],
+    [2, 90, 21],
+    [10, 104, 70],
+    [25, 125, 170],
+    [95, 90, 330],
+  ])('a metric %f mm2 with %i °C insulation: %s A', (area, insulation, current) =>
+    expect(metricAmpacity(area, insulation)).toBe(current),
+  )
+
+  /** EN 50618, single cable free in air of 60 °C, conductor at 120 °C (as quoted in an open code). */
+  test.each([
+    [1.5, 30],
+    [2.5, 41],
+    [4, 55],
+    [6, 70],
+    [10, 98],
+    [16, 132],
+    [25, 176],
+    [35, 218],
+    [50, 276],
+  ])('solar cable of %f mm2 in air of 60 °C is credited with no more than its standard’s %i A', (area, most) => {
+    expect(metricAmpacity(area, 120)! * airFactor(120, 60)).toBeLessThan(most)
+  })
+
+  test('a thicker metric conductor or a better insulation never carries less', () => {
+    const areas = [...metricCurrent.map(([area]) => area), 95, 120]
+    const at = (area: number, rating: number) => metricAmpacity(area, rating)!
+    for (const rating of [60, 70, 85, 90, 105, 125])
+      areas.slice(1).forEach((area, i) => expect(at(area, rating)).toBeGreaterThanOrEqual(at(areas[i]!, rating)))
+    for (const area of areas)
+      [70, 85, 105, 125].forEach((rating, i) =>
+        expect(at(area, rating)).toBeGreaterThanOrEqual(at(area, [60, 70, 85, 105][i]!)),
+      )
+  })
 
   test('hot air and neighbours take from it', () => {
     expect(airFactor(90, 20)).toBe(1)

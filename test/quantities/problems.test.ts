@@ -46,7 +46,8 @@ test.each<Case>([
   ['length', '1190 × [540 × 2.5 mm]', 'two-numbers', ['1190 mm']],
   ['length', '46.9 in ([1190 mm)]', 'two-numbers', ['46.9 in', '1190 mm']],
 
-  ['temperature', '46 ± [2 ℃]', 'two-numbers', ['46 °C']],
+  ['voltage', '22 . [1 V]', 'two-numbers', ['22.1 V']],
+  ['voltage', '[2O.1 V]', 'no-number', ['20.1 V']],
   ['voltage', '600 V (UL) / [1000 V (IEC)]', 'two-numbers', ['600 V', '1000 V']],
   ['power', '110 W [±3%]', 'two-numbers', ['110 W']],
   ['power', '18. [6 W]', 'two-numbers', ['18.6 W']],

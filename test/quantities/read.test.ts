@@ -103,7 +103,9 @@ const silent: Partial<Record<QuantityKind, { options?: ReadOptions; cases: Case[
       ['17.1 %', 0.171, '%', 0.0005],
       ['17.1%', 0.171, '%', 0.0005],
       ['17.1', 0.171, '%', 0.0005],
-      ['0.171', 0.00171, '%', 5e-6], // as the schema says; the rules catch it
+      ['0.171', 0.171, '1', 0.0005], // nobody prints a share of a sixth of a percent without its unit
+      ['0.171 fraction', 0.171, '1', 0.0005],
+      ['0.171 %', 0.00171, '%', 5e-6],
       ['17.1 percent', 0.171, '%', 0.0005],
       ['500 ppm', 0.0005, 'ppm', 5e-7],
     ],
@@ -123,6 +125,10 @@ const silent: Partial<Record<QuantityKind, { options?: ReadOptions; cases: Case[
       ['-40 °F', -40, '°F', 0.27777778],
       ['319.15 K', 46, 'K', 0.005],
       ['46', 46, '°C', 0.5],
+      ['46 ± 2 °C', 46, '°C', 0.5], // as sheets print NOCT
+      ['46 °C ± 2 °C', 46, '°C', 0.5],
+      ['46 °C (±2 K)', 46, '°C', 0.5],
+      ['46 +/- 2 °C', 46, '°C', 0.5],
     ],
   },
   'power-coefficient': {

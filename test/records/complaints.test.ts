@@ -39,6 +39,12 @@ test.each([
   ],
   [ratingsAs('voc: 22.1 V', 'voc:'), 'missing-field [voc] voc has no value yet, such as voc: 22.1 V.'],
   [panel({ stc: '' }), 'missing-field [stc] stc has no value yet.'],
+  [panel({ stc: '{ pmax: 110 W }' }), 'missing-field [stc] vmp, imp, voc and isc are missing under stc.'],
+  ['format: 1\n', 'missing-field [format] name, stc and size are missing from the record.'],
+  [
+    panel({ stc: '{ pmax: 110 W, vmp:, imp:, voc:, isc: }', size: '{ width:, length: 1190 mm }' }),
+    'missing-field [vmp] Still to be filled in: vmp, imp, voc and isc under stc; width under size.',
+  ],
   [
     panel({ top: 'warranty:\n  output:\n    - { years: 5, at_least: 80 % }\n    - years: 10' }),
     'missing-field [years] at_least is missing under output, such as at_least: 80 %.',
@@ -47,7 +53,11 @@ test.each([
   [panel({ top: 'certificates:\n  -\n  - IEC 61215' }), 'empty-field [certificates] The certificate has no value.'],
   ['', 'missing-field [] The panel record is empty.'],
   ['# nothing yet\n', 'missing-field [] The panel record is empty.'],
-  // another shape
+  // another shape, and what makes one of a number is told alone
+  [
+    ratingsAs('22.1 V', '{22.1 V}'),
+    'braces-around-number [{22.1 V}] The braces around 22.1 V make a map of it. Write 22.1 V without them.',
+  ],
   [panel({ top: 'weight: { amount: 3 kg }' }), `wrong-kind [weight] weight is a group of fields; ${quantity} 2.2 kg.`],
   [panel({ top: 'weight:\n  - 3 kg' }), `wrong-kind [weight] weight is a list; ${quantity} 2.2 kg.`],
   [panel({ top: 'weight: [3 kg]' }), `wrong-kind [weight] weight is a list; ${quantity} 2.2 kg.`],
@@ -203,6 +213,7 @@ test.each([
   [panel({ top: 'cells: { in_series: 36 cells }' }), 'in_series: 36 }'],
   [panel({ top: 'cells: { in_series: "36" }' }), 'in_series: 36 }'],
   [panel({ top: 'warranty: { workmanship: { years: 2 years } }' }), 'years: 2 }'],
+  [panel({ top: 'warranty: { workmanship: { years: 30 months } }' }), 'years: 2.5 }'],
   [panel({ top: 'price: { quoted_on: 2026/1/5 }' }), 'quoted_on: 2026-01-05 }'],
   [panel({ top: 'certificates: IEC 61215, IEC 61730 # both' }), 'certificates: [IEC 61215, IEC 61730] # both'],
   [panel({ top: 'construction: foldable' }), 'construction: folding'],

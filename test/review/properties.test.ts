@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { figuresOf } from '../../server/src/review/figures-of.ts'
 import { packPanels } from '../../server/src/review/pack-panels.ts'
-import { example } from './example.ts'
+import { example, seeking, switching } from './example.ts'
 
 const total = (months: readonly { yield_wh_day: number }[]) => months.reduce((sum, m) => sum + m.yield_wh_day, 0)
 
@@ -14,6 +14,25 @@ test('one more panel never lowers the yield of any month', () => {
     b.forEach((month, i) => expect(month.yield_wh_day).toBeGreaterThan(a[i]!.yield_wh_day))
     before = next
   }
+})
+
+test.each([
+  ['the best point', seeking],
+  ['battery voltage', switching],
+])('one more string never lowers the yield of any month, at %s', (_, controller) => {
+  const all = [1, 2, 3].map((strings) => figuresOf(example({ count: 1, strings, cable: 50, controller })).months)
+  all
+    .slice(1)
+    .forEach((months, i) =>
+      months.forEach((month, m) => expect(month.yield_wh_day).toBeGreaterThan(all[i]![m]!.yield_wh_day)),
+    )
+})
+
+test('a switching controller never gives more than one that seeks the best point', () => {
+  const [best, held] = [seeking, switching].map(
+    (controller) => figuresOf(example({ count: 1, cable: 50, controller })).months,
+  )
+  held!.forEach((month, m) => expect(month.yield_wh_day / 0.99).toBeLessThan(best![m]!.yield_wh_day / 0.97))
 })
 
 test('a thicker cable never raises the drop, nor lowers the yield', () => {

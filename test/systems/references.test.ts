@@ -50,3 +50,39 @@ test('an accepted finding of a review is silent', () => {
   const { findings, accepted } = checkFile(library, path, now)!
   expect([findings, accepted.length]).toEqual([[], 1])
 })
+
+const unused = (library: ReturnType<typeof libraryOf>) =>
+  library.files().flatMap(({ path }) => {
+    const found = checkFile(library, path, now)!.findings.filter(({ rule }) => rule === 'unused-record')
+    return found.map(({ severity, pointer }) => `${severity} ${path.slice(folder.length + 1)} ${pointer}`)
+  })
+
+test('a record that no system names is told by a hint at its name', () => {
+  const library = libraryOf()
+  const { text } = library.file(panel)!.tree
+  library.put(`${folder}/panels/spare.panel.yaml`, text)
+  expect(unused(library)).toEqual(['hint panels/spare.panel.yaml /name'])
+})
+
+test('no record is unused in a library without systems, nor a climate that the settings name', () => {
+  const library = libraryOf()
+  for (const { path, kind } of library.files()) if (kind === 'system') library.drop(path)
+  expect(unused(library)).toEqual([])
+  library.put(`${folder}/one.system.yaml`, 'format: 1\nname: One\n')
+  expect(unused(library).filter((one) => one.includes('climate'))).toHaveLength(2)
+  library.put(`${folder}/wattproof.yaml`, 'format: 1\nsite: { climate: example-bay }\n')
+  expect(unused(library).filter((one) => one.includes('climate'))).toEqual([
+    'hint climates/example-valley.climate.yaml /name',
+  ])
+})
+
+test('settings that name a climate which is not there are told', () => {
+  const library = libraryOf()
+  library.put(`${folder}/wattproof.yaml`, 'format: 1\nsite: { climate: example-bey }\n')
+  const [one] = checkFile(library, `${folder}/wattproof.yaml`, now)!.findings
+  expect([one?.rule, one?.pointer, one?.corrections[0]?.text]).toEqual([
+    'unknown-record',
+    '/site/climate',
+    'example-bay',
+  ])
+})

@@ -13,6 +13,10 @@ test('values of a system are the figures of its review, each at a field that sta
   expect(all.get('arrays/0/voc_cold')).toMatchObject({ value: figures.arrays[0]!.voc_cold_v, text: '52.9 V' })
   expect(all.get('arrays/1/isc_design')?.value).toBe(figures.arrays[1]!.isc_design_a)
   expect(all.get('battery/usable')?.value).toBe(figures.battery.usable_wh)
-  expect(all.size).toBe(2 * 6 + 2)
+  const { months } = figures
+  expect(all.get('year/yield')?.formula).toContain(`January to December ${months[0]!.yield_wh_day.toFixed(0)}, `)
+  expect(all.get('year/lowest_soc')?.value).toBe(Math.min(...months.map((m) => m.lowest_soc!)))
+  expect(all.get('year/not_met')?.value).toBe(0)
+  expect(all.size).toBe(2 * 9 + 3 + 3)
   for (const { at } of all.values()) expect(fields.has(at)).toBe(true)
 })

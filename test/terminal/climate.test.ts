@@ -25,7 +25,8 @@ const hours = Array.from({ length: 365 * 24 }, (_, h) => {
 })
 const epw = [
   'LOCATION,Example Bay,-,Example Land,invented,0,43.50,-1.50,1.0,5.0',
-  ...new Array<string>(7).fill('HEADER'),
+  ...new Array<string>(6).fill('HEADER'),
+  'DATA PERIODS,1,1,Data,Sunday, 1/ 1,12/31',
   ...hours,
 ]
 

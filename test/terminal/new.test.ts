@@ -26,15 +26,39 @@ test.each(['panel', 'controller', 'battery', 'library'])(
   },
 )
 
-test('a panel skeleton as it comes names only what has to be filled in', () => {
-  const run = wattproof(['new', 'panel'])
-  const { out } = wattproof(['check', '-', '--stdin-filename', 'x.panel.yaml', '--format', 'json'], {
-    cwd: scratch(),
-    input: run.out,
-  })
-  const { findings } = JSON.parse(out).files[0]
-  const serious = findings.filter((f: { severity: string }) => f.severity === 'error' || f.severity === 'warning')
-  expect(new Set(serious.map((f: { rule: string }) => f.rule))).toEqual(new Set(['missing-field']))
+test.each([
+  ['panel', 'name; pmax, vmp, imp, voc and isc under stc; length and width under size'],
+  ['controller', 'name and type; max_voltage under input; max_current under output'],
+  ['battery', 'name, chemistry and nominal_voltage; amount under capacity'],
+  ['climate', 'name, latitude and sun'],
+  ['system', 'name, kind and arrays'],
+])('a skeleton %s as it comes says once, and calmly, what is to be filled in', (kind, open) => {
+  const { findings, code } = checkedAs(kind, wattproof(['new', kind]).out)
+  expect(findings).toEqual([
+    expect.objectContaining({ rule: 'missing-field', severity: 'information', field: '/name' }),
+  ])
+  expect(findings[0]?.message).toBe(`Still to be filled in: ${open}.`)
+  expect(code).toBe(0)
+})
+
+test('once a rating is typed, what is still open is an error', () => {
+  const begun = wattproof(['new', 'panel']).out.replace(/^ {2}pmax: {5}/m, '  pmax: 110 W')
+  const { findings, code } = checkedAs('panel', begun)
+  expect(findings.find(({ severity }) => severity === 'error')).toMatchObject({ rule: 'missing-field', field: '/name' })
+  expect(code).toBe(1)
+})
+
+function checkedAs(kind: string, input: string) {
+  const args = ['check', '-', '--stdin-filename', `x.${kind}.yaml`, '--format', 'json']
+  const { out, code } = wattproof(args, { cwd: scratch(), input })
+  const { findings } = JSON.parse(out).files[0] as { findings: { severity: string; message: string }[] }
+  return { findings, code }
+}
+
+test('the folder that a record goes into is made', () => {
+  const cwd = scratch()
+  expect(wattproof(['new', 'panel', '-o', 'panels/x.panel.yaml'], { cwd }).code).toBe(0)
+  expect(readFileSync(join(cwd, 'panels/x.panel.yaml'), 'utf8')).toContain('stc:')
 })
 
 test('a file that is there stays as it is', () => {

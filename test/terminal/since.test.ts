@@ -87,6 +87,19 @@ test('a changed or removed panel concerns the systems that name it', () => {
   expect(checked(cwd, '--since', 'HEAD')).toEqual(['panels/b.panel.yaml', 'x.system.yaml', 'y.system.yaml'])
 })
 
+test('a changed climate that the settings name concerns the systems that name none of their own', () => {
+  const bay = 'format: 1\nname: Bay\nlatitude: 43.5 deg\n'
+  const cwd = repository({
+    'wattproof.yaml': 'format: 1\nsite: { climate: bay }\n',
+    'bay.climate.yaml': bay,
+    'hill.climate.yaml': bay,
+    'x.system.yaml': 'format: 1\nname: X\nkind: boat\n',
+    'y.system.yaml': 'format: 1\nname: Y\nkind: boat\nsite: { climate: hill }\n',
+  })
+  put(cwd, { 'bay.climate.yaml': bay.replace('43.5', '44') })
+  expect(checked(cwd, '--since', 'HEAD')).toEqual(['bay.climate.yaml', 'x.system.yaml'])
+})
+
 test('with a folder named, changes elsewhere stay out, but what depends on a change in it comes along', () => {
   const cwd = repository({
     ...panels,

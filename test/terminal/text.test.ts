@@ -52,6 +52,14 @@ test('the mend is told', () => {
   expect(out).toMatch(/mend: 3\.10 A \(a decimal point\)/)
 })
 
+test('some further places are named in one line, those in other files from the current folder on', () => {
+  const { out } = wattproof(['check', 'samples/mistakes/inches-typed-as-mm.panel.yaml'])
+  const see = out.split('\n').filter((line) => line.includes(' see: '))
+  expect(see).toEqual(['     see: Pmax 160 W (line 8), width 26 1/4 in (line 17), cells in series 36 (line 5)'])
+  const system = wattproof(['check', 'samples/systems/hazards/current-above-controller.system.yaml']).out
+  expect(system).toContain('60 A (samples/systems/controllers/example-mppt-60.controller.yaml)')
+})
+
 test('colour only where it is wanted', () => {
   const cwd = scratch({ 'a.panel.yaml': bad })
   const escapes = (env: Record<string, string>) => wattproof(['check'], { cwd, env }).out.includes('\u001b[')

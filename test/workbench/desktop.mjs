@@ -1,33 +1,64 @@
 // Runs the cases in a desktop editor. VSCODE_EXECUTABLE names one that is installed; without it, one is downloaded, in
 // the version that VSCODE_VERSION names or the oldest that package.json promises. Linux without a screen: xvfb-run -a.
-import { runTests } from '@vscode/test-electron'
-import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { downloadAndUnzipVSCode, runTests } from '@vscode/test-electron'
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { bundleCases } from './driver/extensions.mjs'
 
-const scratch = mkdtempSync(join(tmpdir(), 'wattproof-desktop-'))
-const folder = join(scratch, 'folder')
-const report = join(scratch, 'report.json')
+const { VSCODE_EXECUTABLE: named, VSCODE_VERSION: version } = process.env
 const { engines } = JSON.parse(readFileSync('package.json', 'utf8'))
-cpSync('samples', folder, { recursive: true })
+const elsewhere = '`npm test` runs the same cases in a workbench that comes from the npm registry.'
+
 try {
-  await runTests({
-    vscodeExecutablePath: process.env.VSCODE_EXECUTABLE,
-    version: process.env.VSCODE_VERSION ?? engines.vscode.replace('^', ''),
-    extensionDevelopmentPath: resolve('.'),
-    extensionTestsPath: bundleCases(),
-    extensionTestsEnv: { WATTPROOF_REPORT: report },
-    launchArgs: [
-      folder,
-      ...['--disable-extensions', '--disable-workspace-trust', '--skip-welcome', '--skip-release-notes'],
-      ...['--user-data-dir', join(scratch, 'user'), '--extensions-dir', join(scratch, 'extensions')],
-    ],
-  })
-  for (const { name, ms } of JSON.parse(readFileSync(report, 'utf8'))) console.log(`passed ${name} ${ms} ms`)
+  await runCases(await editor())
 } catch (error) {
-  console.error(`The cases could not run or did not pass: ${error.message ?? error}`)
+  console.error(error.message ?? error)
   process.exitCode = 1
-} finally {
-  rmSync(scratch, { recursive: true, force: true })
+}
+
+async function editor() {
+  if (named !== undefined) {
+    if (existsSync(named)) return named
+    throw new Error(`VSCODE_EXECUTABLE names ${named}, and no program is there. ${elsewhere}`)
+  }
+  try {
+    return await downloadAndUnzipVSCode(version ?? engines.vscode.replace('^', ''))
+  } catch (error) {
+    const ask = 'Set VSCODE_EXECUTABLE to the program of an installed one.'
+    throw new Error(`No VS Code can be downloaded here (${error.message ?? error}). ${ask} ${elsewhere}`, {
+      cause: error,
+    })
+  }
+}
+
+async function runCases(vscodeExecutablePath) {
+  const scratch = mkdtempSync(join(tmpdir(), 'wattproof-desktop-'))
+  const folder = join(scratch, 'folder')
+  const report = join(scratch, 'report.json')
+  cpSync('samples', folder, { recursive: true })
+  try {
+    await runTests({
+      vscodeExecutablePath,
+      extensionDevelopmentPath: resolve('.'),
+      extensionTestsPath: bundleCases(),
+      extensionTestsEnv: { WATTPROOF_REPORT: report },
+      launchArgs: [
+        folder,
+        ...['--disable-extensions', '--disable-workspace-trust', '--skip-welcome', '--skip-release-notes'],
+        ...['--user-data-dir', join(scratch, 'user'), '--extensions-dir', join(scratch, 'extensions')],
+      ],
+    })
+  } catch (error) {
+    throw new Error(`The cases did not pass: ${error.message ?? error}`, { cause: error })
+  } finally {
+    for (const { name, ms, problem } of told(report))
+      console.log(`${problem ? 'FAILED' : 'passed'} ${name} ${ms} ms ${problem ?? ''}`.trim())
+    rmSync(scratch, { recursive: true, force: true })
+  }
+}
+
+/** Nothing where the editor ended before any case did. */
+function told(report) {
+  return existsSync(report) ? JSON.parse(readFileSync(report, 'utf8')) : []
 }

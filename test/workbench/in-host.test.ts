@@ -18,7 +18,7 @@ describe.skipIf(missing)(missing ?? 'the packed extension in the extension host'
 
   beforeAll(async () => {
     const report = join(bundleCases(), '..', 'report.json')
-    here = await visit([await otherYamlExtension(), vsix], { WATTPROOF_REPORT: report })
+    here = await visit([await otherYamlExtension(), vsix], { environment: { WATTPROOF_REPORT: report } })
     let settle: (code: number) => void
     const ended = new Promise<number>((resolve) => (settle = resolve))
     await here.page.exposeFunction('codeAutomationLog', (_: string, words: unknown[]) => lines.push(words.join(' ')))

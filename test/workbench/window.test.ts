@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Locator } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
@@ -7,6 +7,9 @@ import { missing, visit, vsix, type Visit } from './driver/visit.ts'
 import { windowIn, type Window } from './driver/window.ts'
 
 const name = 'decimal-point-moved.panel.yaml'
+/** A record that a person goes on with; it is there before the window lists the files. */
+const begun = 'library/panels/gull-110.panel.yaml'
+const head = 'format: 1\nname: Gull 110\n'
 
 // what a person sees who installs the package and opens a record with the decimal point of Voc in the wrong place
 describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
@@ -16,6 +19,7 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
 
   beforeAll(async () => {
     here = await visit([vsix])
+    writeFileSync(join(here.folder, begun), head)
     window = windowIn(here.page)
     await here.page.goto(pageOf(here.server, here.folder))
     await window.ready()
@@ -28,7 +32,7 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
 
   test('the slip is marked, and the other lines say what they are worth', async () => {
     await window.squiggle(editor, 'error').waitFor()
-    await window.line(editor, /pmax:\s110\sW.*17\.12\s%/).waitFor()
+    await window.line(editor, /pmax:\s110\sW\s+17\.1\s%,\shot\s82\.8\sW/).waitFor()
     await here.picture('record')
   })
 
@@ -72,6 +76,34 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
     const fresh = window.editor('knot-70.panel.yaml')
     await window.line(fresh, /format:\s1/).waitFor()
     await here.picture('skeleton')
+  })
+
+  test('or, from a system, where the panels of its library are', async () => {
+    await window.open('boat.system.yaml')
+    await window.command('Wattproof: New Panel Record')
+    await window.input.fill('dunlin-80')
+    await here.page.keyboard.press('Enter')
+    await window.line(window.editor('systems/panels/dunlin-80.panel.yaml'), /format:\s1/).waitFor()
+  })
+
+  test('a record is typed line by line: Enter ends a line, whatever is proposed', async () => {
+    const path = join(here.folder, begun)
+    const lines = [
+      'construction: flexible',
+      'stc: { pmax: 110 W, vmp: 18.6 V }',
+      'size: { length: 1.19 m }',
+      'weight: 2 kg',
+    ]
+    const typed = await window.open('gull-110.panel.yaml')
+    await window.line(typed, /Gull/).click()
+    await here.page.keyboard.press('Control+End')
+    for (const line of lines) {
+      await here.page.keyboard.type(line, { delay: 60 })
+      await here.page.keyboard.press('Enter')
+    }
+    await here.page.keyboard.press('Control+S')
+    await expect.poll(() => readFileSync(path, 'utf8'), { timeout: 10_000 }).toBe(`${head}${lines.join('\n')}\n`)
+    await here.picture('typed')
   })
 
   test('nothing went wrong behind the window, and nothing left this machine', () => {

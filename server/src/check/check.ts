@@ -13,6 +13,7 @@ import { reviewSystem } from './review.ts'
 import { ruleNames, settingsFindings } from './rule-names.ts'
 import { inOrder, withSeverities } from './severities.ts'
 import { siteFor } from './site.ts'
+import { unresolvedFindings, unusedFindings } from './system.ts'
 import type { Today } from './today.ts'
 
 export type { Today } from './today.ts'
@@ -47,16 +48,16 @@ function valuesOf(library: Library, file: ReadFile): readonly Value[] {
 function kindFindings(library: Library, file: ReadFile, now: Today): readonly Finding[] {
   switch (file.kind) {
     case 'panel':
-      return panelFindings(library, file as ReadFile<'panel'>, now)
+      return [...panelFindings(library, file as ReadFile<'panel'>, now), ...unusedFindings(library, file)]
     case 'controller':
-      return controllerFindings(file as ReadFile<'controller'>)
+      return [...controllerFindings(file as ReadFile<'controller'>), ...unusedFindings(library, file)]
     case 'battery':
-      return batteryFindings(file as ReadFile<'battery'>)
+      return [...batteryFindings(file as ReadFile<'battery'>), ...unusedFindings(library, file)]
     case 'climate':
-      return climateFindings(file as ReadFile<'climate'>)
+      return [...climateFindings(file as ReadFile<'climate'>), ...unusedFindings(library, file)]
     case 'system':
       return reviewSystem(library, file as ReadFile<'system'>).findings
     case 'library':
-      return settingsFindings(file as ReadFile<'library'>)
+      return [...settingsFindings(file as ReadFile<'library'>), ...unresolvedFindings(library, file)]
   }
 }

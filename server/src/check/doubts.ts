@@ -27,7 +27,7 @@ const isList = (doubts: Doubt | readonly Doubt[]): doubts is readonly Doubt[] =>
 
 function toFinding(rule: RuleFacts, doubt: Doubt, kind: RecordKind, tree: Tree): Finding {
   const [first, ...others] = doubt.suspects
-  return finding(rule, first, withMend(doubt), {
+  return finding(rule, first, withMend(doubt, kind), {
     severity: doubt.severity,
     related: [
       ...others.map((field) => ({ span: field.span, message: called(kind, field) })),
@@ -48,8 +48,12 @@ export function called(kind: RecordKind, { pointer, text }: Field<unknown>): str
   return info ? `${nameOf(info)} ${text}` : text
 }
 
-const withMend = ({ message, correction }: Doubt) =>
-  correction ? `${message}; ${correction.text} (${correction.why}) would agree.` : `${message}.`
+/** In a record another number would agree with the rest; in a system somebody has to choose one. */
+function withMend({ message, correction }: Doubt, kind: RecordKind): string {
+  if (!correction) return `${message}.`
+  const { text, why } = correction
+  return kind === 'system' ? `${message}; use ${text} (${why}).` : `${message}; ${text} (${why}) would agree.`
+}
 
 export function toCorrection({ field, text, why, certainty, also = [] }: Proposal, tree: Tree): Correction {
   return {

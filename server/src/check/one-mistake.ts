@@ -40,18 +40,18 @@ export function oneMistake(
   const folded = fold(found)
   const first = verdict.kind === 'disagree' ? file.fields.get(verdict.pointers[0]!) : undefined
   if (verdict.kind !== 'disagree' || !first) return folded
-  if (folded.some(isSerious)) return folded.map((one) => (isSerious(one) ? toldAt(one, first) : one))
+  if (folded.some(isSerious)) return folded.map((one) => (isSerious(one) ? toldAt(file, one, first) : one))
   const others = verdict.pointers.slice(1).flatMap((p) => file.fields.get(p) ?? [])
   const related = others.map((field) => ({ span: field.span, message: called(file.kind, field) }))
   return [...folded, finding(slipFacts.disagree, first, capital(verdict.message), { related })]
 }
 
 /** Moves a finding to the most suspect field, where that is one of those that disagree. */
-function toldAt(one: Finding, { pointer, span }: Pick<Field, 'pointer' | 'span'>): Finding {
+function toldAt(file: ReadFile<'panel'>, one: Finding, { pointer, span }: Pick<Field, 'pointer' | 'span'>): Finding {
   const here = one.related.find((place) => place.span.start === span.start)
   if (!here || one.corrections.length > 0) return one
   const others = one.related.filter((place) => place !== here)
-  return { ...one, pointer, span, related: [{ span: one.span, message: one.message }, ...others] }
+  return { ...one, pointer, span, related: [{ span: one.span, message: nameAt(file, one.pointer) }, ...others] }
 }
 
 function explained(
@@ -79,8 +79,8 @@ function explained(
   const lead = strongest(gone.filter(isSerious), verdict.pointer)
   const cause = lead ? lead.message.replace(/\.$|; [^;]* would agree\.$/, '') : capital(verdict.message)
   const message = `${cause}; ${verdict.text} (${verdict.why}) agrees${verdict.agrees ? ` with ${verdict.agrees}` : ''}.`
-  const places = gone.flatMap((f) => [
-    { span: f.span, message: f === lead ? nameAt(file, f.pointer) : f.message },
+  const places = [...(lead ? [lead] : []), ...gone.filter((f) => f !== lead)].flatMap((f) => [
+    { span: f.span, message: nameAt(file, f.pointer) },
     ...f.related,
   ])
   const facts = lead
@@ -93,7 +93,7 @@ function explained(
   return [...found.filter((f) => !gone.includes(f)), one]
 }
 
-/** What the leading finding says is in the message already; its place is only named. */
+/** The message says enough; the other places are only named, those of the leading finding first. */
 function nameAt(file: ReadFile<'panel'>, pointer: string): string {
   const field = file.fields.get(pointer)
   return field ? called(file.kind, field) : pointer

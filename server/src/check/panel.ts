@@ -1,11 +1,13 @@
 import type { Finding } from '../findings/finding.ts'
 import type { Library } from '../library/library.ts'
+import { reading } from '../records/facts.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { PanelAbout } from '../rules/about.ts'
 import { panelRules } from '../rules/panel/index.generated.ts'
 import { pointers } from '../slips/evidence.ts'
 import { findSlip } from '../slips/find-slip.ts'
 import type { SlipVerdict } from '../slips/verdict.ts'
+import { childPointer, parentPointer } from '../text/pointer.ts'
 import { entryAtPointer, nodeAtPointer } from '../text/tree-queries.ts'
 import { isAccepted } from './acceptances.ts'
 import { judge } from './doubts.ts'
@@ -23,7 +25,9 @@ export function panelFindings(library: Library, file: ReadFile<'panel'>, { today
     siblings: [],
   }
   const rules = (one: ReadFile<'panel'>) => {
-    const typed = (pointer: string) => (entryAtPointer(one.tree, pointer) ?? nodeAtPointer(one.tree, pointer)) !== null
+    const told = askedForElsewhere(one)
+    const typed = (pointer: string) =>
+      (entryAtPointer(one.tree, pointer) ?? nodeAtPointer(one.tree, pointer)) !== null || told(pointer)
     const all: PanelAbout = { ...about, typed }
     return judge(panelRules, one, all)
   }
@@ -36,6 +40,18 @@ export function panelFindings(library: Library, file: ReadFile<'panel'>, { today
   const vouched = accepted.some(({ pointer, severity }) => severity !== 'hint' && pointer === slipAt(verdict))
   const open = found.filter((one) => !stands(one))
   return [...accepted, ...oneMistake(file, open, vouched ? { kind: 'consistent' } : verdict, rules)]
+}
+
+/** A field that is there under a misspelt name or at the wrong level has a finding that says so, and is not missed besides. */
+function askedForElsewhere({ readFindings }: ReadFile<'panel'>): (pointer: string) => boolean {
+  const meant = readFindings.flatMap(({ rule, pointer, corrections }) =>
+    rule === reading.unknownField.id
+      ? corrections.map(({ text }) => childPointer(parentPointer(pointer), text))
+      : rule === reading.misplacedField.id
+        ? [pointer.slice(pointer.lastIndexOf('/'))]
+        : [],
+  )
+  return (pointer) => meant.some((one) => `${pointer}/`.includes(`${one}/`))
 }
 
 /** The field that a slip would be in: where a person has accepted what a rule says of it, it is none. */

@@ -20,6 +20,12 @@ export const referenceFacts = {
     reason: 'Two records of one id may differ, and which one is meant cannot be told.',
     source: 'the records of the library',
   },
+  unused: {
+    id: 'unused-record',
+    severity: 'hint',
+    reason: 'A record that no system names is stock to choose from, or was left over when a system changed.',
+    source: 'the systems of the library',
+  },
   surface: {
     id: 'unknown-surface',
     severity: 'error',
@@ -28,20 +34,26 @@ export const referenceFacts = {
   },
 } as const satisfies Record<string, RuleFacts>
 
+/** Ids in a file that name no record, or several. Settings only lose the energy of a year by it, a system its safety. */
+export const unresolvedFindings = (library: Library, file: ReadFile): readonly Finding[] =>
+  library.references(file).flatMap(({ kind, field }) => unresolved(library, file, kind, field))
+
+/** A hint on a record that nothing names, in a library that has systems. */
+export function unusedFindings(library: Library, file: ReadFile): readonly Finding[] {
+  const name = file.fields.get('/name')
+  if (!name || library.usesOf(file).length > 0 || !library.hasSystems(file.path)) return []
+  return [finding(referenceFacts.unused, name, `No system of this library uses the ${file.kind} ${file.id}.`)]
+}
+
 /** Ids in a system that name no record, or several; and surfaces that are not described. */
 export function referenceFindings(library: Library, file: ReadFile<'system'>): readonly Finding[] {
-  const found = library.references(file).flatMap(({ kind, field }) => unresolved(library, file, kind, field))
+  const found = unresolvedFindings(library, file)
   const surfaces = file.record.surfaces.flatMap(({ id }) => id?.value ?? [])
   const panels = file.record.arrays.flatMap((array) => array.panels)
   return [...found, ...panels.flatMap(({ surface }) => (surface ? unknownSurface(file, surface, surfaces) : []))]
 }
 
-function unresolved(
-  library: Library,
-  file: ReadFile<'system'>,
-  kind: RecordKind,
-  field: Field<string>,
-): readonly Finding[] {
+function unresolved(library: Library, file: ReadFile, kind: RecordKind, field: Field<string>): readonly Finding[] {
   const records = library.byId(kind, field.value, file.path)
   if (records.length === 1) return []
   if (records.length > 1) {
@@ -50,7 +62,8 @@ function unresolved(
     return [finding(referenceFacts.ambiguous, field, message, { related })]
   }
   const known = library.ofKind(kind, file.path).map(({ id }) => id)
-  return [notFound(file, referenceFacts.unknown, field, known, `No ${kind} record is called ${field.value}`)]
+  const facts = { ...referenceFacts.unknown, severity: file.kind === 'library' ? 'warning' : 'error' } as const
+  return [notFound(file, facts, field, known, `No ${kind} record is called ${field.value}`)]
 }
 
 function unknownSurface(file: ReadFile<'system'>, field: Field<string>, known: readonly string[]): readonly Finding[] {
@@ -59,7 +72,7 @@ function unknownSurface(file: ReadFile<'system'>, field: Field<string>, known: r
 }
 
 function notFound(
-  file: ReadFile<'system'>,
+  file: ReadFile,
   facts: RuleFacts,
   field: Field<string>,
   known: readonly string[],

@@ -5,6 +5,10 @@ import { filesRequest, readRequest, recordGlobs, type FilesResult, type ReadResu
 /** Files as the client sees them: remote folders, virtual ones, a browser's. */
 export const clientFiles = (connection: Connection): Files => ({
   list: () => connection.sendRequest<FilesResult>(filesRequest, { globs: recordGlobs }),
+  listIn: (folder, deep) => {
+    const globs = deep ? recordGlobs : recordGlobs.map((glob) => glob.replace('**/', ''))
+    return connection.sendRequest<FilesResult>(filesRequest, { globs, folder })
+  },
   read: async (uri) => {
     const text = await connection.sendRequest<ReadResult>(readRequest, { uri })
     return text === null ? null : withoutMark(text)

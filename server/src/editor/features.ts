@@ -2,7 +2,7 @@ import type { Connection } from 'vscode-languageserver'
 import { caught } from './caught.ts'
 import { codeActions } from './handlers/code-actions.ts'
 import { codeLenses } from './handlers/code-lens.ts'
-import { completion } from './handlers/completion.ts'
+import { completionFor } from './handlers/completion.ts'
 import { hover } from './handlers/hover.ts'
 import { explainHint, inlayHints, type HintData } from './handlers/inlay-hints.ts'
 import { documentLinks } from './handlers/links.ts'
@@ -10,6 +10,7 @@ import { definition, highlights, references } from './handlers/references.ts'
 import { prepareRename, rename, renamedFiles } from './handlers/rename.ts'
 import { documentSymbols, workspaceSymbols } from './handlers/symbols.ts'
 import type { Here } from './here.ts'
+import { CompletionTriggerKind } from './lsp.ts'
 import type { Session } from './session.ts'
 import { toOffset, toSpan } from './to-protocol.ts'
 
@@ -25,7 +26,11 @@ export function addFeatures(connection: Connection, session: Session): void {
   const { settings, workspace } = session
 
   connection.onHover(at((here, offset) => hover(here, offset)))
-  connection.onCompletion(at((here, offset) => completion(here, offset)))
+  connection.onCompletion(
+    at((here, offset, { context }) =>
+      completionFor(here, offset, context?.triggerKind ?? CompletionTriggerKind.Invoked),
+    ),
+  )
   connection.onDefinition(at((here, offset) => definition(here, offset)))
   connection.onReferences(at((here, offset, { context }) => references(here, offset, context.includeDeclaration)))
   connection.onDocumentHighlight(at((here, offset) => highlights(here, offset)))

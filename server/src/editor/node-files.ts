@@ -6,17 +6,18 @@ import { withoutMark, type Files } from './files.ts'
 
 /** The disk, for editors that do not read for the server. Hidden folders and `node_modules` are passed over. */
 export const nodeFiles: Files = {
-  list: async (folders) => (await Promise.all(folders.filter(isFile).map((uri) => walk(fileURLToPath(uri))))).flat(),
+  list: async (folders) => (await Promise.all(folders.map((uri) => nodeFiles.listIn(uri, true)))).flat(),
+  listIn: async (uri, deep) => (isFile(uri) ? walk(fileURLToPath(uri), deep) : []),
   read: async (uri) => (isFile(uri) ? readFile(fileURLToPath(uri), 'utf8').then(withoutMark, () => null) : null),
 }
 
 const isFile = (uri: string) => uri.startsWith('file:')
 
-async function walk(folder: string): Promise<string[]> {
+async function walk(folder: string, deep = true): Promise<string[]> {
   const entries = await readdir(folder, { withFileTypes: true }).catch(() => [])
   const found = entries.map(async (entry): Promise<string[]> => {
     const path = join(folder, entry.name)
-    if (entry.isDirectory()) return isPassedOver(entry.name) ? [] : walk(path)
+    if (entry.isDirectory()) return deep && !isPassedOver(entry.name) ? walk(path) : []
     return recordOfPath(path) ? [pathToFileURL(path).href] : []
   })
   return (await Promise.all(found)).flat()

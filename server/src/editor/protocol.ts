@@ -18,10 +18,11 @@ export interface InitializationOptions {
   readonly showReferences?: string
 }
 
-/** Server to client: the addresses of all files that match one of the globs. */
+/** Server to client: the addresses of all files that match one of the globs, of the window or of one folder. */
 export const filesRequest = 'wattproof/files'
 export interface FilesParams {
   readonly globs: readonly string[]
+  readonly folder?: string
 }
 export type FilesResult = readonly string[]
 

@@ -3,7 +3,7 @@ import type {
   Diagnostic,
   DocumentDiagnosticReport,
   WorkspaceDiagnosticReport,
-  WorkspaceDocumentDiagnosticReport,
+  WorkspaceFullDocumentDiagnosticReport,
 } from 'vscode-languageserver'
 import type { Checked } from '../check/checked.ts'
 import { diagnostics } from './handlers/diagnostics.ts'
@@ -50,14 +50,15 @@ export async function workspaceReport(
   }
 }
 
-async function newsOf(session: Session, previous: ReadonlyMap<string, string>, token: CancellationToken) {
-  const items: WorkspaceDocumentDiagnosticReport[] = []
+/** What was not told yet about files that are not open: findings, or that there are none any more. */
+export async function newsOf(session: Session, previous: ReadonlyMap<string, string>, token: CancellationToken) {
+  const items: Told[] = []
   const present = new Set<string>()
   let since = Date.now()
   for (const { path } of session.workspace.library.files()) {
     const uri = session.uriOf(path)
     present.add(uri)
-    if (session.isOpen(path)) continue
+    if (session.isOpen(path) || session.isBesides(path)) continue
     if (Date.now() - since > slice) {
       await new Promise((resolve) => setTimeout(resolve, 0))
       since = Date.now()
@@ -70,7 +71,9 @@ async function newsOf(session: Session, previous: ReadonlyMap<string, string>, t
   return items
 }
 
-const report = (uri: string, resultId: string, items: Diagnostic[]): WorkspaceDocumentDiagnosticReport => ({
+type Told = WorkspaceFullDocumentDiagnosticReport & { readonly resultId: string }
+
+const report = (uri: string, resultId: string, items: Diagnostic[]): Told => ({
   kind: 'full',
   uri,
   version: null,

@@ -1,5 +1,5 @@
 import type { Connection } from 'vscode-languageserver'
-import { DidChangeConfigurationNotification, DidChangeWatchedFilesNotification } from './lsp.ts'
+import { CancellationToken, DidChangeConfigurationNotification, DidChangeWatchedFilesNotification } from './lsp.ts'
 import { schemas } from '../records/schemas.generated.ts'
 import { skeleton } from '../records/skeleton.ts'
 import { capabilitiesFor } from './capabilities.ts'
@@ -10,7 +10,7 @@ import { addFeatures } from './features.ts'
 import type { Files } from './files.ts'
 import { diagnostics } from './handlers/diagnostics.ts'
 import { recordGlobs, settingsSection, skeletonRequest, type SkeletonParams, type SkeletonResult } from './protocol.ts'
-import { documentReport, settled, workspaceReport } from './pull.ts'
+import { documentReport, newsOf, settled, workspaceReport } from './pull.ts'
 import { createSession, type Session } from './session.ts'
 
 /**
@@ -57,7 +57,7 @@ function start(connection: Connection, session: Session, folders: readonly strin
 
 function addChanges(connection: Connection, session: Session) {
   const { refresh } = session.client
-  connection.onDidChangeWatchedFiles(({ changes }) => session.watched(changes))
+  connection.onDidChangeWatchedFiles(({ changes }) => session.reread(changes.map(({ uri }) => uri)))
   connection.onDidChangeConfiguration(({ settings }) => {
     session.settings.changed(settings)
     if (refresh.hints) void connection.languages.inlayHint.refresh()
@@ -98,13 +98,36 @@ function addDiagnostics(connection: Connection, session: Session) {
     () => undefined,
   )
   session.documents.onDidChangeContent(({ document }) => publish(document.uri))
+  const tellClosed = pushClosed(connection, session)
   session.documents.onDidClose(({ document: { uri } }) => {
-    if (session.pathOf(uri) !== null) void connection.sendDiagnostics({ uri, diagnostics: [] })
+    if (session.pathOf(uri) !== null) void tellClosed(uri)
   })
   session.onSettled((stale) => {
     for (const uri of session.documents.keys()) {
       const path = session.pathOf(uri)
       if (path !== null && (stale === 'all' || stale.has(path))) void publish(uri)
     }
+    void tellClosed()
   })
+}
+
+/** Tells what is new about files that are not open, `closed` being one that just was; one round after the other. */
+function pushClosed(connection: Connection, session: Session) {
+  const told = new Map<string, string>()
+  let last = Promise.resolve()
+  const tell = caught(
+    connection,
+    async (closed?: string) => {
+      if (closed !== undefined) {
+        told.set(closed, 'open')
+        await session.reread([closed])
+      }
+      for (const { uri, resultId, items } of await newsOf(session, told, CancellationToken.None)) {
+        if (items.length > 0 || told.has(uri)) await connection.sendDiagnostics({ uri, diagnostics: items })
+        told.set(uri, resultId)
+      }
+    },
+    () => undefined,
+  )
+  return (closed?: string) => (last = last.then(() => tell(closed)))
 }

@@ -1,8 +1,9 @@
-import type { Connection, Disposable, FileEvent } from 'vscode-languageserver'
+import type { Connection, Disposable } from 'vscode-languageserver'
 import { TextDocuments } from './lsp.ts'
 import { TextDocument } from 'vscode-languageserver-textdocument'
 import { recordOfPath } from '../records/kinds.ts'
 import { createAddresses } from './addresses.ts'
+import { around } from './around.ts'
 import type { Client } from './client.ts'
 import type { Files } from './files.ts'
 import type { Here } from './here.ts'
@@ -23,6 +24,10 @@ export function createSession(connection: Connection, client: Client, files: Fil
   const addresses = createAddresses()
   const settings = createSettings(connection, client)
   const documents = new TextDocuments(TextDocument)
+  const folders = new Set<string>()
+  /** Paths that were read for the sake of a file that is open, beside the folders of the window. */
+  const besides = new Set<string>()
+  const searched = new Set<string>()
   const listeners = new Set<(stale: Settled) => void>()
   let timer: ReturnType<typeof setTimeout> | undefined
   let indexing = Promise.resolve()
@@ -32,6 +37,9 @@ export function createSession(connection: Connection, client: Client, files: Fil
     if (path === null) return
     workspace.put(path, document.getText())
     settleSoon()
+  })
+  documents.onDidOpen(({ document: { uri } }) => {
+    if (pathOf(uri) !== null && !uri.startsWith('untitled:')) void after(() => readAround(uri))
   })
   documents.onDidClose(({ document: { uri } }) => {
     settings.forget(uri)
@@ -48,6 +56,8 @@ export function createSession(connection: Connection, client: Client, files: Fil
     uriOf: addresses.uriOf,
     pathOf,
     isOpen,
+    /** Whether a file is known only because one that is open belongs with it. */
+    isBesides: (path: string) => besides.has(path) && !isInFolder(path),
     /** Fulfilled when all folders named so far have been read. */
     indexed: () => indexing,
     /** Called a moment after a change, with the files that must be checked again beside those that changed. */
@@ -55,18 +65,27 @@ export function createSession(connection: Connection, client: Client, files: Fil
       listeners.add(listener)
       return { dispose: () => listeners.delete(listener) }
     },
-    addFolders(folders: readonly string[]) {
-      indexing = indexing.then(() => index(folders)).catch((error: unknown) => connection.console.error(String(error)))
-      return indexing
+    addFolders(added: readonly string[]) {
+      added.forEach((folder) => folders.add(folder))
+      setFolders()
+      return after(() => index(added))
     },
-    removeFolders(folders: readonly string[]) {
+    removeFolders(removed: readonly string[]) {
+      removed.forEach((folder) => folders.delete(folder))
+      setFolders()
       for (const { path } of workspace.library.files()) {
         const uri = addresses.uriOf(path)
-        if (!isOpen(path) && folders.some((folder) => uri.startsWith(`${folder}/`))) workspace.drop(path)
+        if (!isOpen(path) && removed.some((folder) => uri.startsWith(`${folder}/`))) workspace.drop(path)
       }
       settleSoon()
     },
-    watched: (changes: readonly FileEvent[]) => reread(changes.map(({ uri }) => uri)),
+    reread,
+  }
+
+  function setFolders() {
+    workspace.setFolders(
+      [...folders].flatMap((uri) => addresses.pathOf(uri) ?? []).map((path) => path.replace(/\/?$/, '/')),
+    )
   }
 
   function pathOf(uri: string): string | null {
@@ -94,9 +113,31 @@ export function createSession(connection: Connection, client: Client, files: Fil
     }
   }
 
-  async function index(folders: readonly string[]) {
-    if (!files || folders.length === 0) return
-    await reread(await files.list(folders))
+  function after(work: () => Promise<void>): Promise<void> {
+    indexing = indexing.then(work).catch((error: unknown) => connection.console.error(String(error)))
+    return indexing
+  }
+
+  /** The library above a file that no settings govern yet: a lone file, or one of a folder that was opened below its library. */
+  async function readAround(uri: string) {
+    const path = pathOf(uri)
+    if (!files || path === null || workspace.library.settings(path)) return
+    const { folder, isLibrary, deep } = await around(files, uri)
+    if (searched.has(folder) || (!isLibrary && isInFolder(path))) return
+    searched.add(folder)
+    const found = await files.listIn(folder, deep)
+    found.forEach((one) => besides.add(pathOf(one) ?? ''))
+    await reread(found)
+  }
+
+  /** A folder of the window. */
+  function isInFolder(path: string): boolean {
+    return [...folders].some((folder) => path.startsWith(`${addresses.pathOf(folder)?.replace(/\/$/, '')}/`))
+  }
+
+  async function index(added: readonly string[]) {
+    if (!files || added.length === 0) return
+    await reread(await files.list(added))
   }
 
   /** Reads files again that are not open; one that is gone is dropped. */

@@ -11,7 +11,7 @@ const telling: Readonly<Record<RecordKind, readonly string[]>> = {
   library: ['/name'],
 }
 
-/** 110 W, flexible, 17.12 %, 2.2 kg */
+/** 110 W, flexible, 17.1 %, 2.2 kg */
 export function summaryOf(checked: Checked): string {
   const said = telling[checked.kind].map((what) =>
     what.startsWith('/')

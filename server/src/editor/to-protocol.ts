@@ -32,6 +32,9 @@ export const toTextEdit = (tree: Tree, { span, text }: Edit): TextEdit => ({
   newText: text,
 })
 
+/** Further places that a finding names; editors write each in a line of its own. */
+const room = 3
+
 const severities: Readonly<Record<Severity, 1 | 2 | 3 | 4>> = { error: 1, warning: 2, information: 3, hint: 4 }
 const unnecessary = 1
 
@@ -43,7 +46,7 @@ export function toDiagnostic(
   client: Client,
   where: (path: string) => { readonly uri: string; readonly tree: Tree } | null,
 ): Diagnostic {
-  const related = finding.related.flatMap(({ span, message, path }) => {
+  const related = finding.related.slice(0, room).flatMap(({ span, message, path }) => {
     const place = path === undefined ? { uri, tree } : where(path)
     return place ? [{ location: { uri: place.uri, range: toRange(place.tree, span) }, message }] : []
   })

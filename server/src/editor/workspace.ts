@@ -2,13 +2,17 @@ import { checkFile } from '../check/check.ts'
 import type { Checked } from '../check/checked.ts'
 import { createLibrary } from '../library/create.ts'
 import type { Library } from '../library/library.ts'
+import type { RecordKind } from '../records/field-info.ts'
 import { recordOfPath } from '../records/kinds.ts'
+import type { ReadFile } from '../records/read-file.ts'
 
 /** The library with a memory of what was checked: one parse and one check per version of a file. */
 export interface Workspace {
   readonly library: Library
   put(path: string, text: string): void
   drop(path: string): void
+  /** Folders opened side by side. */
+  setFolders(folders: readonly string[]): void
   /** null for a file that is none of ours */
   check(path: string): Checked | null
   /** Forgets what depends on the changes since the last call. Null when nothing changed. */
@@ -22,6 +26,8 @@ export function createWorkspace(today: () => string): Workspace {
   const library = createLibrary()
   const known = new Map<string, Checked>()
   const changed = new Set<string>()
+  /** Records that a changed system or settings file named before or names now. */
+  const named = new Set<string>()
   let all = false
 
   return {
@@ -29,13 +35,19 @@ export function createWorkspace(today: () => string): Workspace {
     put(path, text) {
       const before = library.file(path)
       if (before?.tree.text === text) return
+      const namedBefore = before ? namedBy(before) : []
       library.put(path, text)
+      if (before) difference(namedBefore, namedBy(library.file(path)!)).forEach((one) => named.add(one))
       forget(path, before === undefined)
     },
     drop(path) {
       if (!library.file(path)) return
       library.drop(path)
       forget(path, true)
+    },
+    setFolders(folders) {
+      library.setFolders(folders)
+      forgetAll()
     },
     check(path) {
       const before = known.get(path)
@@ -45,10 +57,12 @@ export function createWorkspace(today: () => string): Workspace {
       return checked
     },
     settle() {
-      if (changed.size === 0) return null
-      const users: Settled = all ? 'all' : new Set([...changed].flatMap(usersOf))
-      if (users !== 'all') users.forEach((path) => known.delete(path))
+      if (changed.size === 0 && !all) return null
+      const users: Settled = all ? 'all' : staleOf(new Set([...named, ...[...changed].flatMap(usersOf)]))
+      if (users === 'all') known.clear()
+      else users.forEach((path) => known.delete(path))
       changed.clear()
+      named.clear()
       all = false
       return users
     },
@@ -59,8 +73,23 @@ export function createWorkspace(today: () => string): Workspace {
     changed.add(path)
     known.delete(path)
     if (!isListChange && recordOfPath(path)?.kind !== 'library') return
+    forgetAll()
+  }
+
+  function forgetAll() {
     all = true
     known.clear()
+  }
+
+  /** Settings that name a changed climate hold for all records. */
+  function staleOf(users: ReadonlySet<string>): Settled {
+    return [...users].some((path) => recordOfPath(path)?.kind === 'library') ? 'all' : users
+  }
+
+  function namedBy(file: ReadFile): string[] {
+    return library.references(file).flatMap(({ kind, field }) => {
+      return library.byId<RecordKind>(kind, field.value, file.path).map(({ path }) => path)
+    })
   }
 
   /** Whoever names a record, and its namesakes. */
@@ -70,4 +99,9 @@ export function createWorkspace(today: () => string): Workspace {
     const namesakes = library.byId(file.kind, file.id, path).filter((other) => other.path !== path)
     return [...library.usesOf(file).map((use) => use.file.path), ...namesakes.map((other) => other.path)]
   }
+}
+
+/** What only one of two lists has. */
+function difference(one: readonly string[], other: readonly string[]): string[] {
+  return [...one.filter((item) => !other.includes(item)), ...other.filter((item) => !one.includes(item))]
 }

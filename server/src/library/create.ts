@@ -10,6 +10,7 @@ import { referencesOf } from './references.ts'
 export function createLibrary(): Library {
   const texts = new Map<string, string>()
   const read = new Map<string, ReadFile>()
+  let folders: readonly string[] = []
   let roots: readonly string[] = []
   let settingsPaths: ReadonlyMap<string, string> = new Map()
   let version = 0
@@ -31,6 +32,10 @@ export function createLibrary(): Library {
     drop(path) {
       kin.drop(path)
       if (texts.delete(path)) changed(path, true)
+    },
+    setFolders(list) {
+      folders = [...list].sort((a, b) => a.length - b.length)
+      version++
     },
     file(path) {
       const known = read.get(path)
@@ -70,6 +75,10 @@ export function createLibrary(): Library {
       uses ??= gatherUses()
       return (uses.get(`${file.kind} ${file.id}`) ?? []).filter((use) => rootOf(use.file.path) === rootOf(file.path))
     },
+    hasSystems(near) {
+      const root = rootOf(near)
+      return (byKind.get('system') ?? listed('system')).some((path) => rootOf(path) === root)
+    },
   }
   return library
 
@@ -91,14 +100,16 @@ export function createLibrary(): Library {
     return paths
   }
 
-  /** The folder of the nearest `wattproof.yaml` upward; '' where there is none. */
+  /** The folder of the nearest `wattproof.yaml` upward, or else the outermost opened one; '' where there is neither. */
   function rootOf(path: string): string {
-    return roots.find((root) => path.startsWith(root)) ?? ''
+    const above = (root: string) => path.startsWith(root)
+    return roots.find(above) ?? folders.find(above) ?? ''
   }
 
   function gatherUses() {
     const all = new Map<string, ReferencePlace[]>()
-    for (const path of byKind.get('system') ?? listed('system')) {
+    const naming = (['system', 'library'] as const).flatMap((kind) => byKind.get(kind) ?? listed(kind))
+    for (const path of naming) {
       const file = library.file(path)
       for (const use of file ? referencesOf(file) : []) {
         const key = `${use.kind} ${use.field.value}`

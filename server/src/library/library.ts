@@ -12,11 +12,14 @@ export interface ReferencePlace {
 
 /**
  * All records of a folder, or of several. It is given text and touches no file; what is put last wins, so an editor puts
- * its unsaved buffers over what is on disk. A library is the nearest folder with a `wattproof.yaml`; ids resolve inside it.
+ * its unsaved buffers over what is on disk. A library is the nearest folder with a `wattproof.yaml`, or else the
+ * outermost that was opened as a folder; ids resolve inside it.
  */
 export interface Library {
   put(path: string, text: string): void
   drop(path: string): void
+  /** Folders that are opened side by side, each ending in a slash: ids of one are not those of another. */
+  setFolders(folders: readonly string[]): void
   file(path: string): ReadFile | undefined
   files(): readonly ReadFile[]
   /** The records of a kind in the library that `near` belongs to, in path order. */
@@ -29,8 +32,10 @@ export interface Library {
   settings(path: string): ReadFile<'library'> | undefined
   /** Every record id that a file names. */
   references(file: ReadFile): readonly ReferencePlace[]
-  /** Every place that names this record. */
+  /** Every place that names this record: in systems, and in the settings of its library. */
   usesOf(file: ReadFile): readonly ReferencePlace[]
+  /** Whether the library that a path belongs to has a system. */
+  hasSystems(near: string): boolean
   /** Grows with every change; caches compare it. */
   readonly version: number
 }

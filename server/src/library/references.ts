@@ -5,8 +5,12 @@ import type { ReadFile } from '../records/read-file.ts'
 import { schemas } from '../records/schemas.generated.ts'
 import type { ReferencePlace } from './library.ts'
 
-/** Every id of another record that a file names, by what its schema marks as a reference. */
+/** Every id of another record that a file names: what its schema marks as a reference, and the usual climate of a library. */
 export function referencesOf(file: ReadFile): readonly ReferencePlace[] {
+  if (file.kind === 'library') {
+    const { climate } = (file as ReadFile<'library'>).record.site
+    return climate ? [{ file, kind: 'climate', field: climate }] : []
+  }
   const root = schemas[file.kind]
   if (!root || !mentions(root)) return []
   return [...file.fields.values()].flatMap((field) => {

@@ -22,11 +22,52 @@ export const allowableCurrent: readonly (readonly [gauge: number, currents: read
   [-3, [300, 360, 385, 385, 445, 475, 510]],
 ]
 
+/** Insulation ratings of the metric table [°C]; the third is for 85 to 90 °C. */
+export const metricRatings = [60, 70, 85, 105] as const
+
 /**
- * Current a conductor may carry in free air of 30 °C.
+ * Allowable current by nominal area [mm2] and insulation rating, air of 30 °C [A].
+ *
+ * @source ISO 10133, now ISO 13297 (small craft), annex A (from memory)
+ */
+export const metricCurrent: readonly (readonly [area: number, currents: readonly number[]])[] = [
+  [0.75, [6, 10, 12, 16]],
+  [1, [8, 14, 18, 20]],
+  [1.5, [12, 18, 21, 25]],
+  [2.5, [17, 25, 30, 35]],
+  [4, [22, 35, 40, 45]],
+  [6, [29, 45, 50, 60]],
+  [10, [40, 65, 70, 90]],
+  [16, [54, 90, 100, 130]],
+  [25, [71, 120, 140, 170]],
+  [35, [87, 160, 185, 210]],
+  [50, [105, 210, 230, 270]],
+  [70, [135, 265, 285, 330]],
+]
+
+/**
+ * Current that a conductor of a metric size may carry in free air of 30 °C; above 70 mm2 by the table of wire gauges.
+ *
+ * The size and the rating at or below the given ones are taken, so one between two is never credited with more.
+ *
+ * @param area        of the conductor [mm2]
+ * @param insulation  conductor temperature the insulation is rated for [°C]
+ * @returns           [A]; null below 0.75 mm2 or 60 °C, of which the table has nothing
+ * @source see `metricCurrent`
+ */
+export function metricAmpacity(area: number, insulation: number): number | null {
+  const row = metricCurrent.findLast(([size]) => size <= area)
+  const column = metricRatings.findLastIndex((rating) => rating <= insulation)
+  if (row === undefined || column === -1) return null
+  const own = row[1][column]!
+  return area > 75 ? Math.max(own, ampacity(area, insulation)!) : own
+}
+
+/**
+ * Current a conductor of a wire gauge may carry in free air of 30 °C.
  *
  * The gauge at or below the area and the insulation rating at or below the given one are taken, so a size or a rating between
- * two is never credited with more. A nominal area a twentieth short of a gauge counts as it (2 mm2 as 14 AWG).
+ * two is never credited with more.
  *
  * @param area        of the conductor [mm2]
  * @param insulation  conductor temperature the insulation is rated for [°C]
@@ -34,7 +75,7 @@ export const allowableCurrent: readonly (readonly [gauge: number, currents: read
  * @source 33 CFR 183.425, table 5
  */
 export function ampacity(area: number, insulation: number): number | null {
-  const row = allowableCurrent.findLast(([gauge]) => 0.95 * gaugeArea(gauge) <= area)
+  const row = allowableCurrent.findLast(([gauge]) => 0.999 * gaugeArea(gauge) <= area)
   const column = insulationRatings.findLastIndex((rating) => rating <= insulation)
   return row === undefined || column === -1 ? null : row[1][column]!
 }

@@ -9,6 +9,8 @@ export interface Chemistry {
   readonly roundTrip: readonly [number, number]
   /** Usual highest charge current over capacity [1/h]. */
   readonly chargeRate: number
+  /** Charge current that it takes near full, over the charge that it lacks [1/h]. */
+  readonly acceptance: number
   /** Cell temperatures for charging and discharging [°C]. */
   readonly charging: readonly [number, number]
   readonly discharging: readonly [number, number]
@@ -22,6 +24,8 @@ export interface Chemistry {
 const lead = {
   cellVoltage: 2,
   usableDepth: 0.5,
+  // the old rule of thumb: no more amperes than ampere-hours are missing
+  acceptance: 1,
   charging: [-20, 50],
   discharging: [-20, 50],
   specificEnergy: [25, 40],
@@ -63,6 +67,7 @@ export const chemistries = {
     usableDepth: 0.8,
     roundTrip: [0.92, 0.97],
     chargeRate: 0.5,
+    acceptance: Infinity,
     charging: [0, 45],
     discharging: [-20, 60],
     peukert: [1.01, 1.05],
@@ -75,6 +80,7 @@ export const chemistries = {
     usableDepth: 0.8,
     roundTrip: [0.9, 0.96],
     chargeRate: 0.5,
+    acceptance: Infinity,
     charging: [0, 45],
     discharging: [-20, 60],
     peukert: [1.02, 1.05],

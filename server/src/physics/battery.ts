@@ -26,6 +26,8 @@ export interface Store {
   /** Most that may go in or out at the terminals in an hour [Wh]; Infinity where nothing limits it. */
   readonly mostIn: number
   readonly mostOut: number
+  /** How fast it takes charge, over what is missing [1/h]; Infinity where it takes all until it is full. */
+  readonly acceptance: number
 }
 
 /**
@@ -50,7 +52,7 @@ export interface StoreHour {
  *
  *     soc' = soc + chargeEfficiency stored / capacity   or   soc' = soc - drawn / (dischargeEfficiency capacity)
  *
- * The load is met from production first; the rest charges or comes from the battery.
+ * The load is met from production first; the rest charges or comes from the battery, see `taken`.
  *
  * @param store     battery
  * @param soc       state of charge before [1]
@@ -61,8 +63,12 @@ export interface StoreHour {
 export function storeHour(store: Store, soc: number, produced: number, load: number): StoreHour {
   const surplus = produced - load
   if (surplus >= 0) {
-    const room = Math.max(0, ((1 - soc) * store.capacity) / store.chargeEfficiency)
-    const stored = Math.min(surplus, room, store.mostIn)
+    const missing = Math.max(0, (1 - soc) * store.capacity)
+    const offered = Math.min(surplus, store.mostIn)
+    const stored = Math.min(
+      offered,
+      taken(store.acceptance, missing, offered * store.chargeEfficiency) / store.chargeEfficiency,
+    )
     const after = Math.min(1, soc + (stored * store.chargeEfficiency) / store.capacity)
     return { soc: after, stored, drawn: 0, unserved: 0, curtailed: surplus - stored }
   }
@@ -76,6 +82,26 @@ export function storeHour(store: Store, soc: number, produced: number, load: num
     unserved: -surplus - drawn,
     curtailed: 0,
   }
+}
+
+/**
+ * What arrives inside in an hour of steady charging: all, until only so much is missing that the acceptance is the lower;
+ * from then on what is missing dies away.
+ *
+ *     rate = min(offered, a m)     dm/dt = -rate
+ *
+ * @param acceptance  a [1/h], above 0
+ * @param missing     m at the beginning [Wh]
+ * @param offered     [Wh] in the hour
+ * @returns           [Wh], at most what is missing or offered
+ * @source solved in closed form; the current a battery takes over the charge it lacks is steady: J. A. Mas, 2nd
+ *         International Electric Vehicle Symposium (1971), from memory
+ */
+export function taken(acceptance: number, missing: number, offered: number): number {
+  const bend = offered / acceptance
+  if (bend <= missing - offered) return offered
+  const steady = offered > 0 ? Math.max(0, (missing - bend) / offered) : 0
+  return missing - Math.min(missing, bend) * Math.exp(-acceptance * (1 - steady))
 }
 
 export interface StoreRun {

@@ -1,5 +1,5 @@
 import { diodeAt, type DiodeModel } from './diode-model.ts'
-import { maxPower } from './single-diode.ts'
+import { currentAt, maxPower } from './single-diode.ts'
 
 /** Maximum power by irradiance and cell temperature, on a grid. */
 export interface PowerTable {
@@ -25,7 +25,22 @@ export function powerTable(model: DiodeModel): PowerTable {
 }
 
 /**
- * The same where no diode fits the datasheet: power goes with the sun and linearly with temperature.
+ * Power into a battery that holds a panel at its voltage, on the same grid; 0 where the panel cannot reach it.
+ *
+ *     P = V I(V + drop)
+ *
+ * @param model    at standard test conditions
+ * @param voltage  V, of the battery, as it falls to one panel [V]
+ * @param drop     between panel and battery [V]
+ */
+export function clampedPowerTable(model: DiodeModel, voltage: number, drop: number): PowerTable {
+  return filled((irradiance, temperature) =>
+    Math.max(0, voltage * currentAt(diodeAt(model, irradiance, temperature), voltage + drop)),
+  )
+}
+
+/**
+ * The same as `powerTable` where no diode fits the datasheet: power goes with the sun and linearly with temperature.
  *
  *     P = Pmax G/1000 (1 + gamma (T - 25 °C)), at least 0
  *

@@ -34,8 +34,9 @@ export function measure(
   }
 }
 
-/** The unit that the schema, the library or the kind gives a number without one. A share below 1 is a fraction. */
+/** The unit that the schema, the library or the kind gives a number without one. A share below 1 is a fraction, whatever they say. */
 export function defaultUnit({ kind, options }: Task, value: number): UnitFound | null {
+  if (kind === 'ratio' && 0 < Math.abs(value) && Math.abs(value) < 1) return unitOfKind('1', kind)
   const named = options.unit ?? (kind === 'money' ? options.currency : undefined)
   if (named !== undefined) return unitOfKind(named, kind)
   return kind === 'ratio' && Math.abs(value) <= 1 ? unitOfKind('1', kind) : null

@@ -57,7 +57,7 @@ function rows(): Row[] {
     ['mass', 't tonne tonnes', 1000],
     ['mass', 'lb lbs pound pounds lbm', 45359237, 1e8],
     ['mass', 'oz ounce ounces', 45359237, 16e8],
-    ['ratio', '1'],
+    ['ratio', '1 fraction'],
     ['ratio', '% percent pct', 1, 100],
     ['ratio', '‰', 1, 1000],
     ['ratio', 'ppm', 1, 1e6],

@@ -42,6 +42,11 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
     )
   }
   const second = /(?<![A-Za-wyzΩ%°^\d])[-+±]?(?:(?<![.\d])\.)?\d/.exec(unit)
+  const digits = looksLikeDigits(typed)
+  if (second && digits) {
+    const message = `"${typed.trim()}" has a letter where a digit belongs; ${wanted}`
+    return problem(task, 'no-number', 0, end, message, () => digits)
+  }
   if (second) return twoNumbers(task, number, start + second.index, end, wanted)
   return problem(
     task,
@@ -49,7 +54,7 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
     start,
     end,
     `"${shown}" is no unit known here; ${wanted}`,
-    () => looksLikeDigits(typed) ?? units(nearestUnits(unit, task.kind, usualUnit(task))),
+    () => digits ?? units(nearestUnits(unit, task.kind, usualUnit(task))),
   )
 }
 
@@ -73,7 +78,7 @@ function twoNumbers(task: Task, first: Scanned, start: number, end: number, want
     const behind = shown.replace(aside, '').replace(/\)$/, '')
     const unit = /[^\d\s.,]*$/.exec(unitKey(text.slice(start, end)))?.[0] ?? ''
     const bare = unitOfKind(ahead.slice(plain.end(first.end)), task.kind) === null && unitOfKind(unit, task.kind)
-    if (/^[.,]\s+\d|^\d\s+[.,]$/.test(between)) {
+    if (/^[.,]\s+\d|^\d\s+[.,](?:\s*\d)?$/.test(between)) {
       const rest = text.slice(start).replace(/^[.,]/, '')
       return [guess(`${text.slice(0, first.end).replace(/[.,]$/, '')}.${rest}`, 'no blank in the number')]
     }

@@ -19,45 +19,48 @@ export type EpwReading =
   | { readonly climate: ClimateOfWeather; readonly problem?: undefined }
   | { readonly climate?: undefined; readonly problem: { readonly line: number; readonly message: string } }
 
-/** The columns that are read, counted from 0: the hour's air temperature and global horizontal radiation. */
-const column = { month: 1, day: 2, air: 6, global: 13 } as const
+/** The columns that are read, counted from 0: when the hour is, its air temperature and its global horizontal radiation. */
+const column = { year: 0, month: 1, day: 2, air: 6, global: 13 } as const
 /** A month of fewer days does not speak for itself. */
 const leastDays = 20
 
 /**
- * Reads an EPW hourly weather file: a LOCATION line, seven further header lines, then a line an hour. Hours without a
- * reading (99.9 °C, 9999 Wh/m2) are left out of their day's figures; days without a reading in every hour of light are
- * left out of the month's sun.
+ * Reads an EPW hourly weather file: header lines from LOCATION to DATA PERIODS, then a line an hour. Hours without a
+ * reading (blank, or the values that stand for missing) are left out of their day's figures; days without a reading in
+ * every hour are left out of the month's sun. Days of several years count one by one.
  *
  * @param text  the whole file
  * @returns     means and extremes by month, or the line that cannot be read and why
- * @source EnergyPlus Auxiliary Programs, "EnergyPlus Weather File (EPW) Data Dictionary", US Department of Energy (from memory)
+ * @source EnergyPlus Auxiliary Programs, "EnergyPlus Weather File (EPW) Data Dictionary", US Department of Energy, v24.1
  */
 export function readEpw(text: string): EpwReading {
-  const lines = text.split(/\r\n|\n|\r/)
+  const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\n|\r/)
   const location = (lines[0] ?? '').split(',')
   if (location[0]?.trim().toUpperCase() !== 'LOCATION')
     return wrong(0, 'An EPW file begins with a LOCATION line; this one does not.')
-  const [latitude, longitude] = [Number(location[6]), Number(location[7])]
+  const [latitude, longitude] = [numberIn(location[6]), numberIn(location[7])]
   if (!inside(latitude, 90) || !inside(longitude, 180))
     return wrong(
       0,
       `The LOCATION line gives latitude "${location[6] ?? ''}" and longitude "${location[7] ?? ''}", which are no place on earth.`,
     )
+  const periods = lines.findIndex((line) => /^\s*DATA PERIODS\s*,/i.test(line))
+  if (periods < 0) return wrong(0, 'The header of this EPW file lacks its last line, DATA PERIODS.')
+  const anHour = numberIn(lines[periods]!.split(',')[2])
+  if (anHour !== 1)
+    return wrong(
+      periods,
+      `Line ${periods + 1} says that the file has ${lines[periods]!.split(',')[2]?.trim()} lines an hour; only files of one line an hour are read.`,
+    )
   const days = new Map<string, Day>()
-  for (let i = 8; i < lines.length; i++) {
+  for (let i = periods + 1; i < lines.length; i++) {
     const line = lines[i]!
     if (line.trim() === '') continue
     const cells = line.split(',')
-    const [month, day, air, global] = [column.month, column.day, column.air, column.global].map((c) =>
-      Number(cells[c] ?? NaN),
-    )
-    if (!(month! >= 1 && month! <= 12 && day! >= 1 && day! <= 31) || Number.isNaN(air) || Number.isNaN(global))
-      return wrong(
-        i,
-        `Line ${i + 1} is no hour of an EPW file: month, day, air temperature or global radiation is no number.`,
-      )
-    gather(days, month!, day!, air!, global!)
+    const [year, month, day] = [column.year, column.month, column.day].map((c) => numberIn(cells[c]))
+    if (!(month! >= 1 && month! <= 12 && day! >= 1 && day! <= 31) || cells.length <= column.global)
+      return wrong(i, `Line ${i + 1} is no hour of an EPW file: it lacks a month, a day, or columns.`)
+    gather(days, `${year}-${month}-${day}`, month!, numberIn(cells[column.air]), numberIn(cells[column.global]))
   }
   const months = Array.from({ length: 12 }, (_, m) => [...days.values()].filter((d) => d.month === m + 1))
   const thin = months.findIndex(
@@ -98,21 +101,23 @@ interface Day {
   low: number
 }
 
-function gather(days: Map<string, Day>, month: number, day: number, air: number, global: number): void {
-  const key = `${month}-${day}`
+/** Air is above -70 and below 70 °C, radiation from 0 to below 9999 Wh/m2; all else stands for no reading. */
+function gather(days: Map<string, Day>, key: string, month: number, air: number, global: number): void {
   const one = days.get(key) ?? { month, sun: 0, sunHours: 0, airHours: 0, high: -Infinity, low: Infinity }
   days.set(key, one)
-  if (global < 9999) {
+  if (0 <= global && global < 9999) {
     one.sun += global
     one.sunHours++
   }
-  if (air < 99.9) {
+  if (-70 < air && air < 70) {
     one.airHours++
     one.high = Math.max(one.high, air)
     one.low = Math.min(one.low, air)
   }
 }
 
+/** NaN for a blank cell, which `Number` would take for 0. */
+const numberIn = (cell = '') => (cell.trim() === '' ? NaN : Number(cell))
 const wrong = (line: number, message: string): EpwReading => ({ problem: { line, message } })
 const inside = (value: number, limit: number) => Number.isFinite(value) && Math.abs(value) <= limit
 const average = (values: readonly number[]) => values.reduce((sum, v) => sum + v, 0) / values.length

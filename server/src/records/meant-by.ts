@@ -1,4 +1,6 @@
 import type { Correction } from '../findings/finding.ts'
+import { formatNumber, fromBase } from '../quantities/format.ts'
+import { readQuantity } from '../quantities/read.ts'
 import { setScalar } from '../text/edits.ts'
 import type { Node, Tree } from '../text/tree.ts'
 import type { FieldInfo } from './field-info.ts'
@@ -20,6 +22,7 @@ function mend(typed: string, info: FieldInfo | null): string | null {
     case 'integer':
       return /^(\d+)(?:\.0+)?\s*[a-z]*$/i.exec(typed)?.[1] ?? null
     case 'number':
+      if (info.key === 'years') return inYears(typed)
       return /^(\d+(?:\.\d+)?)\s*[a-z]*$/i.exec(typed)?.[1] ?? null
     case 'date': {
       const [, year, month, day] = /^(\d{4})[-./](\d{1,2})[-./](\d{1,2})$/.exec(typed) ?? []
@@ -28,6 +31,12 @@ function mend(typed: string, info: FieldInfo | null): string | null {
     default:
       return null
   }
+}
+
+/** `60 months` is 5. */
+function inYears(typed: string): string | null {
+  const { quantity } = readQuantity(typed, 'duration')
+  return quantity ? formatNumber(fromBase(quantity.value, 'years'), 3) : null
 }
 
 /** One text, or several parted by commas, where a list of texts belongs; null for what is no such case. */

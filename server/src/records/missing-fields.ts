@@ -1,5 +1,6 @@
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
+import { parentPointer } from '../text/pointer.ts'
 import type { Span } from '../text/span.ts'
 import { entryAtPointer, nodeAtPointer } from '../text/tree-queries.ts'
 import type { Tree } from '../text/tree.ts'
@@ -7,39 +8,87 @@ import { reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
 import { infoAt } from './info-at.ts'
 
-/** One finding for each required field that is not there, on the key of its group; one that stands empty on its own key. */
+/**
+ * Required fields that are not there: one finding for each group, on its key. Those that stand empty are told together on
+ * the first of them, for somebody is about to fill them in.
+ */
 export function missingFields(pointers: readonly string[], root: FieldInfo, tree: Tree): readonly Finding[] {
-  return pointers
-    .filter((pointer) => !isReason(pointer))
-    .map((pointer) => {
-      const parent = pointer.slice(0, pointer.lastIndexOf('/'))
-      const key = pointer.slice(parent.length + 1)
-      const example = infoAt(root, pointer)?.examples?.[0]
-      const such = example ? `, such as ${key}: ${example}` : ''
-      const own = entryAtPointer(tree, pointer)
-      return own
-        ? finding(reading.missingField, { pointer, span: own.keySpan }, `${key} has no value yet${such}.`)
-        : finding(
-            reading.missingField,
-            { pointer: parent, span: placeOf(parent, tree) },
-            `${key} is missing ${from(parent)}${such}.`,
-          )
-    })
+  const told = pointers.filter((pointer) => !isReason(pointer))
+  const isOpen = (pointer: string) => entryAtPointer(tree, pointer) !== null
+  const open = told.filter(isOpen).sort((a, b) => keySpan(a, tree).start - keySpan(b, tree).start)
+  return [
+    ...byGroup(told.filter((pointer) => !isOpen(pointer))).map((fields) => absent(fields, root, tree)),
+    ...(open.length > 0 ? [unfilled(open, root, tree)] : []),
+  ]
 }
 
 /** An acceptance without a reason has a finding of its own. */
 const isReason = (pointer: string) => /^\/accepted\/\d+\/because$/.test(pointer)
 
-/** `under stc`; `under output` for an item of that list. */
-function from(parent: string): string {
-  const group = parent.split('/').findLast((step) => /\D/.test(step))
-  return group ? `under ${group}` : 'from the record'
+function absent(fields: readonly string[], root: FieldInfo, tree: Tree): Finding {
+  const group = parentPointer(fields[0]!)
+  const key = groupKey(group)
+  const from = key ? `under ${key}` : 'from the record'
+  const message = `${listed(fields)} ${fields.length > 1 ? 'are' : 'is'} missing ${from}${such(fields, root)}.`
+  return finding(reading.missingField, { pointer: group, span: placeOf(group, tree) }, message)
 }
 
+function unfilled(fields: readonly string[], root: FieldInfo, tree: Tree): Finding {
+  const first = fields[0]!
+  const groups = byGroup(fields).map((own) => {
+    const key = groupKey(parentPointer(own[0]!))
+    return key ? `${listed(own)} under ${key}` : listed(own)
+  })
+  const message =
+    fields.length > 1
+      ? `Still to be filled in: ${groups.join('; ')}.`
+      : `${keyOf(first)} has no value yet${such(fields, root)}.`
+  return finding(reading.missingField, { pointer: first, span: keySpan(first, tree) }, message, {
+    severity: isBegun(root, tree) ? undefined : 'information',
+  })
+}
+
+/** Until something that is required stands there, beside a name, it is a form to be filled in and no record yet. */
+function isBegun(group: FieldInfo, tree: Tree, pointer = ''): boolean {
+  return (group.fields ?? []).some((field) => {
+    const own = `${pointer}/${field.key}`
+    if (!field.required || own === '/format' || own === '/name') return false
+    return field.type === 'group' ? isBegun(field, tree, own) : nodeAtPointer(tree, own) !== null
+  })
+}
+
+function byGroup(pointers: readonly string[]): readonly (readonly string[])[] {
+  const groups = new Map<string, string[]>()
+  for (const pointer of pointers) {
+    const group = parentPointer(pointer)
+    groups.set(group, [...(groups.get(group) ?? []), pointer])
+  }
+  return [...groups.values()]
+}
+
+const keyOf = (pointer: string) => pointer.slice(pointer.lastIndexOf('/') + 1)
+
+/** stc; the list's key for an item of a list; undefined at the top */
+const groupKey = (pointer: string) => pointer.split('/').findLast((step) => /\D/.test(step))
+
+/** `voc`, `voc and isc`, `vmp, voc and isc` */
+function listed(pointers: readonly string[]): string {
+  const keys = pointers.map(keyOf)
+  return keys.length > 1 ? `${keys.slice(0, -1).join(', ')} and ${keys.at(-1)}` : keys.join()
+}
+
+/** `, such as voc: 22.1 V`, where there is but one */
+function such([pointer, second]: readonly string[], root: FieldInfo): string {
+  const example = second === undefined ? infoAt(root, pointer!)?.examples?.[0] : undefined
+  return example ? `, such as ${keyOf(pointer!)}: ${example}` : ''
+}
+
+const keySpan = (pointer: string, tree: Tree): Span => entryAtPointer(tree, pointer)?.keySpan ?? { start: 0, end: 0 }
+
 /** The group's key; the first key of the group where it has none of its own, as in a list and at the top. */
-function placeOf(parent: string, tree: Tree): Span {
-  const entry = entryAtPointer(tree, parent)
-  const node = nodeAtPointer(tree, parent)
+function placeOf(group: string, tree: Tree): Span {
+  const entry = entryAtPointer(tree, group)
+  const node = nodeAtPointer(tree, group)
   const first = node?.kind === 'map' ? node.entries[0] : undefined
   return entry?.keySpan ?? first?.keySpan ?? node?.span ?? { start: 0, end: 0 }
 }

@@ -27,9 +27,12 @@ export function readFile(path: string, text: string, currency?: string): ReadFil
     : empty
   const unreadable = tree.root === null && hazards.findings.length > 0
   const nothing = tree.root === null && !unreadable
+  const told = new Set(hazards.findings.map(({ pointer }) => pointer))
   const readFindings = [
     ...hazards.findings,
-    ...(unreadable || nothing ? [] : schemaFindings(what.kind, tree, hazards.swallowed)),
+    ...(unreadable || nothing ? [] : schemaFindings(what.kind, tree, hazards.swallowed)).filter(
+      ({ rule, pointer }) => rule !== reading.wrongKind.id || !told.has(pointer),
+    ),
     ...findings,
     ...(nothing
       ? [

@@ -59,6 +59,7 @@ export interface Panel {
     readonly system_voltage?: Measure
     readonly series_fuse?: Measure
     readonly bend?: Measure
+    readonly bend_radius?: Measure
     readonly operating_temperature?: Measure
   }
   readonly price: {

@@ -567,6 +567,18 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "unit": "deg"
      },
      {
+      "key": "bend_radius",
+      "title": "bend radius",
+      "description": "Smallest radius that the panel may be bent to, where the sheet gives that instead of an angle.",
+      "examples": [
+       "800 mm"
+      ],
+      "symbol": "bend radius",
+      "type": "quantity",
+      "kind": "length",
+      "unit": "mm"
+     },
+     {
       "key": "operating_temperature",
       "title": "operating temperature",
       "description": "Cell temperatures that the maker permits.",

@@ -1,5 +1,5 @@
 import { chargeVoltage, chemistries } from '../rules/chemistry.ts'
-import { arrayPmax } from './strings.ts'
+import { arrayIsc, arrayPmax } from './strings.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
 
 /** The whole bank, from the batteries in it. */
@@ -19,6 +19,8 @@ export interface Bank {
   readonly mostIn: number
   readonly mostInTyped: boolean
   readonly mostOut: number
+  /** How fast it takes charge near full, see `Store` [1/h]. */
+  readonly acceptance: number
 }
 
 /** Null where voltage, capacity or chemistry is not known, or there is no battery in series or in parallel. */
@@ -45,6 +47,7 @@ export function bankOf({ battery, system }: ResolvedSystem): Bank | null {
     mostIn: mostIn ? mostIn.value * parallel : facts.chargeRate * amperehours,
     mostInTyped: mostIn !== undefined,
     mostOut: record.discharge.max_current ? record.discharge.max_current.value * parallel : Infinity,
+    acceptance: facts.acceptance,
   }
 }
 
@@ -54,8 +57,12 @@ export const usualEfficiency = { mppt: 0.96, pwm: 0.99 }
 export const controllerEfficiency = ({ controller }: ResolvedArray): number =>
   controller?.record.efficiency?.value ?? usualEfficiency[controller?.record.type?.value ?? 'mppt']
 
-/** Current into the battery that an array's controller can reach [A]: what the panels give, or what it passes. */
+/**
+ * Current into the battery that an array's controller can reach [A]: what the panels give, or what it passes. One that only
+ * switches passes the panels' own current, and in bright sun more than its rating does not stop it.
+ */
 export function chargeCurrent(array: ResolvedArray, bank: Bank): number | null {
+  if (array.controller?.record.type?.value === 'pwm') return arrayIsc(array)
   const pmax = arrayPmax(array)
   const most = array.controller?.record.output.max_current?.value ?? Infinity
   return pmax === null ? null : Math.min(most, (pmax * controllerEfficiency(array)) / bank.voltage)
@@ -74,6 +81,12 @@ export function allLoadCurrent({ system }: ResolvedSystem, bank: Bank): number {
     sum(system.loads, ({ power, supply }) => (power?.value ?? 0) / (supply?.value === 'ac' ? efficiency : 1)) /
     bank.voltage
   )
+}
+
+/** The larger of what all sources put in and all loads take at once [A]; null without a bank. */
+export function throughBattery(system: ResolvedSystem): number | null {
+  const bank = bankOf(system)
+  return bank && Math.max(allChargeCurrent(system, bank), allLoadCurrent(system, bank))
 }
 
 /** As typed, or what is usual (common practice, no source). */

@@ -1,4 +1,4 @@
-import { airFactor, ampacity, bundleFactor } from '../physics/ampacity.ts'
+import { airFactor, ampacity, bundleFactor, metricAmpacity } from '../physics/ampacity.ts'
 import { cableDrop, resistancePerMetre } from '../physics/cable.ts'
 import type { Cable, ResolvedSystem } from './resolved.ts'
 
@@ -12,6 +12,10 @@ export interface CableFigures {
   /** Allowable current in its surroundings [A]; null where the insulation is not known. */
   readonly ampacity_a: number | null
 }
+
+/** Where allowable currents come from. */
+export const ampacitySource =
+  'allowable current by ISO 10133, annex A (from memory) for mm2, by 33 CFR 183.425, table 5 for AWG, and the heat balance of a conductor for other air; guide values, the local code decides'
 
 /** Where a cable lies: air around it and temperature of a loaded conductor, where nothing is said [°C]. Common practice, no source. */
 export interface Surroundings {
@@ -40,10 +44,15 @@ export function cableFigures(
   }
 }
 
-/** Allowable current of a cable if it had another size [m2]; null where size or insulation have no value in the table. */
-export function allowable({ insulation, ambient, bundled }: Cable, size: number, where: Surroundings): number | null {
+/** Allowable current of a cable if it had another size [m2] of the same system; null where size or insulation have no value in the table. */
+export function allowable(
+  { size: own, insulation, ambient, bundled }: Cable,
+  size: number,
+  where: Surroundings,
+): number | null {
   if (!insulation) return null
-  const free = ampacity(square(size), insulation.value)
+  const table = own?.quantity.unit === 'AWG' ? ampacity : metricAmpacity
+  const free = table(square(size), insulation.value)
   const air = ambient?.value ?? where.air
   return free === null ? null : free * airFactor(insulation.value, air) * bundleFactor(bundled?.value ?? 2)
 }

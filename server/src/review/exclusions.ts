@@ -1,4 +1,5 @@
 import type { Panel } from '../records/records.generated.ts'
+import { said } from './said.ts'
 import type { ResolvedSystem, Surface } from './resolved.ts'
 
 interface Use {
@@ -27,7 +28,7 @@ const uses: readonly Use[] = [
     of: (_, panel, surface) => {
       const curve = surface?.curvature
       return curve && curve.value > 1 && panel.construction?.value !== 'rigid'
-        ? `this surface bends by ${curve.text}`
+        ? `this surface bends by ${said(curve)}`
         : null
     },
   },

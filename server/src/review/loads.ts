@@ -7,6 +7,13 @@ export interface DayEnergy {
   readonly other: number
 }
 
+/** A source while it runs, and how long on that day. */
+export interface Running {
+  /** [W] */
+  readonly power: number
+  readonly hours: number
+}
+
 /** What a day takes and what other sources give, by month (1 to 12) and day of the week (0 to 6). */
 export type Demand = (month: number, weekday: number) => DayEnergy
 
@@ -47,6 +54,14 @@ export function demandOf(resolved: ResolvedSystem): Demand {
   return (month, weekday) => known[month - 1]![weekday]!
 }
 
+/** The other sources of a day, one by one: what a generator gives in two hours a battery may not take. */
+export function running({ system }: ResolvedSystem, month: number, weekday: number): readonly Running[] {
+  return system.other_sources.map((use) => ({
+    power: Math.max(0, use.power?.value ?? 0),
+    hours: Math.min(24, Math.max(0, (use.hours?.value ?? 0) * second * share(use, month, weekday))),
+  }))
+}
+
 /** Mean over the week of a month [Wh/day]. */
 export function meanDemand(demand: Demand, month: number): DayEnergy {
   let load = 0
@@ -57,6 +72,14 @@ export function meanDemand(demand: Demand, month: number): DayEnergy {
   }
   return { load, other }
 }
+
+/** The load that takes most on a mean day of a month. */
+export function largestLoad({ system }: ResolvedSystem, month: number): Load | undefined {
+  const week = (use: Load) => [0, 1, 2, 3, 4, 5, 6].reduce((sum, day) => sum + energy(use, month, day), 0)
+  return system.loads.reduce<Load | undefined>((most, use) => (!most || week(most) < week(use) ? use : most), undefined)
+}
+
+type Load = ResolvedSystem['system']['loads'][number]
 
 const energy = (use: Use, month: number, weekday: number): number =>
   (use.power?.value ?? 0) * (use.hours?.value ?? 0) * second * share(use, month, weekday)

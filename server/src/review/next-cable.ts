@@ -1,13 +1,51 @@
+import { short } from '../rules/band.ts'
 import { gaugeArea } from '../physics/cable.ts'
 import { gaugeText } from '../quantities/gauge.ts'
 import type { Proposal } from '../rules/rule.ts'
-import type { Cable } from './resolved.ts'
+import { batteryCable } from './battery-figures.ts'
+import { allowable, inside, onRoof, perMetre, type CableFigures, type Surroundings } from './cable-figures.ts'
+import type { ArrayFigures } from './figures.ts'
+import type { ResolvedArray, ResolvedSystem, Cable } from './resolved.ts'
 
 const metric = [0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120]
 const gauges = [18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3]
 
+/** Most that is recommended to be lost in an array's cable and before the battery [%]. */
+export const mostDrop = { array: 3, battery: 2 }
+
+/** The next larger size of an array's cable that carries its design current and loses no more than is recommended. */
+export function nextArrayCable(
+  system: ResolvedSystem,
+  { entry }: ResolvedArray,
+  figures: ArrayFigures,
+): Proposal | undefined {
+  const needs = { current: figures.isc_design_a ?? 0, drop: mostDrop.array }
+  return nextThatDoes(system, entry.cable, figures.cable, onRoof, needs)
+}
+
+/** The same of the battery's cable, which must carry a current, or its fuse. */
+export const nextBatteryCable = (system: ResolvedSystem, current: number): Proposal | undefined =>
+  nextThatDoes(system, system.system.battery.cable, batteryCable(system), inside, { current, drop: mostDrop.battery })
+
+function nextThatDoes(
+  system: ResolvedSystem,
+  cable: Cable,
+  now: CableFigures | null,
+  where: Surroundings,
+  most: { readonly current: number; readonly drop: number },
+): Proposal | undefined {
+  const { size } = cable
+  return nextCable(cable, (area) => {
+    const iz = allowable(cable, area, where)
+    const scale = size ? perMetre(system, cable, area, where) / perMetre(system, cable, size.value, where) : 1
+    const drop = now?.drop_pct ? now.drop_pct * scale : null
+    if ((iz !== null && iz < most.current) || (drop !== null && most.drop < drop)) return null
+    return [drop === null ? [] : [`${short(drop)} %`], iz === null ? [] : [`${short(iz)} A`]].flat().join(', ')
+  })
+}
+
 /** The next larger size in the cable's own measure that is good [m2 in]. Nothing where none is. */
-export function nextCable(cable: Cable, good: (size: number) => string | null): Proposal | undefined {
+function nextCable(cable: Cable, good: (size: number) => string | null): Proposal | undefined {
   const { size } = cable
   if (!size) return undefined
   const inGauge = size.quantity.unit === 'AWG'

@@ -1,18 +1,24 @@
-import { bankOf } from './bank.ts'
+import { bankOf, inverterEfficiency } from './bank.ts'
+import { costOf } from './cost.ts'
 import { allowable, inside, onRoof } from './cable-figures.ts'
 import { shapeOf } from './fit.ts'
+import { listed } from './listed.ts'
 import { vocAt } from './panel-at.ts'
 import { yearOf } from './year.ts'
+import { said } from './said.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
 
 /** What could not be looked at, and what is missing for it, in sentences. */
 export function notChecked(system: ResolvedSystem): readonly string[] {
-  return [
+  const all = [
     ...site(system),
-    ...system.arrays.flatMap((array) => [...ofArray(array)]),
+    ...system.arrays.flatMap((array) => [...ofArray(system, array)]),
+    ...panels(system),
     ...surfaces(system),
     ...battery(system),
+    ...budget(system),
   ]
+  return [...new Set(all)]
 }
 
 function* site(system: ResolvedSystem): Generator<string> {
@@ -24,42 +30,64 @@ function* site(system: ResolvedSystem): Generator<string> {
     yield 'Yield, balance and state of charge through the year: the climate lacks months or latitude, or a panel its Pmax coefficient.'
 }
 
-function* ofArray({ entry, panels, controller }: ResolvedArray): Generator<string> {
+function* ofArray({ battery }: ResolvedSystem, { entry, panels, controller }: ResolvedArray): Generator<string> {
   const id = entry.id?.value ?? 'array'
-  const limits = controller?.record.input
+  const { input, output, type } = controller?.record ?? {}
   if (!controller) yield `${id}: voltage and current against the controller: no controller record.`
   else {
-    if (!limits?.max_voltage)
+    if (!type) yield `${id}: hot-day voltage against the controller: it is not told whether it is mppt or pwm.`
+    if (!input?.max_voltage)
       yield `${id}: cold-day voltage against the controller: its maximum input voltage is not given.`
-    if (!limits?.max_short_circuit_current)
+    if (!input?.max_short_circuit_current && !(type?.value === 'pwm' && output?.max_current))
       yield `${id}: short-circuit current against the controller: its limit is not given.`
+    if (type?.value === 'mppt' && !input?.above_battery)
+      yield `${id}: the voltage at which the controller starts is not given; 1 V above the battery is assumed.`
+    if (battery && !output?.battery_voltages.length)
+      yield `${id}: battery voltage against the controller: its battery voltages are not given.`
   }
-  for (const { entry: own, panel } of panels) {
-    if (!panel) {
-      yield `${id}: ${own.panel.id?.value ?? 'panel'}: no such panel record, so its string is not checked.`
-      continue
-    }
-    const { record } = panel
-    const name = record.name?.value ?? own.panel.id?.value ?? 'panel'
-    const cold = vocAt(record, 0)
-    if (!cold) yield `${id}: cold-day voltage: ${name} gives no Voc coefficient.`
-    else if (cold.byTable)
-      yield `${id}: ${name} gives no Voc coefficient; its cold-day voltage is by the table of US practice for crystalline silicon.`
-    if (!record.limits.system_voltage)
-      yield `${id}: cold-day voltage against ${name}: its maximum system voltage is not given.`
-    if (!record.limits.series_fuse) yield `${id}: reverse current: ${name} gives no maximum series fuse.`
-    if (!record.weight) yield `${id}: weight: ${name} gives none.`
-  }
+  for (const { entry: own, panel } of panels)
+    if (!panel) yield `${id}: ${own.panel.id?.value ?? 'panel'}: no such panel record, so its string is not checked.`
   const { size, length, insulation } = entry.cable
   if (!size || !length) yield `${id}: voltage drop and heat of the cable: size or length is not given.`
   else if (!insulation) yield `${id}: allowable current of the cable: its insulation rating is not given.`
   else if (allowable(entry.cable, size.value, onRoof) === null)
-    yield `${id}: allowable current of the cable: ${size.text} with ${insulation.text} insulation is below the table, which begins at 18 AWG and 60 °C.`
+    yield `${id}: allowable current of the cable: ${said(size)} with ${said(insulation)} insulation is below the table, which begins at 0.75 mm2, 18 AWG and 60 °C.`
+}
+
+function* panels({ arrays }: ResolvedSystem): Generator<string> {
+  for (const { entry, panel, surface } of arrays.flatMap((array) => array.panels)) {
+    if (!panel) continue
+    const { record } = panel
+    const { limits } = record
+    const name = record.name?.value ?? entry.panel.id?.value ?? 'a panel'
+    const cold = vocAt(record, 0)
+    if (!cold) yield `Cold-day voltage: ${name} gives no Voc coefficient.`
+    else if (cold.byTable)
+      yield `${name} gives no Voc coefficient; its cold-day voltage is by the table of US practice for crystalline silicon.`
+    if (!limits.system_voltage) yield `Cold-day voltage against ${name}: its maximum system voltage is not given.`
+    if (!limits.series_fuse) yield `Reverse current: ${name} gives no maximum series fuse.`
+    if (!limits.operating_temperature) yield `Heat: ${name} gives no operating temperature.`
+    if (
+      !limits.bend &&
+      !limits.bend_radius &&
+      surface?.curvature &&
+      surface.curvature.value > 0 &&
+      record.construction?.value !== 'rigid'
+    )
+      yield `Bend: ${name} gives no limit, and ${surface.id?.value ?? 'its surface'} bends by ${said(surface.curvature)}.`
+    if (!record.weight) yield `Weight: ${name} gives none.`
+    if (record.warranty.exclusions.length === 0) yield `Warranty: what ${name} excludes is not recorded.`
+  }
 }
 
 function* surfaces({ system, arrays }: ResolvedSystem): Generator<string> {
-  for (const surface of system.surfaces)
-    if (!shapeOf(surface)) yield `${surface.id?.value ?? 'surface'}: whether the panels fit: its size is not given.`
+  for (const surface of system.surfaces) {
+    const id = surface.id?.value ?? 'surface'
+    if (!shapeOf(surface)) yield `${id}: whether the panels fit: its size is not given.`
+    if (!surface.mounting) yield `${id}: how panels are mounted is not given; they count as mounted as usual.`
+    if (surface.tilt && surface.tilt.value > 0 && !surface.azimuth)
+      yield `${id}: which way it faces is not given; it counts as facing the midday sun.`
+  }
   const unplaced = arrays.flatMap(({ panels }) => panels).filter(({ entry }) => !entry.surface)
   if (unplaced.length > 0)
     yield 'Fit, heat and tilt of panels for which no surface is named; they count as flat and mounted as usual.'
@@ -70,12 +98,27 @@ function* battery(resolved: ResolvedSystem): Generator<string> {
   if (!resolved.battery) yield 'Battery, autonomy and charge currents: no battery record.'
   else if (!bankOf(resolved))
     yield 'Battery, autonomy and charge currents: chemistry, voltage or capacity is not given.'
-  else if (!resolved.battery.record.charge.max_current)
-    yield 'Charge current against the battery: its limit is not given.'
+  else {
+    const { charge, discharge } = resolved.battery.record
+    if (!charge.max_current) yield 'Charge current: the battery gives no limit; what is usual for its chemistry counts.'
+    if (!discharge.max_current) yield 'Load current against the battery: its limit is not given.'
+  }
   if (!own.cable.size || !own.cable.length) yield 'Battery cable: size or length is not given.'
   else if (!own.cable.insulation) yield 'Allowable current of the battery cable: its insulation rating is not given.'
   else if (allowable(own.cable, own.cable.size.value, inside) === null)
-    yield 'Allowable current of the battery cable: its size or insulation is below the table, which begins at 18 AWG and 60 °C.'
+    yield 'Allowable current of the battery cable: its size or insulation is below the table, which begins at 0.75 mm2, 18 AWG and 60 °C.'
   yield 'Voltage rating and breaking capacity of fuses and switches: not part of the description.'
-  if (resolved.system.loads.length === 0) yield 'Balance of the year: no loads are given.'
+  const { loads, inverter } = resolved.system
+  if (loads.some(({ supply }) => supply?.value === 'ac') && !inverter.efficiency)
+    yield `Losses of the inverter: its efficiency is not given; ${100 * inverterEfficiency(undefined)} % is assumed.`
+  if (loads.length === 0) yield 'Balance of the year: no loads are given.'
+}
+
+function* budget(system: ResolvedSystem): Generator<string> {
+  const { budget: limit } = system.system.limits
+  if (!limit) return
+  const names = [...new Set(costOf(system, limit.quantity.unit).missing)]
+  if (names.length === 0) return
+  const [give, are] = names.length > 1 ? ['give', 'are'] : ['gives', 'is']
+  yield `Budget: ${listed(names)} ${give} no price in ${limit.quantity.unit} and ${are} not counted.`
 }

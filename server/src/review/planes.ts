@@ -53,7 +53,7 @@ function between(a: Facing, b: Facing): number {
 }
 
 function loss(system: ResolvedSystem, one: ResolvedPanels, a: Facing, other: ResolvedPanels, b: Facing): number | null {
-  const [first, second] = [energyOf(system, one, a)?.hours, energyOf(system, other, b)?.hours]
+  const [first, second] = [energyOf(system, one, null, a)?.hours, energyOf(system, other, null, b)?.hours]
   const [p, q] = [one.panel?.record.stc.pmax?.value, other.panel?.record.stc.pmax?.value]
   if (!first || !second || !p || !q) return null
   let least = 0

@@ -9,6 +9,12 @@ export function stringsOf(array: ResolvedArray): readonly (readonly ResolvedPane
   return Array.from({ length: Math.ceil(all.length / length) }, (_, i) => all.slice(i * length, (i + 1) * length))
 }
 
+/** The strings as long as the first: where the panels do not add up the last is not one that anybody would wire. */
+export function wholeStrings(array: ResolvedArray): readonly (readonly ResolvedPanels[])[] {
+  const strings = stringsOf(array)
+  return strings.filter((string) => string.length === strings[0]!.length)
+}
+
 /** Whether all panels of an array are of one kind. */
 export const isUniform = (array: ResolvedArray): boolean =>
   array.panels.every(({ panel }) => panel && panel.record === array.panels[0]?.panel?.record)
@@ -74,6 +80,6 @@ function extreme(
   of: (panels: ResolvedPanels) => number | null | undefined,
 ): number | null {
   const known = new Map<ResolvedPanels, number | null | undefined>(array.panels.map((p) => [p, of(p)]))
-  const each = stringsOf(array).map((string) => sum(string, (p) => known.get(p)))
+  const each = wholeStrings(array).map((string) => sum(string, (p) => known.get(p)))
   return each.includes(null) || each.length === 0 ? null : pick(...(each as number[]))
 }

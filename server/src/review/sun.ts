@@ -8,6 +8,7 @@ import { byMonth } from '../values/months.ts'
 import { panelPower } from '../values/panel-power.ts'
 import { mountingOf } from '../values/site.ts'
 import { siteAt } from './panel-at.ts'
+import { clampedTable } from './pwm.ts'
 import type { ResolvedPanels, ResolvedSystem } from './resolved.ts'
 
 /** The same weather in every review, so that a figure changes only with what was typed. */
@@ -58,16 +59,22 @@ export function facingOf({ surface }: ResolvedPanels, { system, climate }: Resol
 
 const energies = new WeakMap<SunHours, WeakMap<PowerTable, Map<string, Energy>>>()
 
-/** Energy of one panel through the year where it lies, before losses outside the panel; null where its sheet says too little. */
+/**
+ * Energy of one panel through the year where it lies, before losses outside the panel; null where its sheet says too little.
+ *
+ * @param held  voltage that the panel is held at [V]; null at its best point
+ */
 export function energyOf(
   system: ResolvedSystem,
   panels: ResolvedPanels,
+  held: number | null = null,
   plane = facingOf(panels, system),
 ): Energy | null {
   const sky = skyOf(system)
-  const power = panels.panel && panelPower(panels.panel.record)
-  if (!sky || !power || !panels.panel) return null
-  const { record } = panels.panel
+  const record = panels.panel?.record
+  if (!sky || !record) return null
+  const table = held === null ? panelPower(record)?.table : clampedTable(record, held)
+  if (!table) return null
   const k = rossCoefficient(
     record.noct.temperature?.value ?? assumedNoct,
     installedNoctRise[mountingOf(record, siteAt(system, panels))],
@@ -75,7 +82,7 @@ export function energyOf(
   const shading = Math.min(1, Math.max(0, panels.surface?.shading?.value ?? 0))
   const albedo = system.climate?.record.ground_reflection?.value ?? usualAlbedo
   const mount: Mount = { plane, k, shading, albedo, ar: reflection }
-  return remembered(sky, power.table, mount)
+  return remembered(sky, table, mount)
 }
 
 /** While somebody types in one file, the panels of the others stay as they are. */

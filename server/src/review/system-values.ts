@@ -1,12 +1,18 @@
 import { formatIn } from '../quantities/format.ts'
 import type { Field } from '../records/field.ts'
 import type { InputShown, Value } from '../values/value.ts'
-import type { Figures } from './figures.ts'
+import { ampacitySource } from './cable-figures.ts'
+import { monthDays } from '../physics/sun.ts'
+import type { Figures, MonthFigures } from './figures.ts'
 import type { ResolvedSystem } from './resolved.ts'
 
 /** The figures of a system as values that explain themselves, each at the line that it follows from. */
 export function systemValues(system: ResolvedSystem, figures: Figures): readonly Value[] {
-  return [...system.arrays.flatMap((_, i) => ofArray(system, figures, i)), ...ofBattery(system, figures)]
+  return [
+    ...system.arrays.flatMap((_, i) => ofArray(system, figures, i)),
+    ...ofBattery(system, figures),
+    ...ofYear(system, figures),
+  ]
 }
 
 function ofArray({ arrays, coldest, hottest }: ResolvedSystem, figures: Figures, i: number): readonly Value[] {
@@ -38,6 +44,25 @@ function ofArray({ arrays, coldest, hottest }: ResolvedSystem, figures: Figures,
       inputs: [hot, ...counts],
       at: entry.panels[0]?.count,
     }),
+    value(`${id}/pmax_stc`, 'power of the array as printed', own.pmax_stc_w, 'W', {
+      formula: 'sum of Pmax',
+      source: 'the panel records',
+      inputs: counts,
+      at: entry.panels[0]?.count,
+    }),
+    value(`${id}/weight`, 'weight of the panels with their frames', own.weight_kg, 'kg', {
+      formula: 'sum of weight and frame weight',
+      source: 'the panel records',
+      inputs: counts,
+      at: entry.panels[0]?.count,
+    }),
+    value(`${id}/price`, 'price of the panels', own.price?.amount ?? null, own.price?.currency ?? '', {
+      formula: 'sum of the prices',
+      digits: 9,
+      source: 'the panel records',
+      inputs: counts,
+      at: entry.panels[0]?.count,
+    }),
     value(`${id}/isc_design`, 'design current of the array', own.isc_design_a, 'A', {
       formula: '1.25 x Isc of all strings',
       source: 'US National Electrical Code 690.8 (as quoted by trade articles)',
@@ -52,7 +77,7 @@ function ofArray({ arrays, coldest, hottest }: ResolvedSystem, figures: Figures,
     }),
     value(`${id}/cable_ampacity`, 'current that the array cable may carry', own.cable?.ampacity_a ?? null, 'A', {
       formula: 'table value x factor of hot air x factor of the bundle; a guide value, the local code decides',
-      source: '33 CFR 183.425, table 5, and the heat balance of a conductor',
+      source: ampacitySource,
       inputs: [...wires, ...shown('insulation', entry.cable.insulation)],
       at: entry.cable.size,
     }),
@@ -69,6 +94,12 @@ function ofBattery({ system }: ResolvedSystem, { battery: own }: Figures): reado
       inputs,
       at: parallel ?? battery.id,
     }),
+    value('battery/charge_rate', 'charge current of all sources over the capacity', own.charge_rate_c, 'C', {
+      formula: 'sum of charge currents / ampere-hours',
+      source: 'the records; Pmax x efficiency / nominal voltage for the sun, Isc for a controller that only switches',
+      inputs,
+      at: parallel ?? battery.id,
+    }),
     value('battery/autonomy', 'days without sun or other source', own.autonomy_days, 'days', {
       formula: 'usable energy x discharge efficiency / load of the heaviest month',
       source: 'energy balance',
@@ -78,11 +109,80 @@ function ofBattery({ system }: ResolvedSystem, { battery: own }: Figures): reado
   ]
 }
 
-type More = Pick<Value, 'formula' | 'source' | 'inputs'> & { readonly at: Field<unknown> | undefined }
+const simulated = 'hour-by-hour year around the monthly means, after Aguiar, Collares-Pereira and Conde (1988)'
 
-function value(id: string, label: string, number: number | null, unit: string, { at, ...more }: More): Value {
+/** The year, each figure with its twelve months; none without a climate. */
+function ofYear({ system, climate }: ResolvedSystem, { months }: Figures): readonly Value[] {
+  if (months.length === 0) return []
+  const mean = (of: (month: MonthFigures) => number | null) =>
+    sum(months, (m) => (of(m) ?? 0) * monthDays[m.month - 1]!) / sum(monthDays, (days) => days)
+  const list = (of: (month: MonthFigures) => number | null, unit: string) =>
+    `January to December ${months.map((m) => (of(m) ?? 0).toFixed(0)).join(', ')} ${unit}`
+  const sunny = { name: 'climate', value: 0, unit: '', text: climate?.record.name?.text ?? 'as given', pointer: null }
+  const more = (formula: string, at: Field<unknown> | undefined) => ({
+    formula,
+    source: simulated,
+    inputs: [sunny],
+    at,
+  })
+  const load = mean((m) => m.load_wh_day)
+  const isKnown = months.every((m) => m.lowest_soc !== null)
+  const percent = (m: MonthFigures) => (m.lowest_soc === null ? null : 100 * m.lowest_soc)
+  const bank = system.battery.in_parallel ?? system.battery.battery.id
+  return [
+    value(
+      'year/yield',
+      'what the panels give on a mean day of the year',
+      mean((m) => m.yield_wh_day),
+      'Wh',
+      {
+        ...more(
+          list((m) => m.yield_wh_day, 'Wh a day'),
+          system.site.climate.id ?? system.name,
+        ),
+      },
+    ),
+    value(
+      'year/lowest_soc',
+      'lowest state of charge of the year',
+      isKnown ? Math.min(...months.map((m) => m.lowest_soc ?? 1)) : null,
+      '1',
+      {
+        ...more(list(percent, '%'), bank),
+      },
+    ),
+    value(
+      'year/not_met',
+      'share of the loads that is not met',
+      isKnown && load > 0 ? mean((m) => m.unserved_wh_day) / load : null,
+      '1',
+      {
+        ...more(
+          list((m) => m.unserved_wh_day, 'Wh a day not met'),
+          system.loads[0]?.name,
+        ),
+      },
+    ),
+  ]
+}
+
+const sum = <T>(parts: readonly T[], of: (part: T) => number) => parts.reduce((total, part) => total + of(part), 0)
+
+type More = Pick<Value, 'formula' | 'source' | 'inputs'> & {
+  readonly at: Field<unknown> | undefined
+  /** As many as are worth showing; three where nothing is said. */
+  readonly digits?: number
+}
+
+function value(
+  id: string,
+  label: string,
+  number: number | null,
+  unit: string,
+  { at, digits = 3, ...more }: More,
+): Value {
   const missing = number === null ? ['a record or field that it needs'] : []
-  const text = number === null ? 'not known' : formatIn(Number(number.toPrecision(3)), unit)
+  const text = number === null ? 'not known' : formatIn(number, unit, digits)
   return { id, label, value: number, unit, text, missing, uncertainty: null, at: at?.pointer ?? '', ...more }
 }
 

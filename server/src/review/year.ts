@@ -3,10 +3,10 @@ import { monthDays } from '../physics/sun.ts'
 import { byMonth } from '../values/months.ts'
 import { bankOf, controllerEfficiency, type Bank } from './bank.ts'
 import type { MonthFigures } from './figures.ts'
-import { demandOf, meanDemand, type Demand } from './loads.ts'
+import { demandOf, meanDemand, running, type Demand, type Running } from './loads.ts'
 import { planeLoss } from './planes.ts'
-import { pwmPower } from './pwm.ts'
 import { arrayCable } from './array-figures.ts'
+import { clampOf } from './pwm.ts'
 import { energyOf, skyOf } from './sun.ts'
 import { countOf } from './strings.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
@@ -19,6 +19,27 @@ export interface Year {
   /** Energy of the year through the battery's terminals [Wh]: in balance, see `runStore`. */
   readonly hours: Hours | null
 }
+
+/** Of a whole year: what the loads take and what they do not get. */
+export interface Shortfall {
+  /** [Wh] */
+  readonly load: number
+  readonly unserved: number
+  /** How many hours have an unmet load, of how many. */
+  readonly shortHours: number
+  readonly hours: number
+}
+
+export function shortfallOf({ hours }: Year): Shortfall | null {
+  if (!hours) return null
+  const { load, unserved } = hours
+  const sum = (list: Float64Array) => list.reduce((all, wh) => all + wh, 0)
+  const shortHours = unserved.reduce((count, wh) => count + (wh > tiny ? 1 : 0), 0)
+  return { load: sum(load), unserved: sum(unserved), shortHours, hours: load.length }
+}
+
+/** Less than a millionth of a watt-hour is rounding. */
+const tiny = 1e-6
 
 export interface Hours {
   readonly produced: Float64Array
@@ -33,8 +54,9 @@ export interface Hours {
 const known = new WeakMap<ResolvedSystem, Year | null>()
 
 /**
- * The year hour by hour: sun in runs of good and bad days around the given monthly means, loads and other sources spread
- * over their days, the battery between its floor and full. It starts full and runs twice; the second year counts.
+ * The year hour by hour: sun in runs of good and bad days around the given monthly means, loads spread over their days, other
+ * sources at full power from the morning on, the battery between its floor and full. It starts full and runs twice; the
+ * second year counts.
  *
  * @returns null without a climate of twelve months, or where an array's panels say too little
  */
@@ -50,7 +72,7 @@ function work(system: ResolvedSystem): Year | null {
   if (!sky || !solar) return null
   const demand = demandOf(system)
   const sun = byMonth(system.climate?.record.sun ?? [])
-  const hours = bank && run(bank, solar, demand, sky.days)
+  const hours = bank && run(system, bank, solar, demand, sky.days)
   const days = monthDays.map((): number[] => [])
   sky.days.forEach(({ month }, d) => days[month]!.push(d))
   const months = days.map((at, m): MonthFigures => {
@@ -82,7 +104,7 @@ function produced(system: ResolvedSystem, bank: Bank | null): Float64Array | nul
 function arrayHours(system: ResolvedSystem, array: ResolvedArray, bank: Bank | null): Float64Array | null {
   let sum: Float64Array | null = null
   for (const panels of array.panels) {
-    const one = energyOf(system, panels)
+    const one = energyOf(system, panels, clampOf(array, bank))
     if (!one) return null
     const count = countOf(panels)
     sum ??= new Float64Array(one.hours.length)
@@ -90,33 +112,23 @@ function arrayHours(system: ResolvedSystem, array: ResolvedArray, bank: Bank | n
   }
   if (!sum) return null
   const drop = (arrayCable(system, array)?.drop_pct ?? 0) / 100
-  const factor =
-    usualLosses *
-    (1 - Math.min(0.5, drop)) *
-    (1 - planeLoss(system, array)) *
-    controllerEfficiency(array) *
-    clampShare(system, array, bank)
+  const factor = usualLosses * (1 - Math.min(0.5, drop)) * (1 - planeLoss(system, array)) * controllerEfficiency(array)
   const most = (array.controller?.record.output.max_current?.value ?? Infinity) * (bank?.charging ?? Infinity)
   return sum.map((watts) => Math.min(most, watts * factor))
 }
 
-/** Share of its best power that an array gives through a controller that only switches. */
-function clampShare(system: ResolvedSystem, array: ResolvedArray, bank: Bank | null): number {
-  const first = array.panels[0]
-  if (array.controller?.record.type?.value !== 'pwm' || !bank || !first) return 1
-  const power = pwmPower(system, first, bank.voltage / (array.entry.wiring.in_series?.value ?? 1))
-  return power && power.best > 0 ? Math.min(1, power.clamped / power.best) : 1
-}
-
-function run(bank: Bank, solar: Float64Array, demand: Demand, days: readonly { readonly month: number }[]): Hours {
+function run(
+  system: ResolvedSystem,
+  bank: Bank,
+  solar: Float64Array,
+  demand: Demand,
+  days: readonly { readonly month: number }[],
+): Hours {
   const produced = solar.slice()
   const load = new Float64Array(solar.length)
   days.forEach(({ month }, d) => {
-    const { load: takes, other } = demand(month + 1, d % 7)
-    for (let h = 24 * d; h < 24 * d + 24; h++) {
-      load[h] = takes / 24
-      produced[h]! += other / 24
-    }
+    load.fill(demand(month + 1, d % 7).load / 24, 24 * d, 24 * d + 24)
+    for (const source of running(system, month + 1, d % 7)) addRunning(produced, 24 * d, source)
   })
   const oneWay = Math.sqrt(bank.roundTrip)
   const store: Store = {
@@ -126,10 +138,19 @@ function run(bank: Bank, solar: Float64Array, demand: Demand, days: readonly { r
     dischargeEfficiency: oneWay,
     mostIn: bank.mostIn * bank.charging,
     mostOut: bank.mostOut * bank.voltage,
+    acceptance: bank.acceptance,
   }
   const first = runStore(store, 1, produced, load)
   return { ...runStore(store, first.soc.at(-1) ?? 1, produced, load), produced, load }
 }
+
+/** From the morning on, or as much earlier as the day is too short. */
+function addRunning(produced: Float64Array, midnight: number, { power, hours }: Running): void {
+  const start = Math.min(morning, Math.floor(24 - hours))
+  for (let h = start; h < start + hours; h++) produced[midnight + h]! += power * Math.min(1, start + hours - h)
+}
+
+const morning = 8
 
 function total(list: Float64Array, days: readonly number[]): number {
   let sum = 0

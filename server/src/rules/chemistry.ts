@@ -22,8 +22,12 @@ export interface ChemistryFacts {
   readonly roundTrip: number
   /** Most charge current over capacity, where the sheet says nothing [1/h]. */
   readonly chargeRate: number
+  /** Charge current that it takes near full, over the charge that it lacks [1/h]. */
+  readonly acceptance: number
   /** Lowest temperature for charging, where the sheet says nothing [°C]. */
   readonly coldest: number
+  /** The same for discharging [°C]. */
+  readonly coldestInUse: number
   /** [Wh/kg] */
   readonly energyPerWeight: Band
 }
@@ -61,7 +65,8 @@ export function chargeVoltage(battery: Battery): number | undefined {
 }
 
 function facts(key: Chemistry, name: string, cell: Band, deepest: number): ChemistryFacts {
-  const { absorption, usableDepth, roundTrip, chargeRate, charging, specificEnergy } = typical[key]
+  const { absorption, usableDepth, roundTrip, chargeRate, acceptance, charging, discharging, specificEnergy } =
+    typical[key]
   const lithium = key === 'lifepo4' || key === 'nmc'
   return {
     name,
@@ -73,7 +78,9 @@ function facts(key: Chemistry, name: string, cell: Band, deepest: number): Chemi
     deepest,
     roundTrip: middle(roundTrip),
     chargeRate,
+    acceptance,
     coldest: charging[0],
+    coldestInUse: discharging[0],
     energyPerWeight: specificEnergy,
   }
 }

@@ -35,7 +35,7 @@ export function reportFile(library: Library, path: string, cwd: string, today: s
     kind,
     text: tree.text,
     starts: lineStarts(tree.text),
-    findings,
+    findings: findings.map((finding) => withShownPlaces(finding, cwd)),
     accepted,
     fingerprints: fingerprints(
       all,
@@ -44,4 +44,12 @@ export function reportFile(library: Library, path: string, cwd: string, today: s
     ),
     brokenSettings: kind === 'library' && readFindings.some(({ severity }) => severity === 'error'),
   }
+}
+
+/** Places in other files as the person would name them. */
+function withShownPlaces(finding: Finding, cwd: string): Finding {
+  const related = finding.related.map((other) =>
+    other.path === undefined ? other : { ...other, path: shown(cwd, other.path) },
+  )
+  return { ...finding, related }
 }

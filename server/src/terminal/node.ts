@@ -1,6 +1,6 @@
 import { execFile } from 'node:child_process'
 import { realpathSync } from 'node:fs'
-import { appendFile, readdir, readFile, stat, writeFile } from 'node:fs/promises'
+import { appendFile, mkdir, readdir, readFile, stat, writeFile } from 'node:fs/promises'
 import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
 import { pathToFileURL } from 'node:url'
@@ -43,6 +43,7 @@ const world: World = {
   },
   read: async (path) => withoutMark(await readFile(path, 'utf8')),
   write: (path, text) => writeFile(path, text),
+  makeFolder: async (path) => void (await mkdir(path, { recursive: true })),
   append: (path, text) => appendFile(path, text),
   standing,
   list: async (folder) =>

@@ -92,14 +92,16 @@ async function affected(
   return (await Promise.all(parts)).flat()
 }
 
-/** The records that name one of these, which may be gone. */
+/** The records that name one of these, which may be gone; settings name a climate for all systems that name none. */
 function dependents(library: Library, paths: readonly string[]): readonly string[] {
   return paths.flatMap((path) => {
     const record = recordOfPath(path)
     if (!record || record.kind === 'library' || record.kind === 'system') return []
-    const users = library.ofKind('system', path)
-    return users
-      .filter((user) => library.references(user).some((r) => r.kind === record.kind && r.field.value === record.id))
-      .map((u) => u.path)
+    const isUsual = record.kind === 'climate' && library.settings(path)?.record.site.climate?.value === record.id
+    const users = library.ofKind('system', path).filter((user) => {
+      const named = library.references(user).filter(({ kind }) => kind === record.kind)
+      return named.some(({ field }) => field.value === record.id) || (isUsual && named.length === 0)
+    })
+    return users.map((user) => user.path)
   })
 }

@@ -22,6 +22,12 @@ export function inWords({ files, ...found }: Counts): string {
   return [plural(files, 'file'), ...parts.map((severity) => plural(found[severity], nouns[severity]))].join(', ')
 }
 
+/** 1 error, 2 warnings; or nothing. */
+export function foundInWords(found: Counts): string {
+  const parts = severities.filter((severity) => 0 < found[severity])
+  return parts.map((severity) => plural(found[severity], nouns[severity])).join(', ') || 'nothing'
+}
+
 const nouns: Readonly<Record<Severity, string>> = {
   error: 'error',
   warning: 'warning',

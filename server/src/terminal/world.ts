@@ -21,6 +21,8 @@ export interface World {
   /** A file's text without a byte order mark; rejects where it cannot be read. */
   readonly read: (path: string) => Promise<string>
   readonly write: (path: string, text: string) => Promise<void>
+  /** A folder with all that lead to it, where it is not there. */
+  readonly makeFolder: (path: string) => Promise<void>
   readonly append: (path: string, text: string) => Promise<void>
   readonly standing: (path: string) => Promise<Standing>
   /** What a folder holds. */

@@ -25,6 +25,9 @@ export interface Derived {
   compute(...inputs: number[]): number
 }
 
+/** A sheet prints its ratings to three digits, so what follows from them has no more (common practice, no source). */
+const digits = 3
+
 /** Works a definition out for one record. What is missing is named, never guessed. */
 export function derive(definition: Derived, panel: Panel, site: Site): Value {
   const { id, label, formula, at, needs } = definition
@@ -35,7 +38,7 @@ export function derive(definition: Derived, panel: Panel, site: Site): Value {
   const result = missing.length ? NaN : definition.compute(...found.map((input) => input?.value ?? NaN))
   const value = Number.isFinite(result) ? result : null
   const why = value === null && missing.length === 0 ? ['a physical result from these inputs'] : missing
-  const text = value === null ? 'not known' : formatIn(value, unit)
+  const text = value === null ? 'not known' : formatIn(value, unit, digits)
   const told = (words: Derived['source']) => (typeof words === 'string' ? words : words(panel, site))
   const source = told(definition.source)
   const uncertainty = definition.uncertainty === undefined ? null : told(definition.uncertainty)

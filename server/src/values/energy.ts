@@ -7,15 +7,14 @@ const source =
 const uncertainty =
   'about ±10 % from one year to the next, and what wiring, controller, dirt and shade take is not in it'
 
-const input = (
-  name: string,
-  unit: string,
-  pick: (year: { months: readonly number[]; total: number }) => number,
-): Input => ({
+const input = (unit: string, pick: (year: { months: readonly number[]; total: number }) => number): Input => ({
   missing: 'the climate of a place (site.climate in wattproof.yaml) and the Pmax coefficient',
   find(panel, site) {
     const year = panelYear(panel, site)
-    return year ? { name, value: pick(year), unit, text: year.model, pointer: null } : undefined
+    const place = site.climate?.name?.text ?? 'the library'
+    return year
+      ? { name: 'climate of', value: pick(year), unit, text: `${place}, ${year.model}`, pointer: null }
+      : undefined
   },
 })
 
@@ -27,7 +26,7 @@ export const energyPerYear: Derived = {
   source,
   uncertainty,
   at: '/stc/pmax',
-  needs: [input('hours of the year', 'kWh', (year) => year.total / 1000)],
+  needs: [input('kWh', (year) => year.total / 1000)],
   compute: (kwh) => kwh,
 }
 
@@ -40,6 +39,6 @@ export const energyOfMonths: readonly Derived[] = monthNames.map((month, m) => (
   source,
   uncertainty,
   at: '/stc/pmax',
-  needs: [input(`hours of ${month}`, 'Wh', (year) => year.months[m]!)],
+  needs: [input('Wh', (year) => year.months[m]!)],
   compute: (wh) => wh,
 }))

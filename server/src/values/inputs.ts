@@ -108,6 +108,7 @@ export const mountingRise: Input = {
   find(panel, site) {
     const mounting = mountingOf(panel, site)
     const value = installedNoctRise[mounting]
-    return { name: 'X', value, unit: 'K', text: `${value} K, ${mounting}`, pointer: null }
+    const how = mounting === 'canvas' ? 'canvas (an estimate)' : mounting
+    return { name: 'X', value, unit: 'K', text: `${value} K, ${how}`, pointer: null }
   },
 }

@@ -1,3 +1,4 @@
+import type { DiodeModel } from '../physics/diode-model.ts'
 import { fitDiode } from '../physics/fit-diode.ts'
 import { linearPowerTable, powerTable, type PowerTable } from '../physics/power-table.ts'
 import type { Panel } from '../records/records.generated.ts'
@@ -7,6 +8,8 @@ import { relative } from './inputs.ts'
 export interface PanelPower {
   readonly table: PowerTable
   readonly model: string
+  /** The diode, where one fits. */
+  readonly diode: DiodeModel | null
 }
 
 const known = new WeakMap<Panel, PanelPower | null>()
@@ -40,10 +43,11 @@ function work({ stc: { pmax, vmp, imp, voc, isc }, temperature_coefficients: c, 
       gamma,
     }
     const fit = fitDiode({ ...ratings, cells: cells.in_series?.value ?? null })
-    if (fit.ok) return { table: powerTable(fit.params), model: 'single-diode model of the sheet' }
+    if (fit.ok) return { table: powerTable(fit.params), model: 'single-diode model of the sheet', diode: fit.params }
   }
   return {
     table: linearPowerTable(pmax.value, gamma),
     model: 'linear in sun and temperature, since no diode fits the sheet',
+    diode: null,
   }
 }

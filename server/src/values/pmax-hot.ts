@@ -9,7 +9,7 @@ export const pmaxHot: Derived = {
   formula: 'Pmax x (1 + Pmax coefficient x (cell_temperature_hot - 25 °C))',
   source: 'linear temperature coefficient, IEC 60891 (from memory); cell temperature as under cell_temperature_hot',
   uncertainty: 'about ±2 % from the cell temperature alone',
-  at: '/temperature_coefficients/pmax',
+  at: '/stc/pmax',
   needs: [pmax, gamma, hottest, noct, mountingRise],
   compute: (p, g, air, noctTyped, rise) =>
     p * (1 + g * (cellTemperature(air, 1000, rossCoefficient(noctTyped, rise)) - 25)),

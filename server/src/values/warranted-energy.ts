@@ -12,7 +12,7 @@ export function warrantedEnergy(panel: Panel, site: Site): InputShown | undefine
   const years = fullYears(panel)
   if (!year || years === 0) return undefined
   const value = (year.total / 1000) * years
-  const text = `${Math.round(value)} kWh: ${Number((year.total / 1000).toPrecision(4))} kWh a year for ${Number(years.toPrecision(3))} years at full power (${year.model})`
+  const text = `${Math.round(value)} kWh: ${Number((year.total / 1000).toPrecision(3))} kWh a year for ${Number(years.toPrecision(3))} years at full power (${year.model})`
   return { name: 'warranted energy', value, unit: 'kWh', text, pointer: null }
 }
 

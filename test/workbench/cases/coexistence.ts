@@ -1,6 +1,6 @@
 import { extensions, languages, workspace } from 'vscode'
-import { broken, slip } from './records.ts'
-import { hasRule, holds, inFolder, ours, ruleOf, same, showNew, soon } from './tools.ts'
+import { broken, good, slip } from './records.ts'
+import { hasRule, hintsOf, holds, inFolder, ours, ruleOf, same, showNew, soon } from './tools.ts'
 
 /** Another extension, where one is installed beside ours, reports plain YAML syntax; then we do not. */
 export async function yamlSyntaxIsReportedOnce() {
@@ -54,4 +54,19 @@ export async function olderVersionsAreLeftAlone() {
   await soon('findings in the record', () => ours(record.uri), hasRule('voc-below-vmp'))
   same(ours(old.uri), [])
   provider.dispose()
+}
+
+/** A file that lies outside the folder of the window is under the settings above it, as on the command line. */
+export async function aFileFromElsewhereIsUnderItsOwnSettings() {
+  await workspace.fs.writeFile(
+    inFolder('../elsewhere/wattproof.yaml'),
+    Buffer.from('format: 1\nsite: { coldest: -40 °C }\n'),
+  )
+  const text = `${good}temperature_coefficients: { voc: -0.29 %/°C }\n`
+  const document = await showNew('../elsewhere/panels/far.panel.yaml', text)
+  await soon(
+    'the voltage on the coldest morning there',
+    () => hintsOf(document),
+    (hints) => hints.includes('cold 26.3 V'),
+  )
 }

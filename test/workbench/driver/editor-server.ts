@@ -15,19 +15,29 @@ export interface EditorServer {
   readonly address: string
 }
 
+export interface Conditions {
+  readonly environment?: Record<string, string>
+  /** The window asks whether the folder is trusted, and nobody says so. */
+  readonly restricted?: boolean
+}
+
+const trust = 'security.workspace.trust.enabled'
 const program = [join(place, 'node', 'node'), join(place, 'vscode', 'out', 'server-main.js')] as const
 
 /** Starts a server with these extensions installed in it, and no others but those that the editor brings along. */
 export async function startEditorServer(
   vsix: readonly string[],
-  environment: Record<string, string> = {},
+  { environment = {}, restricted = false }: Conditions = {},
 ): Promise<EditorServer> {
   const data = mkdtempSync(join(tmpdir(), 'wattproof-editor-'))
   const places = ['--server-data-dir', data, '--extensions-dir', join(data, 'extensions')]
   // no gallery to ask, and sockets where no other server has its own
   const env = { ...process.env, EXTENSIONS_GALLERY: '{}', TMPDIR: data, XDG_RUNTIME_DIR: data, ...environment }
   mkdirSync(join(data, 'data', 'User'), { recursive: true })
-  writeFileSync(join(data, 'data', 'User', 'settings.json'), JSON.stringify(settings, null, 2))
+  writeFileSync(
+    join(data, 'data', 'User', 'settings.json'),
+    JSON.stringify({ ...settings, [trust]: restricted }, null, 2),
+  )
   for (const path of vsix)
     await promisify(execFile)(program[0], [program[1], '--install-extension', path, ...places], { env })
 
@@ -36,7 +46,8 @@ export async function startEditorServer(
     [
       program[1],
       ...['--host', '127.0.0.1', '--port', '0', '--telemetry-level', 'off', '--reconnection-grace-time', '1'],
-      ...['--without-connection-token', '--accept-server-license-terms', '--disable-workspace-trust'],
+      ...['--without-connection-token', '--accept-server-license-terms'],
+      ...(restricted ? [] : ['--disable-workspace-trust']),
       ...['--disable-experiments', '--disable-update-check'],
       '--enable-smoke-test-driver', // the page then takes a test module in its address, and says when it is ready
       ...places,

@@ -12,7 +12,6 @@ export const settings = {
   'json.schemaDownload.enable': false,
   'npm.fetchOnlinePackageInfo': false,
   'remote.autoForwardPorts': false,
-  'security.workspace.trust.enabled': false,
   'telemetry.feedback.enabled': false,
   'telemetry.telemetryLevel': 'off',
   'update.mode': 'none',

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { installed } from '../install/place.mjs'
 import { chromiumPath, startBrowser, type Browser } from './browser.ts'
-import { startEditorServer, type EditorServer } from './editor-server.ts'
+import { startEditorServer, type Conditions, type EditorServer } from './editor-server.ts'
 import { end } from './processes.ts'
 
 export const vsix = resolve(process.env.WATTPROOF_VSIX ?? 'wattproof.vsix')
@@ -26,12 +26,12 @@ export interface Visit extends Browser {
   picture(name: string): Promise<void>
 }
 
-export async function visit(extensions: readonly string[], environment?: Record<string, string>): Promise<Visit> {
+export async function visit(extensions: readonly string[], conditions?: Conditions): Promise<Visit> {
   const scratch = mkdtempSync(join(tmpdir(), 'wattproof-folder-'))
   const folder = join(scratch, 'samples')
   cpSync('samples', folder, { recursive: true })
   mkdirSync(pictures, { recursive: true })
-  const [server, browser] = await Promise.all([startEditorServer(extensions, environment), startBrowser()])
+  const [server, browser] = await Promise.all([startEditorServer(extensions, conditions), startBrowser()])
   return {
     ...browser,
     server,

@@ -1,15 +1,40 @@
-import type { CompletionItem } from 'vscode-languageserver'
-import { CompletionItemKind } from '../lsp.ts'
+import type { CompletionItem, TextEdit } from 'vscode-languageserver'
+import { CompletionItemKind, CompletionTriggerKind } from '../lsp.ts'
 import { allFacts } from '../../check/facts.ts'
 import { unitsFor } from '../../quantities/kinds.ts'
+import type { RecordKind } from '../../records/field-info.ts'
 import type { Span } from '../../text/span.ts'
 import { spelledScalar } from '../../text/spelling.ts'
 import type { Here } from '../here.ts'
 import { slotAt, type Slot } from '../slot.ts'
 import { summaryOf } from '../summary.ts'
-import { toRange } from '../to-protocol.ts'
+import { toOffset, toRange } from '../to-protocol.ts'
 import { acceptItems } from './completion-accept.ts'
 import { fieldItems } from './completion-fields.ts'
+
+/**
+ * What an editor shows. A list of values goes away once one of them is typed: Enter would be taken for a choice, and glue
+ * the next line to this one. Units are typed sooner than chosen, so a blank alone does not bring them up.
+ */
+export function completionFor(here: Here, offset: number, trigger: CompletionTriggerKind) {
+  const slot = slotAt(here.checked, offset)
+  if (slot?.kind !== 'value') return completion(here, offset)
+  const isAsked = trigger === CompletionTriggerKind.Invoked
+  const isUnit = slot.info.type === 'quantity'
+  const items = isUnit && trigger === CompletionTriggerKind.TriggerCharacter ? [] : valueItems(here, slot)
+  const typed = items.find(({ textEdit }) => (isUnit || !isAsked ? isThere(here, slot, textEdit) : false))
+  return { isIncomplete: true, items: typed ? [hidden(typed)] : items }
+}
+
+/** Whether a proposal would change nothing before the cursor. */
+function isThere({ checked }: Here, { span, typed }: Slot, textEdit: CompletionItem['textEdit']): boolean {
+  const { range, newText } = textEdit as TextEdit
+  const before = checked.tree.text.slice(toOffset(checked.tree, range.start), span.start + typed.length)
+  return newText.trim().replace(/["']$/, '') === before.trim()
+}
+
+/** Matches nothing that is typed, and keeps an editor from proposing words of its own in its place. */
+const hidden = (item: CompletionItem): CompletionItem => ({ ...item, filterText: '\u200B' })
 
 /** What may be typed here: fields in the order of a datasheet, words, units, ids, rules. */
 export function completion(here: Here, offset: number): CompletionItem[] {
@@ -34,7 +59,7 @@ function valueItems(here: Here, slot: Slot): CompletionItem[] {
     case 'quantity':
       return unitItems(here, slot)
     case 'reference':
-      return words(here, slot, idsOf(here, slot))
+      return words(here, slot, info.record ? idsOf(here, info.record) : [])
     case 'text':
       return words(here, slot, knownTexts(here, slot))
     default:
@@ -42,16 +67,21 @@ function valueItems(here: Here, slot: Slot): CompletionItem[] {
   }
 }
 
-function idsOf(here: Here, { info }: Slot): Word[] {
-  if (!info.record) return []
+function idsOf(here: Here, kind: RecordKind): Word[] {
   return here.library
-    .ofKind(info.record, here.path)
+    .ofKind(kind, here.path)
     .flatMap(({ path }) => here.check(path) ?? [])
     .map((record) => ({ label: record.id, detail: summaryOf(record), kind: CompletionItemKind.Reference }))
 }
 
-/** Rules and fields of an acceptance; usual words where a list collects them. */
-function knownTexts({ checked }: Here, { pointer, info }: Slot): Word[] {
+/** Rules and fields of an acceptance; surfaces of the system, climates for its library; usual words where a list collects them. */
+function knownTexts(here: Here, { pointer, info }: Slot): Word[] {
+  const { checked } = here
+  if (checked.kind === 'system' && /^\/arrays\/\d+\/panels\/\d+\/surface$/.test(pointer))
+    return [...checked.fields]
+      .filter(([at]) => /^\/surfaces\/\d+\/id$/.test(at))
+      .map(([, { text }]) => ({ label: text }))
+  if (checked.kind === 'library' && pointer === '/site/climate') return idsOf(here, 'climate')
   if (/^\/accepted\/\d+\/rule$/.test(pointer))
     return allFacts.flatMap(({ rules }) => rules.map(({ id, reason }) => ({ label: id, documentation: reason })))
   if (/^\/accepted\/\d+\/field$/.test(pointer))

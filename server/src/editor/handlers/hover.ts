@@ -2,7 +2,8 @@ import type { Hover } from 'vscode-languageserver'
 import type { Finding } from '../../findings/finding.ts'
 import { alternatives } from '../../quantities/format.ts'
 import type { Measure } from '../../records/field.ts'
-import type { FieldInfo } from '../../records/field-info.ts'
+import type { FieldInfo, RecordKind } from '../../records/field-info.ts'
+import { energyOfMonths } from '../../values/energy.ts'
 import type { Value } from '../../values/value.ts'
 import type { Here } from '../here.ts'
 import { isWithin, spotAt, type Spot } from '../spot.ts'
@@ -30,17 +31,18 @@ function heading({ info }: Spot): string[] {
 }
 
 /** The value as printed and in other units, or the record that an id names. */
-function reading(here: Here, { node, pointer, info }: Spot): string[] {
+function reading(here: Here, { node, pointer }: Spot): string[] {
   if (node?.kind !== 'scalar') return []
-  if (info?.type === 'reference' && info.record) {
-    const known = here.library.byId(info.record, node.text, here.path)
+  const named = here.library.references(here.checked).find(({ field }) => field.pointer === pointer)
+  if (named) {
+    const known = here.library.byId<RecordKind>(named.kind, named.field.value, here.path)
     return known
       .flatMap(({ path }) => here.check(path) ?? [])
       .map((one) => `${escaped(titleOf(one))}: ${escaped(summaryOf(one))}`)
   }
   const { quantity } = (here.checked.fields.get(pointer) ?? {}) as Partial<Measure>
   if (!quantity) return []
-  const typed = quantity.unitDefaulted ? `${node.text} ${quantity.unit}` : node.text
+  const typed = quantity.unitDefaulted && quantity.unit !== '1' ? `${node.text} ${quantity.unit}` : node.text
   return [[typed, ...alternatives(quantity).map(({ text }) => text)].map(escaped).join(' = ')]
 }
 
@@ -50,24 +52,36 @@ function meaning(info: FieldInfo | null): string[] {
   return [escaped(info.description), ...(choices.length > 0 ? [choices.join('\n')] : [])]
 }
 
-/** Values that the field has a part in; those that cannot be known yet share one line. */
+/** Values that the field has a part in; those that cannot be known yet share one line, and so do the months. */
 function derived({ checked }: Here, pointer: string): string[] {
   const all = checked
     .values()
     .filter(({ inputs, at }) => at === pointer || inputs.some((one) => one.pointer === pointer))
+  const known = all.filter(({ value }) => value !== null)
   const unknown = all.filter(({ value }) => value === null)
   const lacking = unknown.map(({ label, missing }) => `- ${escaped(`${label}: ${missing.join(', ')} missing`)}`)
   return [
-    ...all.filter(({ value }) => value !== null).map(explained),
+    ...known.filter(({ id }) => !ofMonths.has(id)).map((value) => explained(value, value.at === pointer)),
+    ...byMonth(known.filter(({ id }) => ofMonths.has(id))),
     ...(lacking.length > 0 ? [`Not known yet:\n\n${lacking.join('\n')}`] : []),
   ]
 }
 
-function explained({ label, text, formula, inputs, source, uncertainty }: Value): string {
-  const from = inputs.map((one) => `${one.name} ${one.text}`).join(', ')
-  const off = uncertainty === null ? '' : ` Uncertainty: ${uncertainty}.`
-  return `**${escaped(`${label} ${text}`)}** = ${escaped(formula)}  \n${escaped(`with ${from}. Source: ${source}.${off}`)}`
+const ofMonths = new Set(energyOfMonths.map(({ id }) => id))
+
+function byMonth(months: readonly Value[]): string[] {
+  if (months.length === 0) return []
+  return [`**energy of a day from January to December** ${months.map(({ text }) => text).join(', ')}`]
 }
 
-const doubt = ({ message, reason, source, rule }: Finding) =>
-  `**${escaped(message)}**  \n${escaped(reason)} Source: ${escaped(source)}. (${escaped(rule)})`
+/** Where the value belongs its source is told as well; elsewhere the formula has to do. */
+function explained({ label, text, formula, inputs, source, uncertainty }: Value, atHome: boolean): string {
+  const from = inputs.map((one) => `${one.name} ${one.text}`).join(', ')
+  const off = uncertainty === null ? '' : ` Uncertainty: ${uncertainty}.`
+  const why = atHome ? `. Source: ${source}.${off}` : ''
+  return `**${escaped(`${label} ${text}`)}** = ${escaped(formula)}  \n${escaped(`with ${from}${why}`)}`
+}
+
+/** Editors show the message of a finding beside the hover; here is why it is one. */
+const doubt = ({ reason, source, rule }: Finding) =>
+  `**${escaped(rule)}**: ${escaped(reason)} Source: ${escaped(source)}.`

@@ -1,5 +1,6 @@
 import type { InlayHint } from 'vscode-languageserver'
 import type { Measure } from '../../records/field.ts'
+import { formatIn } from '../../quantities/format.ts'
 import { nodeAtPointer } from '../../text/tree-queries.ts'
 import type { Span } from '../../text/span.ts'
 import type { Tree } from '../../text/tree.ts'
@@ -8,12 +9,12 @@ import type { Here } from '../here.ts'
 import type { EditorSettings } from '../protocol.ts'
 import { toPosition } from '../to-protocol.ts'
 
-/** In so few words as a line has room for; where several belong to one line the first of these is shown. */
+/** In so few words as a line has room for; where several belong to one line the first of these are shown. */
 const words: Readonly<Record<string, string>> = {
-  efficiency: 'efficiency',
+  efficiency: '',
+  pmax_hot: 'hot',
   power_per_weight: '',
   power_per_area: '',
-  pmax_hot: 'hot',
   price_per_watt: '',
   voc_cold: 'cold',
   isc_design: 'design',
@@ -25,8 +26,13 @@ const words: Readonly<Record<string, string>> = {
   cable_drop: 'drop',
   usable: 'usable',
   autonomy: 'lasts',
+  yield: 'a day',
+  not_met: 'not met',
 }
 const byWorth = Object.keys(words)
+
+/** Characters of a hint; editors cut what is much longer. */
+const room = 20
 
 /** What a value is, whichever array of a system it belongs to: `arrays/1/voc_cold` is a `voc_cold`. */
 const wordOf = (id: string) => id.slice(id.lastIndexOf('/') + 1)
@@ -34,7 +40,7 @@ const wordOf = (id: string) => id.slice(id.lastIndexOf('/') + 1)
 /** What a hint needs to explain itself when it is looked at. */
 export interface HintData {
   readonly uri: string
-  readonly value: string
+  readonly values: readonly string[]
 }
 
 export function inlayHints(here: Here, span: Span, { hints }: EditorSettings): InlayHint[] {
@@ -47,48 +53,70 @@ interface Placed {
   readonly hint: InlayHint
 }
 
-/** The unit of a number that was typed without one. */
+/** Fields whose name is their unit. */
+const unitByName = /\/(?:hours|days|years)$/
+
+/** The unit of a number that was typed without one; of a list, once. */
 function unitHints({ checked: { fields, tree } }: Here): Placed[] {
-  return [...(fields as ReadonlyMap<string, Partial<Measure>>).values()].flatMap(({ quantity, span }) => {
-    if (!quantity?.unitDefaulted || !span || quantity.unit === '') return []
+  const bare = [...(fields as ReadonlyMap<string, Partial<Measure>>)].flatMap(([pointer, { quantity, span }]) =>
+    quantity?.unitDefaulted && span && quantity.unit !== '' ? [{ pointer, unit: shownUnit(quantity), span }] : [],
+  )
+  const items = new Set(bare.map(({ pointer }) => pointer))
+  return bare.flatMap(({ pointer, unit, span }) => {
+    if (unitByName.test(pointer) || items.has(nextItem(pointer) ?? '')) return []
     const position = toPosition(tree, span.end)
-    return [
-      {
-        at: span.end,
-        hint: {
-          position,
-          label: quantity.unit,
-          paddingLeft: true,
-          tooltip: `read as ${quantity.unit}, the unit of a bare number here`,
-        },
-      },
-    ]
+    const tooltip = unit.startsWith('=') ? 'read as a fraction' : `read as ${unit}, the unit of a bare number here`
+    return [{ at: span.end, hint: { position, label: spaced(unit), tooltip } }]
   })
 }
 
-/** At most one a line, behind what was typed there. */
+/** A fraction has no unit; it shows what it is in percent. */
+const shownUnit = ({ unit, value }: Measure['quantity']) => (unit === '1' ? `= ${formatIn(value, unit)}` : unit)
+
+/** The pointer of the item behind; null where it is no item of a list. */
+function nextItem(pointer: string): string | null {
+  const [, list, index] = /^(.*\/)(\d+)$/.exec(pointer) ?? []
+  return list === undefined ? null : `${list}${Number(index) + 1}`
+}
+
+/** Editors draw their own padding a hair wide. */
+const spaced = (label: string) => ` ${label}`
+
+/** At most one a line, behind what was typed there; a value that only repeats that is left out. */
 function derivedHints({ checked, uri }: Here): Placed[] {
   const { tree } = checked
-  const lines = new Map<number, Placed>()
+  const lines = new Map<number, { at: number; values: Value[] }>()
   for (const value of checked
     .values()
     .filter(({ id }) => wordOf(id) in words)
     .sort(worth)) {
     const node = value.value === null ? null : nodeAtPointer(tree, value.at)
-    if (!node) continue
+    if (!node || (node.kind === 'scalar' && node.text === value.text)) continue
     const at = lineContentEnd(tree, node.span.end)
-    const position = toPosition(tree, at)
-    if (lines.has(position.line)) continue
-    const data: HintData = { uri, value: value.id }
-    lines.set(position.line, { at, hint: { position, label: labelOf(value), paddingLeft: true, data } })
+    const { line } = toPosition(tree, at)
+    lines.set(line, { at, values: [...(lines.get(line)?.values ?? []), value] })
   }
-  return [...lines.values()]
+  return [...lines.values()].map(({ at, values }) => {
+    const shown = together(values)
+    const data: HintData = { uri, values: shown.map(({ id }) => id) }
+    return { at, hint: { position: toPosition(tree, at), label: spaced(labelOf(shown)), data } }
+  })
 }
 
 const worth = (a: Value, b: Value) => rank(a) - rank(b)
 const rank = ({ id }: Value) => byWorth.indexOf(wordOf(id))
 
-const labelOf = ({ id, text }: Value) => `${words[wordOf(id)]} ${text}`.trim()
+/** The first two where a line has room for both, else the first. */
+function together(values: readonly Value[]): readonly Value[] {
+  const two = values.slice(0, 2)
+  return labelOf(two).length <= room ? two : two.slice(0, 1)
+}
+
+function labelOf(values: readonly Value[]): string {
+  const [first, second] = values
+  if (first?.id === 'efficiency' && !second) return `efficiency ${first.text}`
+  return values.map(({ id, text }) => `${words[wordOf(id)]} ${text}`.trim()).join(', ')
+}
 
 /** Behind the last character of a line that is no comment. */
 function lineContentEnd({ text, comments }: Tree, offset: number): number {
@@ -99,12 +127,12 @@ function lineContentEnd({ text, comments }: Tree, offset: number): number {
 
 /** The formula and its inputs, when a hint is looked at. */
 export function explainHint(here: Here, hint: InlayHint): InlayHint {
-  const { value } = hint.data as HintData
-  const found = here.checked.values().find(({ id }) => id === value)
-  if (!found) return hint
-  const inputs = found.inputs.map((one) => `${one.name} ${one.text}`).join(', ')
-  return {
-    ...hint,
-    tooltip: `${found.label} ${found.text} = ${found.formula}\nwith ${inputs}\nSource: ${found.source}`,
-  }
+  const { values } = hint.data as HintData
+  const found = here.checked.values().filter(({ id }) => values.includes(id))
+  return found.length > 0 ? { ...hint, tooltip: found.map(explained).join('\n\n') } : hint
+}
+
+function explained({ label, text, formula, inputs, source }: Value): string {
+  const from = inputs.map((one) => `${one.name} ${one.text}`).join(', ')
+  return `${label} ${text} = ${formula}\nwith ${from}\nSource: ${source}`
 }

@@ -1,6 +1,6 @@
 import { short } from '../../rules/band.ts'
-import { onRoof, perMetre } from '../cable-figures.ts'
-import { nextCable } from '../next-cable.ts'
+import { mostDrop, nextArrayCable } from '../next-cable.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const arrayCableDrop: ReviewRule = {
@@ -14,14 +14,11 @@ export const arrayCableDrop: ReviewRule = {
       const { cable } = figures.arrays[i] ?? {}
       const own = array.entry.cable
       const drop = cable?.drop_pct ?? null
-      if (!own.size || !cable || drop === null || drop <= 3) return []
-      const correction = nextCable(own, (size) => {
-        const next = (drop * perMetre(system, own, size, onRoof)) / perMetre(system, own, own.size!.value, onRoof)
-        return next <= 3 ? `${short(next)} %` : null
-      })
+      if (!own.size || !cable || drop === null || drop <= mostDrop.array) return []
+      const correction = nextArrayCable(system, array, figures.arrays[i]!)
       return [
         {
-          message: `${own.size.text} over ${own.length?.text} lose ${short(drop)} % of the voltage at ${short(cable.current_a)} A, where 3 % is recommended`,
+          message: `${said(own.size)} over ${said(own.length)} lose ${short(drop)} % of the voltage at ${short(cable.current_a)} A, where 3 % is recommended`,
           suspects: [own.size, own.length ?? own.size] as const,
           severity: drop > 10 ? ('warning' as const) : ('information' as const),
           ...(correction && { correction }),

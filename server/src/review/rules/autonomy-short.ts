@@ -1,5 +1,6 @@
 import { short } from '../../rules/band.ts'
 import { heaviestDay } from '../battery-figures.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const autonomyShort: ReviewRule = {
@@ -14,8 +15,9 @@ export const autonomyShort: ReviewRule = {
     if (days === null || usable === null || !place) return null
     const wanted = autonomy ? autonomy.value / 86_400 : system.system.other_sources.length > 0 ? 0 : 1
     if (wanted <= days) return null
+    const more = Math.ceil((wanted / days) * Math.max(1, parallel?.value ?? 1))
     return {
-      message: `The bank lasts ${short(days)} days at ${Math.round(heaviestDay(system))} Wh a day, where ${autonomy ? autonomy.text : '1 day'} is wanted; ${Math.ceil((wanted / days) * usable)} Wh usable would do`,
+      message: `The bank lasts ${short(days)} days at ${Math.round(heaviestDay(system))} Wh a day, where ${autonomy ? said(autonomy) : '1 day'} is wanted; ${Math.ceil((wanted / days) * usable)} Wh usable would do, which is ${more} in parallel`,
       suspects: [place],
     }
   },

@@ -1,3 +1,4 @@
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const azimuthWithoutTilt: ReviewRule = {
@@ -11,7 +12,7 @@ export const azimuthWithoutTilt: ReviewRule = {
       azimuth && tilt && tilt.value === 0
         ? [
             {
-              message: `With a tilt of ${tilt.text} the azimuth ${azimuth.text} has no effect`,
+              message: `With a tilt of ${said(tilt)} the azimuth ${said(azimuth)} has no effect`,
               suspects: [azimuth, tilt] as const,
             },
           ]

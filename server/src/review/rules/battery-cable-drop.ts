@@ -1,7 +1,8 @@
 import { short } from '../../rules/band.ts'
 import { batteryCable } from '../battery-figures.ts'
-import { inside, perMetre } from '../cable-figures.ts'
-import { nextCable } from '../next-cable.ts'
+import { mostDrop, nextBatteryCable } from '../next-cable.ts'
+import { throughBattery } from '../bank.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const batteryCableDrop: ReviewRule = {
@@ -14,14 +15,14 @@ export const batteryCableDrop: ReviewRule = {
     const own = system.system.battery.cable
     const cable = batteryCable(system)
     const drop = cable?.drop_pct ?? null
-    if (!own.size || !cable || drop === null || drop <= 2) return null
+    if (!own.size || !cable || drop === null || drop <= mostDrop.battery) return null
     const size = own.size
-    const correction = nextCable(own, (area) => {
-      const next = (drop * perMetre(system, own, area, inside)) / perMetre(system, own, size.value, inside)
-      return next <= 2 ? `${short(next)} %` : null
-    })
+    const correction = nextBatteryCable(
+      system,
+      Math.max(throughBattery(system) ?? 0, system.system.battery.fuse?.value ?? 0),
+    )
     return {
-      message: `${size.text} over ${own.length?.text} lose ${short(drop)} % of the voltage at ${short(cable.current_a)} A, where 2 % is the most before the battery`,
+      message: `${said(size)} over ${said(own.length)} lose ${short(drop)} % of the voltage at ${short(cable.current_a)} A, where 2 % is the most before the battery`,
       suspects: [size, own.length ?? size],
       ...(correction && { correction }),
     }

@@ -1,22 +1,22 @@
 import { short } from '../../rules/band.ts'
 import { allFuseSizes } from '../../physics/fuses.ts'
-import { allChargeCurrent, allLoadCurrent, bankOf } from '../bank.ts'
-import { allowable, inside } from '../cable-figures.ts'
-import { nextCable } from '../next-cable.ts'
+import { throughBattery } from '../bank.ts'
+import { allowable, ampacitySource, inside } from '../cable-figures.ts'
+import { nextBatteryCable } from '../next-cable.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const batteryFuseAboveCable: ReviewRule = {
   id: 'battery-fuse-above-cable',
   severity: 'error',
   reason: 'The fuse protects the cable: one that is larger than the cable lets it burn without opening.',
-  source: 'fuse at most the allowable current (IEC 60364-4-43, from memory); 33 CFR 183.425 table 5; guide values',
+  source: `fuse at most the allowable current (IEC 60364-4-43, from memory); ${ampacitySource}`,
 
   check(system) {
     const { fuse, cable } = system.system.battery
-    const bank = bankOf(system)
     const iz = cable.size ? allowable(cable, cable.size.value, inside) : null
     if (!fuse || !cable.size || iz === null || fuse.value <= iz) return null
-    const needed = bank ? Math.max(allChargeCurrent(system, bank), allLoadCurrent(system, bank)) : 0
+    const needed = throughBattery(system) ?? 0
     const size = allFuseSizes.findLast((one) => one <= iz && 1.25 * needed <= one)
     const correction = size
       ? {
@@ -25,12 +25,9 @@ export const batteryFuseAboveCable: ReviewRule = {
           why: `protects the cable and carries ${short(needed)} A`,
           certainty: 'guess' as const,
         }
-      : nextCable(cable, (area) => {
-          const next = allowable(cable, area, inside) ?? 0
-          return fuse.value <= next ? `${short(next)} A` : null
-        })
+      : nextBatteryCable(system, fuse.value)
     return {
-      message: `The fuse of ${fuse.text} is larger than the ${short(iz)} A that ${cable.size.text} with ${cable.insulation?.text} insulation may carry`,
+      message: `The fuse of ${said(fuse)} is larger than the ${short(iz)} A that ${said(cable.size)} with ${said(cable.insulation)} insulation may carry as a guide value`,
       suspects: [fuse, cable.size],
       ...(correction && { correction }),
     }

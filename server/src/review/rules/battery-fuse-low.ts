@@ -1,7 +1,9 @@
 import { short } from '../../rules/band.ts'
 import { fuseSizes, nextFuse } from '../../physics/fuses.ts'
-import { allChargeCurrent, allLoadCurrent, bankOf } from '../bank.ts'
+import { throughBattery } from '../bank.ts'
 import { allowable, inside } from '../cable-figures.ts'
+import { nextBatteryCable } from '../next-cable.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const batteryFuseLow: ReviewRule = {
@@ -13,15 +15,14 @@ export const batteryFuseLow: ReviewRule = {
 
   check(system) {
     const { fuse, cable } = system.system.battery
-    const bank = bankOf(system)
-    if (!fuse || !bank) return null
-    const needed = Math.max(allChargeCurrent(system, bank), allLoadCurrent(system, bank))
-    if (needed <= fuse.value) return null
+    const needed = throughBattery(system)
+    if (!fuse || needed === null || needed <= fuse.value) return null
     const iz = cable.size ? allowable(cable, cable.size.value, inside) : null
     const size = nextFuse(fuseSizes.vehicle, 1.25 * needed)
     const fits = size !== null && (iz === null || size <= iz)
+    const thicker = size !== null && !fits ? nextBatteryCable(system, size) : undefined
     return {
-      message: `Up to ${short(needed)} A flow to or from the battery, more than its fuse of ${fuse.text} carries`,
+      message: `Up to ${short(needed)} A flow to or from the battery, more than its fuse of ${said(fuse)} carries${thicker ? `; ${size} A would, on a cable of ${thicker.text} (${thicker.why})` : ''}`,
       suspects: [fuse],
       ...(fits && {
         correction: {

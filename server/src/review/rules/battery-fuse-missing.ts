@@ -1,6 +1,6 @@
 import { short } from '../../rules/band.ts'
 import { fuseSizes, nextFuse } from '../../physics/fuses.ts'
-import { allChargeCurrent, allLoadCurrent, bankOf } from '../bank.ts'
+import { throughBattery } from '../bank.ts'
 import { allowable, inside } from '../cable-figures.ts'
 import type { ReviewRule } from '../rule.ts'
 
@@ -12,10 +12,9 @@ export const batteryFuseMissing: ReviewRule = {
 
   check(system) {
     const { fuse, cable, battery, in_parallel: parallel } = system.system.battery
-    const bank = bankOf(system)
     const place = cable.size ?? battery.id ?? parallel
     if (fuse || !system.battery || !place) return null
-    const needed = bank && Math.max(allChargeCurrent(system, bank), allLoadCurrent(system, bank))
+    const needed = throughBattery(system)
     const iz = cable.size ? allowable(cable, cable.size.value, inside) : null
     const size = needed ? nextFuse(fuseSizes.vehicle, 1.25 * needed) : null
     const fits = size !== null && (iz === null || size <= iz)

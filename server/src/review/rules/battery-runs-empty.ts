@@ -1,8 +1,7 @@
 import { short } from '../../rules/band.ts'
 import { monthDays } from '../../physics/sun.ts'
-import { monthNames } from '../../values/months.ts'
 import { bankOf } from '../bank.ts'
-import { listed } from '../listed.ts'
+import { monthsInWords } from '../months-in-words.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const batteryRunsEmpty: ReviewRule = {
@@ -19,9 +18,9 @@ export const batteryRunsEmpty: ReviewRule = {
     if (empty.length > 0) {
       const unserved = months.reduce((sum, m) => sum + (m.unserved_wh_day ?? 0) * monthDays[m.month - 1]!, 0)
       const load = months.reduce((sum, m) => sum + m.load_wh_day * monthDays[m.month - 1]!, 0)
-      const names = empty.map(({ month }) => monthNames[month - 1]!)
+      const names = monthsInWords(empty.map(({ month }) => month))
       return {
-        message: `In a usual year the battery runs down to its floor of ${short(100 * (1 - bank.depth))} % in ${listed(names)}; ${short(unserved / 1000)} kWh, ${short((100 * unserved) / load)} % of the loads, are not met`,
+        message: `In a usual year the battery runs down to its floor of ${short(100 * (1 - bank.depth))} % in ${names}; ${short(unserved / 1000)} kWh, ${short((100 * unserved) / load)} % of the loads, are not met`,
         suspects: [place],
       }
     }

@@ -1,6 +1,6 @@
 import { short } from '../../rules/band.ts'
 import { bankOf } from '../bank.ts'
-import { elsewhere, placeOf } from '../rule.ts'
+import { elsewhere } from '../rule.ts'
 import type { ReviewRule } from '../rule.ts'
 
 /** 12.8 V and 14.4 V are called 12 V. */
@@ -17,7 +17,7 @@ export const batteryVoltageUnsupported: ReviewRule = {
     if (!bank) return null
     return system.arrays.flatMap((array) => {
       const voltages = array.controller?.record.output.battery_voltages ?? []
-      const place = array.entry.controller.id ?? placeOf(array)
+      const place = array.entry.controller.id ?? voltages[0]
       if (!place || voltages.length === 0 || voltages.some((v) => sameClass(v.value, bank.voltage))) return []
       return [
         {

@@ -1,6 +1,7 @@
 import { short } from '../../rules/band.ts'
 import { bankOf } from '../bank.ts'
-import { elsewhere, placeOf } from '../rule.ts'
+import { elsewhere } from '../rule.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const chargeCurrentClipped: ReviewRule = {
@@ -15,14 +16,13 @@ export const chargeCurrentClipped: ReviewRule = {
     return system.arrays.flatMap((array, i) => {
       const most = array.controller?.record.output.max_current
       const hot = figures.arrays[i]?.pmax_hot_w ?? null
-      const place = array.entry.controller.id ?? placeOf(array)
-      if (!most || most.value <= 0 || hot === null || !place || array.controller?.record.type?.value !== 'mppt')
-        return []
+      if (!most || most.value <= 0 || hot === null || array.controller?.record.type?.value !== 'mppt') return []
+      const place = array.entry.controller.id ?? most
       const share = hot / bank.voltage / most.value
       if (share <= 1.3) return []
       return [
         {
-          message: `${short(hot)} W on a hot day are ${short(hot / bank.voltage)} A at ${short(bank.voltage)} V, ${short(100 * (share - 1))} % more than the ${most.text} of the controller`,
+          message: `${short(hot)} W on a hot day are ${short(hot / bank.voltage)} A at ${short(bank.voltage)} V, ${short(100 * (share - 1))} % more than the ${said(most)} of the controller; what exceeds it is lost`,
           suspects: [place] as const,
           severity: share > 1.5 ? ('warning' as const) : ('information' as const),
           ...elsewhere(array.controller, most),

@@ -16,9 +16,11 @@ export const chargeCurrentHigh: ReviewRule = {
     if (!bank || !place) return null
     const current = allChargeCurrent(system, bank)
     if (current <= bank.mostIn) return null
+    const parallel = Math.max(1, system.system.battery.in_parallel?.value ?? 1)
+    const enough = Math.ceil((current / bank.mostIn) * parallel)
     const limit = system.battery?.record.charge.max_current
     return {
-      message: `All sources together charge with ${short(current)} A, more than the ${short(bank.mostIn)} A that the bank takes${limit ? '' : ', by its chemistry'}`,
+      message: `All sources together charge with ${short(current)} A, more than the ${short(bank.mostIn)} A that the bank takes${limit ? '' : ', by its chemistry'}; ${enough} in parallel would take it, or limit the chargers`,
       suspects: [place],
       severity: bank.lithium && !limit ? 'error' : 'warning',
       ...elsewhere(system.battery, limit),

@@ -1,4 +1,5 @@
 import { allFuseSizes, nextFuse } from '../../physics/fuses.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const fuseSizeUnusual: ReviewRule = {
@@ -14,7 +15,7 @@ export const fuseSizeUnusual: ReviewRule = {
       const next = nextFuse(allFuseSizes, fuse.value)
       return [
         {
-          message: `${fuse.text} is no standard fuse size${next ? `; the next is ${next} A` : ''}`,
+          message: `${said(fuse)} is no standard fuse size${next ? `; the next is ${next} A` : ''}`,
           suspects: [fuse] as const,
         },
       ]

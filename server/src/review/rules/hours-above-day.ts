@@ -1,3 +1,4 @@
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const hoursAboveDay: ReviewRule = {
@@ -10,7 +11,7 @@ export const hoursAboveDay: ReviewRule = {
     const { loads, other_sources: sources, inverter } = system
     return [...loads, ...sources, inverter].flatMap(({ hours }) =>
       hours && hours.value > 86_400
-        ? [{ message: `${hours.text} a day are more than 24 hours`, suspects: [hours] as const }]
+        ? [{ message: `${said(hours)} a day are more than 24 hours`, suspects: [hours] as const }]
         : [],
     )
   },

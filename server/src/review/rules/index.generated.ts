@@ -9,6 +9,7 @@ import { batteryFuseAboveCable } from './battery-fuse-above-cable.ts'
 import { batteryFuseLow } from './battery-fuse-low.ts'
 import { batteryFuseMissing } from './battery-fuse-missing.ts'
 import { batteryRunsEmpty } from './battery-runs-empty.ts'
+import { batteryTooCold } from './battery-too-cold.ts'
 import { batteryVoltageUnsupported } from './battery-voltage-unsupported.ts'
 import { bendBeyondLimit } from './bend-beyond-limit.ts'
 import { budgetLimit } from './budget-limit.ts'
@@ -17,6 +18,8 @@ import { chargeCurrentClipped } from './charge-current-clipped.ts'
 import { chargeCurrentHigh } from './charge-current-high.ts'
 import { chargeCurrentLow } from './charge-current-low.ts'
 import { coldestAssumed } from './coldest-assumed.ts'
+import { dischargeCurrentHigh } from './discharge-current-high.ts'
+import { facesAwayFromSun } from './faces-away-from-sun.ts'
 import { fuseSizeUnusual } from './fuse-size-unusual.ts'
 import { hoursAboveDay } from './hours-above-day.ts'
 import { insulationRatingLow } from './insulation-rating-low.ts'
@@ -51,6 +54,7 @@ export const reviewRules = [
   batteryFuseLow,
   batteryFuseMissing,
   batteryRunsEmpty,
+  batteryTooCold,
   batteryVoltageUnsupported,
   bendBeyondLimit,
   budgetLimit,
@@ -59,6 +63,8 @@ export const reviewRules = [
   chargeCurrentHigh,
   chargeCurrentLow,
   coldestAssumed,
+  dischargeCurrentHigh,
+  facesAwayFromSun,
   fuseSizeUnusual,
   hoursAboveDay,
   insulationRatingLow,

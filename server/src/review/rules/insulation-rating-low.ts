@@ -1,3 +1,4 @@
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const insulationRatingLow: ReviewRule = {
@@ -12,7 +13,7 @@ export const insulationRatingLow: ReviewRule = {
       insulation && insulation.value < 90
         ? [
             {
-              message: `Insulation for ${insulation.text} is little for a cable on a hot roof or deck; 90 °C or more is usual`,
+              message: `Insulation for ${said(insulation)} is little for a cable on a hot roof or deck; 90 °C or more is usual`,
               suspects: [insulation] as const,
             },
           ]

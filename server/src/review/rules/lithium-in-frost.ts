@@ -16,7 +16,7 @@ export const lithiumInFrost: ReviewRule = {
     if (limit <= coldest.value || charge?.low_temperature_cutoff?.value || system.battery.low_temperature_cutoff?.value)
       return null
     return {
-      message: `It gets as cold as ${coldest.value} °C, ${chemistries[chemistry.value].name} must not be charged below ${limit} °C, and no low_temperature_cutoff is recorded`,
+      message: `It gets as cold as ${coldest.value} °C, ${chemistries[chemistry.value].name} must not be charged below ${limit} °C, and no low_temperature_cutoff is recorded; fit one or heat the battery, and record it`,
       suspects: [place],
       ...elsewhere(battery, charge?.lowest_temperature),
     }

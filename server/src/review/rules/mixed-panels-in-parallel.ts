@@ -1,6 +1,6 @@
 import { short } from '../../rules/band.ts'
 import { placeOf } from '../rule.ts'
-import { stringsOf, sum } from '../strings.ts'
+import { sum, wholeStrings } from '../strings.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const mixedPanelsInParallel: ReviewRule = {
@@ -12,7 +12,7 @@ export const mixedPanelsInParallel: ReviewRule = {
 
   check(system) {
     return system.arrays.flatMap((array) => {
-      const strings = stringsOf(array)
+      const strings = wholeStrings(array)
         .map((string) => ({ first: string[0]!, vmp: sum(string, ({ panel }) => panel?.record.stc.vmp?.value) }))
         .flatMap(({ first, vmp }) => (vmp === null ? [] : [{ first, vmp }]))
       const low = strings.reduce((a, b) => (b.vmp < a.vmp ? b : a), strings[0]!)

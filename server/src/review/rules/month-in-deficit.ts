@@ -1,6 +1,7 @@
-import { listed } from '../listed.ts'
-import { demandOf, meanDemand } from '../loads.ts'
+import { demandOf, largestLoad, meanDemand } from '../loads.ts'
 import { monthNames } from '../../values/months.ts'
+import { countOf } from '../strings.ts'
+import { monthsInWords } from '../months-in-words.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const monthInDeficit: ReviewRule = {
@@ -10,18 +11,24 @@ export const monthInDeficit: ReviewRule = {
   source: 'hour-by-hour year around the monthly means, after Aguiar, Collares-Pereira and Conde (1988)',
 
   check(system, { months }) {
-    const place = system.system.loads[0]?.name ?? system.system.loads[0]?.power
-    if (!place) return null
     const demand = demandOf(system)
-    const poor = months.flatMap(({ month, yield_wh_day: gives, load_wh_day: takes }) => {
+    const poor = months.flatMap((figures) => {
+      const { month, yield_wh_day: gives, load_wh_day: takes } = figures
       const lacking = takes - gives - meanDemand(demand, month).other
-      return lacking > 1 ? [{ month, lacking }] : []
+      return lacking > 1 ? [{ month, lacking, gives }] : []
     })
     if (poor.length === 0) return null
     const worst = poor.reduce((a, b) => (a.lacking < b.lacking ? b : a))
-    const names = poor.map(({ month }) => monthNames[month - 1]!)
+    const largest = largestLoad(system, worst.month)
+    const place = largest?.name ?? largest?.power
+    if (!place) return null
+    const names = monthsInWords(poor.map(({ month }) => month))
+    const panels = system.arrays.flatMap((array) => array.panels).reduce((sum, one) => sum + countOf(one), 0)
+    const more = worst.gives > 0 ? Math.ceil((worst.lacking / worst.gives) * panels) : null
+    const would =
+      more !== null && more <= 2 * panels ? `; ${more} more such panel${more === 1 ? '' : 's'} would give it` : ''
     return {
-      message: `${listed(names)}: the sun and other sources give less than the loads take, by up to ${Math.round(worst.lacking)} Wh a day in ${monthNames[worst.month - 1]}`,
+      message: `In ${names} the sun and other sources give less than the loads take, by up to ${Math.round(worst.lacking)} Wh a day in ${monthNames[worst.month - 1]}${would}`,
       suspects: [place],
     }
   },

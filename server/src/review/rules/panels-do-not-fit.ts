@@ -13,11 +13,15 @@ export const panelsDoNotFit: ReviewRule = {
         const place = panels.entry.count ?? panels.entry.surface
         if (wanted <= places.length || !place) return []
         const most = places.length
+        const name = panels.panel?.record.name?.text ?? 'these panels'
+        const on = `${surface.id?.text ?? 'the surface'}${surface.keep_out.length > 0 ? ' around its keep-outs' : ''}`
+        const many = most === 0 ? `No ${name} fits` : `${wanted} x ${name} do not fit`
+        const fits = most === 0 ? '' : `; at most ${most} ${most === 1 ? 'does' : 'do'}`
         return [
           {
             message: proven
-              ? `${wanted} of ${panels.panel?.record.name?.text ?? 'these panels'} do not fit ${surface.id?.text ?? 'the surface'} around its keep-outs; at most ${most} do`
-              : `No layout was found for ${wanted} of ${panels.panel?.record.name?.text ?? 'these panels'} on ${surface.id?.text ?? 'the surface'} beside the others; ${most} fit`,
+              ? `${many} on ${on}, either way round${fits}`
+              : `No layout was found for ${wanted} x ${name} on ${on} beside the others; ${most} fit`,
             suspects: [place] as const,
             severity: proven ? ('error' as const) : ('warning' as const),
           },

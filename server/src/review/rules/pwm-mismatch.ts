@@ -1,7 +1,7 @@
 import { short } from '../../rules/band.ts'
 import { bankOf } from '../bank.ts'
-import { pwmPower } from '../pwm.ts'
-import { elsewhere, placeOf } from '../rule.ts'
+import { clampOf, pwmPower } from '../pwm.ts'
+import { elsewhere } from '../rule.ts'
 import { countOf } from '../strings.ts'
 import type { ReviewRule } from '../rule.ts'
 
@@ -19,18 +19,20 @@ export const pwmMismatch: ReviewRule = {
       const panels = array.panels[0]
       const vmp = panels?.panel?.record.stc.vmp
       const series = array.entry.wiring.in_series?.value ?? 1
-      const place = array.entry.controller.id ?? placeOf(array)
-      if (array.controller?.record.type?.value !== 'pwm' || !vmp || !place) return []
+      const type = array.controller?.record.type
+      const place = array.entry.controller.id ?? type
+      if (type?.value !== 'pwm' || !vmp || !place) return []
       const ratio = (vmp.value * series) / bank.voltage
       if (ratio <= 1.6) return []
-      const power = pwmPower(system, panels, bank.voltage / series)
+      const held = clampOf(array, bank)!
+      const power = pwmPower(system, panels, held)
       const count = array.panels.reduce((sum, p) => sum + countOf(p), 0)
       const watts = power
         ? `: ${short(power.clamped * count)} W instead of ${short(power.best * count)} W, ${short((power.best - power.clamped) * count)} W lost`
         : ''
       return [
         {
-          message: `A PWM controller holds the string at ${short(bank.voltage)} V, where it works best at ${short(vmp.value * series)} V${watts}; an MPPT controller would use it`,
+          message: `A PWM controller holds the string at about ${short(held * series)} V, where it works best at ${short(vmp.value * series)} V${watts}; an MPPT controller would gain it`,
           suspects: [place] as const,
           ...elsewhere(panels.panel, vmp),
         },

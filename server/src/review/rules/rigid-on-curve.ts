@@ -1,3 +1,4 @@
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const rigidOnCurve: ReviewRule = {
@@ -16,7 +17,7 @@ export const rigidOnCurve: ReviewRule = {
         if (mounting === 'standoff' || mounting === 'open rack') return []
         return [
           {
-            message: `${panel.record.name?.text ?? 'The panel'} is rigid and ${surface?.id?.text ?? 'the surface'} bends by ${curve.text}; put it on standoffs`,
+            message: `${panel.record.name?.text ?? 'The panel'} is rigid and ${surface?.id?.text ?? 'the surface'} bends by ${said(curve)}; put it on standoffs`,
             suspects: [place, curve] as const,
           },
         ]

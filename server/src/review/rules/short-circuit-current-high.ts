@@ -1,5 +1,8 @@
 import { short } from '../../rules/band.ts'
+import type { Measure } from '../../records/field.ts'
+import type { ResolvedArray } from '../resolved.ts'
 import { elsewhere, placeOf } from '../rule.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const shortCircuitCurrentHigh: ReviewRule = {
@@ -11,19 +14,26 @@ export const shortCircuitCurrentHigh: ReviewRule = {
 
   check(system, figures) {
     return system.arrays.flatMap((array, i) => {
-      const limit = array.controller?.record.input.max_short_circuit_current
+      const limit = currentLimit(array)
       const isc = figures.arrays[i]?.isc_design_a ?? null
       const place = array.entry.wiring.in_parallel ?? placeOf(array)
       if (!limit || isc === null || !place || isc <= limit.value) return []
-      const strings = array.entry.wiring.in_parallel
-      const most = Math.floor(limit.value / (isc / (strings?.value ?? 1)))
+      const strings = array.entry.wiring.in_parallel?.value ?? 1
+      const most = Math.floor(limit.value / (isc / strings))
+      const what = strings > 1 ? `${strings} strings: 1.25 x Isc is` : '1.25 x Isc is'
       return [
         {
-          message: `${strings?.text ?? 1} strings: 1.25 x Isc is ${short(isc)} A and exceeds the controller's ${limit.text}${most >= 1 ? `; at most ${most} in parallel` : ''}`,
+          message: `${what} ${short(isc)} A and exceeds the controller's ${said(limit)}; ${most >= 1 ? `at most ${most} in parallel` : 'even one string is too much for it'}`,
           suspects: [place] as const,
           ...elsewhere(array.controller, limit),
         },
       ]
     })
   },
+}
+
+/** What the controller stands; one that only switches passes the panels' whole current, so its rating is the limit. */
+function currentLimit({ controller }: ResolvedArray): Measure | undefined {
+  const { input, output, type } = controller?.record ?? {}
+  return input?.max_short_circuit_current ?? (type?.value === 'pwm' ? output?.max_current : undefined)
 }

@@ -3,6 +3,7 @@ import { fuseSizes, nextFuse, reverseCurrent, stringFuseWindow } from '../../phy
 import { lowest } from '../lowest.ts'
 import { elsewhere } from '../rule.ts'
 import { stringIsc } from '../strings.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const stringFuseMissing: ReviewRule = {
@@ -24,11 +25,15 @@ export const stringFuseMissing: ReviewRule = {
       const window = stringFuseWindow(isc, limit?.value ?? Infinity)
       const size = nextFuse(fuseSizes.string, window.low)
       const fix =
-        size !== null && size <= window.high ? `; a string_fuse of ${size} A in each string protects them` : ''
+        size !== null && size <= window.high
+          ? `; a string_fuse of ${size} A in each string protects them`
+          : '; no fuse suits these panels, so give each string a controller of its own'
+      const stands = limit && back <= limit.value
       return [
         {
-          message: `${strings.text} strings without string fuses: ${short(back)} A can flow back into one${limit ? `, whose panels stand ${limit.text}` : ''}${fix}`,
+          message: `${strings.text} strings without string fuses: ${short(back)} A can flow back into one${limit ? `, whose panels ${stands ? 'just ' : ''}stand ${said(limit)}` : ''}${stands ? '; three and more are usually fused' : ''}${fix}`,
           suspects: [strings] as const,
+          severity: stands ? ('warning' as const) : ('error' as const),
           ...elsewhere(array.panels[0]?.panel, limit),
         },
       ]

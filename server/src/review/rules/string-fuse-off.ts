@@ -3,6 +3,7 @@ import { fuseSizes, nextFuse, stringFuseWindow } from '../../physics/fuses.ts'
 import { lowest } from '../lowest.ts'
 import { elsewhere } from '../rule.ts'
 import { stringIsc } from '../strings.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const stringFuseOff: ReviewRule = {
@@ -25,12 +26,12 @@ export const stringFuseOff: ReviewRule = {
       const big = high < fuse.value
       const why = big
         ? limit && limit.value < fuse.value
-          ? `exceeds the panel's maximum series fuse of ${limit.text}`
+          ? `exceeds the panel's maximum series fuse of ${said(limit)}`
           : `is more than 2.4 times the string's Isc of ${short(isc)} A`
         : `is less than 1.5 times the string's Isc of ${short(isc)} A and will blow in bright sun`
       return [
         {
-          message: `The string fuse ${fuse.text} ${why}`,
+          message: `The string fuse ${said(fuse)} ${why}`,
           suspects: [fuse] as const,
           severity: big ? ('error' as const) : ('warning' as const),
           ...elsewhere(array.panels[0]?.panel, limit),

@@ -1,6 +1,10 @@
 import { short } from '../../rules/band.ts'
-import { bankOf } from '../bank.ts'
+import type { ArrayFigures } from '../figures.ts'
+import type { ResolvedArray, ResolvedSystem } from '../resolved.ts'
+import { obstacle, voltageNeeded, wiringsThatWork } from '../rewire.ts'
 import { elsewhere, placeOf } from '../rule.ts'
+import { isUniform } from '../strings.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const stringVoltageLow: ReviewRule = {
@@ -10,36 +14,38 @@ export const stringVoltageLow: ReviewRule = {
   source: 'headroom of 1 V to run is common practice, no source; voltage at maximum power by the sheet’s coefficients',
 
   check(system, figures) {
-    const bank = bankOf(system)
-    if (!bank) return null
     return system.arrays.flatMap((array, i) => {
-      const vmp = figures.arrays[i]?.vmp_hot_v ?? null
+      const own = figures.arrays[i]
+      const vmp = own?.vmp_hot_v ?? null
       const place = placeOf(array)
-      const type = array.controller?.record.type?.value
-      if (vmp === null || !place || !type) return []
+      const needed = voltageNeeded(system, array)
+      if (!own || vmp === null || !place || !needed) return []
+      const seeks = array.controller?.record.type?.value === 'mppt'
+      if (needed.start <= vmp && (!seeks || needed.run + 2 <= vmp)) return []
       const above = array.controller?.record.input.above_battery
-      const needed = bank.charging + (type === 'pwm' ? 0.5 : 1)
-      const toStart = type === 'mppt' && above ? bank.charging + above.value : needed
-      if (toStart <= vmp && needed + 2 <= vmp) return []
-      const what = `On a hot day the string works at ${short(vmp)} V`
-      const charge = `the battery is charged at ${short(bank.charging)} V`
       const why =
-        vmp < needed
-          ? `too little: ${charge} and the controller needs ${short(needed - bank.charging)} V more`
-          : vmp < toStart
-            ? `and the controller starts only ${above?.text} above the battery, which is charged at ${short(bank.charging)} V`
-            : `less than 2 V above what it needs, for ${charge}`
-      const series = array.entry.wiring.in_series
-      const each = vmp / (series?.value ?? 1)
-      const enough = Math.ceil(toStart / each)
+        vmp < needed.run
+          ? `too little: the controller needs ${short(needed.run)} V to charge the battery at ${short(needed.charging)} V`
+          : vmp < needed.start
+            ? `and the controller starts only at ${short(needed.start)} V, ${said(above)} above the battery being charged`
+            : `only ${short(vmp - needed.run)} V above the ${short(needed.run)} V that the controller needs`
       return [
         {
-          message: `${what}, ${why}${enough > (series?.value ?? 1) ? `; ${enough} in series give ${short(enough * each)} V` : ''}`,
+          message: `On a hot day the string works at ${short(vmp)} V, ${why}${vmp < needed.start ? more(system, array, own) : ''}`,
           suspects: [place] as const,
-          severity: vmp < needed ? ('warning' as const) : ('information' as const),
+          severity: vmp < needed.run ? ('warning' as const) : ('information' as const),
           ...elsewhere(array.controller, above),
         },
       ]
     })
   },
+}
+
+/** More panels in series that would do, and whether the panels that are there make them up. */
+function more(system: ResolvedSystem, array: ResolvedArray, figures: ArrayFigures): string {
+  const [first] = wiringsThatWork(system, array, figures).filter(
+    (one) => one.series > (array.entry.wiring.in_series?.value ?? 1),
+  )
+  if (!first || first.hot === null) return isUniform(array) ? '; no string of these panels suits this controller' : ''
+  return `; ${first.series} in series would give ${short(first.hot)} V, and ${short(first.cold)} V at ${system.coldest.value} °C${obstacle(array, figures, first.series) ?? ''}`
 }

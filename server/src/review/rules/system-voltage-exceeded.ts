@@ -2,6 +2,7 @@ import { short } from '../../rules/band.ts'
 import type { Panel } from '../../records/records.generated.ts'
 import type { Used } from '../resolved.ts'
 import { elsewhere, placeOf } from '../rule.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 const volts = ({ record }: Used<Panel>) => record.limits.system_voltage?.value ?? Infinity
@@ -25,7 +26,7 @@ export const systemVoltageExceeded: ReviewRule = {
       const limit = low.record.limits.system_voltage!
       return [
         {
-          message: `${short(voc)} V at ${system.coldest.value} °C exceed the maximum system voltage of ${low.record.name?.text ?? 'the panel'}, ${limit.text}`,
+          message: `${short(voc)} V at ${system.coldest.value} °C exceed the maximum system voltage of ${low.record.name?.text ?? 'the panel'}, ${said(limit)}`,
           suspects: [place] as const,
           ...elsewhere(low, limit),
         },

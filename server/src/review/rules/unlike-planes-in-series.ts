@@ -14,7 +14,7 @@ export const unlikePlanesInSeries: ReviewRule = {
       unlikePlanes(system, array).flatMap(({ panels, other, angle, loss }) => {
         const place = other.entry.surface ?? placeOf(array)
         if (angle <= 10.5 || !place) return []
-        const lost = loss === null ? '' : `, which costs about ${short(100 * loss)} % of the string's energy`
+        const lost = loss === null ? '' : `; that costs about ${short(100 * loss)} % of the string's energy`
         const where =
           panels === other
             ? `One string lies across ${panels.surface?.id?.text}, whose halves face ${short(angle)} deg apart`

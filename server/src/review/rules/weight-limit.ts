@@ -1,4 +1,5 @@
 import { short } from '../../rules/band.ts'
+import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const weightLimit: ReviewRule = {
@@ -13,7 +14,7 @@ export const weightLimit: ReviewRule = {
     const total = known.reduce((all, weight) => all + weight, 0)
     if (!limit || total <= limit.value) return null
     return {
-      message: `Panels and frames weigh ${short(total)} kg, more than the limit of ${limit.text}`,
+      message: `Panels and frames weigh ${short(total)} kg, ${short(total - limit.value)} kg more than the limit of ${said(limit)}`,
       suspects: [limit],
     }
   },

@@ -1,3 +1,4 @@
+import type { Field } from '../../records/field.ts'
 import type { ReviewRule } from '../rule.ts'
 
 export const wiringCount: ReviewRule = {
@@ -9,18 +10,21 @@ export const wiringCount: ReviewRule = {
   check({ arrays }) {
     return arrays.flatMap(({ entry, panels }) => {
       const { in_series: series, in_parallel: parallel } = entry.wiring
-      if (!series || !parallel || panels.some((p) => !p.entry.count)) return []
+      if (!series || !parallel || panels.some((p) => !p.entry.count || p.entry.count.value < 1)) return []
       const count = panels.reduce((sum, p) => sum + (p.entry.count?.value ?? 0), 0)
       if (series.value * parallel.value === count) return []
-      const strings = count / series.value
+      const [strings, length] = [count / series.value, count / parallel.value]
+      const mend = (field: Field<number>, text: number, why: string) => ({
+        field,
+        text: String(text),
+        why,
+        certainty: 'guess' as const,
+      })
       const correction = Number.isInteger(strings)
-        ? {
-            field: parallel,
-            text: String(strings),
-            why: `${series.text} x ${strings} = ${count}`,
-            certainty: 'guess' as const,
-          }
-        : undefined
+        ? mend(parallel, strings, `${series.text} x ${strings} = ${count}`)
+        : Number.isInteger(length)
+          ? mend(series, length, `${length} x ${parallel.text} = ${count}`)
+          : undefined
       return [
         {
           message: `${series.text} in series x ${parallel.text} in parallel are ${series.value * parallel.value} panels, and ${count} are listed`,

@@ -5,5 +5,6 @@ export const bendMissing = missingField({
   reason: 'Without a bend limit a curved surface cannot be checked.',
   field: '/limits/bend',
   message: 'No bend limit: a curved surface cannot be checked',
-  shownAt: ({ construction }) => (construction?.value === 'flexible' ? construction : undefined),
+  shownAt: ({ construction, limits: { bend_radius: radius } }) =>
+    construction?.value === 'flexible' && !radius ? construction : undefined,
 })

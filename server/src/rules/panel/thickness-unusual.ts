@@ -1,4 +1,5 @@
 import type { PanelRule } from '../about.ts'
+import { usualFor } from '../band.ts'
 
 /** mm */
 const usual = { flexible: [1, 6], rigid: [3, 60], folding: [2, 80] } as const
@@ -11,12 +12,11 @@ export const thicknessUnusual: PanelRule = {
 
   check({ size: { thickness }, construction }) {
     if (!thickness || thickness.value <= 0) return null
-    const kind = construction?.value ?? 'rigid'
-    const [low, high] = usual[kind]
+    const { low, high, panel } = usualFor(usual, { construction })
     const mm = thickness.value * 1000
     if (low <= mm && mm <= high) return null
     return {
-      message: `The thickness ${thickness.text} is outside ${low} to ${high} mm that is usual for a ${kind} panel`,
+      message: `The thickness ${thickness.text} is outside ${low} to ${high} mm that is usual for ${panel}`,
       suspects: [thickness],
     }
   },

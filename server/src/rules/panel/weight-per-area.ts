@@ -1,5 +1,5 @@
 import type { PanelRule } from '../about.ts'
-import { inside, short } from '../band.ts'
+import { inside, short, usualFor } from '../band.ts'
 
 /** kg/m2 */
 const usual = { flexible: [1.2, 7.5], rigid: [6, 20], folding: [2, 16] } as const
@@ -14,12 +14,11 @@ export const weightPerArea: PanelRule = {
 
   check({ weight, size: { length, width }, construction }) {
     if (!weight || !length || !width || weight.value <= 0 || length.value * width.value <= 0) return null
-    const kind = construction?.value ?? 'rigid'
-    const [low, high] = usual[kind]
+    const { low, high, panel } = usualFor(usual, { construction })
     const perArea = weight.value / (length.value * width.value)
     if (low <= perArea && perArea <= high) return null
     return {
-      message: `${weight.text} on ${length.text} by ${width.text} is ${short(perArea)} kg/m2, outside ${low} to ${high} kg/m2 that is usual for a ${kind} panel`,
+      message: `${weight.text} on ${length.text} by ${width.text} is ${short(perArea)} kg/m2, outside ${low} to ${high} kg/m2 that is usual for ${panel}`,
       suspects: [weight, length, width],
       severity: inside(perArea, [0.3, 40]) ? 'warning' : 'error',
     }

@@ -6,7 +6,7 @@ import { recordOfPath } from '../../records/kinds.ts'
 import type { FieldInfo, RecordKind } from '../../records/field-info.ts'
 import { schemas } from '../../records/schemas.generated.ts'
 import { CouldNotRun } from '../could-not-run.ts'
-import { absolute } from '../paths.ts'
+import { absolute, folderOf } from '../paths.ts'
 import { skeleton } from '../../records/skeleton.ts'
 import type { World } from '../world.ts'
 import type { AddCommand } from './command.ts'
@@ -34,9 +34,12 @@ export const addNew: AddCommand = (program, world) => {
       if (recordOfPath(path)?.kind !== kind)
         throw new CouldNotRun(`\`${output}\` would not be read as ${kind}: its name must end in ${ending}`)
       if (await world.standing(path)) throw new CouldNotRun(`\`${output}\` is there already and stays as it is`)
-      await world.write(path, text).catch((error: NodeJS.ErrnoException) => {
-        throw new CouldNotRun(`${output} cannot be written (${error.code})`)
-      })
+      await world
+        .makeFolder(folderOf(path))
+        .then(() => world.write(path, text))
+        .catch((error: NodeJS.ErrnoException) => {
+          throw new CouldNotRun(`${output} cannot be written (${error.code})`)
+        })
     })
 }
 

@@ -1,60 +1,113 @@
+import { styleText } from 'node:util'
 import type { Review } from '../../check/review.ts'
+import type { Finding, Severity } from '../../findings/finding.ts'
 import { cautions } from '../../review/cautions.ts'
-import type { ArrayFigures, Figures } from '../../review/figures.ts'
+import type { ArrayFigures, BatteryFigures, MonthFigures } from '../../review/figures.ts'
+import { shortfallOf, yearOf } from '../../review/year.ts'
+import { positionAt } from '../../text/lines.ts'
 import { monthNames } from '../../values/months.ts'
 import type { FileReport } from '../file-report.ts'
+import { count, foundInWords, severities } from '../severity.ts'
 import { table } from '../table.ts'
-import { formatText } from './text.ts'
 
 /** A page that a person reads in two minutes: what was found, the figures, what was not checked, and the cautions. */
 export function reviewText({ system, figures }: Review, report: FileReport, colour: boolean): string {
-  const name = system.system.name?.text ?? system.id
-  const { coldest, hottest } = system
+  const { name, kind } = system.system
   return [
-    `${name}\n`,
-    `Sized for ${coldest.value} °C on the coldest morning (${coldest.from}) and ${hottest.value} °C on a hot day (${hottest.from}).\n`,
-    formatText([report], colour),
-    `Arrays\n${arrays(figures.arrays)}`,
-    `Battery\n${battery(figures)}`,
-    ...(figures.months.length > 0 ? [`A year, in Wh a day\n${months(figures)}`] : []),
-    ...(figures.not_checked.length > 0 ? [`Not checked\n${items(figures.not_checked)}`] : []),
+    `${name?.text ?? system.id}\n${kind ? `${kind.value}, ` : ''}${report.path}\n`,
+    `Found: ${foundInWords(count([report]))}\n${found(report, colour)}`,
+    ...(report.accepted.length > 0 ? [`Accepted in the file\n${accepted(report)}`] : []),
+    `Arrays\n${arrays(figures.arrays)}${folded(`  ${sizedFor(system)}`)}\n`,
+    `Battery\n${battery(figures.battery)}`,
+    ...(figures.months.length > 0 ? [`A usual year, in Wh a day\n${months(figures.months)}${shortfall(system)}`] : []),
+    `Not checked, which is not the same as in order\n${items(figures.not_checked)}`,
     `Cautions\n${items(cautions)}`,
   ].join('\n')
 }
 
+/** The most severe first, each with the line that has to change. */
+function found({ findings, starts }: FileReport, colour: boolean): string {
+  const bySeverity = [...findings].sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity))
+  return bySeverity.map((one) => `${folded(`  ${lead(one, starts, colour)} ${one.message}`)}\n`).join('')
+}
+
+const styles = { error: 'red', warning: 'yellow', information: 'blue', hint: 'gray' } as const
+const words: Readonly<Record<Severity, string>> = {
+  error: 'ERROR',
+  warning: 'Warning',
+  information: 'Remark',
+  hint: 'Hint',
+}
+
+function lead({ severity, span }: Finding, starts: readonly number[], colour: boolean): string {
+  const word = words[severity]
+  const painted = colour ? styleText(styles[severity], word, { validateStream: false }) : word
+  return `${painted}, line ${positionAt(starts, span.start).line + 1}:`
+}
+
+const accepted = ({ accepted: list }: FileReport) =>
+  items(list.map(({ finding, because }) => `${finding.message} Accepted: ${because}.`))
+
+const from = {
+  system: 'from the system',
+  climate: 'from the climate',
+  settings: 'from the settings',
+  assumed: 'ASSUMED',
+}
+
+function sizedFor({ coldest, hottest }: Review['system']): string {
+  return `Cold: air of ${coldest.value} °C (${from[coldest.from]}). Hot: bright sun in air of ${hottest.value} °C (${from[hottest.from]}). Currents of cables are guide values, to be confirmed against the local code.`
+}
+
 function arrays(list: readonly ArrayFigures[]): string {
   const rows: readonly (readonly [string, (array: ArrayFigures) => string])[] = [
-    ['power at 25 °C', (a) => amount(a.pmax_stc_w, 'W')],
-    ['power hot', (a) => amount(a.pmax_hot_w, 'W')],
-    ['highest voltage, cold', (a) => amount(a.voc_cold_v, 'V', 1)],
+    ['power as printed', (a) => amount(a.pmax_stc_w, 'W')],
+    ['power on a hot day', (a) => amount(a.pmax_hot_w, 'W')],
+    ['open-circuit voltage, cold', (a) => amount(a.voc_cold_v, 'V', 1)],
     ['working voltage, hot', (a) => amount(a.vmp_hot_v, 'V', 1)],
-    ['design current, 1.25 Isc', (a) => amount(a.isc_design_a, 'A', 1)],
-    ['cable drop', (a) => amount(a.cable?.drop_pct ?? null, '%', 1)],
+    ['design current, 1.25 x Isc', (a) => amount(a.isc_design_a, 'A', 1)],
     ['cable may carry (guide)', (a) => amount(a.cable?.ampacity_a ?? null, 'A')],
-    ['panels and frames', (a) => amount(a.weight_kg, 'kg', 1)],
+    ['lost in the cable', (a) => amount(a.cable?.drop_pct ?? null, '%', 1)],
+    ['weight with frames', (a) => amount(a.weight_kg, 'kg', 1)],
     ['price of the panels', (a) => amount(a.price?.amount ?? null, a.price?.currency ?? '')],
   ]
   return table([['', ...list.map(({ id }) => id)], ...rows.map(([label, show]) => [`  ${label}`, ...list.map(show)])])
 }
 
-function battery({ battery: b }: Figures): string {
+function battery(b: BatteryFigures): string {
   return table([
     ['  usable', amount(b.usable_wh, 'Wh')],
-    ['  lasts without sun', amount(b.autonomy_days, 'days', 1)],
-    ['  charge current over capacity', amount(b.charge_rate_c, 'C', 2)],
+    ['  lasts without any source', amount(b.autonomy_days, 'days', 1)],
+    [
+      '  charged at most at',
+      `${amount(b.charge_rate_c, 'C', 2)}${b.charge_rate_c === null ? '' : ' (amperes over ampere-hours)'}`,
+    ],
   ])
 }
 
-function months({ months: list }: Figures): string {
+function months(list: readonly MonthFigures[]): string {
   const rows = list.map((m) => [
     `  ${monthNames[m.month - 1]}`,
     m.sun_kwh_m2_day.toFixed(1),
     m.yield_wh_day.toFixed(0),
     m.load_wh_day.toFixed(0),
-    m.lowest_soc === null ? 'not known' : `${(100 * m.lowest_soc).toFixed(0)} %`,
     m.unserved_wh_day === null ? 'not known' : m.unserved_wh_day.toFixed(0),
+    m.lowest_soc === null ? 'not known' : `${(100 * m.lowest_soc).toFixed(0)} %`,
   ])
-  return table([['', 'sun kWh/m2', 'yield', 'load', 'battery at least', 'not met'], ...rows])
+  return table([['', 'sun kWh/m2', 'panels give', 'loads take', 'not met', 'battery at least'], ...rows])
+}
+
+function shortfall(system: Review['system']): string {
+  const year = yearOf(system)
+  const all = year && shortfallOf(year)
+  if (!all || all.load === 0) return ''
+  const { load, unserved, shortHours, hours } = all
+  const kilowatthours = `${(load / 1000).toFixed(0)} kWh that the loads take in the year`
+  const said =
+    shortHours === 0
+      ? `All of the ${kilowatthours} are met.`
+      : `Of the ${kilowatthours} ${((100 * unserved) / load).toFixed(1)} % are not met, in ${((100 * shortHours) / hours).toFixed(1)} % of its hours.`
+  return `${folded(`  ${said} Dull days come in runs here as they do outside; a year worse than usual gives less.`)}\n`
 }
 
 const amount = (value: number | null, unit: string, digits = 0) =>
@@ -62,5 +115,16 @@ const amount = (value: number | null, unit: string, digits = 0) =>
 
 const items = (list: readonly string[]) => list.map((line) => `${folded(`  - ${line}`)}\n`).join('')
 
-/** Lines of at most 100 characters, the later ones set in. */
-const folded = (text: string) => text.replace(/(?=.{101})(.{1,100}) /g, '$1\n    ')
+/** Lines of at most 100 characters where words allow, the later ones set in. */
+function folded(text: string): string {
+  const lines: string[] = []
+  let line = /^ */.exec(text)![0]
+  for (const word of text.trimStart().split(' ')) {
+    const isFirst = line.trim() === ''
+    if (!isFirst && `${line} ${word}`.length > 100) {
+      lines.push(line)
+      line = `    ${word}`
+    } else line += isFirst ? word : ` ${word}`
+  }
+  return [...lines, line].join('\n')
+}

@@ -33,9 +33,7 @@ function toText(
     `${paint('gray', `  ${number} |`)} ${shown.line}`,
     `${paint('gray', `  ${gutter} |`)} ${paint(style, shown.marker)}`,
     ...corrections.slice(0, 1).map((correction) => `  ${gutter} ${paint('green', 'mend:')} ${mend(correction)}`),
-    ...related.map(
-      (other) => `  ${gutter} ${paint('gray', 'see:')} ${other.path ?? place(file, other.span.start)} ${other.message}`,
-    ),
+    ...(related.length > 0 ? [`  ${gutter} ${paint('gray', 'see:')} ${places(related, file)}`] : []),
   ]
   return `${lines.join('\n')}\n`
 }
@@ -45,6 +43,9 @@ function mend({ text, why, also }: Correction): string {
   return `${text === '' ? 'leave it out' : text}${others.join('')} (${why})`
 }
 
-function place({ starts }: FileReport, offset: number): string {
-  return `line ${positionAt(starts, offset).line + 1}`
-}
+/** Some further places; a line has no room for more. */
+const places = (related: Finding['related'], { starts }: FileReport): string =>
+  related
+    .slice(0, 3)
+    .map(({ path, span, message }) => `${message} (${path ?? `line ${positionAt(starts, span.start).line + 1}`})`)
+    .join(', ')

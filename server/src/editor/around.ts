@@ -1,0 +1,28 @@
+import type { Files } from './files.ts'
+
+/** Where the records are that a file belongs with. */
+export interface Around {
+  /** The address of a folder, with a slash at its end. */
+  readonly folder: string
+  /** Whether settings make it a library. */
+  readonly isLibrary: boolean
+  /** Whether what lies below the folder belongs to it as well. */
+  readonly deep: boolean
+}
+
+/**
+ * The same places as on the command line: the nearest folder upward with a `wattproof.yaml`, up to the root of the
+ * repository; else that repository, or outside of one the file's own folder.
+ */
+export async function around(files: Files, uri: string): Promise<Around> {
+  const own = parentOf(uri)
+  for (let folder = own; ; folder = parentOf(folder.slice(0, -1))) {
+    const stands = async (names: readonly string[]) =>
+      (await Promise.all(names.map((name) => files.read(folder + name)))).some((text) => text !== null)
+    if (await stands(['wattproof.yaml', 'wattproof.yml'])) return { folder, isLibrary: true, deep: true }
+    if (await stands(['.git/HEAD', '.git'])) return { folder, isLibrary: false, deep: true }
+    if (/^[^:]*:\/*[^/]*\/$/.test(folder)) return { folder: own, isLibrary: false, deep: false }
+  }
+}
+
+const parentOf = (uri: string) => uri.slice(0, uri.lastIndexOf('/') + 1)

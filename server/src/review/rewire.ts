@@ -1,0 +1,91 @@
+import { short } from '../rules/band.ts'
+import type { Proposal } from '../rules/rule.ts'
+import { bankOf } from './bank.ts'
+import type { ArrayFigures } from './figures.ts'
+import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
+import { said } from './said.ts'
+import { countOf, isUniform } from './strings.ts'
+
+/** Voltage that a string must keep on a hot day for its controller [V]: to run, and to start; null where nothing is known of it. */
+export function voltageNeeded(system: ResolvedSystem, { controller }: ResolvedArray): VoltageNeeded | null {
+  const bank = bankOf(system)
+  const type = controller?.record.type?.value
+  if (!bank || !type) return null
+  const run = bank.charging + (type === 'pwm' ? 0.5 : 1)
+  const above = controller?.record.input.above_battery
+  return {
+    charging: bank.charging,
+    run,
+    start: type === 'mppt' && above ? Math.max(run, bank.charging + above.value) : run,
+  }
+}
+
+export interface VoltageNeeded {
+  readonly charging: number
+  readonly run: number
+  readonly start: number
+}
+
+/** One way to wire equal panels, with what it comes to. */
+export interface Wiring {
+  readonly series: number
+  readonly cold: number
+  /** Null where it is not known. */
+  readonly hot: number | null
+}
+
+/** Longer strings are no matter of boats, vans and cabins. */
+const longest = 24
+
+/** Panels in series that keep every limit on the voltage of a string, hot and cold, in ascending order; none for unlike panels. */
+export function wiringsThatWork(
+  system: ResolvedSystem,
+  array: ResolvedArray,
+  figures: ArrayFigures,
+): readonly Wiring[] {
+  const { voc_cold_v: voc, vmp_hot_v: vmp } = figures
+  const now = Math.max(1, array.entry.wiring.in_series?.value ?? 1)
+  if (voc === null || !isUniform(array)) return []
+  const limits = [
+    array.controller?.record.input.max_voltage,
+    ...array.panels.map((p) => p.panel?.record.limits.system_voltage),
+  ]
+  const most = Math.min(...limits.map((limit) => limit?.value ?? Infinity))
+  const least = voltageNeeded(system, array)?.start ?? 0
+  return Array.from({ length: longest }, (_, i) => i + 1)
+    .map((series) => ({ series, cold: (series * voc) / now, hot: vmp === null ? null : (series * vmp) / now }))
+    .filter(({ cold, hot }) => cold <= most && (hot === null || least <= hot))
+}
+
+/** Why the same panels cannot be wired in strings of so many; null where they can. */
+export function obstacle(array: ResolvedArray, figures: ArrayFigures, series: number): string | null {
+  const count = countAll(array)
+  if (count % series !== 0) return ', with another number of panels'
+  const { isc_design_a: current } = figures
+  const limit = array.controller?.record.input.max_short_circuit_current
+  const strings = count / series
+  const next = current === null ? 0 : (current * strings) / Math.max(1, array.entry.wiring.in_parallel?.value ?? 1)
+  if (!limit || next <= limit.value) return null
+  return `, but ${strings} strings then give ${short(next)} A, and the controller stands ${said(limit)}`
+}
+
+/** Another wiring of the same panels, of which none is left over; nothing where something stands against it. */
+export function rewired(
+  array: ResolvedArray,
+  figures: ArrayFigures,
+  { series, cold }: Wiring,
+  coldest: number,
+): Proposal | undefined {
+  const { in_series: inSeries, in_parallel: inParallel } = array.entry.wiring
+  if (!inSeries || !inParallel || obstacle(array, figures, series) !== null) return undefined
+  const strings = countAll(array) / series
+  return {
+    field: inSeries,
+    text: String(series),
+    why: `${short(cold)} V at ${coldest} °C${strings > 1 ? `, ${strings} strings${strings > 2 ? ', each with a fuse' : ''}` : ''}`,
+    certainty: 'guess',
+    ...(strings !== inParallel.value && { also: [{ field: inParallel, text: String(strings) }] }),
+  }
+}
+
+const countAll = (array: ResolvedArray) => array.panels.reduce((sum, panels) => sum + countOf(panels), 0)

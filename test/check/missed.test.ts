@@ -1,0 +1,15 @@
+import { expect, test } from 'vitest'
+import { panel } from '../records/told.ts'
+import { check } from './checked.ts'
+
+// one mistake is told once: what stands there under another name, or elsewhere, is not missed besides
+test.each([
+  ['a misspelt name', 'wieght: 2.2 kg', 'weight-missing', 'unknown-field'],
+  ['a misspelt group', 'limit: { bend: 30 deg, series_fuse: 15 A }', 'series-fuse-missing', 'unknown-field'],
+  ['the wrong level', 'series_fuse: 15 A', 'series-fuse-missing', 'misplaced-field'],
+])('%s', (_, line, missed, told) => {
+  const rules = (top: string) => check(panel({ top })).findings.map(({ rule }) => rule)
+  expect(rules('')).toContain(missed)
+  expect(rules(line)).not.toContain(missed)
+  expect(rules(line)).toContain(told)
+})
