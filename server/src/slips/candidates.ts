@@ -62,10 +62,11 @@ interface Place extends Printed {
 
 /** Slips that would explain what was typed: of one field by its place, and of two that stand in each other's. */
 export function candidates(evidence: Evidence, frame: Frame) {
-  const read = pointers.map((_, place) => placeOf(evidence, place))
+  const known: (Place | undefined)[] = []
+  const read = (place: number) => (known[place] ??= placeOf(evidence, place))
   return {
     of(place: number): readonly Candidate[] {
-      const p = read[place]
+      const p = read(place)
       if (place === at.cells) return [...cellCounts(frame), ...siblings(place, evidence, frame)]
       return p
         ? [
@@ -80,6 +81,8 @@ export function candidates(evidence: Evidence, frame: Frame) {
     swaps: (suspects: readonly number[]): readonly Candidate[] => swaps(read, suspects),
   }
 }
+
+type Read = (place: number) => Place | undefined
 
 function placeOf(evidence: Evidence, place: number): Place | undefined {
   const reading = evidence.readings[pointers[place]!]
@@ -153,10 +156,10 @@ const texts = (p: Place): Candidate[] =>
       ),
     )
 
-function units(p: Place, { values }: Frame, read: readonly (Place | undefined)[]): Candidate[] {
+function units(p: Place, { values }: Frame, read: Read): Candidate[] {
   if (sides.includes(p.place)) {
     const now = metres(p.rest)
-    const other = read[p.place === at.length ? at.width : at.length]
+    const other = read(p.place === at.length ? at.width : at.length)
     const chance = kind - Math.log(6) - (other && other.rest === p.rest ? 2.5 : 0)
     return now === undefined
       ? []
@@ -272,7 +275,7 @@ function cellCounts({ values, counted }: Frame): Candidate[] {
   ]
 }
 
-function swaps(read: readonly (Place | undefined)[], suspects: readonly number[]): Candidate[] {
+function swaps(read: Read, suspects: readonly number[]): Candidate[] {
   const pairs = [
     [at.voc, at.vmp, 0],
     [at.isc, at.imp, 0],
@@ -281,8 +284,9 @@ function swaps(read: readonly (Place | undefined)[], suspects: readonly number[]
     [at.beta, at.alpha, -3],
   ] as const
   return pairs.flatMap(([a, b, less]) => {
-    const [p, q] = [read[a], read[b]]
-    if (!p || !q || !(suspects.includes(a) || suspects.includes(b)) || p.number === q.number) return []
+    if (!suspects.includes(a) && !suspects.includes(b)) return []
+    const [p, q] = [read(a), read(b)]
+    if (!p || !q || p.number === q.number) return []
     const mixed = p.rest.trim() !== q.rest.trim()
     const texts = mixed ? [q.number + p.rest, p.number + q.rest] : [q.text, p.text]
     const values = [Number(q.number) * p.factor, Number(p.number) * q.factor]
@@ -293,11 +297,11 @@ function swaps(read: readonly (Place | undefined)[], suspects: readonly number[]
 const scratch = new Float64Array(pointers.length)
 const steps = new Float64Array(pointers.length)
 
-/** How well the record would hang together with a candidate in place. */
-export function coherenceWith(frame: Frame, { places, values, halves }: Candidate): number {
+/** How well the record would hang together with a candidate in place; -Infinity where that is certainly below `floor`. */
+export function coherenceWith(frame: Frame, { places, values, halves }: Candidate, floor: number): number {
   scratch.set(frame.values)
   steps.set(frame.halves)
   places.forEach((place, i) => (scratch[place] = values[i]!))
   if (halves) places.forEach((place, i) => (steps[place] = halves[i]!))
-  return coherence(frame, scratch, steps)
+  return coherence(frame, scratch, steps, places, floor)
 }

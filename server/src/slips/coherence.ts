@@ -22,6 +22,16 @@ export interface Frame {
   /** Cells are counted alike in this group, and a count is given. */
   readonly counted: boolean
   readonly family: Family | null
+  /** What a change of other fields leaves as it is. */
+  readonly typed: Typed
+}
+
+interface Typed {
+  readonly shape: number
+  readonly identities: readonly number[]
+  readonly core: number
+  /** What the core would gain if each coordinate were as the others expect it. */
+  readonly gains: Float64Array
 }
 
 export function frameOf(
@@ -32,23 +42,35 @@ export function frameOf(
 ): Frame {
   const known = evidence.construction === undefined || evidence.construction === 'rigid'
   const group = known ? calibrated : widened(calibrated)
-  const readings = pointers.map((pointer) => evidence.readings[pointer])
-  const values = Float64Array.from(readings, (r) => r?.value ?? NaN)
-  const halves = Float64Array.from(readings, (r) => r?.half ?? 0)
-  const present = readings.map((r) => r !== undefined)
-  const absolute = readings.map((r) => r !== undefined && isAbsolute(r.text))
+  const values = new Float64Array(pointers.length).fill(NaN)
+  const halves = new Float64Array(pointers.length)
+  const present: boolean[] = []
+  const absolute: boolean[] = []
+  const unfinished: boolean[] = []
+  pointers.forEach((pointer, place) => {
+    const reading = evidence.readings[pointer]
+    present.push(reading !== undefined)
+    absolute.push(reading !== undefined && coefficients.includes(place) && isAbsolute(reading.text))
+    unfinished.push(reading !== undefined && /\d[.,](?!\d)/.test(reading.text))
+    if (!reading) return
+    values[place] = reading.value
+    halves[place] = reading.half
+  })
   const counted = countsCells && present[at.cells]!
-  const unfinished = readings.map((r) => r !== undefined && /\d[.,](?!\d)/.test(r.text))
-  const partial = { group, values, halves, present, absolute, unfinished, counted }
-  const formed = Array.from({ length: coordinates }, (_, c) =>
-    c === coordinate.cells ? counted : sources[c]!.every((p) => present[p]),
-  )
-  const roundings = sources.map((places, c) =>
-    c === coordinate.cells ? 0 : places.reduce((sum, p) => sum + rounding(partial, p), 0),
-  )
+  const partial = { group, values, halves, present, absolute, unfinished, counted, family }
+  const formed = sources.map((places, c) => (c === coordinate.cells ? counted : places.every((p) => present[p])))
+  const roundings = new Float64Array(coordinates)
+  sources.forEach((places, c) => {
+    if (c !== coordinate.cells) for (const place of places) roundings[c]! += rounding(partial, place)
+  })
   const core = coreOf(group, formed, roundings)
   coordinatesOf(partial, values, y)
-  return { ...partial, core, stand: standOf(core, y), family }
+  const stand = standOf(core, y)
+  const parts = identities.map((_, i) => identityLog(partial, i, values, halves))
+  const now = coreLog(core, stand, stand.y)
+  const gains = new Float64Array(coordinates)
+  for (let c = 0; c < coordinates; c++) if (formed[c]) gains[c] = Math.max(0, expected(core, stand, c).log - now)
+  return { ...partial, core, stand, typed: { shape: shapeLog(partial, values), identities: parts, core: now, gains } }
 }
 
 /** Flexible and folding panels are hardly in the open ratings, so that twice the spread is granted to them. */
@@ -81,6 +103,7 @@ export const sources: readonly (readonly number[])[] = [
   [at.noctVmp],
 ]
 
+const coefficients: readonly number[] = [at.gamma, at.beta, at.alpha]
 const rawPlaces: readonly number[] = [at.gamma, at.beta, at.alpha, at.noct]
 
 /** Variance by rounding, of the logarithm where the coordinate is one; no coarser than 3 %, so that gross slips still show. */
@@ -102,18 +125,17 @@ type Absolute = Pick<Frame, 'absolute'>
 const ln = (x: number) => (x > 1e-9 ? Math.log(x) : -20)
 
 function coordinatesOf(frame: Absolute, v: Float64Array, y: Float64Array): void {
-  y[coordinate.cells] = ln(v[at.cells]!)
-  y[coordinate.area] = ln(v[at.length]!) + ln(v[at.width]!)
-  y[coordinate.voc] = ln(v[at.voc]!)
-  y[coordinate.isc] = ln(v[at.isc]!)
-  y[coordinate.vmp] = ln(v[at.vmp]!)
-  y[coordinate.imp] = ln(v[at.imp]!)
-  y[coordinate.gamma] = percent(frame, v, at.gamma)
-  y[coordinate.beta] = percent(frame, v, at.beta)
-  y[coordinate.alpha] = percent(frame, v, at.alpha)
-  y[coordinate.noct] = v[at.noct]!
-  y[coordinate.noctImp] = ln(v[at.noctImp]!)
-  y[coordinate.noctVmp] = ln(v[at.noctVmp]!)
+  for (let c = 0; c < coordinates; c++) y[c] = one(frame, v, c)
+}
+
+/** The coordinate that a place is behind; -1 for what only identities hold. */
+const coordinateOf = (place: number): number => sources.findIndex((places) => places.includes(place))
+
+function one(frame: Absolute, v: Float64Array, c: number): number {
+  const place = sources[c]![0]!
+  if (c === coordinate.area) return ln(v[at.length]!) + ln(v[at.width]!)
+  if (c === coordinate.noct) return v[place]!
+  return coefficients.includes(place) ? percent(frame, v, place) : ln(v[place]!)
 }
 
 const percent = (frame: Absolute, v: Float64Array, place: number) =>
@@ -140,7 +162,12 @@ const noctProduct: Mixture = [
 ]
 
 /** Logarithm of an identity's density in one record; 0 where a part is missing. */
-export function identityLog({ group, present }: Frame, which: number, v: Float64Array, halves: Float64Array): number {
+function identityLog(
+  { group, present }: Pick<Frame, 'group' | 'present'>,
+  which: number,
+  v: Float64Array,
+  halves: Float64Array,
+): number {
   const { plus, minus } = identities[which]!
   let sum = which === 1 ? Math.log(1000) : 0
   let variance = 0
@@ -158,7 +185,7 @@ export function identityLog({ group, present }: Frame, which: number, v: Float64
 }
 
 /** Far tails are flat, as whatever goes wrong there has no scale. */
-export function mixtureLog(mixture: Mixture, x: number, variance = 0): number {
+function mixtureLog(mixture: Mixture, x: number, variance = 0): number {
   let density = 1e-6 / (1 + x * x)
   for (const [weight, mean, sd] of mixture) {
     const square = sd * sd + variance
@@ -186,7 +213,7 @@ const usualCounts: Readonly<Record<number, number>> = {
 }
 
 /** How likely the shape is: cell area, sides, cell count. */
-export function shapeLog({ group, present, counted }: Frame, v: Float64Array): number {
+function shapeLog({ group, present, counted }: Pick<Frame, 'group' | 'present' | 'counted'>, v: Float64Array): number {
   let sum = counted ? Math.log(usualCounts[v[at.cells]!] ?? (Number.isInteger(v[at.cells]!) ? 0.001 : 1e-6)) : 0
   if (!present[at.length] || !present[at.width]) return sum
   const length = ln(v[at.length]!)
@@ -198,19 +225,46 @@ export function shapeLog({ group, present, counted }: Frame, v: Float64Array): n
   )
 }
 
-/** How well a whole record hangs together: logarithm of its density. */
-export function coherence(frame: Frame, v: Float64Array, halves = frame.halves): number {
-  coordinatesOf(frame, v, y)
-  let sum = coreLog(frame.core, frame.stand, y) + shapeLog(frame, v)
-  for (let i = 0; i < identities.length; i++) sum += identityLog(frame, i, v, halves)
-  return frame.family ? sum + familyLog(frame.family, v) : sum
+/**
+ * How well a whole record hangs together: logarithm of its density; -Infinity where that is certainly below `floor`.
+ *
+ * @param changed places in which the values are not the typed ones
+ */
+export function coherence(
+  frame: Frame,
+  v: Float64Array,
+  halves: Float64Array,
+  changed: readonly number[],
+  floor: number,
+): number {
+  const { typed, absolute, stand, family } = frame
+  const isShaped = changed.some((place) => shaping.includes(place))
+  let sum = isShaped ? shapeLog(frame, v) : typed.shape
+  for (let i = 0; i < identities.length; i++) {
+    const { plus, minus } = identities[i]!
+    const isChanged = changed.some((place) => minus[0] === place || (plus as readonly number[]).includes(place))
+    sum += isChanged ? identityLog(frame, i, v, halves) : typed.identities[i]!
+  }
+  if (family) sum += familyLog(family, v)
+  const isShare = absolute.includes(true)
+  if (changed.length === 1 && !isShare) {
+    const c = coordinateOf(changed[0]!)
+    if (sum + typed.core + (c < 0 ? 0 : typed.gains[c]!) < floor) return -Infinity
+    y.set(stand.y)
+    if (c >= 0) y[c] = one(frame, v, c)
+  } else coordinatesOf(frame, v, y)
+  return sum + coreLog(frame.core, stand, y)
 }
 
-/** What the core would gain if each coordinate were as the others expect it. */
-export function strains({ core, stand }: Frame): Float64Array {
-  const now = coreLog(core, stand, stand.y)
-  return Float64Array.from(core.formed, (formed, c) => (formed ? expected(core, stand, c).log - now : 0))
+/** How well the record hangs together as typed. */
+export function typedCoherence({ typed, family, values }: Frame): number {
+  return (
+    typed.identities.reduce((sum, one) => sum + one, typed.shape + typed.core) +
+    (family ? familyLog(family, values) : 0)
+  )
 }
+
+const shaping: readonly number[] = [at.length, at.width, at.cells]
 
 /** What each identity would gain if it held. */
 export function identityGains(frame: Frame): Float64Array {

@@ -1,7 +1,7 @@
 import { calibration as calibrated } from './calibration.generated.ts'
 import type { Calibration } from './calibration.ts'
 import { candidates, coherenceWith, type Candidate } from './candidates.ts'
-import { coherence, frameOf, identities, identityGains, shapeGain, sources, strains, type Frame } from './coherence.ts'
+import { frameOf, identities, identityGains, shapeGain, sources, typedCoherence, type Frame } from './coherence.ts'
 import { pointers, type Evidence } from './evidence.ts'
 import { familyGains, familyOf } from './family.ts'
 import { countsCells, groupOf } from './group.ts'
@@ -26,12 +26,14 @@ export function findSlip(
 
 /** A field is left out once the best so far is ahead of all that it could gain. */
 function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[]): readonly Tried[] {
-  const base = coherence(frame, frame.values)
+  const base = typedCoherence(frame)
   const ways = candidates(evidence, frame)
   const tried: Tried[] = []
   let best = -Infinity
   const attempt = (candidate: Candidate) => {
-    const score = coherenceWith(frame, candidate) + candidate.prior - base + noctRowGain(evidence, candidate)
+    const apart = candidate.prior - base + noctRowGain(evidence, candidate)
+    const score = coherenceWith(frame, candidate, negligible - apart) + apart
+    if (score < negligible) return
     tried.push({ candidate, score })
     best = Math.max(best, score)
   }
@@ -52,9 +54,9 @@ interface Suspect {
 
 /** Fields whose best other value would gain more than a slip is unlikely, by their gain. */
 function suspectsOf(frame: Frame): readonly Suspect[] {
-  const gains = strains(frame)
+  const { gains } = frame.typed
   const sum = new Float64Array(pointers.length)
-  sources.forEach((places, c) => places.forEach((place) => (sum[place]! += Math.max(0, gains[c]!))))
+  sources.forEach((places, c) => places.forEach((place) => (sum[place]! += gains[c]!)))
   const byIdentity = identityGains(frame)
   identities.forEach(({ plus, minus }, i) => [...plus, ...minus].forEach((place) => (sum[place]! += byIdentity[i]!)))
   const shape = shapeGain(frame)
@@ -69,5 +71,7 @@ function suspectsOf(frame: Frame): readonly Suspect[] {
 }
 
 const threshold = 4.5
+/** Score below which a candidate moves no verdict, however many there are. */
+const negligible = -4
 /** Share of an unlikely field that is still worth a look, less the unlikeliness of any slip, as logarithm. */
 const slack = 4

@@ -8,6 +8,9 @@ const offered = 0.25
 
 /** Weighs what was tried: no slip, one that can be named, or a field that is wrong in an unknown way. */
 export function judge(evidence: Evidence, tried: readonly Tried[]): SlipVerdict {
+  // joining keeps the sum, and true records end here
+  if (tried.reduce((sum, { score }) => sum + Math.exp(Math.min(score, 100)), 0) <= Math.exp(quiet))
+    return { kind: 'consistent' }
   const sorted = joined(tried).sort((a, b) => b.score - a.score)
   const top = sorted[0]
   if (!top) return { kind: 'consistent' }

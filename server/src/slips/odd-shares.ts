@@ -23,7 +23,7 @@ export function oddShares(
     points.forEach((point, i) => {
       const present = point.map((v) => !Number.isNaN(v))
       const key = present.join()
-      const core = cores.get(key) ?? coreOf(group, present, new Array<number>(coordinates).fill(0))
+      const core = cores.get(key) ?? coreOf(group, present, new Float64Array(coordinates))
       cores.set(key, core)
       const y = Float64Array.from(point, (v) => (Number.isNaN(v) ? 0 : v))
       const shares = new Array<number>(ways).fill(0)
