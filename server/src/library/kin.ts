@@ -36,23 +36,34 @@ export function createKin(): Kin {
   }
 }
 
-const shared = [
-  ['temperature_coefficients', 'pmax'],
-  ['temperature_coefficients', 'voc'],
-  ['temperature_coefficients', 'isc'],
-  ['noct', 'temperature'],
-  ['cells', 'in_series'],
-] as const
+/** What the models of a family share, by block and field. */
+const shared = (
+  [
+    ['temperature_coefficients', 'pmax'],
+    ['temperature_coefficients', 'voc'],
+    ['temperature_coefficients', 'isc'],
+    ['noct', 'temperature'],
+    ['cells', 'in_series'],
+  ] as const
+).map(([block, field]) => ({
+  block: new RegExp(`(?:^|[{,\\n])[ \\t]*["']?${block}["']?[ \\t]*:`),
+  field: new RegExp(`(?:^|[{,\\s])["']?${field}["']?[ \\t]*:[ \\t]*["']?([-−–]?)[ \\t]*([\\d.,]+)`),
+}))
+const [maker, family] = ['maker', 'family'].map(
+  (field) => new RegExp(`^[ \\t]*["']?${field}["']?[ \\t]*:[ \\t]*["']?(.*?)["',]*[ \\t]*(?:#.*)?$`, 'm'),
+) as [RegExp, RegExp]
 
-/** All shared values but each in turn; none where a record says too little to tell its family. */
+/** The family by its name, and all shared values but each in turn, where a record has enough of them. */
 function keysOf(text: string): readonly string[] {
-  const values = shared.map(([block, field]) => numberIn(blockOf(text, block), field))
-  if (values.filter((value) => value !== '').length < 4) return []
-  return values.map((_, left) => values.map((value, i) => (i === left ? '*' : value)).join(' '))
+  const name = family.exec(text)?.[1]
+  const own = name ? [`${maker.exec(text)?.[1] ?? ''} ${name}`] : []
+  const values = shared.map(({ block, field }) => numberIn(blockOf(text, block), field))
+  if (values.filter((value) => value !== '').length < 4) return own
+  return [...own, ...values.map((_, left) => values.map((value, i) => (i === left ? '*' : value)).join(' '))]
 }
 
-function blockOf(text: string, name: string): string {
-  const start = new RegExp(`(?:^|[{,\\n])[ \\t]*["']?${name}["']?[ \\t]*:`).exec(text)
+function blockOf(text: string, block: RegExp): string {
+  const start = block.exec(text)
   if (!start) return ''
   const rest = text.slice(start.index + start[0].length)
   const end = /^\s*\{/.test(rest) ? rest.indexOf('}') : rest.search(/\n(?=[^\s#])/)
@@ -60,7 +71,7 @@ function blockOf(text: string, name: string): string {
 }
 
 /** The number as one value has one text; '' where there is none. */
-function numberIn(block: string, field: string): string {
-  const found = new RegExp(`(?:^|[{,\\s])["']?${field}["']?[ \\t]*:[ \\t]*["']?([-−–]?)[ \\t]*([\\d.,]+)`).exec(block)
+function numberIn(block: string, field: RegExp): string {
+  const found = field.exec(block)
   return found ? `${found[1] ? '-' : ''}${Number(found[2]!.replace(',', '.'))}` : ''
 }

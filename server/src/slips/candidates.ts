@@ -64,23 +64,22 @@ interface Place extends Printed {
 export function candidates(evidence: Evidence, frame: Frame) {
   const known: (Place | undefined)[] = []
   const read = (place: number) => (known[place] ??= placeOf(evidence, place))
+  const ofPlace = (p: Place) => [...texts(p), ...units(p, frame, read), ...rows(p), ...computed(p, evidence, frame)]
   return {
     of(place: number): readonly Candidate[] {
       const p = read(place)
-      if (place === at.cells) return [...cellCounts(frame), ...siblings(place, evidence, frame)]
-      return p
-        ? [
-            ...texts(p),
-            ...units(p, frame, read),
-            ...rows(p),
-            ...computed(p, evidence, frame),
-            ...siblings(place, evidence, frame),
-          ]
-        : []
+      const others = siblings(place, evidence, frame)
+      const own = place === at.cells ? cellCounts(frame) : p ? ofPlace(p) : []
+      // the same value as siblings print it
+      const printed = (one: Candidate) =>
+        others.find(({ values }) => near(values[0]!, one.values[0]!))?.texts ?? one.texts
+      return [...others, ...own.map((one) => ({ ...one, texts: printed(one) }))]
     },
     swaps: (suspects: readonly number[]): readonly Candidate[] => swaps(read, suspects),
   }
 }
+
+const near = (a: number, b: number) => Math.abs(a - b) <= 1e-7 * Math.abs(b)
 
 type Read = (place: number) => Place | undefined
 

@@ -73,18 +73,18 @@ export function frameOf(
   return { ...partial, core, stand, typed: { shape: shapeLog(partial, values), identities: parts, core: now, gains } }
 }
 
-/** Flexible and folding panels are hardly in the open ratings, so that twice the spread is granted to them. */
+/** Flexible and folding panels are hardly in the open ratings, so that half as much spread again is granted to them. */
 function widened(group: GroupCalibration): GroupCalibration {
-  const found = wide.get(group) ?? { ...group, parts: group.parts.map(twice) }
+  const found = wide.get(group) ?? { ...group, parts: group.parts.map(wider) }
   wide.set(group, found)
   return found
 }
 
 const wide = new WeakMap<GroupCalibration, GroupCalibration>()
 
-const twice = ({ covariance, ...part }: CalibratedPart): CalibratedPart => ({
+const wider = ({ covariance, ...part }: CalibratedPart): CalibratedPart => ({
   ...part,
-  covariance: covariance.map((line) => line.map((v) => 4 * v)),
+  covariance: covariance.map((line) => line.map((v) => 2.25 * v)),
 })
 
 /** The fields behind each coordinate. */

@@ -79,7 +79,8 @@ export function familyOf(evidence: Evidence, others: readonly Evidence[]): Famil
 
 /** Places in which a sibling differs: shared values, size, Voc and Pmax; null where too little is comparable. */
 function differences(a: Evidence, b: Evidence): readonly number[] | null {
-  if (a.technology !== b.technology) return null
+  const isOther = (x: string | undefined, y: string | undefined) => x !== undefined && y !== undefined && x !== y
+  if (a.technology !== b.technology || isOther(a.maker, b.maker) || isOther(a.family, b.family)) return null
   let compared = 0
   const found: number[] = []
   for (const { place } of sharedPlaces) {
@@ -93,20 +94,23 @@ function differences(a: Evidence, b: Evidence): readonly number[] | null {
   if (off(area(a), area(b)) > 0.004) found.push(at.length)
   if (off(valueOf(a, at.voc), valueOf(b, at.voc)) > 0.06) found.push(at.voc)
   if (off(valueOf(a, at.pmax), valueOf(b, at.pmax)) > 0.15) found.push(at.pmax)
-  return compared < 4 ? null : found
+  // a family that is named needs less likeness
+  return compared < (a.family !== undefined && a.family === b.family ? 2 : 4) ? null : found
 }
 
 function isCopy(a: Evidence, b: Evidence): boolean {
   return ratings.filter((place) => valueOf(a, place) === valueOf(b, place)).length >= 4
 }
 
-/** The sibling whose ratings are nearest; the median difference counts, so that one wrong rating does not decide. */
+/** The sibling whose ratings are nearest; the largest difference is left out, so that one wrong rating does not decide. */
 function nearestOf(evidence: Evidence, siblings: readonly Evidence[]): readonly Rating[] {
-  const distance = (other: Evidence) =>
-    ratings
-      .map((place) => Math.abs(Math.log((valueOf(other, place) ?? NaN) / (valueOf(evidence, place) ?? NaN))))
-      .map((d) => (Number.isNaN(d) ? 1 : d))
-      .sort((a, b) => a - b)[2]!
+  const distance = (other: Evidence) => {
+    const all = ratings.map((place) => {
+      const off = Math.abs(Math.log((valueOf(other, place) ?? NaN) / (valueOf(evidence, place) ?? NaN)))
+      return Number.isNaN(off) ? 1 : off
+    })
+    return all.reduce((sum, off) => sum + off, 0) - Math.max(...all)
+  }
   const [nearest] = [...siblings].sort((a, b) => distance(a) - distance(b))
   const pmax = nearest && valueOf(nearest, at.pmax)
   if (!pmax) return []
@@ -145,10 +149,32 @@ export function familyGains({ shared, ratings: nearest }: Family, v: Float64Arra
  * has: another model's value is else any of about a hundred near ones.
  */
 export function anothersLog(family: Family | null, evidence: Evidence, place: number): number {
-  const own = valueOf(evidence, place)
-  const pmax = valueOf(evidence, at.pmax)
-  const others = (family?.siblings ?? []).filter((one) => place === at.pmax || valueOf(one, at.pmax) !== pmax)
-  return others.some((one) => valueOf(one, place) === own) ? Math.log(100) - Math.log(others.length) : 0
+  return family && lender(family, evidence, place) ? Math.log(100) - Math.log(family.siblings.length) : 0
+}
+
+/** A sibling of another power class that has just this rating. */
+export function lender({ siblings }: Family, evidence: Evidence, place: number): Evidence | undefined {
+  if (!ratings.includes(place)) return undefined
+  const isOther = (one: Evidence) => place === at.pmax || valueOf(one, at.pmax) !== valueOf(evidence, at.pmax)
+  return siblings.find((one) => isOther(one) && valueOf(one, place) === valueOf(evidence, place))
+}
+
+/** Siblings that carry a value in a field that a family shares. */
+export function siblingsLike({ shared, siblings }: Family, place: number, value: number): readonly Evidence[] {
+  return shared.some((one) => one.place === place)
+    ? siblings.filter((one) => rounded(valueOf(one, place)) === rounded(value))
+    : []
+}
+
+/** Siblings that carry another value in a field that a family shares. */
+export function siblingsOtherThan(
+  { shared, siblings }: Family,
+  evidence: Evidence,
+  place: number,
+): readonly Evidence[] {
+  return shared.some((one) => one.place === place)
+    ? siblings.filter((one) => rounded(valueOf(one, place)) !== rounded(valueOf(evidence, place)))
+    : []
 }
 
 /** The texts of a shared field as the siblings have it, likeliest first. */

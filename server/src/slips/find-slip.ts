@@ -3,7 +3,7 @@ import type { Calibration } from './calibration.ts'
 import { candidates, coherenceWith, type Candidate } from './candidates.ts'
 import { frameOf, identities, identityGains, shapeGain, sources, typedCoherence, type Frame } from './coherence.ts'
 import { pointers, type Evidence } from './evidence.ts'
-import { familyGains, familyOf } from './family.ts'
+import { familyGains, type Family } from './family.ts'
 import { countsCells, groupOf } from './group.ts'
 import { unknown } from './unknown.ts'
 import { judge } from './judge.ts'
@@ -14,14 +14,14 @@ import type { SlipVerdict } from './verdict.ts'
 /** The one typing mistake that would make a panel record hang together, if there is one. */
 export function findSlip(
   evidence: Evidence,
-  others: readonly Evidence[] = [],
+  family: Family | null = null,
   calibration: Calibration = calibrated,
 ): SlipVerdict {
   const group = groupOf(evidence)
-  const frame = frameOf(evidence, calibration[group], countsCells(group), familyOf(evidence, others))
+  const frame = frameOf(evidence, calibration[group], countsCells(group), family)
   const suspects = suspectsOf(frame)
   if (suspects.length === 0) return { kind: 'consistent' }
-  return judge(evidence, tryAll(evidence, frame, suspects))
+  return judge(evidence, tryAll(evidence, frame, suspects), family)
 }
 
 /** A field is left out once the best so far is ahead of all that it could gain. */
