@@ -1,5 +1,7 @@
 // How many planted mistakes the checker sees on product families that its calibration has never seen: each half of the open
 // ratings is judged by what was learnt from the other. `npm run halves` prints a table of both.
+import { createRequire } from 'node:module'
+import { runInThisContext } from 'node:vm'
 import { build } from 'esbuild'
 import { bands } from './calibrate/bands.mjs'
 import { calibrate } from './calibrate/groups.mjs'
@@ -83,9 +85,15 @@ async function load(contents, given = {}) {
     stdin: { contents, resolveDir: '.', loader: 'ts' },
     bundle: true,
     platform: 'node',
-    format: 'esm',
+    format: 'cjs',
     write: false,
     plugins: [replaced],
   })
-  return import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].text).toString('base64')}`)
+  const module = { exports: {} }
+  runInThisContext(`(require, module, exports) => {${outputFiles[0].text}\n}`)(
+    createRequire(import.meta.url),
+    module,
+    module.exports,
+  )
+  return module.exports
 }

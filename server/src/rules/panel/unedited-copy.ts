@@ -19,10 +19,11 @@ export const uneditedCopy: PanelRule = {
     if (!same || !name || !pmax) return null
     const other = same.record.name
     if (other?.text === name.text) return null
-    const power = (text: string) => /(?<![\d.])\d{2,3}(?![\d.])/.exec(text)?.[0]
-    const own = power(name.text)
-    // the names differ in their number, and the ratings are those of the other
-    const isMeant = own !== undefined && other && own !== power(other.text) && Number(own) !== pmax.value
+    const numbers = (text: string) =>
+      [...text.matchAll(/(?<![\d.])\d{2,3}(?![\d.])/g)].map(([digits]) => Number(digits))
+    // the sibling is named by its power, and this one by another
+    const own = numbers(name.text).find((n) => Math.abs(n / pmax.value - 1) < 0.25)
+    const isMeant = own !== undefined && own !== pmax.value && !!other && numbers(other.text).includes(pmax.value)
     return {
       message: `All ratings are those of ${other?.text ?? same.path}${isMeant ? `, and the name says ${own}` : ''}`,
       suspects: [name, pmax],
