@@ -29,22 +29,22 @@ test('true records of unseen families stay quiet, but for wrong cell counts of t
   const alarms = verdicts.filter((v) => v.kind !== 'consistent')
   const others = alarms.filter((v) => v.kind !== 'slip' || v.pointer !== '/cells/in_series')
   expect(unseen.length).toBeGreaterThan(1500)
-  expect(alarms.length / unseen.length).toBeLessThan(0.015)
-  expect(others.length / unseen.length).toBeLessThan(0.008)
+  expect(alarms.length / unseen.length).toBeLessThan(0.01)
+  expect(others.length / unseen.length).toBeLessThan(0.006)
 })
 
 test.each([
-  { slip: 'digits swapped', caught: 0.7, mended: 0.68 },
-  { slip: 'digit dropped', caught: 0.75, mended: 0.6 },
-  { slip: 'digit doubled', caught: 0.8, mended: 0.78 },
-  { slip: 'neighbouring key', caught: 0.6, mended: 0.55 },
+  { slip: 'digits swapped', caught: 0.83, mended: 0.8 },
+  { slip: 'digit dropped', caught: 0.81, mended: 0.67 },
+  { slip: 'digit doubled', caught: 0.84, mended: 0.84 },
+  { slip: 'neighbouring key', caught: 0.73, mended: 0.66 },
   { slip: 'point dropped', caught: 0.98, mended: 0.9 },
   { slip: 'voltages swapped', caught: 0.99, mended: 0.99 },
   { slip: 'currents swapped', caught: 0.99, mended: 0.99 },
-  { slip: 'coefficients swapped', caught: 0.8, mended: 0.8 },
+  { slip: 'coefficients swapped', caught: 0.86, mended: 0.86 },
   { slip: 'sign lost', caught: 0.99, mended: 0.97 },
   { slip: 'length unit', caught: 0.98, mended: 0.95 },
-  { slip: 'cell count', caught: 0.78, mended: 0.7 },
+  { slip: 'cell count', caught: 0.82, mended: 0.78 },
 ])('$slip: at least $caught caught and $mended mended', ({ slip, caught, mended }) => {
   const made = mistakes(unseen, slip, 200, 11)
   const verdicts = made.map(({ row, texts }) => findSlip(evidence(row.sort, texts), null, calibration))
