@@ -1,7 +1,10 @@
 import { build } from 'esbuild'
-import { multivariateT } from './multivariate-t.mjs'
+import { mixtureOfT } from './multivariate-t.mjs'
 import { fitMixture } from './mixture.mjs'
 import { coordinatesOf, groupOf, weightsOf } from './ratings.mjs'
+
+/** Kinds of panel within a group of technologies; more of them see no more mistakes on unseen families. */
+const components = 6
 
 /** The calibration of every group from rows of the open table. */
 export async function calibrate(rows) {
@@ -21,9 +24,11 @@ function calibrateGroup(rows, { features, usable, coreOf, oddShares }) {
   // cells that are not counted alike: only the joined feature is known, and stands in the second one's place
   const uncounted = points.every((y) => Number.isNaN(y[0]))
   if (uncounted) points.forEach((y, i) => (x[i][1] = y[2] + y[3] - y[1]))
-  const { mean, covariance } = multivariateT(x, weights, rows.length < 500 ? 8 : 0)
-  if (uncounted) covariance[0][0] = 1e-6
-  const start = { mean, covariance, regular: 0.9, odd: points[0].map(() => 0.1 / 12) }
+  // about by the age of the cells: low coefficients go with high voltage
+  const order = sum(standardised(x, 4), standardised(x, 0))
+  const parts = mixtureOfT(x, weights, order, rows.length < 500 ? 1 : components)
+  if (uncounted) for (const { covariance } of parts) covariance[0][0] = 1e-6
+  const start = { parts, regular: 0.9, odd: points[0].map(() => 0.1 / 12) }
   const shares = oddShares(start, points, weights)
   const listed = rows.filter((row) => row.pmax_is === 'listed')
   const logProduct = (row) => Math.log((row.vmp_v * row.imp_a) / row.pmax_w)
@@ -31,8 +36,11 @@ function calibrateGroup(rows, { features, usable, coreOf, oddShares }) {
   const sided = rows.filter((row) => row.length_mm && row.width_mm)
   const counted = points.filter((y) => !Number.isNaN(y[0] + y[1]))
   return {
-    mean: mean.map((v) => round(v, 7)),
-    covariance: covariance.map((line) => line.map((v) => round(v, 6))),
+    parts: parts.map(({ weight, mean, covariance }) => ({
+      weight: round(weight, 4),
+      mean: mean.map((v) => round(v, 7)),
+      covariance: covariance.map((line) => line.map((v) => round(v, 6))),
+    })),
     regular: round(shares.regular, 4),
     odd: shares.odd.map((v) => round(v, 3)),
     cellArea: counted.length
@@ -67,6 +75,16 @@ function calibrateGroup(rows, { features, usable, coreOf, oddShares }) {
     ),
   }
 }
+
+/** A feature of all rows in standard deviations from its mean; 0 where missing. */
+function standardised(xs, j) {
+  const ok = xs.map((x) => x[j]).filter((v) => !Number.isNaN(v))
+  const mean = ok.reduce((a, b) => a + b, 0) / ok.length
+  const sd = Math.sqrt(ok.reduce((a, v) => a + (v - mean) ** 2, 0) / ok.length) || 1
+  return xs.map((x) => (Number.isNaN(x[j]) ? 0 : (x[j] - mean) / sd))
+}
+
+const sum = (a, b) => a.map((v, i) => v + b[i])
 
 /** The model's own source, so that the shares are fitted to the density that judges records. */
 async function modelSource() {

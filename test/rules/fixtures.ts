@@ -6,6 +6,7 @@ export interface Example {
   readonly title: string
   /** panel unless the fence says another: ```yaml controller */
   readonly kind: string
+  /** Records of the same family follow behind `---`. */
   readonly yaml: string
 }
 

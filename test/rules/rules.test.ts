@@ -2,6 +2,7 @@ import { expect, test } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
 import { judge } from '../../server/src/check/doubts.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
+import type { Library } from '../../server/src/library/library.ts'
 import { reviewRules } from '../../server/src/review/rules/index.generated.ts'
 import { batteryRules } from '../../server/src/rules/battery/index.generated.ts'
 import { climateRules } from '../../server/src/rules/climate/index.generated.ts'
@@ -16,13 +17,16 @@ import { examples } from './fixtures.ts'
 const today = '2026-11-25'
 
 test.each(examples)('$rule: $title', ({ rule, kind, yaml }) => {
-  const { source, marks } = marked(yaml)
+  const [example, ...others] = yaml.split(/^---\n/m)
+  const { source, marks } = marked(example!)
   const library = createLibrary()
   const path = `example.${kind}.yaml`
   library.put(path, source)
+  others.forEach((other, i) => library.put(`other-${i + 1}.panel.yaml`, other))
   const starts = lineStarts(source)
   const file = library.file(path)!
-  const all = file.kind === 'panel' ? alone(file as ReadFile<'panel'>) : checkFile(library, path, { today })!.findings
+  const all =
+    file.kind === 'panel' ? alone(library, file as ReadFile<'panel'>) : checkFile(library, path, { today })!.findings
   const found = all.filter((f) => f.rule === rule)
   expect(
     found.map(({ span, message }) => {
@@ -40,11 +44,11 @@ test.each(rules.map(({ id }) => id))('%s has an example that is found and one th
 })
 
 /** The rules of a panel by themselves: in a whole check one mistake is told once, by the strongest of them. */
-const alone = (file: ReadFile<'panel'>) =>
+const alone = (library: Library, file: ReadFile<'panel'>) =>
   judge(panelRules, file, {
     settings: undefined,
     site: siteOf(undefined),
     today,
     typed: (pointer) => file.fields.has(pointer),
-    siblings: [],
+    siblings: library.ofKind('panel', file.path).filter(({ path }) => path !== file.path),
   })

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
-import { familyIndex, familySlip } from '../../server/src/slips/family.ts'
+import { familyOf } from '../../server/src/slips/family.ts'
+import { findSlip } from '../../server/src/slips/find-slip.ts'
 import { evidence, tern } from './records.ts'
 
 /** The same panel in another power class. */
@@ -9,50 +10,63 @@ const step = (pmax: number, imp: number, isc: number, changes: Readonly<Record<s
     '/stc/pmax': `${pmax} W`,
     '/stc/imp': `${imp.toFixed(2)} A`,
     '/stc/isc': `${isc.toFixed(2)} A`,
-    '/stc/vmp': '18.7 V',
-    '/stc/voc': '22.2 V',
     '/stc/efficiency': `${(pmax / 6.426).toFixed(1)} %`,
+    '/noct/pmax': `${(0.736 * pmax).toFixed(0)} W`,
+    '/noct/imp': `${(0.796 * imp).toFixed(2)} A`,
     ...changes,
   })
-const ladder = [step(105, 5.62, 6.02), step(115, 6.15, 6.55)]
-const slipped = { ...tern, '/temperature_coefficients/isc': '0.04 %/°C' }
+const ladder = [step(105, 5.65, 6.02), step(115, 6.18, 6.6)]
+const judged = (typed: Readonly<Record<string, string>>, others = ladder) => {
+  const odd = evidence('mono', { ...tern, ...typed })
+  return findSlip(odd, familyOf(odd, others))
+}
 
-test('a coefficient that two siblings print otherwise is named with them', () => {
-  const odd = evidence('mono', slipped)
-  expect(familySlip(odd, familyIndex([odd, ...ladder]))).toMatchObject({
-    pointer: '/temperature_coefficients/isc',
-    text: '0.05 %/°C',
+test.each<{ slip: string; typed: Record<string, string>; mended: string }>([
+  { slip: 'a neighbouring key', typed: { '/temperature_coefficients/voc': '-0.39 %/°C' }, mended: '-0.29 %/°C' },
+  { slip: 'a neighbouring key', typed: { '/noct/temperature': '56 °C' }, mended: '46 °C' },
+  { slip: 'digits swapped', typed: { '/temperature_coefficients/isc': '0.5 %/°C' }, mended: '0.05 %/°C' },
+  { slip: 'another count', typed: { '/cells/in_series': '40' }, mended: '36' },
+])('$slip: $typed is named with the siblings that say otherwise', ({ typed, mended }) => {
+  expect(judged(typed)).toMatchObject({
+    kind: 'slip',
+    pointer: Object.keys(typed)[0],
+    text: mended,
     siblings: ladder,
   })
 })
 
 test('a family that agrees is quiet', () => {
-  const even = evidence('mono', tern)
-  expect(familySlip(even, familyIndex([even, ...ladder]))).toBeNull()
+  expect(judged({})).toEqual({ kind: 'consistent' })
+})
+
+test('a rating that stands in the column beside is told as that', () => {
+  expect(judged({ '/stc/isc': '6.96 A' }, [...ladder, step(122, 6.56, 6.96)])).toMatchObject({
+    pointers: ['/stc/isc'],
+    from: { readings: { '/stc/pmax': { text: '122 W' } } },
+  })
+})
+
+test.each<{ reason: string; changes: Record<string, string> }>([
+  { reason: 'of another size', changes: { '/size/width': '620 mm', '/temperature_coefficients/voc': '-0.30 %/°C' } },
+  { reason: 'that differ in more', changes: { '/noct/temperature': '44 °C', '/cells/in_series': '33' } },
+])('records $reason are no family', ({ changes }) => {
+  const own = evidence('mono', tern)
+  expect(familyOf(own, [step(105, 5.65, 6.02, changes)])).toBeNull()
 })
 
 test.each([
-  { reason: 'one sibling alone', others: ladder.slice(0, 1) },
-  {
-    reason: 'copies of the same model',
-    others: [evidence('mono', tern), evidence('mono', { ...tern, '/stc/voc': '22.2 V' })],
-  },
-  {
-    reason: 'two steps of another size',
-    others: [105, 115].map((p) => step(p, p / 18.7, p / 17.5, { '/size/width': '560 mm' })),
-  },
-  {
-    reason: 'siblings that disagree',
-    others: [ladder[0]!, step(115, 6.15, 6.55, { '/temperature_coefficients/isc': '0.06 %/°C' })],
-  },
-  {
-    reason: 'another NOCT too',
-    others: ladder.map((l) => ({
-      ...l,
-      readings: { ...l.readings, '/noct/temperature': { value: 45, half: 0.5, text: '45 °C' } },
-    })),
-  },
-])('$reason proves nothing', ({ others }) => {
-  const odd = evidence('mono', slipped)
-  expect(familySlip(odd, familyIndex([odd, ...others]))).toBeNull()
+  { reason: 'another maker', named: { maker: 'Skua' } },
+  { reason: 'another family', named: { family: 'Shearwater' } },
+])('$reason is no sibling, however alike', ({ named }) => {
+  const own = { ...evidence('mono', tern), maker: 'Petrel', family: 'Tern' }
+  expect(familyOf(own, [{ ...ladder[0]!, ...named }])).toBeNull()
+})
+
+test('a family that is named needs less likeness', () => {
+  const few = ([pointer]: [string, string]) => /stc|size|coefficients\/(pmax|voc)/.test(pointer)
+  const thin = (texts: Readonly<Record<string, string>>) =>
+    evidence('mono', Object.fromEntries(Object.entries(texts).filter(few)))
+  const [own, other] = [thin(tern), thin({ ...tern, '/stc/pmax': '115 W', '/stc/imp': '6.18 A', '/stc/isc': '6.60 A' })]
+  expect(familyOf(own, [other])).toBeNull()
+  expect(familyOf({ ...own, family: 'Tern' }, [{ ...other, family: 'Tern' }])?.siblings).toHaveLength(1)
 })

@@ -63,6 +63,38 @@ export function printed(row: Row): Texts {
   return texts
 }
 
+/** A record with such texts, as a person types it. */
+export function yamlOf(row: Row, texts: Texts): string {
+  const blocks = new Map<string, string[]>()
+  for (const [pointer, text] of Object.entries(texts)) {
+    const [, block, field] = pointer.split('/')
+    blocks.set(block!, [...(blocks.get(block!) ?? []), `  ${field}: ${text}`])
+  }
+  blocks.set('cells', [`  technology: ${row.sort}`, ...(blocks.get('cells') ?? [])])
+  const lines = [...blocks].flatMap(([block, fields]) => [`${block}:`, ...fields])
+  return ['format: 1', `name: ${String(row['id'])}`, 'construction: rigid', ...lines, ''].join('\n')
+}
+
+export const kinds = [
+  'digits swapped',
+  'digit dropped',
+  'digit doubled',
+  'neighbouring key',
+  'point dropped',
+  'point moved',
+  'voltages swapped',
+  'currents swapped',
+  'coefficients swapped',
+  'sign lost',
+  'length unit',
+  'cell count',
+  'module coefficient as percent',
+  'row of NOCT',
+  'milliamperes',
+  'fraction as percent',
+  'column beside',
+] as const
+
 export interface Made {
   readonly row: Row
   readonly texts: Texts
@@ -77,7 +109,7 @@ export function mistakes(rows: readonly Row[], slip: string, count: number, seed
   for (let tries = 0; made.length < count && tries < 40 * count; tries++) {
     const row = pick(rows)
     const texts = printed(row)
-    const changes = changed(slip, texts, pick)
+    const changes = changed(slip, row, texts, { rows, pick })
     const real = changes && Object.entries(changes).every(([p, t]) => t !== texts[p] && !small(t, texts[p]!))
     if (real) made.push({ row, texts: { ...texts, ...changes }, pointers: Object.keys(changes) })
   }
@@ -100,7 +132,14 @@ const beside: Readonly<Record<string, string>> = {
   9: '80',
 }
 
-function changed(slip: string, texts: Texts, pick: <T>(list: readonly T[]) => T): Texts | null {
+type Pick = <T>(list: readonly T[]) => T
+
+function changed(
+  slip: string,
+  row: Row,
+  texts: Texts,
+  { rows, pick }: { rows: readonly Row[]; pick: Pick },
+): Texts | null {
   const swap = (a: string, b: string) => (texts[a] && texts[b] ? { [a]: texts[b], [b]: texts[a] } : null)
   const [gamma, beta] = ['/temperature_coefficients/pmax', '/temperature_coefficients/voc']
   switch (slip) {
@@ -120,6 +159,38 @@ function changed(slip: string, texts: Texts, pick: <T>(list: readonly T[]) => T)
     }
     case 'cell count':
       return texts['/cells/in_series'] ? { '/cells/in_series': pick(['36', '48', '54', '60', '66', '72', '96']) } : null
+    case 'module coefficient as percent':
+      return typeof row['beta_voc_v_per_c'] === 'number'
+        ? { [beta]: `${row['beta_voc_v_per_c'].toFixed(3)} %/°C` }
+        : null
+    case 'row of NOCT': {
+      const [pointer, share, decimals] = pick([
+        ['/stc/pmax', 0.74, 0],
+        ['/stc/imp', 0.8, 2],
+        ['/stc/isc', 0.81, 2],
+      ] as const)
+      const [number, unit] = texts[pointer]!.split(' ')
+      return { [pointer]: `${(Number(number) * share).toFixed(decimals)} ${unit}` }
+    }
+    case 'milliamperes': {
+      const pointer = pick(['/stc/imp', '/stc/isc'])
+      return { [pointer]: `${Math.round(1000 * parseFloat(texts[pointer]!))} A` }
+    }
+    case 'fraction as percent': {
+      const pointer = pick([gamma, beta, '/stc/efficiency'].filter((one) => texts[one]))
+      const [number, unit] = texts[pointer]!.split(' ')
+      return { [pointer]: `${Number((Number(number) / 100).toPrecision(4))} ${unit}` }
+    }
+    case 'column beside': {
+      const pmax = row['pmax_w'] as number
+      const others = rows.filter((one) => {
+        const off = Math.abs((one['pmax_w'] as number) / pmax - 1)
+        return one !== row && row['family'] && one['family'] === row['family'] && off < 0.12
+      })
+      if (others.length === 0) return null
+      const pointer = pick(['/stc/pmax', '/stc/vmp', '/stc/imp', '/stc/voc', '/stc/isc'])
+      return { [pointer]: printed(pick(others))[pointer]! }
+    }
     default: {
       const pointer = pick(Object.keys(texts).filter((p) => !p.startsWith('/cells')))
       const [number, unit] = texts[pointer]!.split(' ')
@@ -129,7 +200,7 @@ function changed(slip: string, texts: Texts, pick: <T>(list: readonly T[]) => T)
   }
 }
 
-function typo(slip: string, text: string, pick: <T>(list: readonly T[]) => T): string | null {
+function typo(slip: string, text: string, pick: Pick): string | null {
   const digits = [...text].flatMap((c, i) => (/\d/.test(c) ? [i] : []))
   const put = (i: number, count: number, what: string) => text.slice(0, i) + what + text.slice(i + count)
   const i = pick(digits)
@@ -144,6 +215,8 @@ function typo(slip: string, text: string, pick: <T>(list: readonly T[]) => T): s
       return put(i, 1, pick([...beside[text[i]!]!]))
     case 'point dropped':
       return text.includes('.') ? text.replace('.', '').replace(/^(-?)0+(?=\d)/, '$1') : null
+    case 'point moved':
+      return text.includes('.') ? String(Number((Number(text) * pick([10, 0.1])).toPrecision(6))) : null
     default:
       throw new Error(`no such slip: ${slip}`)
   }

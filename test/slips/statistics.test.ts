@@ -25,7 +25,7 @@ test('the calibration that is kept is the one that the script makes', () => {
 })
 
 test('true records of unseen families stay quiet, but for wrong cell counts of the list itself', () => {
-  const verdicts = unseen.map((row) => findSlip(evidence(row.sort, printed(row)), calibration))
+  const verdicts = unseen.map((row) => findSlip(evidence(row.sort, printed(row)), null, calibration))
   const alarms = verdicts.filter((v) => v.kind !== 'consistent')
   const others = alarms.filter((v) => v.kind !== 'slip' || v.pointer !== '/cells/in_series')
   expect(unseen.length).toBeGreaterThan(1500)
@@ -47,7 +47,7 @@ test.each([
   { slip: 'cell count', caught: 0.78, mended: 0.7 },
 ])('$slip: at least $caught caught and $mended mended', ({ slip, caught, mended }) => {
   const made = mistakes(unseen, slip, 200, 11)
-  const verdicts = made.map(({ row, texts }) => findSlip(evidence(row.sort, texts), calibration))
+  const verdicts = made.map(({ row, texts }) => findSlip(evidence(row.sort, texts), null, calibration))
   const mends = verdicts.filter(
     (v, i) => v.kind === 'slip' && made[i]!.pointers.includes(v.pointer) && v.text === printed(made[i]!.row)[v.pointer],
   )

@@ -36,6 +36,13 @@ test('any beginning of a record', () => {
   for (let end = 0; end <= record.length; end += 5) expect(misplaced(record.slice(0, end))).toEqual([])
 })
 
+test.each([
+  { reason: 'what only the second of two like keys holds', text: 'stc:\nstc:\n  pmax: 110 W\n' },
+  { reason: 'what stands below a missing key', text: ': 1\n:\n  length: 1190 mm\n' },
+])('$reason can be changed', ({ text }) => {
+  expect(misplaced(text)).toEqual([])
+})
+
 test('any record with characters put in, left out or changed', () => {
   const change = fc.record({
     at: fc.nat(record.length),

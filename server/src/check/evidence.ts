@@ -11,9 +11,12 @@ export function evidenceOf({ record, fields }: ReadFile<'panel'>): Evidence {
     if (field) readings[pointer] = { value: field.value, half: field.quantity?.half ?? 0, text: field.text }
   }
   const { technology } = record.cells
+  const { construction, maker, family } = record
   return {
     ...(technology && { technology: technology.value }),
-    ...(record.construction && { construction: record.construction.value }),
+    ...(construction && { construction: construction.value }),
+    ...(maker && { maker: maker.value }),
+    ...(family && { family: family.value }),
     readings,
   }
 }

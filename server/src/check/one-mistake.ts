@@ -3,6 +3,7 @@ import { finding } from '../findings/make.ts'
 import type { Field } from '../records/field.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { readFile } from '../records/read.ts'
+import type { Evidence } from '../slips/evidence.ts'
 import type { SlipVerdict } from '../slips/verdict.ts'
 import { setScalar } from '../text/edits.ts'
 import { applyEdits } from '../text/span.ts'
@@ -26,6 +27,12 @@ export const slipFacts = {
 /** What rules say of a record after it was changed. */
 export type Judge = (file: ReadFile<'panel'>) => readonly Finding[]
 
+interface About {
+  readonly judge: Judge
+  /** The name of another record of the family. */
+  readonly nameOf: (sibling: Evidence) => string
+}
+
 /**
  * One mistake yields one finding, on the field most likely wrong: findings that the likeliest slip explains away are
  * folded into it, with the others' fields as related places.
@@ -34,16 +41,19 @@ export function oneMistake(
   file: ReadFile<'panel'>,
   found: readonly Finding[],
   verdict: SlipVerdict,
-  judge: Judge,
+  about: About,
 ): readonly Finding[] {
-  if (verdict.kind === 'slip') return explained(file, found, verdict, judge)
+  if (verdict.kind === 'slip') return explained(file, found, verdict, about)
   const folded = fold(found)
   const first = verdict.kind === 'disagree' ? file.fields.get(verdict.pointers[0]!) : undefined
   if (verdict.kind !== 'disagree' || !first) return folded
   if (folded.some(isSerious)) return folded.map((one) => (isSerious(one) ? toldAt(file, one, first) : one))
   const others = verdict.pointers.slice(1).flatMap((p) => file.fields.get(p) ?? [])
   const related = others.map((field) => ({ span: field.span, message: called(file.kind, field) }))
-  return [...folded, finding(slipFacts.disagree, first, capital(verdict.message), { related })]
+  return [
+    ...folded,
+    finding(slipFacts.disagree, first, capital(`${verdict.message}${witnesses(verdict, about)}`), { related }),
+  ]
 }
 
 /** Moves a finding to the most suspect field, where that is one of those that disagree. */
@@ -58,7 +68,7 @@ function explained(
   file: ReadFile<'panel'>,
   found: readonly Finding[],
   verdict: SlipVerdict & { kind: 'slip' },
-  judge: Judge,
+  about: About,
 ): readonly Finding[] {
   const field = file.fields.get(verdict.pointer)
   if (!field) return fold(found)
@@ -74,23 +84,41 @@ function explained(
     }
   })
   const mended = readFile(file.path, applyEdits(file.tree.text, corrections[0]!.edits)) as ReadFile<'panel'>
-  const left = judge(mended)
+  const left = about.judge(mended)
   const gone = found.filter((f) => !left.some((l) => l.rule === f.rule && l.pointer === f.pointer))
   const lead = strongest(gone.filter(isSerious), verdict.pointer)
   const cause = lead ? lead.message.replace(/\.$|; [^;]* would agree\.$/, '') : capital(verdict.message)
-  const message = `${cause}; ${verdict.text} (${verdict.why}) agrees${verdict.agrees ? ` with ${verdict.agrees}` : ''}.`
+  const borrowed = verdict.from ? `, and is what ${about.nameOf(verdict.from)} has` : ''
+  const like = verdict.siblings.length > 0 ? ` and with ${named(verdict.siblings, about)}` : ''
+  const message = `${cause}${borrowed}; ${verdict.text} (${verdict.why}) agrees with the other values${like}.`
   const places = [...(lead ? [lead] : []), ...gone.filter((f) => f !== lead)].flatMap((f) => [
     { span: f.span, message: nameAt(file, f.pointer) },
     ...f.related,
   ])
   const facts = lead
     ? { id: lead.rule, severity: lead.severity, reason: lead.reason, source: lead.source }
-    : slipFacts.slip
+    : { ...slipFacts.slip, ...(verdict.isListed && { severity: 'information' as const }) }
   const one = finding(facts, field, message, {
     related: distinct(places.filter(({ span }) => span.start !== field.span.start)),
     corrections,
   })
   return [...found.filter((f) => !gone.includes(f)), one]
+}
+
+/** What the family says against a value that nothing mends. */
+function witnesses(
+  { from, siblings }: Pick<SlipVerdict & { kind: 'disagree' }, 'from' | 'siblings'>,
+  about: About,
+): string {
+  if (from) return `; it is what ${about.nameOf(from)} has`
+  return siblings.length > 0 ? ` and with ${named(siblings, about)}` : ''
+}
+
+/** `Tern 100, Tern 120 and 3 more` */
+function named(siblings: readonly Evidence[], { nameOf }: About): string {
+  const names = siblings.map(nameOf)
+  if (names.length > 3) return `${names.slice(0, 2).join(', ')} and ${names.length - 2} more of its family`
+  return [names.slice(0, -1).join(', '), names.at(-1)].filter(Boolean).join(' and ')
 }
 
 /** The message says enough; the other places are only named, those of the leading finding first. */

@@ -4,7 +4,8 @@ import { reading } from '../records/facts.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { PanelAbout } from '../rules/about.ts'
 import { panelRules } from '../rules/panel/index.generated.ts'
-import { pointers } from '../slips/evidence.ts'
+import { pointers, type Evidence } from '../slips/evidence.ts'
+import { familyOf } from '../slips/family.ts'
 import { findSlip } from '../slips/find-slip.ts'
 import type { SlipVerdict } from '../slips/verdict.ts'
 import { childPointer, parentPointer } from '../text/pointer.ts'
@@ -18,11 +19,17 @@ import type { Today } from './today.ts'
 
 /** What the plausibility rules and the slip search find in a panel record: one finding a mistake. */
 export function panelFindings(library: Library, file: ReadFile<'panel'>, { today }: Today): readonly Finding[] {
+  const evidence = evidenceOf(file)
+  const kin = library.kinOf(file)
+  const readings = kin.map(evidenceOf)
+  const relatives = familyOf(evidence, readings)
+  const nameOf = (one: Evidence) => titleOf(kin[readings.indexOf(one)]!)
+  const family = (relatives?.siblings ?? []).map((one) => kin[readings.indexOf(one)]!)
   const about = {
     settings: library.settings(file.path)?.record,
     site: siteFor(library, file.path),
     today,
-    siblings: [],
+    siblings: family.map(({ path, record }) => ({ path, record })),
   }
   const rules = (one: ReadFile<'panel'>) => {
     const told = askedForElsewhere(one)
@@ -34,11 +41,13 @@ export function panelFindings(library: Library, file: ReadFile<'panel'>, { today
   const found = rules(file)
   const stands = isAccepted(file)
   const accepted = found.filter(stands)
-  const verdict: SlipVerdict = isUnreadable(file) ? { kind: 'consistent' } : findSlip(evidenceOf(file))
+  const verdict: SlipVerdict = isUnreadable(file) ? { kind: 'consistent' } : findSlip(evidence, relatives)
   const vouched = accepted.some(({ pointer, severity }) => severity !== 'hint' && pointer === slipAt(verdict))
   const open = found.filter((one) => !stands(one))
-  return [...accepted, ...oneMistake(file, open, vouched ? { kind: 'consistent' } : verdict, rules)]
+  return [...accepted, ...oneMistake(file, open, vouched ? { kind: 'consistent' } : verdict, { judge: rules, nameOf })]
 }
+
+const titleOf = ({ record, id }: ReadFile<'panel'>): string => record.name?.text ?? id
 
 /** A field that is there under a misspelt name or at the wrong level has a finding that says so, and is not missed besides. */
 function askedForElsewhere({ readFindings }: ReadFile<'panel'>): (pointer: string) => boolean {

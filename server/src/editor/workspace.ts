@@ -26,6 +26,8 @@ export function createWorkspace(today: () => string): Workspace {
   const library = createLibrary()
   const known = new Map<string, Checked>()
   const changed = new Set<string>()
+  /** Panels of the families that changed records were in. */
+  const left = new Set<string>()
   /** Records that a changed system or settings file named before or names now. */
   const named = new Set<string>()
   let all = false
@@ -36,12 +38,15 @@ export function createWorkspace(today: () => string): Workspace {
       const before = library.file(path)
       if (before?.tree.text === text) return
       const namedBefore = before ? namedBy(before) : []
+      if (before) leaveFamily(before)
       library.put(path, text)
       if (before) difference(namedBefore, namedBy(library.file(path)!)).forEach((one) => named.add(one))
       forget(path, before === undefined)
     },
     drop(path) {
-      if (!library.file(path)) return
+      const before = library.file(path)
+      if (!before) return
+      leaveFamily(before)
       library.drop(path)
       forget(path, true)
     },
@@ -58,10 +63,11 @@ export function createWorkspace(today: () => string): Workspace {
     },
     settle() {
       if (changed.size === 0 && !all) return null
-      const users: Settled = all ? 'all' : staleOf(new Set([...named, ...[...changed].flatMap(usersOf)]))
+      const users: Settled = all ? 'all' : staleOf(new Set([...named, ...left, ...[...changed].flatMap(usersOf)]))
       if (users === 'all') known.clear()
       else users.forEach((path) => known.delete(path))
       changed.clear()
+      left.clear()
       named.clear()
       all = false
       return users
@@ -92,12 +98,20 @@ export function createWorkspace(today: () => string): Workspace {
     })
   }
 
-  /** Whoever names a record, and its namesakes. */
+  function leaveFamily(file: ReadFile) {
+    if (file.kind === 'panel') for (const one of library.kinOf(file as ReadFile<'panel'>)) left.add(one.path)
+  }
+
+  /** Whoever names a record, its namesakes and its family. */
   function usersOf(path: string): string[] {
     const file = library.file(path)
     if (!file) return []
     const namesakes = library.byId(file.kind, file.id, path).filter((other) => other.path !== path)
-    return [...library.usesOf(file).map((use) => use.file.path), ...namesakes.map((other) => other.path)]
+    const family = file.kind === 'panel' ? library.kinOf(file as ReadFile<'panel'>) : []
+    return [
+      ...library.usesOf(file).map((use) => use.file.path),
+      ...[...namesakes, ...family].map((other) => other.path),
+    ]
   }
 }
 

@@ -2,6 +2,7 @@ import type { RecordKind } from '../records/field-info.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { readFile } from '../records/read.ts'
+import { createKin } from './kin.ts'
 import type { Library, ReferencePlace } from './library.ts'
 import { referencesOf } from './references.ts'
 
@@ -14,6 +15,7 @@ export function createLibrary(): Library {
   let settingsPaths: ReadonlyMap<string, string> = new Map()
   let version = 0
   let byKind = new Map<RecordKind, readonly string[]>()
+  const kin = createKin()
   let uses: Map<string, ReferencePlace[]> | null = null
 
   const library: Library = {
@@ -24,9 +26,11 @@ export function createLibrary(): Library {
       if (!recordOfPath(path) || texts.get(path) === text) return
       const isNew = !texts.has(path)
       texts.set(path, text)
+      if (recordOfPath(path)?.kind === 'panel') kin.put(path, text)
       changed(path, isNew)
     },
     drop(path) {
+      kin.drop(path)
       if (texts.delete(path)) changed(path, true)
     },
     setFolders(list) {
@@ -56,6 +60,11 @@ export function createLibrary(): Library {
         (path) => path.includes(id) && recordOfPath(path)?.id === id && rootOf(path) === root,
       )
       return paths.flatMap((path) => library.file(path) ?? []) as unknown as readonly ReadFile<K>[]
+    },
+    kinOf({ path }) {
+      const root = rootOf(path)
+      const paths = [...kin.of(path)].filter((other) => rootOf(other) === root).sort(byPath)
+      return paths.flatMap((other) => library.file(other) ?? []) as unknown as readonly ReadFile<'panel'>[]
     },
     settings(path) {
       const own = settingsPaths.get(rootOf(path))

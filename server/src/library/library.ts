@@ -26,6 +26,8 @@ export interface Library {
   ofKind<K extends RecordKind>(kind: K, near: string): readonly ReadFile<K>[]
   /** Records of that id; more than one is an ambiguity that the user must hear of. */
   byId<K extends RecordKind>(kind: K, id: string, near: string): readonly ReadFile<K>[]
+  /** Panels of the same library that may be of one family with this one: all but one of what a family shares is alike. */
+  kinOf(file: ReadFile<'panel'>): readonly ReadFile<'panel'>[]
   /** The settings file that governs `path`. */
   settings(path: string): ReadFile<'library'> | undefined
   /** Every record id that a file names. */

@@ -10,8 +10,13 @@ export interface PanelAbout {
   readonly today: string
   /** Whether anything stands at a JSON pointer of the file, readable or not. */
   readonly typed: (pointer: string) => boolean
-  /** Other panels of the same maker and family in the library. */
-  readonly siblings: readonly Panel[]
+  /** Other panels of the same family in the library. */
+  readonly siblings: readonly Sibling[]
+}
+
+export interface Sibling {
+  readonly path: string
+  readonly record: Panel
 }
 
 export type PanelRule = Rule<Panel, PanelAbout>

@@ -1,6 +1,7 @@
 import { at, nameOf, pointers, type Evidence } from './evidence.ts'
 import { coherence, type Frame } from './coherence.ts'
 import { edits } from './edits.ts'
+import { anothersLog, siblingTexts } from './family.ts'
 import { decimalsOf, isAbsolute, metres, takeApart, type Printed } from './printed.ts'
 
 /** One way in which the record may have been meant. */
@@ -61,16 +62,26 @@ interface Place extends Printed {
 
 /** Slips that would explain what was typed: of one field by its place, and of two that stand in each other's. */
 export function candidates(evidence: Evidence, frame: Frame) {
-  const read = pointers.map((_, place) => placeOf(evidence, place))
+  const known: (Place | undefined)[] = []
+  const read = (place: number) => (known[place] ??= placeOf(evidence, place))
+  const ofPlace = (p: Place) => [...texts(p), ...units(p, frame, read), ...rows(p), ...computed(p, evidence, frame)]
   return {
     of(place: number): readonly Candidate[] {
-      const p = read[place]
-      if (place === at.cells) return cellCounts(frame)
-      return p ? [...texts(p), ...units(p, frame, read), ...rows(p), ...computed(p, frame)] : []
+      const p = read(place)
+      const others = siblings(place, evidence, frame)
+      const own = place === at.cells ? cellCounts(frame) : p ? ofPlace(p) : []
+      // the same value as siblings print it
+      const printed = (one: Candidate) =>
+        others.find(({ values }) => near(values[0]!, one.values[0]!))?.texts ?? one.texts
+      return [...others, ...own.map((one) => ({ ...one, texts: printed(one) }))]
     },
     swaps: (suspects: readonly number[]): readonly Candidate[] => swaps(read, suspects),
   }
 }
+
+const near = (a: number, b: number) => Math.abs(a - b) <= 1e-7 * Math.abs(b)
+
+type Read = (place: number) => Place | undefined
 
 function placeOf(evidence: Evidence, place: number): Place | undefined {
   const reading = evidence.readings[pointers[place]!]
@@ -144,10 +155,10 @@ const texts = (p: Place): Candidate[] =>
       ),
     )
 
-function units(p: Place, { values }: Frame, read: readonly (Place | undefined)[]): Candidate[] {
+function units(p: Place, { values }: Frame, read: Read): Candidate[] {
   if (sides.includes(p.place)) {
     const now = metres(p.rest)
-    const other = read[p.place === at.length ? at.width : at.length]
+    const other = read(p.place === at.length ? at.width : at.length)
     const chance = kind - Math.log(6) - (other && other.rest === p.rest ? 2.5 : 0)
     return now === undefined
       ? []
@@ -207,7 +218,7 @@ function rows(p: Place): Candidate[] {
 }
 
 /** What the arithmetic of the other fields asks for, for slips that change a value in any other way. */
-function computed(p: Place, frame: Frame): Candidate[] {
+function computed(p: Place, evidence: Evidence, frame: Frame): Candidate[] {
   if (!electrical.includes(p.place) && p.place !== at.efficiency) return []
   const v = frame.values
   const has = (...places: number[]) => places.every((place) => frame.present[place])
@@ -218,7 +229,7 @@ function computed(p: Place, frame: Frame): Candidate[] {
     const far = Math.abs(Math.log((n * p.factor) / v[p.place]!)) > 0.15 ? 4 : 0
     ways.push(simple(p, n.toFixed(decimals), why, chance - far))
   }
-  const other = kind - Math.log(5) - 4.5
+  const other = kind - Math.log(5) - 4.5 + anothersLog(frame.family, evidence, p.place)
   if (p.place === at.pmax && p.factor === 1 && has(at.vmp, at.imp)) {
     const product = v[at.vmp]! * v[at.imp]!
     for (const n of [5 * Math.round(product / 5), Math.round(product)]) restore(n, 0, 'Vmp times Imp', other)
@@ -229,6 +240,17 @@ function computed(p: Place, frame: Frame): Candidate[] {
   if (p.place === at.efficiency && has(at.pmax, at.length, at.width))
     restore((0.1 * v[at.pmax]!) / (v[at.length]! * v[at.width]!), 1, 'Pmax over the area', other - 1)
   return ways
+}
+
+/** What the siblings carry, for slips that change a value in any other way. */
+function siblings(place: number, evidence: Evidence, { family }: Frame): Candidate[] {
+  const typed = evidence.readings[pointers[place]!]!
+  return (family ? siblingTexts(family, place) : []).flatMap((text) => {
+    const meant = family!.siblings.map((one) => one.readings[pointers[place]!]).find((one) => one?.text === text)
+    return !meant || meant.value === typed.value
+      ? []
+      : [{ places: [place], values: [meant.value], texts: [text], why: 'the value of its siblings', prior: one - 3.5 }]
+  })
 }
 
 function cellCounts({ values, counted }: Frame): Candidate[] {
@@ -252,7 +274,7 @@ function cellCounts({ values, counted }: Frame): Candidate[] {
   ]
 }
 
-function swaps(read: readonly (Place | undefined)[], suspects: readonly number[]): Candidate[] {
+function swaps(read: Read, suspects: readonly number[]): Candidate[] {
   const pairs = [
     [at.voc, at.vmp, 0],
     [at.isc, at.imp, 0],
@@ -261,8 +283,9 @@ function swaps(read: readonly (Place | undefined)[], suspects: readonly number[]
     [at.beta, at.alpha, -3],
   ] as const
   return pairs.flatMap(([a, b, less]) => {
-    const [p, q] = [read[a], read[b]]
-    if (!p || !q || !(suspects.includes(a) || suspects.includes(b)) || p.number === q.number) return []
+    if (!suspects.includes(a) && !suspects.includes(b)) return []
+    const [p, q] = [read(a), read(b)]
+    if (!p || !q || p.number === q.number) return []
     const mixed = p.rest.trim() !== q.rest.trim()
     const texts = mixed ? [q.number + p.rest, p.number + q.rest] : [q.text, p.text]
     const values = [Number(q.number) * p.factor, Number(p.number) * q.factor]
@@ -273,11 +296,11 @@ function swaps(read: readonly (Place | undefined)[], suspects: readonly number[]
 const scratch = new Float64Array(pointers.length)
 const steps = new Float64Array(pointers.length)
 
-/** How well the record would hang together with a candidate in place. */
-export function coherenceWith(frame: Frame, { places, values, halves }: Candidate): number {
+/** How well the record would hang together with a candidate in place; -Infinity where that is certainly below `floor`. */
+export function coherenceWith(frame: Frame, { places, values, halves }: Candidate, floor: number): number {
   scratch.set(frame.values)
   steps.set(frame.halves)
   places.forEach((place, i) => (scratch[place] = values[i]!))
   if (halves) places.forEach((place, i) => (steps[place] = halves[i]!))
-  return coherence(frame, scratch, steps)
+  return coherence(frame, scratch, steps, places, floor)
 }

@@ -1,8 +1,11 @@
-import type { GroupCalibration, Mixture } from './calibration.ts'
-import { coreLog, coreOf, logWithout, pulls, type Core } from './core.ts'
+import type { CalibratedPart, GroupCalibration, Mixture } from './calibration.ts'
+import { coreLog, coreOf, expected, standOf, type Core, type Stand } from './core.ts'
 import { at, pointers, type Evidence } from './evidence.ts'
+import { familyLog, type Family } from './family.ts'
 import { coordinate, coordinates } from './features.ts'
 import { isAbsolute } from './printed.ts'
+
+const y = new Float64Array(coordinates)
 
 /** A record as numbers, and the model that they are held against. */
 export interface Frame {
@@ -15,38 +18,74 @@ export interface Frame {
   /** Numbers that end with their decimal point. */
   readonly unfinished: readonly boolean[]
   readonly core: Core
+  readonly stand: Stand
   /** Cells are counted alike in this group, and a count is given. */
   readonly counted: boolean
+  readonly family: Family | null
+  /** What a change of other fields leaves as it is. */
+  readonly typed: Typed
 }
 
-export function frameOf(evidence: Evidence, calibrated: GroupCalibration, countsCells: boolean): Frame {
+interface Typed {
+  readonly shape: number
+  readonly identities: readonly number[]
+  readonly core: number
+  /** What the core would gain if each coordinate were as the others expect it. */
+  readonly gains: Float64Array
+}
+
+export function frameOf(
+  evidence: Evidence,
+  calibrated: GroupCalibration,
+  countsCells: boolean,
+  family: Family | null,
+): Frame {
   const known = evidence.construction === undefined || evidence.construction === 'rigid'
   const group = known ? calibrated : widened(calibrated)
-  const readings = pointers.map((pointer) => evidence.readings[pointer])
-  const values = Float64Array.from(readings, (r) => r?.value ?? NaN)
-  const halves = Float64Array.from(readings, (r) => r?.half ?? 0)
-  const present = readings.map((r) => r !== undefined)
-  const absolute = readings.map((r) => r !== undefined && isAbsolute(r.text))
+  const values = new Float64Array(pointers.length).fill(NaN)
+  const halves = new Float64Array(pointers.length)
+  const present: boolean[] = []
+  const absolute: boolean[] = []
+  const unfinished: boolean[] = []
+  pointers.forEach((pointer, place) => {
+    const reading = evidence.readings[pointer]
+    present.push(reading !== undefined)
+    absolute.push(reading !== undefined && coefficients.includes(place) && isAbsolute(reading.text))
+    unfinished.push(reading !== undefined && /\d[.,](?!\d)/.test(reading.text))
+    if (!reading) return
+    values[place] = reading.value
+    halves[place] = reading.half
+  })
   const counted = countsCells && present[at.cells]!
-  const unfinished = readings.map((r) => r !== undefined && /\d[.,](?!\d)/.test(r.text))
-  const partial = { group, values, halves, present, absolute, unfinished, counted }
-  const formed = Array.from({ length: coordinates }, (_, c) =>
-    c === coordinate.cells ? counted : sources[c]!.every((p) => present[p]),
-  )
-  const roundings = sources.map((places, c) =>
-    c === coordinate.cells ? 0 : places.reduce((sum, p) => sum + rounding(partial, p), 0),
-  )
-  return { ...partial, core: coreOf(group, formed, roundings) }
+  const partial = { group, values, halves, present, absolute, unfinished, counted, family }
+  const formed = sources.map((places, c) => (c === coordinate.cells ? counted : places.every((p) => present[p])))
+  const roundings = new Float64Array(coordinates)
+  sources.forEach((places, c) => {
+    if (c !== coordinate.cells) for (const place of places) roundings[c]! += rounding(partial, place)
+  })
+  const core = coreOf(group, formed, roundings)
+  coordinatesOf(partial, values, y)
+  const stand = standOf(core, y)
+  const parts = identities.map((_, i) => identityLog(partial, i, values, halves))
+  const now = coreLog(core, stand, stand.y)
+  const gains = new Float64Array(coordinates)
+  for (let c = 0; c < coordinates; c++) if (formed[c]) gains[c] = Math.max(0, expected(core, stand, c).log - now)
+  return { ...partial, core, stand, typed: { shape: shapeLog(partial, values), identities: parts, core: now, gains } }
 }
 
-/** Flexible and folding panels are hardly in the open ratings, so that twice the spread is granted to them. */
+/** Flexible and folding panels are hardly in the open ratings, so that half as much spread again is granted to them. */
 function widened(group: GroupCalibration): GroupCalibration {
-  const found = wide.get(group) ?? { ...group, covariance: group.covariance.map((line) => line.map((v) => 4 * v)) }
+  const found = wide.get(group) ?? { ...group, parts: group.parts.map(wider) }
   wide.set(group, found)
   return found
 }
 
 const wide = new WeakMap<GroupCalibration, GroupCalibration>()
+
+const wider = ({ covariance, ...part }: CalibratedPart): CalibratedPart => ({
+  ...part,
+  covariance: covariance.map((line) => line.map((v) => 2.25 * v)),
+})
 
 /** The fields behind each coordinate. */
 export const sources: readonly (readonly number[])[] = [
@@ -64,6 +103,7 @@ export const sources: readonly (readonly number[])[] = [
   [at.noctVmp],
 ]
 
+const coefficients: readonly number[] = [at.gamma, at.beta, at.alpha]
 const rawPlaces: readonly number[] = [at.gamma, at.beta, at.alpha, at.noct]
 
 /** Variance by rounding, of the logarithm where the coordinate is one; no coarser than 3 %, so that gross slips still show. */
@@ -80,24 +120,25 @@ const relative = (half: number, value: number) => Math.min(half / Math.max(Math.
 /** What an absolute coefficient is a share of. */
 const whole = (place: number) => (place === at.gamma ? at.pmax : place === at.beta ? at.voc : at.isc)
 
+type Absolute = Pick<Frame, 'absolute'>
+
 const ln = (x: number) => (x > 1e-9 ? Math.log(x) : -20)
 
-export function coordinatesOf(frame: Frame, v: Float64Array, y: Float64Array): void {
-  y[coordinate.cells] = ln(v[at.cells]!)
-  y[coordinate.area] = ln(v[at.length]!) + ln(v[at.width]!)
-  y[coordinate.voc] = ln(v[at.voc]!)
-  y[coordinate.isc] = ln(v[at.isc]!)
-  y[coordinate.vmp] = ln(v[at.vmp]!)
-  y[coordinate.imp] = ln(v[at.imp]!)
-  y[coordinate.gamma] = percent(frame, v, at.gamma)
-  y[coordinate.beta] = percent(frame, v, at.beta)
-  y[coordinate.alpha] = percent(frame, v, at.alpha)
-  y[coordinate.noct] = v[at.noct]!
-  y[coordinate.noctImp] = ln(v[at.noctImp]!)
-  y[coordinate.noctVmp] = ln(v[at.noctVmp]!)
+function coordinatesOf(frame: Absolute, v: Float64Array, y: Float64Array): void {
+  for (let c = 0; c < coordinates; c++) y[c] = one(frame, v, c)
 }
 
-const percent = (frame: Frame, v: Float64Array, place: number) =>
+/** The coordinate that a place is behind; -1 for what only identities hold. */
+const coordinateOf = (place: number): number => sources.findIndex((places) => places.includes(place))
+
+function one(frame: Absolute, v: Float64Array, c: number): number {
+  const place = sources[c]![0]!
+  if (c === coordinate.area) return ln(v[at.length]!) + ln(v[at.width]!)
+  if (c === coordinate.noct) return v[place]!
+  return coefficients.includes(place) ? percent(frame, v, place) : ln(v[place]!)
+}
+
+const percent = (frame: Absolute, v: Float64Array, place: number) =>
   (100 * v[place]!) / (frame.absolute[place] ? v[whole(place)]! : 1)
 
 /** The arithmetic that a record repeats, as logarithms that are 0 where it agrees, and the fields in it. */
@@ -109,10 +150,10 @@ export const identities = [
 
 /** Printed efficiencies and NOCT powers that are not the plain product: judged, since the open ratings carry neither. */
 const printedEfficiency: Mixture = [
-  [0.977, 0, 0.0015],
-  [0.015, 0, 0.008],
-  [0.006, 0.07, 0.05],
-  [0.002, 0, 0.3],
+  [0.985, 0, 0.0015],
+  [0.012, 0, 0.006],
+  [0.002, 0.07, 0.05],
+  [0.001, 0, 0.3],
 ]
 const noctProduct: Mixture = [
   [0.95, 0, 0.002],
@@ -121,7 +162,12 @@ const noctProduct: Mixture = [
 ]
 
 /** Logarithm of an identity's density in one record; 0 where a part is missing. */
-export function identityLog({ group, present }: Frame, which: number, v: Float64Array, halves: Float64Array): number {
+function identityLog(
+  { group, present }: Pick<Frame, 'group' | 'present'>,
+  which: number,
+  v: Float64Array,
+  halves: Float64Array,
+): number {
   const { plus, minus } = identities[which]!
   let sum = which === 1 ? Math.log(1000) : 0
   let variance = 0
@@ -139,7 +185,7 @@ export function identityLog({ group, present }: Frame, which: number, v: Float64
 }
 
 /** Far tails are flat, as whatever goes wrong there has no scale. */
-export function mixtureLog(mixture: Mixture, x: number, variance = 0): number {
+function mixtureLog(mixture: Mixture, x: number, variance = 0): number {
   let density = 1e-6 / (1 + x * x)
   for (const [weight, mean, sd] of mixture) {
     const square = sd * sd + variance
@@ -167,7 +213,7 @@ const usualCounts: Readonly<Record<number, number>> = {
 }
 
 /** How likely the shape is: cell area, sides, cell count. */
-export function shapeLog({ group, present, counted }: Frame, v: Float64Array): number {
+function shapeLog({ group, present, counted }: Pick<Frame, 'group' | 'present' | 'counted'>, v: Float64Array): number {
   let sum = counted ? Math.log(usualCounts[v[at.cells]!] ?? (Number.isInteger(v[at.cells]!) ? 0.001 : 1e-6)) : 0
   if (!present[at.length] || !present[at.width]) return sum
   const length = ln(v[at.length]!)
@@ -179,28 +225,46 @@ export function shapeLog({ group, present, counted }: Frame, v: Float64Array): n
   )
 }
 
-const y = new Float64Array(coordinates)
-const z = new Float64Array(coordinates)
-
-/** How well a whole record hangs together: logarithm of its density. */
-export function coherence(frame: Frame, v: Float64Array, halves = frame.halves): number {
-  coordinatesOf(frame, v, y)
-  let sum = coreLog(frame.core, y, z) + shapeLog(frame, v)
-  for (let i = 0; i < identities.length; i++) sum += identityLog(frame, i, v, halves)
-  return sum
+/**
+ * How well a whole record hangs together: logarithm of its density; -Infinity where that is certainly below `floor`.
+ *
+ * @param changed places in which the values are not the typed ones
+ */
+export function coherence(
+  frame: Frame,
+  v: Float64Array,
+  halves: Float64Array,
+  changed: readonly number[],
+  floor: number,
+): number {
+  const { typed, absolute, stand, family } = frame
+  const isShaped = changed.some((place) => shaping.includes(place))
+  let sum = isShaped ? shapeLog(frame, v) : typed.shape
+  for (let i = 0; i < identities.length; i++) {
+    const { plus, minus } = identities[i]!
+    const isChanged = changed.some((place) => minus[0] === place || (plus as readonly number[]).includes(place))
+    sum += isChanged ? identityLog(frame, i, v, halves) : typed.identities[i]!
+  }
+  if (family) sum += familyLog(family, v)
+  const isShare = absolute.includes(true)
+  if (changed.length === 1 && !isShare) {
+    const c = coordinateOf(changed[0]!)
+    if (sum + typed.core + (c < 0 ? 0 : typed.gains[c]!) < floor) return -Infinity
+    y.set(stand.y)
+    if (c >= 0) y[c] = one(frame, v, c)
+  } else coordinatesOf(frame, v, y)
+  return sum + coreLog(frame.core, stand, y)
 }
 
-/** What the core would gain if one coordinate were as the others expect it, and by how many deviations it is off. */
-export function strains(frame: Frame): { readonly gains: Float64Array; readonly z: Float64Array } {
-  coordinatesOf(frame, frame.values, y)
-  const pull = new Float64Array(coordinates)
-  const now = coreLog(frame.core, y, pull)
-  const whole = pulls(frame.core, y, pull)
-  const gains = Float64Array.from(pull, (one, c) =>
-    frame.core.tightness[c] ? logWithout(frame.core, whole, one) - now : 0,
+/** How well the record hangs together as typed. */
+export function typedCoherence({ typed, family, values }: Frame): number {
+  return (
+    typed.identities.reduce((sum, one) => sum + one, typed.shape + typed.core) +
+    (family ? familyLog(family, values) : 0)
   )
-  return { gains, z: pull }
 }
+
+const shaping: readonly number[] = [at.length, at.width, at.cells]
 
 /** What each identity would gain if it held. */
 export function identityGains(frame: Frame): Float64Array {

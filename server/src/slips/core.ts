@@ -1,77 +1,103 @@
 import type { GroupCalibration } from './calibration.ts'
 import { coordinates, features, usable } from './features.ts'
 import { invert } from './matrix.ts'
+import { tail, oddTail, norm, oddNorm } from './student.ts'
 
 /**
- * The joint distribution of a record's features: a multivariate t, mixed with records in which one coordinate is honestly
- * odd (a wide t by itself, beside the others as usual). So a true record that is odd in one place costs little.
+ * The joint distribution of a record's features: a mixture of multivariate t, each mixed with records in which one
+ * coordinate is honestly odd (a wide t by itself, beside the others as usual). So a true record that is odd in one place
+ * costs little.
  */
-export interface Core {
-  /** Features as factors of the coordinates. */
-  readonly rows: readonly Float64Array[]
+export interface Core extends Pattern {
+  readonly parts: readonly Part[]
+}
+
+/** One component of the mixture, for the features that can be formed; matrices row by row in one array. */
+interface Part {
+  /** Of the features. */
   readonly mean: Float64Array
-  readonly precision: readonly Float64Array[]
-  readonly halfLogDet: number
-  /** Per coordinate: its features' factors, and the conditional precision given all else; 0 where it takes no part. */
-  readonly tightness: Float64Array
-  readonly logRegular: number
-  readonly logOdd: Float64Array
+  readonly inverse: Float64Array
+  /** Of the coordinates, given all else. */
+  readonly precision: Float64Array
+  /** Share, and the constant of the density. */
+  readonly weight: number
+}
+
+/** Where a record is in the distribution, so that its neighbours are reached by what they change. */
+export interface Stand {
+  readonly y: Float64Array
+  /** Per component: the squared distance, and half its slope by coordinate. */
+  readonly whole: Float64Array
+  readonly pull: readonly Float64Array[]
+  /** The likeliest component first, so that the others can be left out soon. */
+  readonly order: readonly number[]
 }
 
 /** The part of a calibration that the core is made of. */
-export type Joint = Pick<GroupCalibration, 'mean' | 'covariance' | 'regular' | 'odd'>
+export type Joint = Pick<GroupCalibration, 'parts' | 'regular' | 'odd'>
 
-const nu = 5
-const oddScale = 2.5
-const oddNu = 30
+/** Nothing odd, and each coordinate odd. */
+export const ways = coordinates + 1
 
 /** @param roundings variance of each coordinate by rounding of the printed number */
-export function coreOf(group: Joint, present: readonly boolean[], roundings: readonly number[]): Core {
-  const { rows, mean, spread, columns } = patternOf(group, present)
-  const wide = spread.map((line) => Float64Array.from(line))
-  for (let c = 0; c < coordinates; c++)
-    for (const i of columns[c]!)
-      for (const j of columns[c]!) wide[i]![j]! += rows[i]![c]! * rows[j]![c]! * roundings[c]!
-  const { inverse, halfLogDet } = invert(wide)
-  const tightness = Float64Array.from({ length: coordinates }, (_, c) => {
-    let sum = 0
-    for (let i = 0; i < rows.length; i++)
-      if (rows[i]![c])
-        for (let j = 0; j < rows.length; j++) if (rows[j]![c]) sum += rows[i]![c]! * inverse[i]![j]! * rows[j]![c]!
-    return sum
-  })
-  const d = rows.length
-  return {
-    rows,
-    mean,
-    precision: inverse,
-    halfLogDet: -halfLogDet,
-    tightness,
-    logRegular: Math.log(group.regular) + logNorm(d),
-    logOdd: Float64Array.from(
-      group.odd,
-      (share) => Math.log(share) + logNorm(d - 1) + logNorm(1, oddNu) - Math.log(oddScale),
-    ),
+export function coreOf(group: Joint, present: readonly boolean[], roundings: Float64Array): Core {
+  const pattern = patternOf(group, present)
+  return { ...pattern, parts: pattern.kinds.map((kind) => partOf(pattern, kind, roundings)) }
+}
+
+function partOf({ rows, columns, size }: Pattern, { mean, spread, weight }: Kind, roundings: Float64Array): Part {
+  const wide = spread.slice()
+  for (let c = 0; c < coordinates; c++) {
+    const column = columns[c]!
+    for (let a = 0; a < column.length; a++)
+      for (let b = 0; b < column.length; b++) {
+        const [i, j] = [column[a]!, column[b]!]
+        wide[i * size + j]! += rows[i]![c]! * rows[j]![c]! * roundings[c]!
+      }
   }
+  const { inverse, halfLogDet } = invert(wide, size)
+  const precision = new Float64Array(coordinates * coordinates)
+  for (let b = 0; b < coordinates; b++)
+    for (let c = 0; c <= b; c++) {
+      let sum = 0
+      const [first, second] = [columns[b]!, columns[c]!]
+      for (let i = 0; i < first.length; i++)
+        for (let j = 0; j < second.length; j++)
+          sum += rows[first[i]!]![b]! * inverse[first[i]! * size + second[j]!]! * rows[second[j]!]![c]!
+      precision[b * coordinates + c] = precision[c * coordinates + b] = sum
+    }
+  return { mean, inverse, precision, weight: weight * Math.exp(-halfLogDet) }
 }
 
 /** What does not change between records that carry the same fields. */
 interface Pattern {
+  /** Features as factors of the coordinates. */
   readonly rows: readonly Float64Array[]
-  readonly mean: Float64Array
-  readonly spread: readonly Float64Array[]
+  readonly size: number
   /** Rows that each coordinate is in. */
   readonly columns: readonly (readonly number[])[]
+  /** Coordinates that take part. */
+  readonly formed: readonly boolean[]
+  readonly kinds: readonly Kind[]
+  /** Shares with the constants of their densities. */
+  readonly regular: number
+  readonly odd: Float64Array
 }
 
-const patterns = new WeakMap<Joint, Map<string, Pattern>>()
+interface Kind {
+  readonly mean: Float64Array
+  readonly spread: Float64Array
+  readonly weight: number
+}
+
+const known = new WeakMap<Joint, Map<string, Pattern>>()
 
 function patternOf(group: Joint, present: readonly boolean[]): Pattern {
-  const known = patterns.get(group) ?? new Map<string, Pattern>()
-  patterns.set(group, known)
+  const patterns = known.get(group) ?? new Map<string, Pattern>()
+  known.set(group, patterns)
   const key = present.join()
-  const found = known.get(key) ?? makePattern(group, present)
-  known.set(key, found)
+  const found = patterns.get(key) ?? makePattern(group, present)
+  patterns.set(key, found)
   return found
 }
 
@@ -82,87 +108,132 @@ function makePattern(group: Joint, present: readonly boolean[]): Pattern {
   const rows = chosen.map((factors) =>
     Float64Array.from({ length: coordinates }, (_, c) => total(factors, (i) => features[i]![c]!)),
   )
+  const columns = Array.from({ length: coordinates }, (_, c) => rows.flatMap((row, i) => (row[c] ? [i] : [])))
+  const size = chosen.length
   return {
     rows,
-    mean: Float64Array.from(chosen, (factors) => total(factors, (i) => group.mean[i]!)),
-    spread: chosen.map((p) =>
-      Float64Array.from(chosen, (q) => total(p, (a) => total(q, (b) => group.covariance[a]![b]!))),
-    ),
-    columns: Array.from({ length: coordinates }, (_, c) => rows.flatMap((row, i) => (row[c] ? [i] : []))),
+    size,
+    columns,
+    formed: columns.map((column) => column.length > 0),
+    kinds: group.parts.map(({ weight, mean, covariance }) => ({
+      weight,
+      mean: Float64Array.from(chosen, (factors) => total(factors, (i) => mean[i]!)),
+      spread: Float64Array.from(
+        chosen.flatMap((p) => chosen.map((q) => total(p, (a) => total(q, (b) => covariance[a]![b]!)))),
+      ),
+    })),
+    regular: group.regular * norm(size),
+    odd: Float64Array.from(group.odd, (share) => share * norm(size - 1) * oddNorm),
   }
 }
 
-/** Deviations of the coordinates given all else, in standard deviations, and the whole squared distance. */
-export function pulls(core: Core, y: Float64Array, z: Float64Array): number {
-  const { rows, mean, precision, tightness } = core
-  const d = rows.length
-  const x = new Float64Array(d)
-  for (let i = 0; i < d; i++) {
-    const row = rows[i]!
-    let sum = -mean[i]!
-    for (let c = 0; c < coordinates; c++) if (row[c] !== 0) sum += row[c]! * y[c]!
-    x[i] = sum
+export function standOf({ parts, rows, size }: Core, y: Float64Array): Stand {
+  const pull = parts.map(() => new Float64Array(coordinates))
+  const whole = new Float64Array(parts.length)
+  const z = new Float64Array(size)
+  const x = new Float64Array(size)
+  for (let i = 0; i < size; i++)
+    for (let c = 0; c < coordinates; c++) if (rows[i]![c] !== 0) z[i]! += rows[i]![c]! * y[c]!
+  for (let k = 0; k < parts.length; k++) {
+    const { mean, inverse } = parts[k]!
+    for (let i = 0; i < size; i++) x[i] = z[i]! - mean[i]!
+    for (let i = 0; i < size; i++) {
+      let force = 0
+      for (let j = 0; j < size; j++) force += inverse[i * size + j]! * x[j]!
+      for (let c = 0; c < coordinates; c++) pull[k]![c]! += rows[i]![c]! * force
+      whole[k]! += force * x[i]!
+    }
   }
-  let whole = 0
-  z.fill(0)
-  for (let i = 0; i < d; i++) {
-    const line = precision[i]!
-    const row = rows[i]!
-    let sum = 0
-    for (let j = 0; j < d; j++) sum += line[j]! * x[j]!
-    whole += sum * x[i]!
-    for (let c = 0; c < coordinates; c++) if (row[c] !== 0) z[c]! += row[c]! * sum
+  const order = parts.map((_, k) => k)
+  order.sort((a, b) => parts[b]!.weight * tail(whole[b]!, size) - parts[a]!.weight * tail(whole[a]!, size))
+  return { y: y.slice(), whole, pull, order }
+}
+
+/** Logarithm of the density at `y`, up to what is the same for all values of the same fields. */
+export function coreLog(core: Core, stand: Stand, y: Float64Array): number {
+  if (core.size === 0) return 0
+  const terms = densities(core, stand, y)
+  let sum = least
+  for (let i = 0; i < terms.length; i++) sum += terms[i]!
+  return Math.log(sum)
+}
+
+/** Stands for what is too unlikely for a number. */
+const least = 1e-300
+const changed = new Int32Array(coordinates)
+const shift = new Float64Array(coordinates)
+const squares = new Float64Array(coordinates)
+let all = new Float64Array(0)
+
+/**
+ * The terms of the mixture, `ways` of each component. A coordinate that is odd is left out of the distance of the others.
+ * The array is used again by the next call.
+ */
+export function densities({ parts, formed, size, regular, odd }: Core, stand: Stand, y: Float64Array): Float64Array {
+  if (all.length !== ways * parts.length) all = new Float64Array(ways * parts.length)
+  let n = 0
+  for (let c = 0; c < coordinates; c++)
+    if (formed[c] && y[c] !== stand.y[c]) {
+      changed[n] = c
+      shift[n++] = y[c]! - stand.y[c]!
+    }
+  let sum = 0
+  for (let o = 0; o < parts.length; o++) {
+    const k = stand.order[o]!
+    const { precision, weight } = parts[k]!
+    const from = stand.pull[k]!
+    const base = k * ways
+    let whole = stand.whole[k]!
+    for (let i = 0; i < n; i++) {
+      const line = changed[i]! * coordinates
+      whole += 2 * shift[i]! * from[changed[i]!]!
+      for (let j = 0; j < n; j++) whole += shift[i]! * shift[j]! * precision[line + changed[j]!]!
+    }
+    let largest = 0
+    for (let c = 0; c < coordinates; c++) {
+      if (!formed[c]) continue
+      const line = c * coordinates
+      let pull = from[c]!
+      for (let i = 0; i < n; i++) pull += shift[i]! * precision[line + changed[i]!]!
+      squares[c] = (pull * pull) / precision[line + c]!
+      if (squares[c]! > largest) largest = squares[c]!
+    }
+    // most components are far from a record, so that what is left of them does not show in the sum
+    if (weight * tail(whole - largest, size) < 1e-6 * sum) {
+      all.fill(0, base, base + ways)
+      continue
+    }
+    sum += all[base] = weight * regular * tail(whole, size)
+    for (let c = 0; c < coordinates; c++)
+      sum += all[base + 1 + c] = formed[c]
+        ? weight * odd[c]! * tail(whole - squares[c]!, size - 1) * oddTail(squares[c]!)
+        : 0
   }
-  for (let c = 0; c < coordinates; c++) if (tightness[c]! > 0) z[c]! /= Math.sqrt(tightness[c]!)
-  return whole
+  return all
 }
 
-/** Logarithm of the density, up to what is the same for all values of the same fields. */
-export function coreLog(core: Core, y: Float64Array, z: Float64Array): number {
-  if (core.rows.length === 0) return 0
-  const { regular, odd } = coreParts(core, y, z)
-  let top = regular
-  for (let c = 0; c < coordinates; c++) if (odd[c]! > top) top = odd[c]!
-  let sum = Math.exp(regular - top)
-  for (let c = 0; c < coordinates; c++) if (odd[c]! > top - 40) sum += Math.exp(odd[c]! - top)
-  return core.halfLogDet + top + Math.log(sum)
+/** What the record would be worth if a coordinate were where the others expect it. */
+export interface Expected {
+  readonly log: number
+  /** How far the coordinate is from there, and the spread that it would have there. */
+  readonly shift: number
+  readonly sd: number
 }
 
-/** The parts of the mixture as logarithms: nothing odd, and each coordinate odd. The array is used again by the next call. */
-export function coreParts(
-  core: Core,
-  y: Float64Array,
-  z: Float64Array,
-): { readonly regular: number; readonly odd: Float64Array } {
-  const d = core.rows.length
-  const whole = pulls(core, y, z)
-  for (let c = 0; c < coordinates; c++) {
-    const square = z[c]! * z[c]!
-    parts[c] = core.tightness[c]
-      ? core.logOdd[c]! +
-        logTail(Math.max(0, whole - square), d - 1) -
-        ((oddNu + 1) / 2) * Math.log1p(square / (oddNu * oddScale * oddScale))
-      : -Infinity
+export function expected({ parts, size, regular }: Core, stand: Stand, c: number): Expected {
+  const tightness = (k: number) => parts[k]!.precision[c * coordinates + c]!
+  let sum = least
+  let most = 0
+  let likeliest = 0
+  for (let k = 0; k < parts.length; k++) {
+    const pull = stand.pull[k]![c]!
+    const density = parts[k]!.weight * regular * tail(stand.whole[k]! - (pull * pull) / tightness(k), size)
+    sum += density
+    if (density > most) {
+      most = density
+      likeliest = k
+    }
   }
-  return { regular: core.logRegular + logTail(whole, d), odd: parts }
-}
-
-const parts = new Float64Array(coordinates)
-
-/** What the density would be if a coordinate were where the others expect it. */
-export const logWithout = (core: Core, whole: number, z: number): number =>
-  core.halfLogDet + core.logRegular + logTail(Math.max(0, whole - z * z), core.rows.length)
-
-const logTail = (square: number, d: number) => (-(nu + d) / 2) * Math.log1p(square / nu)
-
-/** ln Γ((ν + d)/2) − ln Γ(ν/2) − d/2 ln(ν π), by the recurrence of Γ. */
-function logNorm(d: number, freedom = nu): number {
-  return logGamma((freedom + d) / 2) - logGamma(freedom / 2) - (d / 2) * Math.log(freedom * Math.PI)
-}
-
-/** For half-integers from 1/2. */
-function logGamma(x: number): number {
-  let sum = x % 1 === 0 ? 0 : 0.5 * Math.log(Math.PI)
-  for (let k = x % 1 === 0 ? 1 : 0.5; k < x; k++) sum += Math.log(k)
-  return sum
+  const t = tightness(likeliest)
+  return { log: Math.log(sum), shift: -stand.pull[likeliest]![c]! / t, sd: 1 / Math.sqrt(t) }
 }

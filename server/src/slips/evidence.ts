@@ -12,6 +12,9 @@ export interface Reading {
 export interface Evidence {
   readonly technology?: string
   readonly construction?: string
+  readonly maker?: string
+  /** The product family, by the name that its maker gives it. */
+  readonly family?: string
   readonly readings: Readonly<Record<string, Reading>>
 }
 

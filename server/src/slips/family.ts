@@ -1,94 +1,207 @@
-import { candidates } from './candidates.ts'
-import { frameOf } from './coherence.ts'
-import { calibration as calibrated } from './calibration.generated.ts'
 import { at, pointers, type Evidence } from './evidence.ts'
-import { countsCells, groupOf } from './group.ts'
-import type { Mending } from './verdict.ts'
 
-/** Records of a library by what a family has in common, so that siblings are found without looking at all. */
-export type FamilyIndex = ReadonlyMap<string, readonly Evidence[]>
-
-/** A value that breaks its family's agreement, and the siblings that it breaks it with. */
-export interface FamilySlip extends Mending {
+/** What the siblings of a panel in its library let expect of it: models of one family in other power classes, and copies. */
+export interface Family {
   readonly siblings: readonly Evidence[]
+  readonly shared: readonly Shared[]
+  readonly ratings: readonly Rating[]
 }
 
-/** What the models of one family share, whatever their power class. */
-const shared = [at.gamma, at.beta, at.alpha, at.noct, at.cells]
-const ratings = [at.pmax, at.voc, at.isc, at.vmp, at.imp]
+/** A value that all models of a family carry. */
+interface Shared {
+  readonly place: number
+  /** What siblings carry here that agree in all else, with the share of each. */
+  readonly values: ReadonlyMap<number, number>
+  /** How often true siblings agree, and how often others would by chance. */
+  readonly same: number
+  readonly chance: number
+}
 
-/** Agreement of one other model may be chance: 0.5 % of true records would alarm; of two it is 0.2 %. */
-const enough = 2
-
-export function familyIndex(records: Iterable<Evidence>): FamilyIndex {
-  const index = new Map<string, Evidence[]>()
-  for (const record of records)
-    for (const place of shared) {
-      const key = keyWithout(record, place)
-      if (key === null) continue
-      const others = index.get(key)
-      if (others) others.push(record)
-      else index.set(key, [record])
-    }
-  return index
+/** A rating as the sibling most like this one has it. */
+interface Rating {
+  readonly place: number
+  readonly value: number
+  readonly pmax: number
+  /** The sibling is the same model written down again. */
+  readonly isCopy: boolean
 }
 
 /**
- * The shared value that differs in one record alone, where all its other shared values agree with at least two models of
- * other power classes and of the same size, and one slip of the hand leads from theirs to it.
+ * Shares of true siblings that agree, by what they share: among the open ratings, with all other shared values, the area
+ * (0.4 %), Voc (6 %) and Pmax (15 %) alike. Copies are models listed again with another value, so they agree less.
+ * The chance is judged: how often a record that fits as well has just that value.
  */
-export function familySlip(evidence: Evidence, index: FamilyIndex): FamilySlip | null {
-  for (const place of shared) {
-    const key = keyWithout(evidence, place)
-    const siblings = key === null ? [] : otherModels(evidence, index.get(key) ?? [])
-    if (siblings.length < enough) continue
-    const meant = valueOf(siblings[0]!, place)!
-    if (siblings.some((one) => valueOf(one, place) !== meant) || meant === valueOf(evidence, place)) continue
-    const mending = slipTo(evidence, place, meant)
-    if (mending) return { ...mending, siblings }
+const sharedPlaces = [
+  { place: at.gamma, same: 0.985, ofCopies: 0.97, chance: 0.12 },
+  { place: at.beta, same: 0.985, ofCopies: 0.96, chance: 0.12 },
+  { place: at.alpha, same: 0.95, ofCopies: 0.82, chance: 0.08 },
+  { place: at.noct, same: 0.985, ofCopies: 0.97, chance: 0.3 },
+  { place: at.cells, same: 0.995, ofCopies: 0.98, chance: 0.6 },
+] as const
+
+/** Growth of each rating with Pmax from one class of a family to the next, as exponents; from 2 125 pairs of open ratings. */
+const growth = [
+  { place: at.voc, by: 0.27 },
+  { place: at.isc, by: 0.41 },
+  { place: at.vmp, by: 0.37 },
+  { place: at.imp, by: 0.5 },
+] as const
+
+const ratings: readonly number[] = [at.pmax, at.vmp, at.imp, at.voc, at.isc]
+
+/** @param others records that may be siblings; those that are none are left out */
+export function familyOf(evidence: Evidence, others: readonly Evidence[]): Family | null {
+  const kin = others.flatMap((other) => {
+    const differing = differences(evidence, other)
+    return differing && differing.length <= 1 ? [{ other, differs: differing[0] ?? -1 }] : []
+  })
+  if (kin.length === 0) return null
+  return {
+    siblings: kin.map(({ other }) => other),
+    shared: sharedPlaces.flatMap(({ place, same, ofCopies, chance }) => {
+      const alike = kin.filter(({ differs }) => differs === -1 || differs === place).map(({ other }) => other)
+      const values = new Map<number, number>()
+      for (const other of alike) {
+        const value = rounded(valueOf(other, place))
+        values.set(value, (values.get(value) ?? 0) + 1 / alike.length)
+      }
+      const isCopied = alike.every((other) => isCopy(evidence, other))
+      return valueOf(evidence, place) === undefined || alike.length === 0
+        ? []
+        : [{ place, values, same: isCopied ? ofCopies : same, chance }]
+    }),
+    ratings: nearestOf(
+      evidence,
+      kin.map(({ other }) => other),
+    ),
   }
-  return null
 }
 
-/** Technology and the other four shared values; null where one of them is missing. */
-function keyWithout(record: Evidence, left: number): string | null {
-  if (valueOf(record, left) === undefined) return null
-  const values = shared.filter((place) => place !== left).map((place) => valueOf(record, place))
-  return values.includes(undefined) ? null : [left, record.technology, ...values].join()
-}
-
-/** Siblings of other power classes, one of each; a copy of the same model proves nothing. */
-function otherModels(evidence: Evidence, found: readonly Evidence[]): readonly Evidence[] {
-  const byPower = new Map<number, Evidence>()
-  for (const other of found) {
-    const same = ratings.filter((place) => valueOf(other, place) === valueOf(evidence, place)).length
-    const pmax = valueOf(other, at.pmax)
-    const copy = same > 2 || pmax === valueOf(evidence, at.pmax)
-    if (!copy && pmax !== undefined && near(evidence, other)) byPower.set(pmax, other)
+/** Places in which a sibling differs: shared values, size, Voc and Pmax; null where too little is comparable. */
+function differences(a: Evidence, b: Evidence): readonly number[] | null {
+  const isOther = (x: string | undefined, y: string | undefined) => x !== undefined && y !== undefined && x !== y
+  if (a.technology !== b.technology || isOther(a.maker, b.maker) || isOther(a.family, b.family)) return null
+  let compared = 0
+  const found: number[] = []
+  for (const { place } of sharedPlaces) {
+    const [x, y] = [valueOf(a, place), valueOf(b, place)]
+    if (x === undefined && y === undefined) continue
+    compared++
+    if (x === undefined || y === undefined || rounded(x) !== rounded(y)) found.push(place)
   }
-  return [...byPower.values()]
-}
-
-/** Same size to 0.4 %, Voc to 4 %, power to 12 %: a step or two of one ladder. */
-function near(a: Evidence, b: Evidence): boolean {
   const area = (one: Evidence) => (valueOf(one, at.length) ?? NaN) * (valueOf(one, at.width) ?? NaN)
-  const off = (x: number | undefined, y: number | undefined) => Math.abs((x ?? NaN) / (y ?? NaN) - 1)
-  return (
-    off(area(a), area(b)) <= 0.004 &&
-    off(valueOf(a, at.voc), valueOf(b, at.voc)) <= 0.04 &&
-    off(valueOf(a, at.pmax), valueOf(b, at.pmax)) <= 0.12
-  )
+  const off = (x: number | undefined, y: number | undefined) => Math.abs(Math.log((x ?? NaN) / (y ?? NaN)))
+  if (off(area(a), area(b)) > 0.004) found.push(at.length)
+  if (off(valueOf(a, at.voc), valueOf(b, at.voc)) > 0.06) found.push(at.voc)
+  if (off(valueOf(a, at.pmax), valueOf(b, at.pmax)) > 0.15) found.push(at.pmax)
+  // a family that is named needs less likeness
+  return compared < (a.family !== undefined && a.family === b.family ? 2 : 4) ? null : found
 }
 
-function slipTo(evidence: Evidence, place: number, meant: number): Mending | null {
-  const group = groupOf(evidence)
-  const frame = frameOf(evidence, calibrated[group], countsCells(group))
-  const same = (value: number) => Math.abs(value - meant) < 1e-7 * Math.max(1, Math.abs(meant))
-  const found = candidates(evidence, frame)
-    .of(place)
-    .filter(({ places, values, texts }) => places.length === 1 && texts.length > 0 && same(values[0]!))
-    .sort((a, b) => b.prior - a.prior)[0]
-  return found ? { pointer: pointers[place]!, text: found.texts[0]!, why: found.why, certainty: 0.9 } : null
+function isCopy(a: Evidence, b: Evidence): boolean {
+  return ratings.filter((place) => valueOf(a, place) === valueOf(b, place)).length >= 4
 }
+
+/** The sibling whose ratings are nearest; the largest difference is left out, so that one wrong rating does not decide. */
+function nearestOf(evidence: Evidence, siblings: readonly Evidence[]): readonly Rating[] {
+  const distance = (other: Evidence) => {
+    const all = ratings.map((place) => {
+      const off = Math.abs(Math.log((valueOf(other, place) ?? NaN) / (valueOf(evidence, place) ?? NaN)))
+      return Number.isNaN(off) ? 1 : off
+    })
+    return all.reduce((sum, off) => sum + off, 0) - Math.max(...all)
+  }
+  const [nearest] = [...siblings].sort((a, b) => distance(a) - distance(b))
+  const pmax = nearest && valueOf(nearest, at.pmax)
+  if (!pmax) return []
+  const copy = isCopy(evidence, nearest)
+  return growth.flatMap(({ place }) => {
+    const value = valueOf(nearest, place)
+    return value === undefined || valueOf(evidence, place) === undefined ? [] : [{ place, value, pmax, isCopy: copy }]
+  })
+}
+
+/** How well values agree with the siblings: logarithm of how much likelier they are than without knowing them. */
+export function familyLog({ shared, ratings: nearest }: Family, v: Float64Array): number {
+  let sum = 0
+  for (const one of shared) sum += sharedLog(one, v[one.place]!)
+  for (const one of nearest) sum += ratingLog(one, v[one.place]!, v[at.pmax]!)
+  return sum
+}
+
+/** What each field would gain by agreeing with the siblings. */
+export function familyGains({ shared, ratings: nearest }: Family, v: Float64Array): Float64Array {
+  const gain = new Float64Array(v.length)
+  for (const one of shared) {
+    const best = Math.max(...one.values.values())
+    gain[one.place]! += Math.log(1 - one.same + (one.same * best) / one.chance) - sharedLog(one, v[one.place]!)
+  }
+  for (const one of nearest) {
+    const [now, best] = [ratingLog(one, v[one.place]!, v[at.pmax]!), ratingLog(one, one.value, one.pmax)]
+    gain[one.place]! += Math.max(0, best - now)
+    gain[at.pmax]! += Math.max(0, best - now) / nearest.length
+  }
+  return gain
+}
+
+/**
+ * How much likelier it is that another model's value stands here, where it is one that a sibling of another power class
+ * has: another model's value is else any of about a hundred near ones.
+ */
+export function anothersLog(family: Family | null, evidence: Evidence, place: number): number {
+  return family && lender(family, evidence, place) ? Math.log(100) - Math.log(family.siblings.length) : 0
+}
+
+/** A sibling of another power class that has just this rating. */
+export function lender({ siblings }: Family, evidence: Evidence, place: number): Evidence | undefined {
+  if (!ratings.includes(place)) return undefined
+  const isOther = (one: Evidence) => place === at.pmax || valueOf(one, at.pmax) !== valueOf(evidence, at.pmax)
+  return siblings.find((one) => isOther(one) && valueOf(one, place) === valueOf(evidence, place))
+}
+
+/** Siblings that carry a value in a field that a family shares. */
+export function siblingsLike({ shared, siblings }: Family, place: number, value: number): readonly Evidence[] {
+  return shared.some((one) => one.place === place)
+    ? siblings.filter((one) => rounded(valueOf(one, place)) === rounded(value))
+    : []
+}
+
+/** Siblings that carry another value in a field that a family shares. */
+export function siblingsOtherThan(
+  { shared, siblings }: Family,
+  evidence: Evidence,
+  place: number,
+): readonly Evidence[] {
+  return shared.some((one) => one.place === place)
+    ? siblings.filter((one) => rounded(valueOf(one, place)) !== rounded(valueOf(evidence, place)))
+    : []
+}
+
+/** The texts of a shared field as the siblings have it, likeliest first. */
+export function siblingTexts({ shared, siblings }: Family, place: number): readonly string[] {
+  const values = shared.find((one) => one.place === place)?.values ?? new Map<number, number>()
+  return [...values]
+    .sort((a, b) => b[1] - a[1])
+    .flatMap(
+      ([value]) =>
+        siblings.find((one) => rounded(valueOf(one, place)) === value)?.readings[pointers[place]!]?.text ?? [],
+    )
+}
+
+const sharedLog = ({ values, same, chance }: Shared, value: number) =>
+  Math.log(1 - same + (same * (values.get(rounded(value)) ?? 0)) / chance)
+
+/** Spread about the growth: two normals to the quantiles of the same pairs, against a wide one without the sibling. */
+function ratingLog({ place, value, pmax, isCopy: copy }: Rating, own: number, ownPmax: number): number {
+  if (copy) return Math.log(0.1 + (own === value ? 0.9 / 0.02 : 0))
+  const d = Math.log(own / value) - growth.find((one) => one.place === place)!.by * Math.log(ownPmax / pmax)
+  if (!Number.isFinite(d)) return Math.log(0.03)
+  const normal = (sd: number) => Math.exp((-d * d) / (2 * sd * sd)) / (sd * Math.sqrt(2 * Math.PI))
+  const wide = 1 / (Math.PI * 0.02 * (1 + (d / 0.02) ** 2))
+  return Math.log(0.03 + (0.97 * (0.7 * normal(0.004) + 0.3 * normal(0.014))) / wide)
+}
+
+/** Values are read from text, so that equal ones may differ in the last bit. */
+const rounded = (value: number | undefined): number => (value === undefined ? NaN : Number(value.toPrecision(7)))
 
 const valueOf = (record: Evidence, place: number) => record.readings[pointers[place]!]?.value

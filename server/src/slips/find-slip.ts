@@ -1,8 +1,9 @@
 import { calibration as calibrated } from './calibration.generated.ts'
 import type { Calibration } from './calibration.ts'
 import { candidates, coherenceWith, type Candidate } from './candidates.ts'
-import { coherence, frameOf, identities, identityGains, shapeGain, sources, strains, type Frame } from './coherence.ts'
+import { frameOf, identities, identityGains, shapeGain, sources, typedCoherence, type Frame } from './coherence.ts'
 import { pointers, type Evidence } from './evidence.ts'
+import { familyGains, type Family } from './family.ts'
 import { countsCells, groupOf } from './group.ts'
 import { unknown } from './unknown.ts'
 import { judge } from './judge.ts'
@@ -11,22 +12,28 @@ import type { Tried } from './tried.ts'
 import type { SlipVerdict } from './verdict.ts'
 
 /** The one typing mistake that would make a panel record hang together, if there is one. */
-export function findSlip(evidence: Evidence, calibration: Calibration = calibrated): SlipVerdict {
+export function findSlip(
+  evidence: Evidence,
+  family: Family | null = null,
+  calibration: Calibration = calibrated,
+): SlipVerdict {
   const group = groupOf(evidence)
-  const frame = frameOf(evidence, calibration[group], countsCells(group))
+  const frame = frameOf(evidence, calibration[group], countsCells(group), family)
   const suspects = suspectsOf(frame)
   if (suspects.length === 0) return { kind: 'consistent' }
-  return judge(evidence, tryAll(evidence, frame, suspects))
+  return judge(evidence, tryAll(evidence, frame, suspects), family)
 }
 
 /** A field is left out once the best so far is ahead of all that it could gain. */
 function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[]): readonly Tried[] {
-  const base = coherence(frame, frame.values)
+  const base = typedCoherence(frame)
   const ways = candidates(evidence, frame)
   const tried: Tried[] = []
   let best = -Infinity
   const attempt = (candidate: Candidate) => {
-    const score = coherenceWith(frame, candidate) + candidate.prior - base + noctRowGain(evidence, candidate)
+    const apart = candidate.prior - base + noctRowGain(evidence, candidate)
+    const score = coherenceWith(frame, candidate, negligible - apart) + apart
+    if (score < negligible) return
     tried.push({ candidate, score })
     best = Math.max(best, score)
   }
@@ -34,7 +41,7 @@ function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[]):
   for (const { place, gain } of suspects) {
     if (gain + slack < best) break
     ways.of(place).forEach(attempt)
-    unknown(frame, [place]).forEach(attempt)
+    unknown(evidence, frame, [place]).forEach(attempt)
   }
   return tried
 }
@@ -47,18 +54,24 @@ interface Suspect {
 
 /** Fields whose best other value would gain more than a slip is unlikely, by their gain. */
 function suspectsOf(frame: Frame): readonly Suspect[] {
-  const { gains } = strains(frame)
+  const { gains } = frame.typed
   const sum = new Float64Array(pointers.length)
-  sources.forEach((places, c) => places.forEach((place) => (sum[place]! += Math.max(0, gains[c]!))))
+  sources.forEach((places, c) => places.forEach((place) => (sum[place]! += gains[c]!)))
   const byIdentity = identityGains(frame)
   identities.forEach(({ plus, minus }, i) => [...plus, ...minus].forEach((place) => (sum[place]! += byIdentity[i]!)))
   const shape = shapeGain(frame)
+  const family = frame.family && familyGains(frame.family, frame.values)
   return pointers
-    .map((_, place) => ({ place, gain: frame.unfinished[place] ? Infinity : sum[place]! + shape[place]! }))
+    .map((_, place) => ({
+      place,
+      gain: frame.unfinished[place] ? Infinity : sum[place]! + shape[place]! + (family?.[place] ?? 0),
+    }))
     .filter(({ place, gain }) => frame.present[place] && gain > threshold)
     .sort((a, b) => b.gain - a.gain || a.place - b.place)
 }
 
 const threshold = 4.5
+/** Score below which a candidate moves no verdict, however many there are. */
+const negligible = -4
 /** Share of an unlikely field that is still worth a look, less the unlikeliness of any slip, as logarithm. */
 const slack = 4

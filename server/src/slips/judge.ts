@@ -1,13 +1,17 @@
-import { pointers, nameOf, type Evidence } from './evidence.ts'
+import { at, pointers, nameOf, type Evidence } from './evidence.ts'
+import { lender, siblingsLike, siblingsOtherThan, type Family } from './family.ts'
 import type { Tried } from './tried.ts'
 import type { Mending, SlipVerdict } from './verdict.ts'
 
 /** Logarithm of the odds, before looking, that a record has no slip; set where true records stay quiet. */
-const quiet = 2.5
+const quiet = 3
 const offered = 0.25
 
 /** Weighs what was tried: no slip, one that can be named, or a field that is wrong in an unknown way. */
-export function judge(evidence: Evidence, tried: readonly Tried[]): SlipVerdict {
+export function judge(evidence: Evidence, tried: readonly Tried[], family: Family | null): SlipVerdict {
+  // joining keeps the sum, and true records end here
+  if (tried.reduce((sum, { score }) => sum + Math.exp(Math.min(score, 100)), 0) <= Math.exp(quiet))
+    return { kind: 'consistent' }
   const sorted = joined(tried).sort((a, b) => b.score - a.score)
   const top = sorted[0]
   if (!top) return { kind: 'consistent' }
@@ -25,11 +29,16 @@ export function judge(evidence: Evidence, tried: readonly Tried[]): SlipVerdict 
   const exact = sorted.filter(({ candidate }) => candidate.texts.length > 0)
   const best = exact.find(({ candidate }) => candidate.places[0] === places[0])
   const text = (place: number) => evidence.readings[pointers[place]!]?.text ?? ''
+  const message = `${nameOf(places[0]!)} ${text(places[0]!)} disagrees with the rest of the record`
+  const from = family ? lender(family, evidence, places[0]!) : undefined
+  const borrowed = from && { from }
   if (!best || share(best.score) < offered * byPlace.get(places[0]!)!)
     return {
       kind: 'disagree',
       pointers: places.map((p) => pointers[p]!),
-      message: `${nameOf(places[0]!)} ${text(places[0]!)} disagrees with the rest of the record`,
+      siblings: family ? siblingsOtherThan(family, evidence, places[0]!) : [],
+      ...borrowed,
+      message,
       odds,
     }
   const mendings = exact.filter((t) => t === best || share(t.score) > 0.02).map((t) => mending(t, share(t.score)))
@@ -37,8 +46,10 @@ export function judge(evidence: Evidence, tried: readonly Tried[]): SlipVerdict 
   return {
     kind: 'slip',
     ...first,
-    message: `${nameOf(best.candidate.places[0]!)} ${text(best.candidate.places[0]!)} disagrees with the rest of the record`,
-    agrees: 'the other values',
+    siblings: family ? siblingsLike(family, best.candidate.places[0]!, best.candidate.values[0]!) : [],
+    ...borrowed,
+    message,
+    isListed: best.candidate.places[0] === at.cells && text(at.cells) === '72' && first.text === '60',
     alternatives: mendings.filter((m) => m.text !== first.text || m.pointer !== first.pointer).slice(0, 3),
     odds,
   }

@@ -16,6 +16,7 @@ const spread = 0.012
  * @source translation of I-V curves, IEC 60891 (from memory); 0.042 Voc is the usual n Ns k T/q of silicon
  */
 export function noctRowGain(evidence: Evidence, candidate: Candidate): number {
+  if (noctPointers.every((pointer) => !evidence.readings[pointer])) return 0
   const typed = (place: number) => evidence.readings[pointers[place]!]?.value
   const changed = (place: number) => {
     const i = candidate.places.indexOf(place)

@@ -1,4 +1,4 @@
-import { coreOf, coreParts, type Joint } from './core.ts'
+import { coreOf, densities, standOf, ways, type Joint } from './core.ts'
 import { coordinates } from './features.ts'
 
 /**
@@ -13,7 +13,6 @@ export function oddShares(
   weights: readonly number[],
 ): { regular: number; odd: number[] } {
   let { regular, odd } = { regular: start.regular, odd: [...start.odd] }
-  const z = new Float64Array(coordinates)
   for (let step = 0; step < 25; step++) {
     const group = { ...start, regular, odd }
     const cores = new Map<string, ReturnType<typeof coreOf>>()
@@ -24,21 +23,17 @@ export function oddShares(
     points.forEach((point, i) => {
       const present = point.map((v) => !Number.isNaN(v))
       const key = present.join()
-      const core = cores.get(key) ?? coreOf(group, present, new Array<number>(coordinates).fill(0))
+      const core = cores.get(key) ?? coreOf(group, present, new Float64Array(coordinates))
       cores.set(key, core)
-      const parts = coreParts(
-        core,
-        Float64Array.from(point, (v) => (Number.isNaN(v) ? 0 : v)),
-        z,
-      )
-      const top = Math.max(parts.regular, ...parts.odd)
-      const shares = [parts.regular, ...parts.odd].map((p) => Math.exp(p - top))
+      const y = Float64Array.from(point, (v) => (Number.isNaN(v) ? 0 : v))
+      const shares = new Array<number>(ways).fill(0)
+      densities(core, standOf(core, y), y).forEach((density, at) => (shares[at % ways]! += density))
       const total = shares.reduce((a, b) => a + b, 0)
       const weight = weights[i]!
       whole += weight
       plain += (weight * shares[0]!) / total
       for (let c = 0; c < coordinates; c++)
-        if (core.tightness[c]) {
+        if (core.formed[c]) {
           sums[c]! += (weight * shares[c + 1]!) / total
           chances[c]! += weight
         }

@@ -1,3 +1,5 @@
+import type { Evidence } from './evidence.ts'
+
 /** A correction of one field, or of two that were typed in each other's place. */
 export interface Mending {
   readonly pointer: string
@@ -10,22 +12,33 @@ export interface Mending {
   readonly certainty: number
 }
 
+/** What is wrong is that another model's value stands here. */
+export interface Borrowed {
+  /** The model whose value it is. */
+  readonly from?: Evidence
+}
+
 export type SlipVerdict =
   | { readonly kind: 'consistent' }
-  | (Mending & {
-      readonly kind: 'slip'
-      /** What is wrong, without the correction and without a full stop. */
-      readonly message: string
-      /** The fields that the correction agrees with, in words. */
-      readonly agrees: string
-      readonly alternatives: readonly Mending[]
-      /** How strongly the record speaks of a slip: natural logarithm of the odds. */
-      readonly odds: number
-    })
-  | {
+  | (Mending &
+      Borrowed & {
+        readonly kind: 'slip'
+        /** What is wrong, without the correction and without a full stop. */
+        readonly message: string
+        /** Records of the family that read as the correction does. */
+        readonly siblings: readonly Evidence[]
+        readonly alternatives: readonly Mending[]
+        /** True lists carry just this contradiction now and then, so that it is unusual rather than unlikely. */
+        readonly isListed: boolean
+        /** How strongly the record speaks of a slip: natural logarithm of the odds. */
+        readonly odds: number
+      })
+  | (Borrowed & {
       readonly kind: 'disagree'
       /** Most suspect first. */
       readonly pointers: readonly string[]
+      /** Records of the family that read otherwise. */
+      readonly siblings: readonly Evidence[]
       readonly message: string
       readonly odds: number
-    }
+    })

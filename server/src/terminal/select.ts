@@ -1,5 +1,6 @@
 import type { Library } from '../library/library.ts'
 import { recordOfPath } from '../records/kinds.ts'
+import type { ReadFile } from '../records/read-file.ts'
 import { CouldNotRun } from './could-not-run.ts'
 import { byPath, findRecords } from './find-records.ts'
 import { contextsOf, libraryOf, load, type Context } from './load.ts'
@@ -87,9 +88,15 @@ async function affected(
     const roots = changed.filter((path) => recordOfPath(path)?.kind === 'library').map(folderOf)
     const governed = paths.filter((path) => asked(path) && roots.some((root) => isWithin(root, path)))
     const named = changed.filter(asked)
-    return [...named, ...dependents(library, named), ...governed]
+    return [...named, ...dependents(library, named), ...named.flatMap((path) => family(library, path)), ...governed]
   })
   return (await Promise.all(parts)).flat()
+}
+
+/** A panel bears witness for the others of its family. */
+function family(library: Library, path: string): readonly string[] {
+  const file = library.file(path)
+  return file?.kind === 'panel' ? library.kinOf(file as ReadFile<'panel'>).map((one) => one.path) : []
 }
 
 /** The records that name one of these, which may be gone; settings name a climate for all systems that name none. */

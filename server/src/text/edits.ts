@@ -12,9 +12,9 @@ export { insertEntry, removeEntry, removeThisEntry } from './edit-entries.ts'
  * A field left empty is filled. Throws where there is no such field.
  */
 export function setScalar(tree: Tree, pointer: string, newText: string): Edit {
-  const node = nodeAtPointer(tree, pointer)
-  if (node) return replaceNode(tree, node, newText)
   const entry = entryAtPointer(tree, pointer)
+  const node = nodeAtPointer(tree, pointer) ?? entry?.value
+  if (node) return replaceNode(tree, node, newText)
   if (!entry) throw new Error(`no field ${pointer}`)
   return fillEntry(tree, entry, newText)
 }

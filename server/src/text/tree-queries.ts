@@ -9,10 +9,14 @@ export function nodeAtPointer(tree: Tree, pointer: string): Node | null {
   return pointerKeys(pointer).reduce(child, tree.root)
 }
 
-/** The entry whose value `pointer` names; null for the root and for list items, which have no key. */
+/**
+ * The entry whose value `pointer` names; null for the root and for list items, which have no key. Where a key is typed
+ * twice, what only the second holds is found too.
+ */
 export function entryAtPointer(tree: Tree, pointer: string): Entry | null {
   const parent = pointer === '' ? null : nodeAtPointer(tree, parentPointer(pointer))
-  return parent?.kind === 'map' ? (parent.entries.find((entry) => entry.pointer === pointer) ?? null) : null
+  const first = parent?.kind === 'map' && parent.entries.find((entry) => entry.pointer === pointer)
+  return first || (entriesOf(tree).find(({ entry }) => entry.pointer === pointer)?.entry ?? null)
 }
 
 /** Where a finding about `pointer` is shown: its value where it is one scalar, its key else, the start of the file at last. */

@@ -45,6 +45,7 @@ import { noctVocBelowVmp } from './noct-voc-below-vmp.ts'
 import { noctVocNotBelow } from './noct-voc-not-below.ts'
 import { noctVocRatio } from './noct-voc-ratio.ts'
 import { notPositive } from './not-positive.ts'
+import { offTheLadder } from './off-the-ladder.ts'
 import { operatingRange } from './operating-range.ts'
 import { outputWarrantyShorter } from './output-warranty-shorter.ts'
 import { pmaxCoefficientAbsurd } from './pmax-coefficient-absurd.ts'
@@ -66,6 +67,7 @@ import { systemVoltageSize } from './system-voltage-size.ts'
 import { thicknessAsSide } from './thickness-as-side.ts'
 import { thicknessUnusual } from './thickness-unusual.ts'
 import { toleranceOrder } from './tolerance-order.ts'
+import { uneditedCopy } from './unedited-copy.ts'
 import { vmpBelowHalfVoc } from './vmp-below-half-voc.ts'
 import { vmpCoefficientPositive } from './vmp-coefficient-positive.ts'
 import { vocAtZeroKelvin } from './voc-at-zero-kelvin.ts'
@@ -80,6 +82,7 @@ import { warrantyStepRising } from './warranty-step-rising.ts'
 import { warrantyYears } from './warranty-years.ts'
 import { weightMissing } from './weight-missing.ts'
 import { weightPerArea } from './weight-per-area.ts'
+import { weightUnlikeSiblings } from './weight-unlike-siblings.ts'
 import { widthAboveLength } from './width-above-length.ts'
 
 export const panelRules = [
@@ -129,6 +132,7 @@ export const panelRules = [
   noctVocNotBelow,
   noctVocRatio,
   notPositive,
+  offTheLadder,
   operatingRange,
   outputWarrantyShorter,
   pmaxCoefficientAbsurd,
@@ -150,6 +154,7 @@ export const panelRules = [
   thicknessAsSide,
   thicknessUnusual,
   toleranceOrder,
+  uneditedCopy,
   vmpBelowHalfVoc,
   vmpCoefficientPositive,
   vocAtZeroKelvin,
@@ -164,5 +169,6 @@ export const panelRules = [
   warrantyYears,
   weightMissing,
   weightPerArea,
+  weightUnlikeSiblings,
   widthAboveLength,
 ] as const

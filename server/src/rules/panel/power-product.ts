@@ -14,7 +14,7 @@ export const powerProduct: PanelRule = {
     const rounding = (pmax.quantity.half + vmp.quantity.half * imp.value + imp.quantity.half * vmp.value) / pmax.value
     const off = Math.abs(product / pmax.value - 1)
     if (off <= Math.max(0.016, rounding)) return null
-    const severity = off > 0.06 + rounding ? 'error' : off > 0.035 + rounding ? 'warning' : 'information'
+    const severity = off > 0.06 + rounding ? 'error' : off > 0.05 + rounding ? 'warning' : 'information'
     return {
       message: `Vmp ${vmp.text} times Imp ${imp.text} is ${Number(product.toPrecision(4))} W, ${offBy(product / pmax.value)} Pmax ${pmax.text}`,
       suspects: [pmax, vmp, imp],

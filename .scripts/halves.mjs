@@ -1,0 +1,99 @@
+// How many planted mistakes the checker sees on product families that its calibration has never seen: each half of the open
+// ratings is judged by what was learnt from the other. `npm run halves` prints a table of both.
+import { createRequire } from 'node:module'
+import { runInThisContext } from 'node:vm'
+import { build } from 'esbuild'
+import { bands } from './calibrate/bands.mjs'
+import { calibrate } from './calibrate/groups.mjs'
+import { groupOf, readRatings } from './calibrate/ratings.mjs'
+
+const each = 200
+const { halves, kinds, mistakes, printed, yamlOf } = await load(`export * from './test/slips/mistakes.ts'`)
+const rows = readRatings('test/published/data/modules-open.csv').filter(groupOf)
+const sides = halves(rows)
+const results = [await judge(sides[0], sides[1]), await judge(sides[1], sides[0])]
+
+const percent = (part, whole) => ((100 * part) / whole).toFixed(1).padStart(6)
+console.log(`${'in per cent of the mistakes'.padEnd(34)}  first half learnt      second half learnt`)
+console.log(`${''.padEnd(34)}  caught placed mended    caught placed mended`)
+for (const kind of [...kinds, 'all'])
+  console.log(
+    kind.padEnd(34),
+    ...results.map(({ of }) => {
+      const { n, caught, placed, mended } = of.get(kind)
+      return ` ${[caught, placed, mended].map((part) => percent(part, n)).join(' ')}   `
+    }),
+  )
+for (const { alarms, clean } of results)
+  console.log(`true records with a warning or an error: ${alarms} of ${clean} (${percent(alarms, clean).trim()} %)`)
+
+async function judge(learnt, unseen) {
+  const seen = unlisted(learnt)
+  const given = {
+    calibration: `export const calibration = ${JSON.stringify(await calibrate(seen))}`,
+    bands: `export const percents = [0.1, 0.5, 1, 5, 50, 95, 99, 99.5, 99.9]; export const bands = ${JSON.stringify(bands(seen))}`,
+  }
+  const { createLibrary, checkFile } = await load(
+    `export { createLibrary } from './server/src/library/create.ts'; export { checkFile } from './server/src/check/check.ts'`,
+    given,
+  )
+  const check = (texts) => {
+    const library = createLibrary()
+    texts.forEach((text, i) => library.put(`${i}.panel.yaml`, text))
+    return texts.map((_, i) =>
+      checkFile(library, `${i}.panel.yaml`, { today: '2026-01-01' }).findings.filter(isSerious),
+    )
+  }
+  const before = new Map(check(unseen.map((row) => yamlOf(row, printed(row)))).map((found, i) => [unseen[i], found]))
+  const made = kinds.flatMap((kind) => mistakes(unseen, kind, each, 11).map((one) => ({ ...one, kind })))
+  const found = check(made.map(({ row, texts }) => yamlOf(row, texts)))
+  const of = new Map([...kinds, 'all'].map((kind) => [kind, { n: 0, caught: 0, placed: 0, mended: 0 }]))
+  made.forEach(({ kind, row, pointers }, i) => {
+    const known = new Set(before.get(row).map(({ rule, pointer }) => `${rule} ${pointer}`))
+    const fresh = found[i].filter(({ rule, pointer }) => !known.has(`${rule} ${pointer}`))
+    const was = printed(row)
+    const first = fresh.flatMap(({ corrections }) => corrections.slice(0, 1))
+    for (const sum of [of.get(kind), of.get('all')]) {
+      sum.n++
+      sum.caught += fresh.length > 0
+      sum.placed += fresh.some(({ pointer }) => pointers.includes(pointer))
+      sum.mended += first.some(({ pointer, text }) => pointers.includes(pointer) && text === was[pointer])
+    }
+  })
+  return { of, alarms: [...before.values()].filter(({ length }) => length > 0).length, clean: unseen.length }
+}
+
+/** Rows as the calibration wants them, which knows no names of technologies. */
+function unlisted(side) {
+  return side.map(({ sort: _, ...row }) => row)
+}
+
+function isSerious({ severity }) {
+  return severity === 'error' || severity === 'warning'
+}
+
+async function load(contents, given = {}) {
+  const replaced = {
+    name: 'given',
+    setup: (b) =>
+      b.onLoad({ filter: /(calibration|bands)\.generated\.ts$/ }, ({ path }) => {
+        const source = given[/(calibration|bands)\.generated\.ts$/.exec(path)[1]]
+        return source === undefined ? undefined : { contents: source, loader: 'ts' }
+      }),
+  }
+  const { outputFiles } = await build({
+    stdin: { contents, resolveDir: '.', loader: 'ts' },
+    bundle: true,
+    platform: 'node',
+    format: 'cjs',
+    write: false,
+    plugins: [replaced],
+  })
+  const module = { exports: {} }
+  runInThisContext(`(require, module, exports) => {${outputFiles[0].text}\n}`)(
+    createRequire(import.meta.url),
+    module,
+    module.exports,
+  )
+  return module.exports
+}

@@ -1,0 +1,77 @@
+/**
+ * Panels by what the models of a family share, taken from the text alone: so that the siblings of one record are found
+ * without reading a whole library.
+ */
+export interface Kin {
+  put(path: string, text: string): void
+  drop(path: string): void
+  /** Paths of records with all but one of the shared values of this one, in no order. */
+  of(path: string): ReadonlySet<string>
+}
+
+export function createKin(): Kin {
+  const keys = new Map<string, readonly string[]>()
+  const paths = new Map<string, Set<string>>()
+  const drop = (path: string) => {
+    for (const key of keys.get(path) ?? []) paths.get(key)?.delete(path)
+    keys.delete(path)
+  }
+  return {
+    put(path, text) {
+      drop(path)
+      const own = keysOf(text)
+      keys.set(path, own)
+      for (const key of own) {
+        const others = paths.get(key)
+        if (others) others.add(path)
+        else paths.set(key, new Set([path]))
+      }
+    },
+    drop,
+    of(path) {
+      const found = new Set((keys.get(path) ?? []).flatMap((key) => [...(paths.get(key) ?? [])]))
+      found.delete(path)
+      return found
+    },
+  }
+}
+
+/** What the models of a family share, by block and field. */
+const shared = (
+  [
+    ['temperature_coefficients', 'pmax'],
+    ['temperature_coefficients', 'voc'],
+    ['temperature_coefficients', 'isc'],
+    ['noct', 'temperature'],
+    ['cells', 'in_series'],
+  ] as const
+).map(([block, field]) => ({
+  block: new RegExp(`(?:^|[{,\\n])[ \\t]*["']?${block}["']?[ \\t]*:`),
+  field: new RegExp(`(?:^|[{,\\s])["']?${field}["']?[ \\t]*:[ \\t]*["']?([-−–]?)[ \\t]*([\\d.,]+)`),
+}))
+const [maker, family] = ['maker', 'family'].map(
+  (field) => new RegExp(`^[ \\t]*["']?${field}["']?[ \\t]*:[ \\t]*["']?(.*?)["',]*[ \\t]*(?:#.*)?$`, 'm'),
+) as [RegExp, RegExp]
+
+/** The family by its name, and all shared values but each in turn, where a record has enough of them. */
+function keysOf(text: string): readonly string[] {
+  const name = family.exec(text)?.[1]
+  const own = name ? [`${maker.exec(text)?.[1] ?? ''} ${name}`] : []
+  const values = shared.map(({ block, field }) => numberIn(blockOf(text, block), field))
+  if (values.filter((value) => value !== '').length < 4) return own
+  return [...own, ...values.map((_, left) => values.map((value, i) => (i === left ? '*' : value)).join(' '))]
+}
+
+function blockOf(text: string, block: RegExp): string {
+  const start = block.exec(text)
+  if (!start) return ''
+  const rest = text.slice(start.index + start[0].length)
+  const end = /^\s*\{/.test(rest) ? rest.indexOf('}') : rest.search(/\n(?=[^\s#])/)
+  return end < 0 ? rest : rest.slice(0, end)
+}
+
+/** The number as one value has one text; '' where there is none. */
+function numberIn(block: string, field: RegExp): string {
+  const found = field.exec(block)
+  return found ? `${found[1] ? '-' : ''}${Number(found[2]!.replace(',', '.'))}` : ''
+}

@@ -1,0 +1,48 @@
+import type { PanelRule, Sibling } from '../about.ts'
+
+const ratings = [
+  ['vmp', 'Vmp'],
+  ['imp', 'Imp'],
+  ['voc', 'Voc'],
+  ['isc', 'Isc'],
+] as const
+
+/** Neighbouring classes may share a value but for this much. */
+const slack = 0.003
+
+export const offTheLadder: PanelRule = {
+  id: 'off-the-ladder',
+  severity: 'information',
+  reason:
+    'From one power class of a family to the next all ratings grow or stay; a rating that leaps belongs to another.',
+  source: 'open ratings: of 476 models between two of their family 98 % have each rating between theirs',
+
+  check({ stc }, { siblings }) {
+    const { pmax } = stc
+    if (!pmax) return null
+    const power = ({ record }: Sibling) => record.stc.pmax?.value ?? NaN
+    const below = siblings.filter((one) => power(one) < pmax.value)
+    const above = siblings.filter((one) => power(one) > pmax.value)
+    if (below.length === 0 || above.length === 0) return null
+    return ratings.flatMap(([field, label]) => {
+      const own = stc[field]
+      const around = [...below, ...above].flatMap(({ path, record }) =>
+        record.stc[field] ? [{ path, field: record.stc[field], name: record.name?.text ?? path }] : [],
+      )
+      if (!own || around.length < 2) return []
+      const sorted = around.sort((a, b) => a.field.value - b.field.value)
+      const [least, most] = [sorted[0]!, sorted.at(-1)!]
+      const limit =
+        own.value > most.field.value * (1 + slack) ? most : own.value < least.field.value * (1 - slack) ? least : null
+      if (!limit) return []
+      const way = limit === most ? 'above' : 'below'
+      return [
+        {
+          message: `${label} ${own.text} is ${way} the ${limit.field.text} of ${limit.name}, though Pmax lies within its family`,
+          suspects: [own, pmax] as const,
+          elsewhere: [limit],
+        },
+      ]
+    })
+  },
+}

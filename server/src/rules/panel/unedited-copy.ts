@@ -1,0 +1,34 @@
+import type { PanelRule } from '../about.ts'
+
+const ratings = ['pmax', 'vmp', 'imp', 'voc', 'isc'] as const
+
+export const uneditedCopy: PanelRule = {
+  id: 'unedited-copy',
+  severity: 'information',
+  reason: 'A new record is often begun as a copy of its sibling; what is not typed over is the other panel.',
+  source: 'common practice, no source',
+
+  check({ name, stc, size }, { siblings }) {
+    const same = siblings.find(
+      ({ record }) =>
+        ratings.every((field) => stc[field] && stc[field].value === record.stc[field]?.value) &&
+        size.length?.value === record.size.length?.value &&
+        size.width?.value === record.size.width?.value,
+    )
+    const pmax = stc.pmax
+    if (!same || !name || !pmax) return null
+    const other = same.record.name
+    if (other?.text === name.text) return null
+    const numbers = (text: string) =>
+      [...text.matchAll(/(?<![\d.])\d{2,3}(?![\d.])/g)].map(([digits]) => Number(digits))
+    // the sibling is named by its power, and this one by another
+    const own = numbers(name.text).find((n) => Math.abs(n / pmax.value - 1) < 0.25)
+    const isMeant = own !== undefined && own !== pmax.value && !!other && numbers(other.text).includes(pmax.value)
+    return {
+      message: `All ratings are those of ${other?.text ?? same.path}${isMeant ? `, and the name says ${own}` : ''}`,
+      suspects: [name, pmax],
+      ...(isMeant && { severity: 'warning' as const }),
+      ...(other && { elsewhere: [{ path: same.path, field: other }] }),
+    }
+  },
+}

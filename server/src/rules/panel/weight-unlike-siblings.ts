@@ -1,0 +1,26 @@
+import type { PanelRule } from '../about.ts'
+
+export const weightUnlikeSiblings: PanelRule = {
+  id: 'weight-unlike-siblings',
+  severity: 'information',
+  reason: 'Power classes of one family are the same laminate, so panels of the same size weigh the same.',
+  source: 'common practice, no source',
+
+  check({ weight, size }, { siblings }) {
+    if (!weight || weight.value <= 0 || !size.length || !size.width) return null
+    const { length, width } = size
+    const others = siblings.flatMap(({ path, record }) =>
+      record.weight && record.size.length?.value === length.value && record.size.width?.value === width.value
+        ? [{ path, field: record.weight, name: record.name?.text ?? path }]
+        : [],
+    )
+    const [first] = others
+    const isFar = ({ field }: (typeof others)[number]) => Math.abs(Math.log(field.value / weight.value)) > 0.15
+    if (!first || !others.every(isFar)) return null
+    return {
+      message: `The weight is ${weight.text}, and ${first.name} of the same size weighs ${first.field.text}`,
+      suspects: [weight],
+      elsewhere: others,
+    }
+  },
+}
