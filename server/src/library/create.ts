@@ -63,7 +63,7 @@ export function createLibrary(): Library {
     },
     kinOf({ path }) {
       const root = rootOf(path)
-      const paths = [...kin.of(path)].filter((other) => rootOf(other) === root).sort(byPath)
+      const paths = kin.of(path).filter((other) => rootOf(other) === root)
       return paths.flatMap((other) => library.file(other) ?? []) as unknown as readonly ReadFile<'panel'>[]
     },
     settings(path) {
