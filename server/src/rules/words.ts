@@ -15,5 +15,11 @@ export function offBy(ratio: number): string {
 export const asPercent = (typed: Measure, value: number): string =>
   typed.quantity.dimension === 'per-kelvin' ? '' : ` (${percentPerDegree(value)})`
 
+/** `Tern 100, Tern 120 and 3 more of its family` */
+export function ofFamily(names: readonly string[]): string {
+  if (names.length > 3) return `${names.slice(0, 2).join(', ')} and ${names.length - 2} more of its family`
+  return [names.slice(0, -1).join(', '), names.at(-1)].filter(Boolean).join(' and ')
+}
+
 /** A relative coefficient [1/K] as datasheets print it: -0.38 %/°C. */
 export const percentPerDegree = (value: number): string => `${Number((100 * value).toPrecision(3))} %/°C`
