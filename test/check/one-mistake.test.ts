@@ -5,6 +5,7 @@ import { createLibrary } from '../../server/src/library/create.ts'
 const panel = (name: string, changes: Readonly<Record<string, string>> = {}) => {
   const {
     pmax = '110 W',
+    noct = '46 °C',
     beta = '-0.29 %/°C',
     length = '1190 mm',
     weight = '2.2 kg',
@@ -19,6 +20,7 @@ construction: flexible
 cells: { technology: mono, in_series: 36 }
 stc: { pmax: ${pmax}, vmp: 18.6 V, imp: ${imp}, voc: 22.1 V, isc: ${isc} }
 temperature_coefficients: { pmax: -0.38 %/°C, voc: ${beta}, isc: 0.05 %/°C }
+noct: { temperature: ${noct} }
 size: { length: ${length}, width: 540 mm }
 weight: ${weight}
 `
@@ -38,6 +40,10 @@ function found(text: string, others: readonly string[]) {
 test('what is unusual about the fields of a warning is not told besides', () => {
   expect(found(panel('Tern 110', { weight: '22 kg' }), [twin])).toMatchObject([{ rule: 'weight-per-area' }])
   expect(found(panel('Tern 110', { length: '119 mm' }), [])).toMatchObject([{ rule: 'efficiency-impossible' }])
+})
+
+test('of remarks on one field that with a mend is told', () => {
+  expect(found(panel('Tern 110', { noct: '64 °C' }), [small, large])).toMatchObject([{ rule: 'unlike-family' }])
 })
 
 test('a coefficient that its family has otherwise is told once, with every sibling', () => {

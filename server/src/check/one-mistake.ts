@@ -125,7 +125,7 @@ function nameAt(file: ReadFile<'panel'>, pointer: string): string {
 
 /**
  * Serious findings that share a field tell of one mistake; the strongest speaks for them, on the field most of them name,
- * and for what is merely unusual about the same fields.
+ * and for what is merely unusual about the same fields. Of what is unusual that with a mend speaks for the rest.
  */
 function fold(found: readonly Finding[]): readonly Finding[] {
   const kept: Finding[] = []
@@ -139,8 +139,10 @@ function fold(found: readonly Finding[]): readonly Finding[] {
     const other = kept.find((k) => placesOf(k).some((place) => places.has(place)))
     if (!other) kept.push(one)
   }
+  const speaks = [...kept, ...found.filter((f) => f.severity === 'information' && f.corrections.length > 0)]
   const isSaid = (f: Finding) =>
-    f.severity === 'information' && kept.some((k) => placesOf(f).every((place) => placesOf(k).includes(place)))
+    f.severity === 'information' &&
+    speaks.some((k) => k !== f && placesOf(f).every((place) => placesOf(k).includes(place)))
   return found.filter((f) => (isSerious(f) ? kept.includes(f) : !isSaid(f)))
 }
 
