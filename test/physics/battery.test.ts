@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { runStore, storeHour, taken } from '../../server/src/physics/battery.ts'
+import { runStore, runTwice, storeHour, taken } from '../../server/src/physics/battery.ts'
 import { globalShare } from '../../server/src/physics/diffuse.ts'
 import { cooperDeclination, sunsetHourAngle } from '../../server/src/physics/sun.ts'
 
@@ -64,6 +64,18 @@ test('every hour balances to the last digit that counts, and stays between floor
   })
   fc.assert(run, { numRuns: 3000 })
 })
+
+test.each([Infinity, 1])(
+  'run twice it is as if run again from where it ended, at an acceptance of %d',
+  (acceptance) => {
+    const produced = Array.from({ length: 240 }, (_, h) => (8 <= h % 24 && h % 24 < 16 ? 40 + h : 0))
+    const load = produced.map((_, h) => (h < 200 ? 40 : 70))
+    const s = { ...store, acceptance }
+    const end = runStore(s, 1, produced, load).soc[239]!
+    expect(end).toBeLessThan(0.9)
+    expect(runTwice(s, 1, produced, load)).toEqual(runStore(s, end, produced, load))
+  },
+)
 
 test('a battery already below its floor gives nothing and is not lifted', () => {
   expect(storeHour(store, 0.1, 0, 50)).toEqual({ soc: 0.1, stored: 0, drawn: 0, unserved: 50, curtailed: 0 })

@@ -126,14 +126,32 @@ export function runStore(store: Store, start: number, produced: ArrayLike<number
   const field = () => new Float64Array(produced.length)
   const run = { soc: field(), unserved: field(), curtailed: field(), stored: field(), drawn: field() }
   let soc = start
+  for (let h = 0; h < produced.length; h++) soc = put(run, h, storeHour(store, soc, produced[h]!, load[h]!))
+  return run
+}
+
+/**
+ * The same hours over and over: the second time, which begins as the first has ended. Full or empty at the same hour both
+ * go on alike, so that most of the second time is known already.
+ *
+ * @param start  state of charge before the first time [1]
+ */
+export function runTwice(store: Store, start: number, produced: ArrayLike<number>, load: ArrayLike<number>): StoreRun {
+  const run = runStore(store, start, produced, load)
+  let soc = run.soc.at(-1) ?? start
   for (let h = 0; h < produced.length; h++) {
-    const hour = storeHour(store, soc, produced[h]!, load[h]!)
-    soc = hour.soc
-    run.soc[h] = soc
-    run.unserved[h] = hour.unserved
-    run.curtailed[h] = hour.curtailed
-    run.stored[h] = hour.stored
-    run.drawn[h] = hour.drawn
+    const first = run.soc[h]
+    soc = put(run, h, storeHour(store, soc, produced[h]!, load[h]!))
+    if (soc === first) break
   }
   return run
+}
+
+function put(run: StoreRun, h: number, { soc, stored, drawn, unserved, curtailed }: StoreHour): number {
+  run.soc[h] = soc
+  run.stored[h] = stored
+  run.drawn[h] = drawn
+  run.unserved[h] = unserved
+  run.curtailed[h] = curtailed
+  return soc
 }

@@ -54,10 +54,9 @@ export function diffuseMonth(clearness: number, sunset: number): number {
  * @source M. Collares-Pereira, A. Rabl, Solar Energy 22 (1979) 155-164
  */
 export function globalShare(hourAngle: number, sunset: number): number {
-  if (Math.abs(hourAngle) >= sunset) return 0
-  const a = 0.409 + 0.5016 * Math.sin(radians(sunset - 60))
-  const b = 0.6609 - 0.4767 * Math.sin(radians(sunset - 60))
-  return Math.max(0, a + b * Math.cos(radians(hourAngle))) * diffuseShare(hourAngle, sunset)
+  const day = daySun(sunset)
+  const cosine = Math.cos(radians(hourAngle))
+  return globalOverDiffuse(day, cosine) * diffuseAt(day, cosine)
 }
 
 /**
@@ -69,8 +68,32 @@ export function globalShare(hourAngle: number, sunset: number): number {
  * @source B. Y. H. Liu, R. C. Jordan, Solar Energy 4 (1960) 1-19
  */
 export function diffuseShare(hourAngle: number, sunset: number): number {
-  if (Math.abs(hourAngle) >= sunset) return 0
+  return diffuseAt(daySun(sunset), Math.cos(radians(hourAngle)))
+}
+
+/** What the shares of all hours of a day have in common: worked out once a day, where a year has 8760 hours. */
+export interface DaySun {
+  readonly a: number
+  readonly b: number
+  readonly cosSunset: number
+  /** sin w - w cos w, for the hour angle w of sunset */
+  readonly whole: number
+}
+
+/** @param sunset  hour angle [°], above 0 */
+export function daySun(sunset: number): DaySun {
   const w = radians(sunset)
-  const above = Math.cos(radians(hourAngle)) - Math.cos(w)
-  return ((Math.PI / 24) * above) / (Math.sin(w) - w * Math.cos(w))
+  const late = Math.sin(radians(sunset - 60))
+  const cosSunset = Math.cos(w)
+  return { a: 0.409 + 0.5016 * late, b: 0.6609 - 0.4767 * late, cosSunset, whole: Math.sin(w) - w * cosSunset }
+}
+
+/** `diffuseShare`, by the cosine of the hour angle. */
+export function diffuseAt({ cosSunset, whole }: DaySun, cosine: number): number {
+  return cosine <= cosSunset ? 0 : ((Math.PI / 24) * (cosine - cosSunset)) / whole
+}
+
+/** `globalShare` over `diffuseShare`, by the cosine of the hour angle. */
+export function globalOverDiffuse({ a, b }: DaySun, cosine: number): number {
+  return Math.max(0, a + b * cosine)
 }

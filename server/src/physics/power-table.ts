@@ -1,10 +1,13 @@
 import { diodeAt, type DiodeModel } from './diode-model.ts'
 import { currentAt, maxPower } from './single-diode.ts'
 
-/** Maximum power by irradiance and cell temperature, on a grid. */
+/** Maximum power by irradiance and cell temperature, on a grid. Its points are worked out when first needed: a year needs a third of them. */
 export interface PowerTable {
-  /** Power over irradiance [m2], rows by the root of the irradiance, columns by temperature. */
+  /** Power over irradiance [m2], rows by the root of the irradiance, columns by temperature; NaN where not worked out yet. */
   readonly ratio: Float64Array
+  /** 1 for each field of the grid whose four corners are worked out. */
+  readonly known: Uint8Array
+  readonly power: (irradiance: number, temperature: number) => number
 }
 
 const brightest = 1500
@@ -21,7 +24,7 @@ const step = (hottest - coldest) / (columns - 1)
  * @param model  at standard test conditions
  */
 export function powerTable(model: DiodeModel): PowerTable {
-  return filled((irradiance, temperature) => maxPower(diodeAt(model, irradiance, temperature)).p)
+  return empty((irradiance, temperature) => maxPower(diodeAt(model, irradiance, temperature)).p)
 }
 
 /**
@@ -34,7 +37,7 @@ export function powerTable(model: DiodeModel): PowerTable {
  * @param drop     between panel and battery [V]
  */
 export function clampedPowerTable(model: DiodeModel, voltage: number, drop: number): PowerTable {
-  return filled((irradiance, temperature) =>
+  return empty((irradiance, temperature) =>
     Math.max(0, voltage * currentAt(diodeAt(model, irradiance, temperature), voltage + drop)),
   )
 }
@@ -49,7 +52,7 @@ export function clampedPowerTable(model: DiodeModel, voltage: number, drop: numb
  * @source definition of the coefficient; too high by some 5 % at 200 W/m2
  */
 export function linearPowerTable(pmax: number, gamma: number): PowerTable {
-  return filled((irradiance, temperature) => pmax * (irradiance / 1000) * Math.max(0, 1 + gamma * (temperature - 25)))
+  return empty((irradiance, temperature) => pmax * (irradiance / 1000) * Math.max(0, 1 + gamma * (temperature - 25)))
 }
 
 /**
@@ -67,6 +70,7 @@ export function powerAt(table: PowerTable, irradiance: number, temperature: numb
   const i = Math.min(Math.floor(x), rows - 2)
   const j = Math.min(Math.floor(y), columns - 2)
   const at = i * columns + j
+  if (!table.known[at]) workOut(table, i, j)
   const r = table.ratio
   const dx = x - i
   const dy = y - j
@@ -75,11 +79,17 @@ export function powerAt(table: PowerTable, irradiance: number, temperature: numb
   return irradiance * (upper + dx * (lower - upper))
 }
 
-function filled(power: (irradiance: number, temperature: number) => number): PowerTable {
-  const ratio = new Float64Array(rows * columns)
-  for (let i = 0; i < rows; i++) {
+function workOut({ ratio, known, power }: PowerTable, row: number, column: number): void {
+  for (let i = row; i <= row + 1; i++) {
     const irradiance = brightest * (Math.max(i, 0.25) / (rows - 1)) ** 2
-    for (let j = 0; j < columns; j++) ratio[i * columns + j] = power(irradiance, coldest + j * step) / irradiance
+    for (let j = column; j <= column + 1; j++) {
+      const at = i * columns + j
+      if (Number.isNaN(ratio[at])) ratio[at] = power(irradiance, coldest + j * step) / irradiance
+    }
   }
-  return { ratio }
+  known[row * columns + column] = 1
+}
+
+function empty(power: PowerTable['power']): PowerTable {
+  return { ratio: new Float64Array(rows * columns).fill(NaN), known: new Uint8Array(rows * columns), power }
 }

@@ -1,6 +1,6 @@
 import { airTemperature } from './air.ts'
 import { radians } from './angles.ts'
-import { diffuseShare, globalShare } from './diffuse.ts'
+import { daySun, diffuseAt, globalOverDiffuse } from './diffuse.ts'
 import { declination, extraterrestrialNormal, solarConstant, sunsetHourAngle } from './sun.ts'
 import type { SunDay } from './sun-days.ts'
 
@@ -45,7 +45,8 @@ export function sunHours(latitude: number, days: readonly SunDay[], air: Monthly
   const sinPhi = Math.sin(radians(latitude))
   const cosPhi = Math.cos(radians(latitude))
   const temperatures = air.high.map((high, m) => hours.map((h) => airTemperature(h + 0.5, high, air.low[m]!)))
-  const shares = new Float64Array(48)
+  const globals = new Float64Array(12)
+  const diffuses = new Float64Array(12)
 
   days.forEach((day, d) => {
     const delta = declination(day.day)
@@ -53,30 +54,34 @@ export function sunHours(latitude: number, days: readonly SunDay[], air: Monthly
     const beyond = extraterrestrialNormal(day.day, solarConstant)
     const sinDelta = Math.sin(radians(delta))
     const cosDelta = Math.cos(radians(delta))
+    const shape = daySun(sunset)
     let globalSum = 0
     let diffuseSum = 0
     for (let h = 0; h < 12; h++) {
-      // the afternoon mirrors the morning
-      shares[h] = shares[23 - h] = globalShare(angles[h]!, sunset)
-      shares[24 + h] = shares[47 - h] = diffuseShare(angles[h]!, sunset)
-      globalSum += 2 * shares[h]!
-      diffuseSum += 2 * shares[24 + h]!
+      const share = diffuseAt(shape, cosines[h]!)
+      diffuses[h] = share
+      diffuseSum += 2 * share
+      globals[h] = globalOverDiffuse(shape, cosines[h]!) * share
+      globalSum += 2 * globals[h]!
     }
-    for (let h = 0; h < 24; h++) {
-      const at = 24 * d + h
+    sky.extraterrestrial.fill(beyond, 24 * d, 24 * d + 24)
+    sky.air.set(temperatures[day.month]!, 24 * d)
+    // the afternoon mirrors the morning: half the work, which a cold start feels
+    for (let h = 0; h < 12; h++) {
+      const am = 24 * d + h
+      const pm = 24 * d + 23 - h
       const up = cosPhi * cosDelta * cosines[h]! + sinPhi * sinDelta
-      sky.up[at] = up
-      sky.east[at] = -cosDelta * sines[h]!
-      sky.north[at] = cosPhi * sinDelta - sinPhi * cosDelta * cosines[h]!
-      sky.extraterrestrial[at] = beyond
-      sky.air[at] = temperatures[day.month]![h]!
-      if (!(shares[h]! > 0 && globalSum > 0 && up > 0)) continue
-      const global = (day.global * shares[h]!) / globalSum
-      const diffuse = Math.min(global, (day.diffuse * shares[24 + h]!) / diffuseSum)
+      sky.up[am] = sky.up[pm] = up
+      sky.east[am] = -cosDelta * sines[h]!
+      sky.east[pm] = -sky.east[am]
+      sky.north[am] = sky.north[pm] = cosPhi * sinDelta - sinPhi * cosDelta * cosines[h]!
+      if (!(globals[h]! > 0 && globalSum > 0 && up > 0)) continue
+      const global = (day.global * globals[h]!) / globalSum
+      const diffuse = Math.min(global, (day.diffuse * diffuses[h]!) / diffuseSum)
       const normal = Math.min((global - diffuse) / up, beyond)
-      sky.global[at] = global
-      sky.normal[at] = normal
-      sky.diffuse[at] = global - normal * up
+      sky.global[am] = sky.global[pm] = global
+      sky.normal[am] = sky.normal[pm] = normal
+      sky.diffuse[am] = sky.diffuse[pm] = global - normal * up
     }
   })
   return sky

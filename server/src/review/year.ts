@@ -1,4 +1,4 @@
-import { runStore, type Store } from '../physics/battery.ts'
+import { runTwice, type Store } from '../physics/battery.ts'
 import { monthDays } from '../physics/sun.ts'
 import { byMonth } from '../values/months.ts'
 import { bankOf, controllerEfficiency, type Bank } from './bank.ts'
@@ -16,7 +16,7 @@ export const usualLosses = 0.95
 
 export interface Year {
   readonly months: readonly MonthFigures[]
-  /** Energy of the year through the battery's terminals [Wh]: in balance, see `runStore`. */
+  /** Energy of the year through the battery's terminals [Wh]: in balance, see `storeHour`. */
   readonly hours: Hours | null
 }
 
@@ -108,13 +108,14 @@ function arrayHours(system: ResolvedSystem, array: ResolvedArray, bank: Bank | n
     if (!one) return null
     const count = countOf(panels)
     sum ??= new Float64Array(one.hours.length)
-    for (let h = 0; h < sum.length; h++) sum[h]! += count * one.hours[h]!
+    for (let h = 0; h < sum.length; h++) if (one.hours[h]! > 0) sum[h]! += count * one.hours[h]!
   }
   if (!sum) return null
   const drop = (arrayCable(system, array)?.drop_pct ?? 0) / 100
   const factor = usualLosses * (1 - Math.min(0.5, drop)) * (1 - planeLoss(system, array)) * controllerEfficiency(array)
   const most = (array.controller?.record.output.max_current?.value ?? Infinity) * (bank?.charging ?? Infinity)
-  return sum.map((watts) => Math.min(most, watts * factor))
+  for (let h = 0; h < sum.length; h++) if (sum[h]! > 0) sum[h] = Math.min(most, sum[h]! * factor)
+  return sum
 }
 
 function run(
@@ -140,8 +141,7 @@ function run(
     mostOut: bank.mostOut * bank.voltage,
     acceptance: bank.acceptance,
   }
-  const first = runStore(store, 1, produced, load)
-  return { ...runStore(store, first.soc.at(-1) ?? 1, produced, load), produced, load }
+  return { ...runTwice(store, 1, produced, load), produced, load }
 }
 
 /** From the morning on, or as much earlier as the day is too short. */

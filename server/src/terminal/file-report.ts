@@ -4,7 +4,6 @@ import type { Finding } from '../findings/finding.ts'
 import type { Library } from '../library/library.ts'
 import type { RecordKind } from '../records/field-info.ts'
 import { lineStarts } from '../text/lines.ts'
-import { fingerprints } from './fingerprint.ts'
 import { folderOf, shown } from './paths.ts'
 
 /** One checked file as every output format needs it: plain data, so that it can cross to another thread. */
@@ -17,8 +16,8 @@ export interface FileReport {
   /** In file order. */
   readonly findings: readonly Finding[]
   readonly accepted: readonly Accepted[]
-  /** One for each finding, then one for each accepted one. */
-  readonly fingerprints: readonly string[]
+  /** From the folder of its library. */
+  readonly place: string
   /** Set for settings that could be read only in part. */
   readonly brokenSettings: boolean
 }
@@ -29,7 +28,6 @@ export function reportFile(library: Library, path: string, cwd: string, today: s
   if (!checked) return null
   const { kind, tree, findings, accepted, readFindings } = checked
   const settings = library.settings(path)
-  const all = [...findings, ...accepted.map((a) => a.finding)]
   return {
     path: shown(cwd, path),
     kind,
@@ -37,11 +35,7 @@ export function reportFile(library: Library, path: string, cwd: string, today: s
     starts: lineStarts(tree.text),
     findings: findings.map((finding) => withShownPlaces(finding, cwd)),
     accepted,
-    fingerprints: fingerprints(
-      all,
-      settings ? shown(folderOf(settings.path), path) : shown(folderOf(path), path),
-      tree.text,
-    ),
+    place: shown(folderOf(settings?.path ?? path), path),
     brokenSettings: kind === 'library' && readFindings.some(({ severity }) => severity === 'error'),
   }
 }

@@ -1,6 +1,7 @@
 import type { Correction, Finding } from '../../findings/finding.ts'
 import { positionAt } from '../../text/lines.ts'
 import type { FileReport } from '../file-report.ts'
+import { fingerprints } from '../fingerprint.ts'
 import { count } from '../severity.ts'
 
 /** One document, as `schemas/check-output.schema.json` says; lines and characters from 0 in UTF-16 units. */
@@ -18,8 +19,10 @@ export function formatJson(files: readonly FileReport[]): string {
 }
 
 /** The findings of one file, as every JSON output has them. */
-export const findingsToJson = (file: FileReport) =>
-  file.findings.map((finding, i) => toJson(finding, file, file.fingerprints[i] as string))
+export function findingsToJson(file: FileReport) {
+  const names = fingerprints(file)
+  return file.findings.map((finding, i) => toJson(finding, file, names[i]!))
+}
 
 function toJson(
   { rule, severity, message, pointer, span, corrections }: Finding,

@@ -7,15 +7,19 @@ import type { Correction, Finding, Severity } from '../../findings/finding.ts'
 import { positionAt } from '../../text/lines.ts'
 import type { Span } from '../../text/span.ts'
 import type { FileReport } from '../file-report.ts'
+import { fingerprints } from '../fingerprint.ts'
 
 /** SARIF 2.1.0 (OASIS standard), one run. Places are from the current folder. */
 export function formatSarif(files: readonly FileReport[], cwd: string): string {
   const rules = allFacts.flatMap((group) => group.rules)
   const index = new Map(rules.map(({ id }, i) => [id, i]))
-  const results = files.flatMap((file) => [
-    ...file.findings.map((finding, i) => toResult(finding, file, i, index)),
-    ...file.accepted.map((accepted, i) => suppressed(accepted, file, file.findings.length + i, index)),
-  ])
+  const results = files.flatMap((file) => {
+    const names = fingerprints(file)
+    return [
+      ...file.findings.map((finding, i) => toResult(finding, file, names[i]!, index)),
+      ...file.accepted.map((accepted, i) => suppressed(accepted, file, names[file.findings.length + i]!, index)),
+    ]
+  })
   const log: Log = {
     $schema: 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json',
     version: '2.1.0',
@@ -51,7 +55,7 @@ const toDescriptor = ({
   defaultConfiguration: { level: levels[severity] },
 })
 
-function toResult(finding: Finding, file: FileReport, i: number, index: ReadonlyMap<string, number>): Result {
+function toResult(finding: Finding, file: FileReport, fingerprint: string, index: ReadonlyMap<string, number>): Result {
   const { rule, severity, message, span, related, corrections } = finding
   const here = related.filter(({ path }) => path === undefined)
   const ruleIndex = index.get(rule)
@@ -68,7 +72,7 @@ function toResult(finding: Finding, file: FileReport, i: number, index: Readonly
         physicalLocation: { artifactLocation: location(file.path), region: region(file, other.span) },
       })),
     }),
-    partialFingerprints: { 'wattproof/v1': file.fingerprints[i] as string },
+    partialFingerprints: { 'wattproof/v1': fingerprint },
     ...(corrections.length && { fixes: corrections.map((correction) => toFix(correction, file)) }),
     properties: { severity, field: finding.pointer },
   }
@@ -77,10 +81,10 @@ function toResult(finding: Finding, file: FileReport, i: number, index: Readonly
 const suppressed = (
   { finding, because }: Accepted,
   file: FileReport,
-  i: number,
+  fingerprint: string,
   index: ReadonlyMap<string, number>,
 ): Result => ({
-  ...toResult(finding, file, i, index),
+  ...toResult(finding, file, fingerprint, index),
   suppressions: [{ kind: 'inSource', justification: because }],
 })
 
