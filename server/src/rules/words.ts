@@ -1,7 +1,10 @@
-import type { Measure } from '../records/field.ts'
+import type { Field, Measure } from '../records/field.ts'
 
 /** A share as people read it: 17.1 %. */
 export const percent = (share: number): string => `${Number((100 * share).toPrecision(3))} %`
+
+/** A count of years as it was typed: `1 year`, `5 years`. */
+export const inYears = ({ text, value }: Field): string => `${text} ${value === 1 ? 'year' : 'years'}`
 
 /** A deviation from 1: `4.2 % above`. */
 export function offBy(ratio: number): string {
