@@ -13,3 +13,10 @@ test.each([
   expect(rules(line)).not.toContain(missed)
   expect(rules(line)).toContain(told)
 })
+
+test('a rating whose colon is missing is told once', () => {
+  const told = check(panel({ top: '' }).replace('imp: ', 'imp ')).findings.filter(
+    ({ severity }) => severity === 'error',
+  )
+  expect(told).toMatchObject([{ rule: 'colon-missing', pointer: '/stc/imp' }])
+})

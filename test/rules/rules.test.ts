@@ -44,11 +44,14 @@ test.each(rules.map(({ id }) => id))('%s has an example that is found and one th
 })
 
 /** The rules of a panel by themselves: in a whole check one mistake is told once, by the strongest of them. */
-const alone = (library: Library, file: ReadFile<'panel'>) =>
-  judge(panelRules, file, {
+function alone(library: Library, file: ReadFile<'panel'>) {
+  const others = library.ofKind('panel', file.path).filter(({ path }) => path !== file.path)
+  return judge(panelRules, file, {
     settings: undefined,
     site: siteOf(undefined),
     today,
     typed: (pointer) => file.fields.has(pointer),
-    siblings: library.ofKind('panel', file.path).filter(({ path }) => path !== file.path),
+    siblings: others,
+    kin: others,
   })
+}

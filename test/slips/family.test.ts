@@ -46,6 +46,24 @@ test('a rating that stands in the column beside is told as that', () => {
   })
 })
 
+test('a family of one voltage, whose larger panels have larger cells, is quiet', () => {
+  const larger = (pmax: number, length: string) => {
+    const [imp, isc] = [pmax / 18.6, pmax / 17.4]
+    return step(pmax, imp, isc, { '/size/length': length, '/stc/efficiency': '17.1 %' })
+  }
+  const family = [larger(110, '1190 mm'), larger(120, '1300 mm'), larger(130, '1410 mm'), larger(140, '1515 mm')]
+  for (const own of family)
+    expect(
+      findSlip(
+        own,
+        familyOf(
+          own,
+          family.filter((one) => one !== own),
+        ),
+      ),
+    ).toEqual({ kind: 'consistent' })
+})
+
 test.each<{ reason: string; changes: Record<string, string> }>([
   { reason: 'of another size', changes: { '/size/width': '620 mm', '/temperature_coefficients/voc': '-0.30 %/°C' } },
   { reason: 'that differ in more', changes: { '/noct/temperature': '44 °C', '/cells/in_series': '33' } },

@@ -24,6 +24,8 @@ test.each<{ slip: string; typed: Record<string, string>; mended: string }>([
   { slip: 'the sign lost', typed: { '/temperature_coefficients/pmax': '0.38 %/°C' }, mended: '-0.38 %/°C' },
   { slip: 'a length unit', typed: { '/size/width': '540 cm' }, mended: '540 mm' },
   { slip: 'a length unit', typed: { '/size/length': '1190 in' }, mended: '1190 mm' },
+  { slip: 'mV', typed: { '/stc/voc': '22.1 mV' }, mended: '22.1 V' },
+  { slip: 'kW', typed: { '/stc/pmax': '110 kW' }, mended: '110 W' },
   { slip: 'milliamperes', typed: { '/stc/isc': '6310 A' }, mended: '6.31 A' },
   { slip: 'a fraction as percent', typed: { '/temperature_coefficients/voc': '-0.0029 %/°C' }, mended: '-0.29 %/°C' },
   { slip: 'V/°C as percent', typed: { '/temperature_coefficients/voc': '-0.064 %/°C' }, mended: '-0.29 %/°C' },

@@ -3,6 +3,8 @@ import type { Evidence, Reading } from '../../server/src/slips/evidence.ts'
 
 const factors: Readonly<Record<string, number>> = {
   W: 1,
+  kW: 1e3,
+  mV: 1e-3,
   V: 1,
   A: 1,
   '%': 0.01,

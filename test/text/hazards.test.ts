@@ -36,10 +36,10 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'size: { length: 1,190 mm }',
       on: '1,190 mm',
-      says: 'The decimal comma in 1,190 mm splits the entry inside { }: YAML reads length: 1 and a stray 190 mm. Write 1.190 mm or 1190 mm.',
+      says: 'The decimal comma in 1,190 mm splits the entry inside { }: YAML reads length: 1 and a stray 190 mm. Write 1190 mm or 1.190 mm.',
       mended: [
-        ['guess', 'size: { length: 1.190 mm }'],
         ['guess', 'size: { length: 1190 mm }'],
+        ['guess', 'size: { length: 1.190 mm }'],
       ],
       spoils: ['/size/length'],
       swallows: ['/size/190 mm'],
@@ -262,7 +262,7 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
       says: 'The colon behind voc is missing: YAML reads voc 22.1 V as a name without a value. Write voc: 22.1 V.',
       mended: [['same', 'a: 1\nvoc: 22.1 V # c\nb: 2']],
       spoils: ['/voc'],
-      swallows: ['/voc 22.1 V'],
+      swallows: ['/voc 22.1 V', '/voc'],
     },
     {
       text: 'stc:\n  voc = 22.1 V # c\n  b: 2',
@@ -270,7 +270,7 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
       says: 'The colon behind voc is missing: YAML reads voc = 22.1 V as a name without a value. Write voc: 22.1 V.',
       mended: [['same', 'stc:\n  voc: 22.1 V # c\n  b: 2']],
       spoils: ['/stc/voc'],
-      swallows: ['/stc/voc = 22.1 V'],
+      swallows: ['/stc/voc = 22.1 V', '/stc/voc'],
     },
     {
       text: 'a: 1\nvo',

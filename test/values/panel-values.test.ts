@@ -66,6 +66,16 @@ test.each([
   near(numberOf('voc_cold', own), voc)
 })
 
+test('only what is missing is named for the energy of a year', () => {
+  const place = 'the climate of a place (site.climate in wattproof.yaml)'
+  const coefficients = /^temperature_coefficients:.*\n/m
+  const missing = (yaml: string, id: string) => valuesOf(yaml).get(id)!.missing
+  expect(missing(tern, 'energy_per_year')).toEqual([place])
+  expect(missing(tern.replace(coefficients, ''), 'energy_per_year')).toEqual([place, 'Pmax coefficient'])
+  const unwarranted = tern.replace(/^ {2}output:.*\n/m, '')
+  expect(missing(unwarranted, 'price_per_kwh')).toEqual([place, 'output warranty'])
+})
+
 test.each([
   { without: /^weight:.*\n/m, lost: { power_per_weight: ['weight'], weight_per_area: ['weight'] } },
   {
@@ -154,5 +164,7 @@ test.each(['pmax: 0 W', 'pmax: -110 W'])('%s is not computed with', (typed) => {
     'power_per_weight',
     'price_per_watt',
     'pmax_hot',
+    'price_per_kwh',
+    'energy_per_year',
   ])
 })

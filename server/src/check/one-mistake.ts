@@ -1,8 +1,9 @@
-import type { Correction, Finding, RuleFacts } from '../findings/finding.ts'
+import type { Correction, Finding, Related, RuleFacts } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import type { Field } from '../records/field.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { readFile } from '../records/read.ts'
+import { ofFamily } from '../rules/words.ts'
 import type { Evidence } from '../slips/evidence.ts'
 import type { SlipVerdict } from '../slips/verdict.ts'
 import { setScalar } from '../text/edits.ts'
@@ -88,10 +89,10 @@ function explained(
   const gone = found.filter((f) => !left.some((l) => l.rule === f.rule && l.pointer === f.pointer))
   const lead = strongest(gone.filter(isSerious), verdict.pointer)
   const cause = lead ? lead.message.replace(/\.$|; [^;]* would agree\.$/, '') : capital(verdict.message)
-  const borrowed = verdict.from ? `, and is what ${about.nameOf(verdict.from)} has` : ''
+  const borrowed = verdict.from ? `, and ${called(file.kind, field)} is what ${about.nameOf(verdict.from)} has` : ''
   const like = verdict.siblings.length > 0 ? ` and with ${named(verdict.siblings, about)}` : ''
   const message = `${cause}${borrowed}; ${verdict.text} (${verdict.why}) agrees with the other values${like}.`
-  const places = [...(lead ? [lead] : []), ...gone.filter((f) => f !== lead)].flatMap((f) => [
+  const places = [...(lead ? [lead] : []), ...gone.filter((f) => f !== lead)].flatMap((f): readonly Related[] => [
     { span: f.span, message: nameAt(file, f.pointer) },
     ...f.related,
   ])
@@ -99,7 +100,7 @@ function explained(
     ? { id: lead.rule, severity: lead.severity, reason: lead.reason, source: lead.source }
     : { ...slipFacts.slip, ...(verdict.isListed && { severity: 'information' as const }) }
   const one = finding(facts, field, message, {
-    related: distinct(places.filter(({ span }) => span.start !== field.span.start)),
+    related: distinct(places.filter((place) => !isHere(place) || place.span.start !== field.span.start)),
     corrections,
   })
   return [...found.filter((f) => !gone.includes(f)), one]
@@ -114,12 +115,7 @@ function witnesses(
   return siblings.length > 0 ? ` and with ${named(siblings, about)}` : ''
 }
 
-/** `Tern 100, Tern 120 and 3 more` */
-function named(siblings: readonly Evidence[], { nameOf }: About): string {
-  const names = siblings.map(nameOf)
-  if (names.length > 3) return `${names.slice(0, 2).join(', ')} and ${names.length - 2} more of its family`
-  return [names.slice(0, -1).join(', '), names.at(-1)].filter(Boolean).join(' and ')
-}
+const named = (siblings: readonly Evidence[], { nameOf }: About): string => ofFamily(siblings.map(nameOf))
 
 /** The message says enough; the other places are only named, those of the leading finding first. */
 function nameAt(file: ReadFile<'panel'>, pointer: string): string {
@@ -127,7 +123,10 @@ function nameAt(file: ReadFile<'panel'>, pointer: string): string {
   return field ? called(file.kind, field) : pointer
 }
 
-/** Serious findings that share a field tell of one mistake; the strongest speaks for them, on the field most of them name. */
+/**
+ * Serious findings that share a field tell of one mistake; the strongest speaks for them, on the field most of them name,
+ * and for what is merely unusual about the same fields. Of what is unusual that with a mend speaks for the rest.
+ */
 function fold(found: readonly Finding[]): readonly Finding[] {
   const kept: Finding[] = []
   const mentions = new Map<number, number>()
@@ -137,20 +136,26 @@ function fold(found: readonly Finding[]): readonly Finding[] {
   const serious = [...all].sort((a, b) => weight(b) - weight(a) || blame(b) - blame(a))
   for (const one of serious) {
     const places = new Set(placesOf(one))
-    const other = kept.find((k) => places.has(k.span.start) || k.related.some((r) => places.has(r.span.start)))
+    const other = kept.find((k) => placesOf(k).some((place) => places.has(place)))
     if (!other) kept.push(one)
   }
-  return found.filter((f) => !isSerious(f) || kept.includes(f))
+  const speaks = [...kept, ...found.filter((f) => f.severity === 'information' && f.corrections.length > 0)]
+  const isSaid = (f: Finding) =>
+    f.severity === 'information' &&
+    speaks.some((k) => k !== f && placesOf(f).every((place) => placesOf(k).includes(place)))
+  return found.filter((f) => (isSerious(f) ? kept.includes(f) : !isSaid(f)))
 }
 
 const capital = (text: string) => text.slice(0, 1).toUpperCase() + text.slice(1)
-const placesOf = ({ span, related }: Finding) => [span.start, ...related.map((r) => r.span.start)]
+const isHere = ({ path }: { readonly path?: string }) => path === undefined
+const placesOf = ({ span, related }: Finding) => [span.start, ...related.filter(isHere).map((r) => r.span.start)]
 const isSerious = ({ severity }: Finding) => severity === 'error' || severity === 'warning'
 const weight = ({ severity, corrections }: Finding) => (severity === 'error' ? 2 : 0) + (corrections.length > 0 ? 1 : 0)
 
 const strongest = (found: readonly Finding[], pointer: string): Finding | undefined =>
   [...found].sort((a, b) => weight(b) - weight(a) || Number(b.pointer === pointer) - Number(a.pointer === pointer))[0]
 
-function distinct<T extends { readonly span: { readonly start: number } }>(places: readonly T[]): readonly T[] {
-  return places.filter((place, i) => places.findIndex((p) => p.span.start === place.span.start) === i)
+function distinct(places: readonly Related[]): readonly Related[] {
+  const isSame = (a: Related, b: Related) => a.span.start === b.span.start && a.path === b.path
+  return places.filter((place, i) => places.findIndex((p) => isSame(p, place)) === i)
 }

@@ -25,11 +25,13 @@ export function panelFindings(library: Library, file: ReadFile<'panel'>, { today
   const relatives = familyOf(evidence, readings)
   const nameOf = (one: Evidence) => titleOf(kin[readings.indexOf(one)]!)
   const family = (relatives?.siblings ?? []).map((one) => kin[readings.indexOf(one)]!)
+  const asSiblings = (files: typeof kin) => files.map(({ path, record }) => ({ path, record }))
   const about = {
     settings: library.settings(file.path)?.record,
     site: siteFor(library, file.path),
     today,
-    siblings: family.map(({ path, record }) => ({ path, record })),
+    siblings: asSiblings(family),
+    kin: asSiblings(kin),
   }
   const rules = (one: ReadFile<'panel'>) => {
     const told = askedForElsewhere(one)

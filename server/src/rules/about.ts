@@ -12,6 +12,8 @@ export interface PanelAbout {
   readonly typed: (pointer: string) => boolean
   /** Other panels of the same family in the library. */
   readonly siblings: readonly Sibling[]
+  /** Panels of the library that may be of its family: those that name the same, and those that share its coefficients. */
+  readonly kin: readonly Sibling[]
 }
 
 export interface Sibling {

@@ -155,6 +155,9 @@ const texts = (p: Place): Candidate[] =>
       ),
     )
 
+/** The units that ratings are printed in, for those that a prefix may have slipped into. */
+const unitOf: Readonly<Record<string, string>> = { kW: 'W', mW: 'W', kV: 'V', mV: 'V', mA: 'A' }
+
 function units(p: Place, { values }: Frame, read: Read): Candidate[] {
   if (sides.includes(p.place)) {
     const now = metres(p.rest)
@@ -201,7 +204,17 @@ function units(p: Place, { values }: Frame, read: Read): Candidate[] {
   }
   if ((p.place === at.imp || p.place === at.isc || p.place === at.noctImp) && p.rest.trim() === 'A' && number >= 30)
     restore(number / 1000, 'milliamperes typed as amperes', kind - Math.log(2))
-  if (p.place === at.pmax && p.rest.trim() === 'kW') restore(number, 'kW typed for W', one)
+  const unit = p.rest.trim()
+  const plain = electrical.includes(p.place) ? unitOf[unit] : undefined
+  if (plain)
+    ways.push({
+      places: [p.place],
+      values: [number],
+      halves: [0.5 * 10 ** -decimalsOf(p.number)],
+      texts: [`${p.number} ${plain}`],
+      why: `${unit} typed for ${plain}`,
+      prior: one,
+    })
   return ways
 }
 

@@ -3,6 +3,8 @@ import { at, pointers, type Evidence } from './evidence.ts'
 /** What the siblings of a panel in its library let expect of it: models of one family in other power classes, and copies. */
 export interface Family {
   readonly siblings: readonly Evidence[]
+  /** Those of the same size: a larger panel has larger cells or more of them, and its voltage need not grow. */
+  readonly ofSize: readonly Evidence[]
   readonly shared: readonly Shared[]
   readonly ratings: readonly Rating[]
 }
@@ -56,8 +58,10 @@ export function familyOf(evidence: Evidence, others: readonly Evidence[]): Famil
     return differing && differing.length <= 1 ? [{ other, differs: differing[0] ?? -1 }] : []
   })
   if (kin.length === 0) return null
+  const ofSize = kin.flatMap(({ other, differs }) => (differs === at.length ? [] : [other]))
   return {
     siblings: kin.map(({ other }) => other),
+    ofSize,
     shared: sharedPlaces.flatMap(({ place, same, ofCopies, chance }) => {
       const alike = kin.filter(({ differs }) => differs === -1 || differs === place).map(({ other }) => other)
       const values = new Map<number, number>()
@@ -70,10 +74,7 @@ export function familyOf(evidence: Evidence, others: readonly Evidence[]): Famil
         ? []
         : [{ place, values, same: isCopied ? ofCopies : same, chance }]
     }),
-    ratings: nearestOf(
-      evidence,
-      kin.map(({ other }) => other),
-    ),
+    ratings: nearestOf(evidence, ofSize),
   }
 }
 
@@ -149,14 +150,14 @@ export function familyGains({ shared, ratings: nearest }: Family, v: Float64Arra
  * has: another model's value is else any of about a hundred near ones.
  */
 export function anothersLog(family: Family | null, evidence: Evidence, place: number): number {
-  return family && lender(family, evidence, place) ? Math.log(100) - Math.log(family.siblings.length) : 0
+  return family && lender(family, evidence, place) ? Math.log(100) - Math.log(family.ofSize.length) : 0
 }
 
-/** A sibling of another power class that has just this rating. */
-export function lender({ siblings }: Family, evidence: Evidence, place: number): Evidence | undefined {
+/** A sibling of the same size and another power class that has just this rating. */
+export function lender({ ofSize }: Family, evidence: Evidence, place: number): Evidence | undefined {
   if (!ratings.includes(place)) return undefined
   const isOther = (one: Evidence) => place === at.pmax || valueOf(one, at.pmax) !== valueOf(evidence, at.pmax)
-  return siblings.find((one) => isOther(one) && valueOf(one, place) === valueOf(evidence, place))
+  return ofSize.find((one) => isOther(one) && valueOf(one, place) === valueOf(evidence, place))
 }
 
 /** Siblings that carry a value in a field that a family shares. */

@@ -5,7 +5,7 @@ import type { InputShown, Value } from './value.ts'
 
 /** An input of a derived value: how to find it, and how to name it when it is missing. */
 export interface Input {
-  readonly missing: string
+  readonly missing: string | ((panel: Panel, site: Site) => readonly string[])
   /** undefined when it is not known; an optional input then counts as not given. */
   find(panel: Panel, site: Site): InputShown | undefined
   readonly optional?: true
@@ -32,7 +32,10 @@ const digits = 3
 export function derive(definition: Derived, panel: Panel, site: Site): Value {
   const { id, label, formula, at, needs } = definition
   const found = needs.map((need) => need.find(panel, site))
-  const missing = needs.filter((need, i) => !found[i] && !need.optional).map((need) => need.missing)
+  const lacking = needs.filter((need, i) => !found[i] && !need.optional)
+  const missing = lacking.flatMap((need) =>
+    typeof need.missing === 'string' ? need.missing : need.missing(panel, site),
+  )
   const inputs = found.filter((input) => input !== undefined)
   const unit = typeof definition.unit === 'string' ? definition.unit : definition.unit(found)
   const result = missing.length ? NaN : definition.compute(...found.map((input) => input?.value ?? NaN))

@@ -1,6 +1,6 @@
 import type { Derived, Input } from './derived.ts'
 import { monthNames } from './months.ts'
-import { panelYear } from './panel-year.ts'
+import { panelYear, yearLacks } from './panel-year.ts'
 
 const source =
   'hour by hour: sky Hay and Davies (1980), face Martin and Ruiz (2001), cell temperature Ross (1981), power De Soto et al. (2006)'
@@ -8,7 +8,7 @@ const uncertainty =
   'about ±10 % from one year to the next, and what wiring, controller, dirt and shade take is not in it'
 
 const input = (unit: string, pick: (year: { months: readonly number[]; total: number }) => number): Input => ({
-  missing: 'the climate of a place (site.climate in wattproof.yaml) and the Pmax coefficient',
+  missing: yearLacks,
   find(panel, site) {
     const year = panelYear(panel, site)
     const place = site.climate?.name?.text ?? 'the library'

@@ -28,6 +28,12 @@ export function panelYear(panel: Panel, site: Site): PanelYear | null {
   return { months, total: yearTotal(months), model: power.model }
 }
 
+/** What the sheet and the library would have to say for it. */
+export const yearLacks = (panel: Panel, site: Site): readonly string[] => [
+  ...(site.climate && climateHours(site.climate) ? [] : ['the climate of a place (site.climate in wattproof.yaml)']),
+  ...(panelPower(panel) ? [] : [panel.temperature_coefficients.pmax ? 'Pmax' : 'Pmax coefficient']),
+]
+
 const known = new WeakMap<Climate, SunHours | null>()
 
 /** Hours of the mean days of each month; null where a month is missing. */

@@ -1,9 +1,9 @@
 import type { Derived, Input } from './derived.ts'
 import { price } from './inputs.ts'
-import { warrantedEnergy } from './warranted-energy.ts'
+import { warrantedEnergy, warrantedEnergyLacks } from './warranted-energy.ts'
 
 const energy: Input = {
-  missing: 'energy over the output warranty (a climate record in wattproof.yaml, and the output warranty)',
+  missing: warrantedEnergyLacks,
   find: warrantedEnergy,
 }
 

@@ -1,5 +1,5 @@
 import type { Panel } from '../records/records.generated.ts'
-import { panelYear } from './panel-year.ts'
+import { panelYear, yearLacks } from './panel-year.ts'
 import type { Site } from './site.ts'
 import type { InputShown } from './value.ts'
 
@@ -15,6 +15,12 @@ export function warrantedEnergy(panel: Panel, site: Site): InputShown | undefine
   const text = `${Math.round(value)} kWh: ${Number((year.total / 1000).toPrecision(3))} kWh a year for ${Number(years.toPrecision(3))} years at full power (${year.model})`
   return { name: 'warranted energy', value, unit: 'kWh', text, pointer: null }
 }
+
+/** What the sheet and the library would have to say for it. */
+export const warrantedEnergyLacks = (panel: Panel, site: Site): readonly string[] => [
+  ...yearLacks(panel, site),
+  ...(fullYears(panel) > 0 ? [] : ['output warranty']),
+]
 
 /** The output warranty as years at full power: each step's years times its share. */
 function fullYears({ warranty: { output } }: Panel): number {

@@ -14,7 +14,8 @@ export const autonomyShort: ReviewRule = {
     const place = autonomy ?? parallel ?? battery.id
     if (days === null || usable === null || !place) return null
     const wanted = autonomy ? autonomy.value / 86_400 : system.system.other_sources.length > 0 ? 0 : 1
-    if (wanted <= days) return null
+    // loads are not known to a hundredth, and the page says tenths of a day
+    if (wanted <= Number(days.toFixed(1))) return null
     const more = Math.ceil((wanted / days) * Math.max(1, parallel?.value ?? 1))
     return {
       message: `The bank lasts ${short(days)} days at ${Math.round(heaviestDay(system))} Wh a day, where ${autonomy ? said(autonomy) : '1 day'} is wanted; ${Math.ceil((wanted / days) * usable)} Wh usable would do, which is ${more} in parallel`,

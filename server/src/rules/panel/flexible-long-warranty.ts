@@ -1,4 +1,5 @@
 import type { PanelRule } from '../about.ts'
+import { inYears } from '../words.ts'
 
 export const flexibleLongWarranty: PanelRule = {
   id: 'flexible-long-warranty',
@@ -13,6 +14,6 @@ export const flexibleLongWarranty: PanelRule = {
     const work = workmanship.years
       ? `, and ${workmanship.years.text} on workmanship`
       : ', and none on workmanship is recorded'
-    return { message: `A flexible panel promises ${longest.text} years of output${work}`, suspects: [longest] }
+    return { message: `A flexible panel promises ${inYears(longest)} of output${work}`, suspects: [longest] }
   },
 }

@@ -68,6 +68,7 @@ import { thicknessAsSide } from './thickness-as-side.ts'
 import { thicknessUnusual } from './thickness-unusual.ts'
 import { toleranceOrder } from './tolerance-order.ts'
 import { uneditedCopy } from './unedited-copy.ts'
+import { unlikeFamily } from './unlike-family.ts'
 import { vmpBelowHalfVoc } from './vmp-below-half-voc.ts'
 import { vmpCoefficientPositive } from './vmp-coefficient-positive.ts'
 import { vocAtZeroKelvin } from './voc-at-zero-kelvin.ts'
@@ -155,6 +156,7 @@ export const panelRules = [
   thicknessUnusual,
   toleranceOrder,
   uneditedCopy,
+  unlikeFamily,
   vmpBelowHalfVoc,
   vmpCoefficientPositive,
   vocAtZeroKelvin,

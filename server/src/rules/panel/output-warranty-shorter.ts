@@ -1,4 +1,5 @@
 import type { PanelRule } from '../about.ts'
+import { inYears } from '../words.ts'
 
 export const outputWarrantyShorter: PanelRule = {
   id: 'output-warranty-shorter',
@@ -13,7 +14,7 @@ export const outputWarrantyShorter: PanelRule = {
     if (!years || !longest || longest.value >= years.value) return null
     const swap = output.length === 1
     return {
-      message: `The output warranty of ${longest.text} years is shorter than the workmanship warranty of ${years.text} years`,
+      message: `The output warranty of ${inYears(longest)} is shorter than the workmanship warranty of ${inYears(years)}`,
       suspects: [longest, years],
       ...(swap && {
         correction: {

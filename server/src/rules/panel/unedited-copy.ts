@@ -18,7 +18,7 @@ export const uneditedCopy: PanelRule = {
     const pmax = stc.pmax
     if (!same || !name || !pmax) return null
     const other = same.record.name
-    if (other?.text === name.text) return null
+    if (other && (isVariant(other.text, name.text) || isVariant(name.text, other.text))) return null
     const numbers = (text: string) =>
       [...text.matchAll(/(?<![\d.])\d{2,3}(?![\d.])/g)].map(([digits]) => Number(digits))
     // the sibling is named by its power, and this one by another
@@ -32,3 +32,6 @@ export const uneditedCopy: PanelRule = {
     }
   },
 }
+
+/** `Tern 110 T` is a Tern 110 with the box elsewhere, say, and so is another Tern 110. */
+const isVariant = (name: string, of: string) => name.startsWith(of) && !/^\d/.test(name.slice(of.length))

@@ -1,4 +1,5 @@
 import type { PanelRule } from '../about.ts'
+import { inYears } from '../words.ts'
 
 export const warrantyStepRising: PanelRule = {
   id: 'warranty-step-rising',
@@ -12,7 +13,7 @@ export const warrantyStepRising: PanelRule = {
       for (const late of steps)
         if (late.years.value > early.years.value && late.share.value > early.share.value)
           return {
-            message: `After ${late.years.text} years ${late.share.text} is guaranteed, more than ${early.share.text} after ${early.years.text} years`,
+            message: `After ${inYears(late.years)} ${late.share.text} is guaranteed, more than ${early.share.text} after ${inYears(early.years)}`,
             suspects: [late.share, early.share],
           }
     return null

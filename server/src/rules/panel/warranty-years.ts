@@ -1,4 +1,5 @@
 import type { PanelRule } from '../about.ts'
+import { inYears } from '../words.ts'
 import { inside } from '../band.ts'
 
 export const warrantyYears: PanelRule = {
@@ -10,7 +11,7 @@ export const warrantyYears: PanelRule = {
   check({ warranty: { output, workmanship } }) {
     return [...output.map((s) => s.years), workmanship.years].flatMap((years) =>
       years && !inside(years.value, [0.25, 40])
-        ? [{ message: `A warranty of ${years.text} years is outside what makers promise`, suspects: [years] as const }]
+        ? [{ message: `A warranty of ${inYears(years)} is outside what makers promise`, suspects: [years] as const }]
         : [],
     )
   },

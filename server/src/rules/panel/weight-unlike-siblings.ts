@@ -6,11 +6,15 @@ export const weightUnlikeSiblings: PanelRule = {
   reason: 'Power classes of one family are the same laminate, so panels of the same size weigh the same.',
   source: 'common practice, no source',
 
-  check({ weight, size }, { siblings }) {
-    if (!weight || weight.value <= 0 || !size.length || !size.width) return null
+  check({ weight, size, maker }, { siblings }) {
+    // sheets of several makers share their figures, and not the weight
+    if (!maker || !weight || weight.value <= 0 || !size.length || !size.width) return null
     const { length, width } = size
     const others = siblings.flatMap(({ path, record }) =>
-      record.weight && record.size.length?.value === length.value && record.size.width?.value === width.value
+      record.weight &&
+      record.maker?.value === maker.value &&
+      record.size.length?.value === length.value &&
+      record.size.width?.value === width.value
         ? [{ path, field: record.weight, name: record.name?.text ?? path }]
         : [],
     )

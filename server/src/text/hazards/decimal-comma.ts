@@ -65,7 +65,7 @@ function inList(tree: Tree, list: ListNode): Hazard[] {
   const parts = split.map(([whole, fraction]) => ({ start: whole!.span.start, end: fraction!.span.end }))
   const edits = parts.map((part): Edit => ({
     span: part,
-    text: readings(tree.text.slice(part.start, part.end))[0]!.text,
+    text: readings(tree.text.slice(part.start, part.end)).at(-1)!.text,
   }))
   const text = applyEdits(tree.text, edits).slice(
     span.start,
@@ -106,7 +106,8 @@ function readings(typed: string): { text: string; why: string }[] {
   const decimal = { text: plain.replace(/\.(?=\d{3}[.,])/g, '').replace(',', '.') + unit, why: 'a decimal point' }
   const thousands = { text: plain.replaceAll(',', '') + unit, why: 'the thousands comma left out' }
   if (!/^[-+]?[1-9]\d{0,2}(?:,\d{3})+$/.test(plain)) return commas === 1 ? [decimal] : []
-  return commas === 1 ? [decimal, thousands] : [thousands]
+  // sheets hardly print three decimals
+  return commas === 1 ? [thousands, decimal] : [thousands]
 }
 
 function advice(mends: readonly Mend[]): string {

@@ -22,7 +22,8 @@ function joined({ entry, map }: Stray): Hazard {
     message: `The colon behind ${key} is missing: YAML reads ${entry.key} as a name without a value. Write ${key}: ${text}.`,
     pointer,
     span: entry.keySpan,
-    swallows: [entry.pointer],
+    // the field is here, and not missed besides
+    swallows: [entry.pointer, ...(map.entries.some((one) => one.pointer === pointer) ? [] : [pointer])],
     mends: [
       {
         edits,

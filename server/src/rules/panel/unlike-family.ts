@@ -1,0 +1,60 @@
+import type { Measure } from '../../records/field.ts'
+import type { Panel } from '../../records/records.generated.ts'
+import type { PanelRule } from '../about.ts'
+import { ofFamily } from '../words.ts'
+
+/** Coefficients of volts, amperes and watts grow with the panel; those of a share do not. */
+const asShare = (field: Measure | undefined) => (field?.quantity.dimension === 'per-kelvin' ? field : undefined)
+
+const shared: readonly { readonly label: string; readonly of: (panel: Panel) => Measure | undefined }[] = [
+  { label: 'Pmax coefficient', of: (panel) => asShare(panel.temperature_coefficients.pmax) },
+  { label: 'Voc coefficient', of: (panel) => asShare(panel.temperature_coefficients.voc) },
+  { label: 'Isc coefficient', of: (panel) => asShare(panel.temperature_coefficients.isc) },
+  { label: 'NOCT', of: (panel) => panel.noct.temperature },
+]
+
+export const unlikeFamily: PanelRule = {
+  id: 'unlike-family',
+  severity: 'information',
+  reason:
+    'The models of one family have the same cells in another number or size, so coefficients and NOCT are the same.',
+  source: 'common practice, no source; of open ratings that share all else 95 to 98.5 % share each of these too',
+
+  check(panel, { kin }) {
+    const { maker, family, cells } = panel
+    if (!family) return null
+    const named = kin.filter(
+      ({ record }) =>
+        record.family?.value === family.value &&
+        record.maker?.value === maker?.value &&
+        record.cells.technology?.value === cells.technology?.value,
+    )
+    return shared.flatMap(({ label, of }) => {
+      const own = of(panel)
+      const others = named.flatMap(({ path, record }) => {
+        const field = of(record)
+        return field ? [{ path, field, name: record.name?.text ?? path }] : []
+      })
+      const [first] = others
+      if (!own || !first || others.length < 2) return []
+      const isFirst = (field: Measure) => near(field.value, first.field.value)
+      if (isFirst(own) || !others.every(({ field }) => isFirst(field))) return []
+      return [
+        {
+          message: `The ${label} is ${own.text}, where ${ofFamily(others.map(({ name }) => name))} have ${first.field.text}`,
+          suspects: [own] as const,
+          elsewhere: others,
+          correction: {
+            field: own,
+            text: first.field.text,
+            why: 'the value of its family',
+            certainty: 'guess' as const,
+          },
+        },
+      ]
+    })
+  },
+}
+
+/** Values are read from text, so that equal ones may differ in the last bit. */
+const near = (a: number, b: number) => Math.abs(a - b) <= 1e-7 * Math.abs(b)
