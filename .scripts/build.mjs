@@ -2,6 +2,7 @@
 //   node .scripts/build.mjs              all of it
 //   node .scripts/build.mjs --if-stale   only when a source is younger than the last build
 import { build } from 'esbuild'
+import { spawnSync } from 'node:child_process'
 import { chmodSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { extname, join } from 'node:path'
 import { broken } from './build/promises.mjs'
@@ -71,7 +72,18 @@ for (const problem of broken(built)) {
   console.error(problem)
   process.exitCode = 1
 }
-if (!process.exitCode) writeFileSync(stamp, '')
+if (!process.exitCode) {
+  compile()
+  writeFileSync(stamp, '')
+}
+
+/** In a process of its own, as a program that ends takes its process with it. */
+function compile() {
+  const { status } = spawnSync(process.execPath, ['.scripts/build/compile.mjs'], {
+    stdio: ['ignore', 'ignore', 'inherit'],
+  })
+  if (status !== 0) throw new Error('the command line cannot be compiled ahead')
+}
 
 /** esbuild leaves only regular expressions in other letters, and one alone doubles the memory of a program: 2 ms of a start. */
 function asciiOnly(program) {

@@ -2,7 +2,6 @@ import type * as Programs from 'node:child_process'
 import { appendFileSync, mkdirSync, readdirSync, readFileSync, realpathSync, statSync, writeFileSync } from 'node:fs'
 import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
-import { pathToFileURL } from 'node:url'
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
 import { checkShare } from './check-all.ts'
 import { main } from './main.ts'
@@ -72,7 +71,7 @@ const world: World = {
       new Worker(file, { workerData: share }).once('message', resolve).once('error', reject)
     }),
   serve: async () => {
-    await import(pathToFileURL(join(program, 'server.js')).href)
+    require(join(program, 'server.js'))
     await new Promise(() => {}) // the server ends the process
   },
 }
