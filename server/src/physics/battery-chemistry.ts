@@ -24,7 +24,7 @@ export interface Chemistry {
 const lead = {
   cellVoltage: 2,
   usableDepth: 0.5,
-  // the old rule of thumb: no more amperes than ampere-hours are missing
+  // no more amperes than ampere-hours are missing: common practice, no source
   acceptance: 1,
   charging: [-20, 50],
   discharging: [-20, 50],

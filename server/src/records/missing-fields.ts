@@ -1,3 +1,4 @@
+import { listed } from '../findings/listed.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { parentPointer } from '../text/pointer.ts'
@@ -29,7 +30,7 @@ function absent(fields: readonly string[], root: FieldInfo, tree: Tree): Finding
   const group = parentPointer(fields[0]!)
   const key = groupKey(group)
   const from = key ? `under ${key}` : 'from the record'
-  const message = `${listed(fields)} ${fields.length > 1 ? 'are' : 'is'} missing ${from}${such(fields, root)}.`
+  const message = `${listed(fields.map(keyOf))} ${fields.length > 1 ? 'are' : 'is'} missing ${from}${such(fields, root)}.`
   return finding(reading.missingField, { pointer: group, span: placeOf(group, tree) }, message)
 }
 
@@ -37,7 +38,7 @@ function unfilled(fields: readonly string[], root: FieldInfo, tree: Tree): Findi
   const first = fields[0]!
   const groups = byGroup(fields).map((own) => {
     const key = groupKey(parentPointer(own[0]!))
-    return key ? `${listed(own)} under ${key}` : listed(own)
+    return key ? `${listed(own.map(keyOf))} under ${key}` : listed(own.map(keyOf))
   })
   const message =
     fields.length > 1
@@ -70,12 +71,6 @@ const keyOf = (pointer: string) => pointer.slice(pointer.lastIndexOf('/') + 1)
 
 /** stc; the list's key for an item of a list; undefined at the top */
 const groupKey = (pointer: string) => pointer.split('/').findLast((step) => /\D/.test(step))
-
-/** `voc`, `voc and isc`, `vmp, voc and isc` */
-function listed(pointers: readonly string[]): string {
-  const keys = pointers.map(keyOf)
-  return keys.length > 1 ? `${keys.slice(0, -1).join(', ')} and ${keys.at(-1)}` : keys.join()
-}
 
 /** `, such as voc: 22.1 V`, where there is but one */
 function such([pointer, second]: readonly string[], root: FieldInfo): string {

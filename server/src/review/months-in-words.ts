@@ -1,5 +1,5 @@
 import { monthNames } from '../values/months.ts'
-import { listed } from './listed.ts'
+import { listed } from '../findings/listed.ts'
 
 /** Months as a person would say them: October to February, June; every month but July. */
 export function monthsInWords(months: readonly number[]): string {

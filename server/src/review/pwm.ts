@@ -16,11 +16,11 @@ export interface PwmPower {
 }
 
 /** Drop between panel and battery in a controller that only switches [V]. Common practice, no source. */
-const switchDrop = 0.5
+export const switchDrop = 0.5
 
 /**
  * Voltage at which a controller that only switches holds each panel [V]: that of the bank, halfway between nominal and
- * charged, over the panels in series. Null for one that seeks the best point, and without a bank.
+ * charged (common practice, no source), over the panels in series. Null for one that seeks the best point, and without a bank.
  */
 export function clampOf({ controller, entry }: ResolvedArray, bank: Bank | null): number | null {
   if (controller?.record.type?.value !== 'pwm' || !bank) return null

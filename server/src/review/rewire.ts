@@ -3,6 +3,7 @@ import type { Proposal } from '../rules/rule.ts'
 import { bankOf } from './bank.ts'
 import type { ArrayFigures } from './figures.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
+import { switchDrop } from './pwm.ts'
 import { said } from './said.ts'
 import { countOf, isUniform } from './strings.ts'
 
@@ -11,7 +12,8 @@ export function voltageNeeded(system: ResolvedSystem, { controller }: ResolvedAr
   const bank = bankOf(system)
   const type = controller?.record.type?.value
   if (!bank || !type) return null
-  const run = bank.charging + (type === 'pwm' ? 0.5 : 1)
+  // headroom of a seeking controller, and the drop in one that switches: common practice, no source
+  const run = bank.charging + (type === 'pwm' ? switchDrop : 1)
   const above = controller?.record.input.above_battery
   return {
     charging: bank.charging,

@@ -25,6 +25,12 @@ function ofArray({ arrays, coldest, hottest }: ResolvedSystem, figures: Figures,
   const wires = [...shown('cable', entry.cable.size), ...shown('one way', entry.cable.length)]
   const wiring = [...shown('in series', series), ...shown('in parallel', parallel)]
   const id = `arrays/${i}`
+  const ofRecords = (what: string) => ({
+    formula: `sum of ${what}`,
+    source: 'the panel records',
+    inputs: counts,
+    at: entry.panels[0]?.count,
+  })
   return [
     value(`${id}/voc_cold`, 'Voc of the string on the coldest morning', own.voc_cold_v, 'V', {
       formula: 'sum over the string of Voc x (1 + Voc coefficient x (T cold - 25 °C))',
@@ -44,24 +50,11 @@ function ofArray({ arrays, coldest, hottest }: ResolvedSystem, figures: Figures,
       inputs: [hot, ...counts],
       at: entry.panels[0]?.count,
     }),
-    value(`${id}/pmax_stc`, 'power of the array as printed', own.pmax_stc_w, 'W', {
-      formula: 'sum of Pmax',
-      source: 'the panel records',
-      inputs: counts,
-      at: entry.panels[0]?.count,
-    }),
-    value(`${id}/weight`, 'weight of the panels with their frames', own.weight_kg, 'kg', {
-      formula: 'sum of weight and frame weight',
-      source: 'the panel records',
-      inputs: counts,
-      at: entry.panels[0]?.count,
-    }),
+    value(`${id}/pmax_stc`, 'power of the array as printed', own.pmax_stc_w, 'W', ofRecords('Pmax')),
+    value(`${id}/weight`, 'weight of the panels with their frames', own.weight_kg, 'kg', ofRecords('weight and frame')),
     value(`${id}/price`, 'price of the panels', own.price?.amount ?? null, own.price?.currency ?? '', {
-      formula: 'sum of the prices',
+      ...ofRecords('the prices'),
       digits: 9,
-      source: 'the panel records',
-      inputs: counts,
-      at: entry.panels[0]?.count,
     }),
     value(`${id}/isc_design`, 'design current of the array', own.isc_design_a, 'A', {
       formula: '1.25 x Isc of all strings',
@@ -135,33 +128,27 @@ function ofYear({ system, climate }: ResolvedSystem, { months }: Figures): reado
       'what the panels give on a mean day of the year',
       mean((m) => m.yield_wh_day),
       'Wh',
-      {
-        ...more(
-          list((m) => m.yield_wh_day, 'Wh a day'),
-          system.site.climate.id ?? system.name,
-        ),
-      },
+      more(
+        list((m) => m.yield_wh_day, 'Wh a day'),
+        system.site.climate.id ?? system.name,
+      ),
     ),
     value(
       'year/lowest_soc',
       'lowest state of charge of the year',
       isKnown ? Math.min(...months.map((m) => m.lowest_soc ?? 1)) : null,
       '1',
-      {
-        ...more(list(percent, '%'), bank),
-      },
+      more(list(percent, '%'), bank),
     ),
     value(
       'year/not_met',
       'share of the loads that is not met',
       isKnown && load > 0 ? mean((m) => m.unserved_wh_day) / load : null,
       '1',
-      {
-        ...more(
-          list((m) => m.unserved_wh_day, 'Wh a day not met'),
-          system.loads[0]?.name,
-        ),
-      },
+      more(
+        list((m) => m.unserved_wh_day, 'Wh a day not met'),
+        system.loads[0]?.name,
+      ),
     ),
   ]
 }

@@ -1,3 +1,4 @@
+import { listed } from '../findings/listed.ts'
 import type { Field, Measure } from '../records/field.ts'
 
 /** A share as people read it: 17.1 %. */
@@ -21,8 +22,12 @@ export const asPercent = (typed: Measure, value: number): string =>
 /** `Tern 100, Tern 120 and 3 more of its family` */
 export function ofFamily(names: readonly string[]): string {
   if (names.length > 3) return `${names.slice(0, 2).join(', ')} and ${names.length - 2} more of its family`
-  return [names.slice(0, -1).join(', '), names.at(-1)].filter(Boolean).join(' and ')
+  return listed(names)
 }
 
 /** A relative coefficient [1/K] as datasheets print it: -0.38 %/°C. */
 export const percentPerDegree = (value: number): string => `${Number((100 * value).toPrecision(3))} %/°C`
+
+/** Whole numbers of two or three digits in a name, one of which is nearly always the power. */
+export const numbersIn = (name: string): readonly number[] =>
+  [...name.matchAll(/(?<![\d.])\d{2,3}(?![\d.])/g)].map(([digits]) => Number(digits))

@@ -1,139 +1,40 @@
+import { isSame } from '../quantities/same.ts'
+import { ofField, ofKind, type Candidate } from './candidate.ts'
+import type { Frame } from './coherence.ts'
+import { edits, type Kind } from './edits.ts'
 import { at, nameOf, pointers, type Evidence } from './evidence.ts'
-import { coherence, type Frame } from './coherence.ts'
-import { edits } from './edits.ts'
 import { anothersLog, siblingTexts } from './family.ts'
-import { decimalsOf, isAbsolute, metres, takeApart, type Printed } from './printed.ts'
-
-/** One way in which the record may have been meant. */
-export interface Candidate {
-  readonly places: readonly number[]
-  readonly values: readonly number[]
-  /** Half a unit of the last digit of the text that it would have. */
-  readonly halves?: readonly number[]
-  /** The texts that the fields should read; empty where only the size of the value is known. */
-  readonly texts: readonly string[]
-  readonly why: string
-  /** Logarithm of the chance of this slip, and of the printed form that it would restore. */
-  readonly prior: number
-}
-
-/** Seventeen kinds of slip, taken as equally likely. */
-const kind = -Math.log(17)
-const fields = Math.log(14)
-const one = kind - fields
-const electrical: readonly number[] = [at.pmax, at.vmp, at.imp, at.voc, at.isc]
-const coefficients: readonly number[] = [at.gamma, at.beta, at.alpha]
-const sides: readonly number[] = [at.length, at.width]
-
-/** Decimals that such a value is printed with where the record has no other like it. */
-const usualDecimals: Readonly<Record<number, number>> = {
-  [at.pmax]: 0,
-  [at.vmp]: 1,
-  [at.imp]: 2,
-  [at.voc]: 1,
-  [at.isc]: 2,
-  [at.efficiency]: 1,
-  [at.length]: 0,
-  [at.width]: 0,
-  [at.gamma]: 2,
-  [at.beta]: 2,
-  [at.alpha]: 3,
-  [at.noct]: 0,
-  [at.noctPmax]: 1,
-  [at.noctVmp]: 1,
-  [at.noctImp]: 2,
-}
-const alike: readonly (readonly number[])[] = [
-  [at.vmp, at.voc, at.noctVmp],
-  [at.imp, at.isc, at.noctImp],
-  [at.gamma, at.beta],
-]
-
-/** What one field says, taken apart. */
-interface Place extends Printed {
-  readonly place: number
-  readonly text: string
-  /** Base units in one unit of the text. */
-  readonly factor: number
-  readonly decimals: number
-  /** Logarithm of the chance that all fields like it lost a last zero. */
-  readonly more: number
-}
+import { coefficients, electrical } from './fields.ts'
+import { placeOf, simple, volts, type Place, type Read } from './place.ts'
+import { unitSlips } from './unit-slips.ts'
 
 /** Slips that would explain what was typed: of one field by its place, and of two that stand in each other's. */
 export function candidates(evidence: Evidence, frame: Frame) {
   const known: (Place | undefined)[] = []
   const read = (place: number) => (known[place] ??= placeOf(evidence, place))
-  const ofPlace = (p: Place) => [...texts(p), ...units(p, frame, read), ...rows(p), ...computed(p, evidence, frame)]
+  const ofPlace = (p: Place) => [...texts(p), ...unitSlips(p, frame, read), ...rows(p), ...computed(p, evidence, frame)]
   return {
     of(place: number): readonly Candidate[] {
       const p = read(place)
       const others = siblings(place, evidence, frame)
       const own = place === at.cells ? cellCounts(frame) : p ? ofPlace(p) : []
+      if (others.length === 0) return own
       // the same value as siblings print it
       const printed = (one: Candidate) =>
-        others.find(({ values }) => near(values[0]!, one.values[0]!))?.texts ?? one.texts
+        others.find(({ values }) => isSame(values[0]!, one.values[0]!))?.texts ?? one.texts
       return [...others, ...own.map((one) => ({ ...one, texts: printed(one) }))]
     },
     swaps: (suspects: readonly number[]): readonly Candidate[] => swaps(read, suspects),
   }
 }
 
-const near = (a: number, b: number) => Math.abs(a - b) <= 1e-7 * Math.abs(b)
-
-type Read = (place: number) => Place | undefined
-
-function placeOf(evidence: Evidence, place: number): Place | undefined {
-  const reading = evidence.readings[pointers[place]!]
-  const printed = reading && takeApart(reading.text)
-  if (!printed) return undefined
-  const number = Number(printed.number)
-  const factor = number !== 0 ? reading.value / number : printed.rest.includes('%') ? 0.01 : 1
-  const others = (alike.find((group) => group.includes(place)) ?? []).filter((p) => p !== place)
-  const decimals = others.flatMap((p) => {
-    const other = evidence.readings[pointers[p]!]
-    const parts = other && takeApart(other.text)
-    return parts && isAbsolute(other.text) === isAbsolute(reading.text) && parts.number.includes('.')
-      ? [decimalsOf(parts.number)]
-      : []
-  })
-  const usual = decimals.length > 0 ? Math.max(...decimals) : usualDecimals[place]!
-  const more = -2.3 * Math.max(1, decimals.length)
-  return { ...printed, place, text: reading.text, factor, decimals: Math.min(usual, 3), more }
+/** Kinds that do not say by themselves what happened. */
+const inWords: Partial<Record<Kind, string>> = {
+  'sign lost': 'minus sign lost',
+  'point moved': 'decimal point moved',
+  'point dropped': 'decimal point dropped',
+  'neighbouring key': 'neighbouring key hit',
 }
-
-const volts: readonly number[] = [at.vmp, at.voc, at.noctVmp]
-
-/** A printed form with another count of decimals than its like is less likely; volts lose a last zero, but not both. */
-function form(p: Place, number: string): number {
-  const more = decimalsOf(number) - p.decimals
-  if (number.endsWith('.')) return -6
-  if (more === 0) return 0
-  if (more < 0) return volts.includes(p.place) ? (number.includes('.') ? -0.7 : -3) : 1.5 * more
-  return p.place === at.alpha
-    ? -more
-    : volts.includes(p.place)
-      ? more * p.more
-      : more === 1 && decimalsOf(p.number) > p.decimals
-        ? -1
-        : -2.5 * more
-}
-
-function simple(p: Place, number: string, why: string, chance: number): Candidate {
-  const gain = Math.min(p.number.endsWith('.') || volts.includes(p.place) ? 6 : 3, form(p, number) - form(p, p.number))
-  const power = p.place === at.pmax && p.factor === 1 ? roundPower(number) - roundPower(p.number) : 0
-  return {
-    places: [p.place],
-    values: [Number(number) * p.factor],
-    halves: [0.5 * 10 ** -decimalsOf(number) * p.factor],
-    texts: [number + p.rest],
-    why,
-    prior: chance + gain + power,
-  }
-}
-
-/** Power classes come in steps of 5 W (98 % of the listed open ratings). */
-const roundPower = (number: string) => (Number(number) % 5 === 0 ? 0 : Number(number) < 100 ? -0.5 : -1.5)
 
 const texts = (p: Place): Candidate[] =>
   edits(p.number, p.decimals, volts.includes(p.place) ? 1 : 0)
@@ -142,81 +43,10 @@ const texts = (p: Place): Candidate[] =>
       simple(
         p,
         e.number,
-        e.kind === 'sign lost'
-          ? 'minus sign lost'
-          : e.kind === 'point moved'
-            ? 'decimal point moved'
-            : e.kind === 'point dropped'
-              ? 'decimal point dropped'
-              : e.kind === 'neighbouring key'
-                ? 'neighbouring key hit'
-                : e.kind,
-        (e.kind === 'sign lost' ? kind - Math.log(2) : one) + e.chance,
+        inWords[e.kind] ?? e.kind,
+        (e.kind === 'sign lost' ? ofKind - Math.log(2) : ofField) + e.chance,
       ),
     )
-
-/** The units that ratings are printed in, for those that a prefix may have slipped into. */
-const unitOf: Readonly<Record<string, string>> = { kW: 'W', mW: 'W', kV: 'V', mV: 'V', mA: 'A' }
-
-function units(p: Place, { values }: Frame, read: Read): Candidate[] {
-  if (sides.includes(p.place)) {
-    const now = metres(p.rest)
-    const other = read(p.place === at.length ? at.width : at.length)
-    const chance = kind - Math.log(6) - (other && other.rest === p.rest ? 2.5 : 0)
-    return now === undefined
-      ? []
-      : (['mm', 'cm', 'm', 'in'] as const).flatMap((unit) => {
-          const factor = metres(unit)!
-          return factor === now
-            ? []
-            : [
-                {
-                  places: [p.place],
-                  values: [Number(p.number) * factor],
-                  texts: [`${p.number} ${unit}`],
-                  why: `${p.rest.trim() || 'mm'} typed for ${unit}`,
-                  prior: chance,
-                },
-              ]
-        })
-  }
-  const number = Number(p.number)
-  const ways: Candidate[] = []
-  const restore = (n: number, why: string, chance: number, decimals = p.decimals) =>
-    ways.push(simple(p, n.toFixed(decimals), why, chance))
-  if (p.rest.includes('%') && Math.abs(number) < 1) {
-    if (p.place === at.gamma || p.place === at.beta || p.place === at.efficiency)
-      restore(100 * number, 'a fraction typed as percent', kind - Math.log(3))
-    else if (p.place === at.alpha) restore(100 * number, 'a fraction typed as percent', one - 2)
-  }
-  if (coefficients.includes(p.place) && p.rest.includes('%')) {
-    const of = values[p.place === at.gamma ? at.pmax : p.place === at.beta ? at.voc : at.isc]!
-    const unit = p.place === at.gamma ? 'W' : p.place === at.beta ? 'V' : 'A'
-    const chance = p.place === at.beta ? kind : kind - 3
-    for (const [factor, prefix, less] of [
-      [1, '', 0],
-      [1e-3, 'm', 1.5],
-    ] as const) {
-      const share = (100 * number * factor) / of
-      if (Number.isFinite(share) && Math.abs(share) >= 0.5 * 10 ** -p.decimals)
-        restore(share, `${prefix}${unit}/°C for the module typed as percent`, chance - less)
-    }
-  }
-  if ((p.place === at.imp || p.place === at.isc || p.place === at.noctImp) && p.rest.trim() === 'A' && number >= 30)
-    restore(number / 1000, 'milliamperes typed as amperes', kind - Math.log(2))
-  const unit = p.rest.trim()
-  const plain = electrical.includes(p.place) ? unitOf[unit] : undefined
-  if (plain)
-    ways.push({
-      places: [p.place],
-      values: [number],
-      halves: [0.5 * 10 ** -decimalsOf(p.number)],
-      texts: [`${p.number} ${plain}`],
-      why: `${unit} typed for ${plain}`,
-      prior: one,
-    })
-  return ways
-}
 
 /** One value from the row at nominal operating temperature: about 0.74 of Pmax, 0.80 of Imp, 0.81 of Isc. */
 function rows(p: Place): Candidate[] {
@@ -227,7 +57,7 @@ function rows(p: Place): Candidate[] {
     p.place === at.pmax ? [String(Math.round(value / 5) * 5)] : [0, -0.01, 0.01].map((off) => (value + off).toFixed(2))
   return numbers
     .filter((number) => Number(number) > 0)
-    .map((number, i) => simple(p, number, 'the value at NOCT typed', kind - Math.log(3) - (i === 0 ? 1.5 : 2.5)))
+    .map((number, i) => simple(p, number, 'the value at NOCT typed', ofKind - Math.log(3) - (i === 0 ? 1.5 : 2.5)))
 }
 
 /** What the arithmetic of the other fields asks for, for slips that change a value in any other way. */
@@ -242,7 +72,7 @@ function computed(p: Place, evidence: Evidence, frame: Frame): Candidate[] {
     const far = Math.abs(Math.log((n * p.factor) / v[p.place]!)) > 0.15 ? 4 : 0
     ways.push(simple(p, n.toFixed(decimals), why, chance - far))
   }
-  const other = kind - Math.log(5) - 4.5 + anothersLog(frame.family, evidence, p.place)
+  const other = ofKind - Math.log(5) - 4.5 + anothersLog(frame.family, evidence, p.place)
   if (p.place === at.pmax && p.factor === 1 && has(at.vmp, at.imp)) {
     const product = v[at.vmp]! * v[at.imp]!
     for (const n of [5 * Math.round(product / 5), Math.round(product)]) restore(n, 0, 'Vmp times Imp', other)
@@ -262,7 +92,15 @@ function siblings(place: number, evidence: Evidence, { family }: Frame): Candida
     const meant = family!.siblings.map((one) => one.readings[pointers[place]!]).find((one) => one?.text === text)
     return !meant || meant.value === typed.value
       ? []
-      : [{ places: [place], values: [meant.value], texts: [text], why: 'the value of its siblings', prior: one - 3.5 }]
+      : [
+          {
+            places: [place],
+            values: [meant.value],
+            texts: [text],
+            why: 'the value of its siblings',
+            prior: ofField - 3.5,
+          },
+        ]
   })
 }
 
@@ -279,11 +117,11 @@ function cellCounts({ values, counted }: Frame): Candidate[] {
   return [
     ...[36, 48, 54, 60, 66, 72, 96]
       .filter((n) => n !== typed)
-      .map((n) => to(n, 'another usual cell count', kind - Math.log(6) - 3)),
+      .map((n) => to(n, 'another usual cell count', ofKind - Math.log(6) - 3)),
     ...[32, 33, 40, 44, 50, 55, 64, 78, 80, 84, 88, 108, 120, 128]
       .filter((n) => n !== typed)
-      .map((n) => to(n, 'another cell count', kind - 8)),
-    ...(typed % 2 === 0 ? [to(typed / 2, 'half-cells counted twice', kind - 0.5)] : []),
+      .map((n) => to(n, 'another cell count', ofKind - 8)),
+    ...(typed % 2 === 0 ? [to(typed / 2, 'half-cells counted twice', ofKind - 0.5)] : []),
   ]
 }
 
@@ -302,18 +140,6 @@ function swaps(read: Read, suspects: readonly number[]): Candidate[] {
     const mixed = p.rest.trim() !== q.rest.trim()
     const texts = mixed ? [q.number + p.rest, p.number + q.rest] : [q.text, p.text]
     const values = [Number(q.number) * p.factor, Number(p.number) * q.factor]
-    return [{ places: [a, b], values, texts, why: `${nameOf(a)} and ${nameOf(b)} exchanged`, prior: kind + less }]
+    return [{ places: [a, b], values, texts, why: `${nameOf(a)} and ${nameOf(b)} exchanged`, prior: ofKind + less }]
   })
-}
-
-const scratch = new Float64Array(pointers.length)
-const steps = new Float64Array(pointers.length)
-
-/** How well the record would hang together with a candidate in place; -Infinity where that is certainly below `floor`. */
-export function coherenceWith(frame: Frame, { places, values, halves }: Candidate, floor: number): number {
-  scratch.set(frame.values)
-  steps.set(frame.halves)
-  places.forEach((place, i) => (scratch[place] = values[i]!))
-  if (halves) places.forEach((place, i) => (steps[place] = halves[i]!))
-  return coherence(frame, scratch, steps, places, floor)
 }

@@ -2,6 +2,7 @@ import type { CalibratedPart, GroupCalibration, Mixture } from './calibration.ts
 import { coreLog, coreOf, expected, standOf, type Core, type Stand } from './core.ts'
 import { at, pointers, type Evidence } from './evidence.ts'
 import { familyLog, type Family } from './family.ts'
+import { coefficients } from './fields.ts'
 import { coordinate, coordinates } from './features.ts'
 import { isAbsolute } from './printed.ts'
 
@@ -103,7 +104,6 @@ export const sources: readonly (readonly number[])[] = [
   [at.noctVmp],
 ]
 
-const coefficients: readonly number[] = [at.gamma, at.beta, at.alpha]
 const rawPlaces: readonly number[] = [at.gamma, at.beta, at.alpha, at.noct]
 
 /** Variance by rounding, of the logarithm where the coordinate is one; no coarser than 3 %, so that gross slips still show. */

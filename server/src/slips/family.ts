@@ -1,4 +1,5 @@
 import { at, pointers, type Evidence } from './evidence.ts'
+import { electrical } from './fields.ts'
 
 /** What the siblings of a panel in its library let expect of it: models of one family in other power classes, and copies. */
 export interface Family {
@@ -49,8 +50,6 @@ const growth = [
   { place: at.imp, by: 0.5 },
 ] as const
 
-const ratings: readonly number[] = [at.pmax, at.vmp, at.imp, at.voc, at.isc]
-
 /** @param others records that may be siblings; those that are none are left out */
 export function familyOf(evidence: Evidence, others: readonly Evidence[]): Family | null {
   const kin = others.flatMap((other) => {
@@ -100,13 +99,13 @@ function differences(a: Evidence, b: Evidence): readonly number[] | null {
 }
 
 function isCopy(a: Evidence, b: Evidence): boolean {
-  return ratings.filter((place) => valueOf(a, place) === valueOf(b, place)).length >= 4
+  return electrical.filter((place) => valueOf(a, place) === valueOf(b, place)).length >= 4
 }
 
 /** The sibling whose ratings are nearest; the largest difference is left out, so that one wrong rating does not decide. */
 function nearestOf(evidence: Evidence, siblings: readonly Evidence[]): readonly Rating[] {
   const distance = (other: Evidence) => {
-    const all = ratings.map((place) => {
+    const all = electrical.map((place) => {
       const off = Math.abs(Math.log((valueOf(other, place) ?? NaN) / (valueOf(evidence, place) ?? NaN)))
       return Number.isNaN(off) ? 1 : off
     })
@@ -155,7 +154,7 @@ export function anothersLog(family: Family | null, evidence: Evidence, place: nu
 
 /** A sibling of the same size and another power class that has just this rating. */
 export function lender({ ofSize }: Family, evidence: Evidence, place: number): Evidence | undefined {
-  if (!ratings.includes(place)) return undefined
+  if (!electrical.includes(place)) return undefined
   const isOther = (one: Evidence) => place === at.pmax || valueOf(one, at.pmax) !== valueOf(evidence, at.pmax)
   return ofSize.find((one) => isOther(one) && valueOf(one, place) === valueOf(evidence, place))
 }
@@ -192,7 +191,10 @@ export function siblingTexts({ shared, siblings }: Family, place: number): reado
 const sharedLog = ({ values, same, chance }: Shared, value: number) =>
   Math.log(1 - same + (same * (values.get(rounded(value)) ?? 0)) / chance)
 
-/** Spread about the growth: two normals to the quantiles of the same pairs, against a wide one without the sibling. */
+/**
+ * Spread about the growth: two normals to the quantiles of the same pairs, against a wide one without the sibling. How often
+ * a copy has another rating, and how many values there are then, is judged.
+ */
 function ratingLog({ place, value, pmax, isCopy: copy }: Rating, own: number, ownPmax: number): number {
   if (copy) return Math.log(0.1 + (own === value ? 0.9 / 0.02 : 0))
   const d = Math.log(own / value) - growth.find((one) => one.place === place)!.by * Math.log(ownPmax / pmax)

@@ -1,4 +1,4 @@
-import type { Candidate } from './candidates.ts'
+import type { Candidate } from './candidate.ts'
 import { at, pointers, type Evidence } from './evidence.ts'
 
 /** Further readings that only help to choose between corrections; the open ratings carry none of them. */

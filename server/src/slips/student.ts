@@ -1,3 +1,4 @@
+// freedom and width chosen by how well unseen halves of the open ratings are judged, see DEVELOPERS.md
 const nu = 5
 const oddScale = 2.5
 const oddNu = 30

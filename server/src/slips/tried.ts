@@ -1,4 +1,4 @@
-import type { Candidate } from './candidates.ts'
+import type { Candidate } from './candidate.ts'
 
 /** A candidate and how it fares. */
 export interface Tried {

@@ -1,11 +1,9 @@
-import type { Candidate } from './candidates.ts'
+import { ofKind, type Candidate } from './candidate.ts'
 import { sources, type Frame } from './coherence.ts'
 import { expected } from './core.ts'
 import { at, type Evidence } from './evidence.ts'
 import { anothersLog } from './family.ts'
 import { coordinate } from './features.ts'
-
-const kind = -Math.log(17)
 
 /**
  * Values that are wrong in a way which cannot be undone: another model's, or another kind of mistake. The field is put
@@ -29,7 +27,7 @@ export function unknown(evidence: Evidence, frame: Frame, suspects: readonly num
           texts: [],
           why: 'another value',
           prior:
-            kind -
+            ofKind -
             Math.log(5) +
             Math.log((sd * Math.sqrt(2 * Math.PI)) / range) -
             (raw ? 1 : 0) +

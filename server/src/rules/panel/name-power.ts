@@ -1,4 +1,5 @@
 import type { PanelRule } from '../about.ts'
+import { numbersIn } from '../words.ts'
 
 export const namePower: PanelRule = {
   id: 'name-power',
@@ -8,7 +9,7 @@ export const namePower: PanelRule = {
 
   check({ name, stc: { pmax } }) {
     if (!name || !pmax || pmax.value <= 0) return null
-    const numbers = [...name.text.matchAll(/(?<![\d.])\d{2,3}(?![\d.])/g)].map(([digits]) => Number(digits))
+    const numbers = numbersIn(name.text)
     const near = numbers.find((n) => n >= 10 && Math.abs(n / pmax.value - 1) < 0.25)
     if (near === undefined || numbers.some((n) => Math.abs(n - pmax.value) <= pmax.quantity.half)) return null
     return { message: `The name "${name.text}" says ${near}, and Pmax is ${pmax.text}`, suspects: [pmax, name] }

@@ -1,4 +1,5 @@
 import type { PanelRule, Sibling } from '../about.ts'
+import { others } from '../others.ts'
 
 const ratings = [
   ['vmp', 'Vmp'],
@@ -7,7 +8,7 @@ const ratings = [
   ['isc', 'Isc'],
 ] as const
 
-/** Neighbouring classes may share a value but for this much. */
+/** Neighbouring classes may share a value but for this much; of the same count. */
 const slack = 0.003
 
 export const offTheLadder: PanelRule = {
@@ -26,11 +27,9 @@ export const offTheLadder: PanelRule = {
     if (below.length === 0 || above.length === 0) return null
     return ratings.flatMap(([field, label]) => {
       const own = stc[field]
-      const around = [...below, ...above].flatMap(({ path, record }) =>
-        record.stc[field] ? [{ path, field: record.stc[field], name: record.name?.text ?? path }] : [],
-      )
+      const around = others([...below, ...above], (panel) => panel.stc[field])
       if (!own || around.length < 2) return []
-      const sorted = around.sort((a, b) => a.field.value - b.field.value)
+      const sorted = [...around].sort((a, b) => a.field.value - b.field.value)
       const [least, most] = [sorted[0]!, sorted.at(-1)!]
       const limit =
         own.value > most.field.value * (1 + slack) ? most : own.value < least.field.value * (1 - slack) ? least : null

@@ -1,4 +1,5 @@
 import type { PanelRule } from '../about.ts'
+import { numbersIn } from '../words.ts'
 
 const ratings = ['pmax', 'vmp', 'imp', 'voc', 'isc'] as const
 
@@ -19,11 +20,9 @@ export const uneditedCopy: PanelRule = {
     if (!same || !name || !pmax) return null
     const other = same.record.name
     if (other && (isVariant(other.text, name.text) || isVariant(name.text, other.text))) return null
-    const numbers = (text: string) =>
-      [...text.matchAll(/(?<![\d.])\d{2,3}(?![\d.])/g)].map(([digits]) => Number(digits))
     // the sibling is named by its power, and this one by another
-    const own = numbers(name.text).find((n) => Math.abs(n / pmax.value - 1) < 0.25)
-    const isMeant = own !== undefined && own !== pmax.value && !!other && numbers(other.text).includes(pmax.value)
+    const own = numbersIn(name.text).find((n) => Math.abs(n / pmax.value - 1) < 0.25)
+    const isMeant = own !== undefined && own !== pmax.value && !!other && numbersIn(other.text).includes(pmax.value)
     return {
       message: `All ratings are those of ${other?.text ?? same.path}${isMeant ? `, and the name says ${own}` : ''}`,
       suspects: [name, pmax],

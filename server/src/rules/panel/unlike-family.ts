@@ -1,6 +1,8 @@
+import { isSame } from '../../quantities/same.ts'
 import type { Measure } from '../../records/field.ts'
 import type { Panel } from '../../records/records.generated.ts'
 import type { PanelRule } from '../about.ts'
+import { others } from '../others.ts'
 import { ofFamily } from '../words.ts'
 
 /** Coefficients of volts, amperes and watts grow with the panel; those of a share do not. */
@@ -31,19 +33,16 @@ export const unlikeFamily: PanelRule = {
     )
     return shared.flatMap(({ label, of }) => {
       const own = of(panel)
-      const others = named.flatMap(({ path, record }) => {
-        const field = of(record)
-        return field ? [{ path, field, name: record.name?.text ?? path }] : []
-      })
-      const [first] = others
-      if (!own || !first || others.length < 2) return []
-      const isFirst = (field: Measure) => near(field.value, first.field.value)
-      if (isFirst(own) || !others.every(({ field }) => isFirst(field))) return []
+      const all = others(named, of)
+      const [first] = all
+      if (!own || !first || all.length < 2) return []
+      const isFirst = (field: Measure) => isSame(field.value, first.field.value)
+      if (isFirst(own) || !all.every(({ field }) => isFirst(field))) return []
       return [
         {
-          message: `The ${label} is ${own.text}, where ${ofFamily(others.map(({ name }) => name))} have ${first.field.text}`,
+          message: `The ${label} is ${own.text}, where ${ofFamily(all.map(({ name }) => name))} have ${first.field.text}`,
           suspects: [own] as const,
-          elsewhere: others,
+          elsewhere: all,
           correction: {
             field: own,
             text: first.field.text,
@@ -55,6 +54,3 @@ export const unlikeFamily: PanelRule = {
     })
   },
 }
-
-/** Values are read from text, so that equal ones may differ in the last bit. */
-const near = (a: number, b: number) => Math.abs(a - b) <= 1e-7 * Math.abs(b)

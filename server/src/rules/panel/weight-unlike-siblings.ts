@@ -1,4 +1,5 @@
 import type { PanelRule } from '../about.ts'
+import { others, type Other } from '../others.ts'
 
 export const weightUnlikeSiblings: PanelRule = {
   id: 'weight-unlike-siblings',
@@ -10,21 +11,20 @@ export const weightUnlikeSiblings: PanelRule = {
     // sheets of several makers share their figures, and not the weight
     if (!maker || !weight || weight.value <= 0 || !size.length || !size.width) return null
     const { length, width } = size
-    const others = siblings.flatMap(({ path, record }) =>
-      record.weight &&
-      record.maker?.value === maker.value &&
-      record.size.length?.value === length.value &&
-      record.size.width?.value === width.value
-        ? [{ path, field: record.weight, name: record.name?.text ?? path }]
-        : [],
+    const ofSize = siblings.filter(
+      ({ record }) =>
+        record.maker?.value === maker.value &&
+        record.size.length?.value === length.value &&
+        record.size.width?.value === width.value,
     )
-    const [first] = others
-    const isFar = ({ field }: (typeof others)[number]) => Math.abs(Math.log(field.value / weight.value)) > 0.15
-    if (!first || !others.every(isFar)) return null
+    const all = others(ofSize, (panel) => panel.weight)
+    const [first] = all
+    const isFar = ({ field }: Other) => Math.abs(Math.log(field.value / weight.value)) > 0.15
+    if (!first || !all.every(isFar)) return null
     return {
       message: `The weight is ${weight.text}, and ${first.name} of the same size weighs ${first.field.text}`,
       suspects: [weight],
-      elsewhere: others,
+      elsewhere: all,
     }
   },
 }

@@ -1,0 +1,16 @@
+/** One way in which the record may have been meant. */
+export interface Candidate {
+  readonly places: readonly number[]
+  readonly values: readonly number[]
+  /** Half a unit of the last digit of the text that it would have. */
+  readonly halves?: readonly number[]
+  /** The texts that the fields should read; empty where only the size of the value is known. */
+  readonly texts: readonly string[]
+  readonly why: string
+  /** Logarithm of the chance of this slip, and of the printed form that it would restore. */
+  readonly prior: number
+}
+
+/** Seventeen kinds of slip and fourteen fields, taken as equally likely: logarithms of the chance of a kind, and of one in a field. */
+export const ofKind = -Math.log(17)
+export const ofField = ofKind - Math.log(14)
