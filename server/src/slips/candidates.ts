@@ -72,7 +72,7 @@ function computed(p: Place, evidence: Evidence, frame: Frame): Candidate[] {
     const far = Math.abs(Math.log((n * p.factor) / v[p.place]!)) > 0.15 ? 4 : 0
     ways.push(simple(p, n.toFixed(decimals), why, chance - far))
   }
-  const other = ofKind - Math.log(5) - 4.5 + anothersLog(frame.family, evidence, p.place)
+  const other = ofAnother(p.place, evidence, frame)
   if (p.place === at.pmax && p.factor === 1 && has(at.vmp, at.imp)) {
     const product = v[at.vmp]! * v[at.imp]!
     for (const n of [5 * Math.round(product / 5), Math.round(product)]) restore(n, 0, 'Vmp times Imp', other)
@@ -85,8 +85,13 @@ function computed(p: Place, evidence: Evidence, frame: Frame): Candidate[] {
   return ways
 }
 
+/** One of five ratings has the value of another model. */
+const ofAnother = (place: number, evidence: Evidence, { family }: Frame) =>
+  ofKind - Math.log(5) - 4.5 + anothersLog(family, evidence, place)
+
 /** What the siblings carry, for slips that change a value in any other way. */
-function siblings(place: number, evidence: Evidence, { family }: Frame): Candidate[] {
+function siblings(place: number, evidence: Evidence, frame: Frame): Candidate[] {
+  const { family } = frame
   const typed = evidence.readings[pointers[place]!]!
   return (family ? siblingTexts(family, place) : []).flatMap((text) => {
     const meant = family!.siblings.map((one) => one.readings[pointers[place]!]).find((one) => one?.text === text)
@@ -98,7 +103,7 @@ function siblings(place: number, evidence: Evidence, { family }: Frame): Candida
             values: [meant.value],
             texts: [text],
             why: 'the value of its siblings',
-            prior: ofField - 3.5,
+            prior: electrical.includes(place) ? ofAnother(place, evidence, frame) : ofField - 3.5,
           },
         ]
   })

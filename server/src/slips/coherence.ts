@@ -11,6 +11,7 @@ const y = new Float64Array(coordinates)
 /** A record as numbers, and the model that they are held against. */
 export interface Frame {
   readonly group: GroupCalibration
+  readonly printedEfficiency: Mixture
   readonly values: Float64Array
   readonly halves: Float64Array
   readonly present: readonly boolean[]
@@ -58,7 +59,8 @@ export function frameOf(
     halves[place] = reading.half
   })
   const counted = countsCells && present[at.cells]!
-  const partial = { group, values, halves, present, absolute, unfinished, counted, family }
+  const printedEfficiency = known ? efficiencyOfFramed : efficiencyOfOthers
+  const partial = { group, printedEfficiency, values, halves, present, absolute, unfinished, counted, family }
   const formed = sources.map((places, c) => (c === coordinate.cells ? counted : places.every((p) => present[p])))
   const roundings = new Float64Array(coordinates)
   sources.forEach((places, c) => {
@@ -148,13 +150,18 @@ export const identities = [
   { plus: [at.noctVmp, at.noctImp], minus: [at.noctPmax] },
 ] as const
 
-/** Printed efficiencies and NOCT powers that are not the plain product: judged, since the open ratings carry neither. */
-const printedEfficiency: Mixture = [
-  [0.985, 0, 0.0015],
+/**
+ * Printed efficiencies and NOCT powers that are not the plain product: judged, since the open ratings carry neither. Sheets of
+ * flexible panels often print the efficiency of the cells; those of framed modules hardly ever.
+ */
+const printedEfficiency = (ofCells: number): Mixture => [
+  [0.987 - ofCells, 0, 0.0015],
   [0.012, 0, 0.006],
-  [0.002, 0.07, 0.05],
+  [ofCells, 0.07, 0.05],
   [0.001, 0, 0.3],
 ]
+const efficiencyOfFramed = printedEfficiency(0.0002)
+const efficiencyOfOthers = printedEfficiency(0.004)
 const noctProduct: Mixture = [
   [0.95, 0, 0.002],
   [0.045, 0, 0.006],
@@ -163,7 +170,7 @@ const noctProduct: Mixture = [
 
 /** Logarithm of an identity's density in one record; 0 where a part is missing. */
 function identityLog(
-  { group, present }: Pick<Frame, 'group' | 'present'>,
+  { group, printedEfficiency, present }: Pick<Frame, 'group' | 'printedEfficiency' | 'present'>,
   which: number,
   v: Float64Array,
   halves: Float64Array,

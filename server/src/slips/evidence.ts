@@ -84,3 +84,5 @@ const allNames = [...names, ...moreNames]
 
 /** The field in plain words. */
 export const nameOf = (place: number): string => allNames[place] ?? ''
+
+export const valueAt = ({ readings }: Evidence, place: number): number | undefined => readings[pointers[place]!]?.value

@@ -1,5 +1,6 @@
-import { at, pointers, type Evidence } from './evidence.ts'
+import { at, pointers, valueAt, type Evidence } from './evidence.ts'
 import { electrical } from './fields.ts'
+import { addNearestGains, copied, isCopy, nearestLog, nearestOf, type Nearest } from './nearest-sibling.ts'
 
 /** What the siblings of a panel in its library let expect of it: models of one family in other power classes, and copies. */
 export interface Family {
@@ -7,7 +8,7 @@ export interface Family {
   /** Those of the same size: a larger panel has larger cells or more of them, and its voltage need not grow. */
   readonly ofSize: readonly Evidence[]
   readonly shared: readonly Shared[]
-  readonly ratings: readonly Rating[]
+  readonly nearest: Nearest | null
 }
 
 /** A value that all models of a family carry. */
@@ -18,15 +19,6 @@ interface Shared {
   /** How often true siblings agree, and how often others would by chance. */
   readonly same: number
   readonly chance: number
-}
-
-/** A rating as the sibling most like this one has it. */
-interface Rating {
-  readonly place: number
-  readonly value: number
-  readonly pmax: number
-  /** The sibling is the same model written down again. */
-  readonly isCopy: boolean
 }
 
 /**
@@ -40,14 +32,6 @@ const sharedPlaces = [
   { place: at.alpha, same: 0.95, ofCopies: 0.82, chance: 0.08 },
   { place: at.noct, same: 0.985, ofCopies: 0.97, chance: 0.3 },
   { place: at.cells, same: 0.995, ofCopies: 0.98, chance: 0.6 },
-] as const
-
-/** Growth of each rating with Pmax from one class of a family to the next, as exponents; from 2 125 pairs of open ratings. */
-const growth = [
-  { place: at.voc, by: 0.27 },
-  { place: at.isc, by: 0.41 },
-  { place: at.vmp, by: 0.37 },
-  { place: at.imp, by: 0.5 },
 ] as const
 
 /** @param others records that may be siblings; those that are none are left out */
@@ -65,15 +49,15 @@ export function familyOf(evidence: Evidence, others: readonly Evidence[]): Famil
       const alike = kin.filter(({ differs }) => differs === -1 || differs === place).map(({ other }) => other)
       const values = new Map<number, number>()
       for (const other of alike) {
-        const value = rounded(valueOf(other, place))
+        const value = rounded(valueAt(other, place))
         values.set(value, (values.get(value) ?? 0) + 1 / alike.length)
       }
       const isCopied = alike.every((other) => isCopy(evidence, other))
-      return valueOf(evidence, place) === undefined || alike.length === 0
+      return valueAt(evidence, place) === undefined || alike.length === 0
         ? []
         : [{ place, values, same: isCopied ? ofCopies : same, chance }]
     }),
-    ratings: nearestOf(evidence, ofSize),
+    nearest: nearestOf(evidence, ofSize),
   }
 }
 
@@ -84,63 +68,36 @@ function differences(a: Evidence, b: Evidence): readonly number[] | null {
   let compared = 0
   const found: number[] = []
   for (const { place } of sharedPlaces) {
-    const [x, y] = [valueOf(a, place), valueOf(b, place)]
+    const [x, y] = [valueAt(a, place), valueAt(b, place)]
     if (x === undefined && y === undefined) continue
     compared++
     if (x === undefined || y === undefined || rounded(x) !== rounded(y)) found.push(place)
   }
-  const area = (one: Evidence) => (valueOf(one, at.length) ?? NaN) * (valueOf(one, at.width) ?? NaN)
+  const area = (one: Evidence) => (valueAt(one, at.length) ?? NaN) * (valueAt(one, at.width) ?? NaN)
   const off = (x: number | undefined, y: number | undefined) => Math.abs(Math.log((x ?? NaN) / (y ?? NaN)))
   if (off(area(a), area(b)) > 0.004) found.push(at.length)
-  if (off(valueOf(a, at.voc), valueOf(b, at.voc)) > 0.06) found.push(at.voc)
-  if (off(valueOf(a, at.pmax), valueOf(b, at.pmax)) > 0.15) found.push(at.pmax)
+  if (off(valueAt(a, at.voc), valueAt(b, at.voc)) > 0.06) found.push(at.voc)
+  if (off(valueAt(a, at.pmax), valueAt(b, at.pmax)) > 0.15) found.push(at.pmax)
   // a family that is named needs less likeness
   return compared < (a.family !== undefined && a.family === b.family ? 2 : 4) ? null : found
 }
 
-function isCopy(a: Evidence, b: Evidence): boolean {
-  return electrical.filter((place) => valueOf(a, place) === valueOf(b, place)).length >= 4
-}
-
-/** The sibling whose ratings are nearest; the largest difference is left out, so that one wrong rating does not decide. */
-function nearestOf(evidence: Evidence, siblings: readonly Evidence[]): readonly Rating[] {
-  const distance = (other: Evidence) => {
-    const all = electrical.map((place) => {
-      const off = Math.abs(Math.log((valueOf(other, place) ?? NaN) / (valueOf(evidence, place) ?? NaN)))
-      return Number.isNaN(off) ? 1 : off
-    })
-    return all.reduce((sum, off) => sum + off, 0) - Math.max(...all)
-  }
-  const [nearest] = [...siblings].sort((a, b) => distance(a) - distance(b))
-  const pmax = nearest && valueOf(nearest, at.pmax)
-  if (!pmax) return []
-  const copy = isCopy(evidence, nearest)
-  return growth.flatMap(({ place }) => {
-    const value = valueOf(nearest, place)
-    return value === undefined || valueOf(evidence, place) === undefined ? [] : [{ place, value, pmax, isCopy: copy }]
-  })
-}
-
 /** How well values agree with the siblings: logarithm of how much likelier they are than without knowing them. */
-export function familyLog({ shared, ratings: nearest }: Family, v: Float64Array): number {
+export function familyLog({ shared, nearest }: Family, v: Float64Array): number {
   let sum = 0
   for (const one of shared) sum += sharedLog(one, v[one.place]!)
-  for (const one of nearest) sum += ratingLog(one, v[one.place]!, v[at.pmax]!)
+  if (nearest) sum += nearestLog(nearest, v)
   return sum
 }
 
 /** What each field would gain by agreeing with the siblings. */
-export function familyGains({ shared, ratings: nearest }: Family, v: Float64Array): Float64Array {
+export function familyGains({ shared, nearest }: Family, v: Float64Array): Float64Array {
   const gain = new Float64Array(v.length)
   for (const one of shared) {
     const best = Math.max(...one.values.values())
     gain[one.place]! += Math.log(1 - one.same + (one.same * best) / one.chance) - sharedLog(one, v[one.place]!)
   }
-  for (const one of nearest) {
-    const [now, best] = [ratingLog(one, v[one.place]!, v[at.pmax]!), ratingLog(one, one.value, one.pmax)]
-    gain[one.place]! += Math.max(0, best - now)
-    gain[at.pmax]! += Math.max(0, best - now) / nearest.length
-  }
+  if (nearest) addNearestGains(nearest, v, gain)
   return gain
 }
 
@@ -155,14 +112,14 @@ export function anothersLog(family: Family | null, evidence: Evidence, place: nu
 /** A sibling of the same size and another power class that has just this rating. */
 export function lender({ ofSize }: Family, evidence: Evidence, place: number): Evidence | undefined {
   if (!electrical.includes(place)) return undefined
-  const isOther = (one: Evidence) => place === at.pmax || valueOf(one, at.pmax) !== valueOf(evidence, at.pmax)
-  return ofSize.find((one) => isOther(one) && valueOf(one, place) === valueOf(evidence, place))
+  const isOther = (one: Evidence) => place === at.pmax || valueAt(one, at.pmax) !== valueAt(evidence, at.pmax)
+  return ofSize.find((one) => isOther(one) && valueAt(one, place) === valueAt(evidence, place))
 }
 
 /** Siblings that carry a value in a field that a family shares. */
 export function siblingsLike({ shared, siblings }: Family, place: number, value: number): readonly Evidence[] {
   return shared.some((one) => one.place === place)
-    ? siblings.filter((one) => rounded(valueOf(one, place)) === rounded(value))
+    ? siblings.filter((one) => rounded(valueAt(one, place)) === rounded(value))
     : []
 }
 
@@ -173,38 +130,22 @@ export function siblingsOtherThan(
   place: number,
 ): readonly Evidence[] {
   return shared.some((one) => one.place === place)
-    ? siblings.filter((one) => rounded(valueOf(one, place)) !== rounded(valueOf(evidence, place)))
+    ? siblings.filter((one) => rounded(valueAt(one, place)) !== rounded(valueAt(evidence, place)))
     : []
 }
 
-/** The texts of a shared field as the siblings have it, likeliest first. */
-export function siblingTexts({ shared, siblings }: Family, place: number): readonly string[] {
+/** The texts of a field as the siblings have it that should have the same, likeliest first. */
+export function siblingTexts({ shared, siblings, nearest }: Family, place: number): readonly string[] {
+  const textOf = (one: Evidence | undefined) => one?.readings[pointers[place]!]?.text ?? []
+  if (copied.includes(place)) return nearest?.isCopy ? [...new Set(nearest.copies.flatMap(textOf))] : []
   const values = shared.find((one) => one.place === place)?.values ?? new Map<number, number>()
   return [...values]
     .sort((a, b) => b[1] - a[1])
-    .flatMap(
-      ([value]) =>
-        siblings.find((one) => rounded(valueOf(one, place)) === value)?.readings[pointers[place]!]?.text ?? [],
-    )
+    .flatMap(([value]) => textOf(siblings.find((one) => rounded(valueAt(one, place)) === value)))
 }
 
 const sharedLog = ({ values, same, chance }: Shared, value: number) =>
   Math.log(1 - same + (same * (values.get(rounded(value)) ?? 0)) / chance)
 
-/**
- * Spread about the growth: two normals to the quantiles of the same pairs, against a wide one without the sibling. How often
- * a copy has another rating, and how many values there are then, is judged.
- */
-function ratingLog({ place, value, pmax, isCopy: copy }: Rating, own: number, ownPmax: number): number {
-  if (copy) return Math.log(0.1 + (own === value ? 0.9 / 0.02 : 0))
-  const d = Math.log(own / value) - growth.find((one) => one.place === place)!.by * Math.log(ownPmax / pmax)
-  if (!Number.isFinite(d)) return Math.log(0.03)
-  const normal = (sd: number) => Math.exp((-d * d) / (2 * sd * sd)) / (sd * Math.sqrt(2 * Math.PI))
-  const wide = 1 / (Math.PI * 0.02 * (1 + (d / 0.02) ** 2))
-  return Math.log(0.03 + (0.97 * (0.7 * normal(0.004) + 0.3 * normal(0.014))) / wide)
-}
-
 /** Values are read from text, so that equal ones may differ in the last bit. */
 const rounded = (value: number | undefined): number => (value === undefined ? NaN : Number(value.toPrecision(7)))
-
-const valueOf = (record: Evidence, place: number) => record.readings[pointers[place]!]?.value

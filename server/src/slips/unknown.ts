@@ -4,6 +4,7 @@ import { expected } from './core.ts'
 import { at, type Evidence } from './evidence.ts'
 import { anothersLog } from './family.ts'
 import { coordinate } from './features.ts'
+import { grown } from './nearest-sibling.ts'
 
 /**
  * Values that are wrong in a way which cannot be undone: another model's, or another kind of mistake. The field is put
@@ -14,7 +15,7 @@ export function unknown(evidence: Evidence, frame: Frame, suspects: readonly num
     if (!frame.core.formed[c] || c === coordinate.cells || c === coordinate.area) return []
     return places.flatMap((place) => {
       if (!suspects.includes(place) || frame.absolute[place]) return []
-      const { shift, sd } = expected(frame.core, frame.stand, c)
+      const { shift, sd } = meant(frame, c, place)
       const raw = place === at.gamma || place === at.beta || place === at.alpha ? 0.01 : place === at.noct ? 1 : 0
       const value = frame.values[place]!
       if (!raw && !(Math.abs(shift) < 3)) return []
@@ -36,4 +37,14 @@ export function unknown(evidence: Evidence, frame: Frame, suspects: readonly num
       ]
     })
   })
+}
+
+/** Where the rest of the record, and a sibling, expect the coordinate of a field, from where it is. */
+function meant({ core, stand, family, values }: Frame, c: number, place: number): { shift: number; sd: number } {
+  const here = expected(core, stand, c)
+  const there = family?.nearest ? grown(family.nearest, values, place) : null
+  if (!there) return here
+  const sure = [here, there].map(({ sd }) => 1 / sd ** 2) as [number, number]
+  const both = sure[0] + sure[1]
+  return { shift: (sure[0] * here.shift + sure[1] * there.shift) / both, sd: 1 / Math.sqrt(both) }
 }
