@@ -46,6 +46,28 @@ test('a rating that stands in the column beside is told as that', () => {
   })
 })
 
+test.each<{ rating: string; typed: Record<string, string>; mended: string }>([
+  { rating: 'Isc', typed: { '/stc/isc': '6.02 A' }, mended: tern['/stc/isc']! },
+  { rating: 'Voc', typed: { '/stc/voc': '21.4 V' }, mended: tern['/stc/voc']! },
+])('$rating of another model is mended from the same model in another record', ({ typed, mended }) => {
+  const [pointer] = Object.keys(typed)
+  const copy = evidence('mono', tern)
+  const lenders = [step(105, 5.65, 6.02), step(107, 5.75, 6.14, { '/stc/voc': '21.4 V' })]
+  const misread = evidence('mono', { ...tern, [pointer!]: '9.99' + mended.slice(-2) })
+  expect(judged(typed, [...lenders, misread, copy, copy])).toMatchObject({
+    kind: 'slip',
+    pointer,
+    text: mended,
+    siblings: [copy, copy],
+  })
+})
+
+test('a rating whose ratio to the others no sibling has is told, and the record alone would be quiet', () => {
+  const typed = { '/stc/isc': '6.02 A' }
+  expect(judged(typed, [])).toEqual({ kind: 'consistent' })
+  expect(judged(typed)).toMatchObject({ kind: 'disagree', pointers: ['/stc/isc'], from: ladder[0] })
+})
+
 test('a family of one voltage, whose larger panels have larger cells, is quiet', () => {
   const larger = (pmax: number, length: string) => {
     const [imp, isc] = [pmax / 18.6, pmax / 17.4]

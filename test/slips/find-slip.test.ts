@@ -83,3 +83,10 @@ test('certainties of a correction and its alternatives are shares of one whole',
   expect(all.every((share) => 0 < share && share <= 1)).toBe(true)
   expect(all.reduce((a, b) => a + b, 0)).toBeLessThanOrEqual(1 + 1e-9)
 })
+
+test.each([
+  ['rigid', { kind: 'slip', pointer: '/stc/efficiency', text: '17.1 %' }],
+  ['flexible', { kind: 'consistent' }],
+])('an efficiency 1 %% too high on a %s panel, whose sheet may print that of the cells', (construction, verdict) => {
+  expect(findSlip(evidence('mono', { ...tern, '/stc/efficiency': '18.1 %' }, construction))).toMatchObject(verdict)
+})

@@ -1,3 +1,4 @@
+import { isSame } from '../quantities/same.ts'
 import { at, pointers, valueAt, type Evidence } from './evidence.ts'
 import { electrical } from './fields.ts'
 import { addNearestGains, copied, isCopy, nearestLog, nearestOf, type Nearest } from './nearest-sibling.ts'
@@ -116,22 +117,23 @@ export function lender({ ofSize }: Family, evidence: Evidence, place: number): E
   return ofSize.find((one) => isOther(one) && valueAt(one, place) === valueAt(evidence, place))
 }
 
-/** Siblings that carry a value in a field that a family shares. */
-export function siblingsLike({ shared, siblings }: Family, place: number, value: number): readonly Evidence[] {
-  return shared.some((one) => one.place === place)
-    ? siblings.filter((one) => rounded(valueAt(one, place)) === rounded(value))
-    : []
+/** Siblings that should have the same value in a field: all in what a family shares, copies in a rating. */
+function peers({ shared, siblings, nearest }: Family, place: number): readonly Evidence[] {
+  if (shared.some((one) => one.place === place)) return siblings
+  return nearest?.isCopy && copied.includes(place) ? nearest.copies : []
 }
 
-/** Siblings that carry another value in a field that a family shares. */
-export function siblingsOtherThan(
-  { shared, siblings }: Family,
-  evidence: Evidence,
-  place: number,
-): readonly Evidence[] {
-  return shared.some((one) => one.place === place)
-    ? siblings.filter((one) => rounded(valueAt(one, place)) !== rounded(valueAt(evidence, place)))
-    : []
+const has = (one: Evidence, place: number, value: number | undefined) =>
+  isSame(valueAt(one, place) ?? NaN, value ?? NaN)
+
+/** Siblings that should have the same value in a field, and have it. */
+export function siblingsLike(family: Family, place: number, value: number): readonly Evidence[] {
+  return peers(family, place).filter((one) => has(one, place, value))
+}
+
+/** Siblings that should have the same value in a field, and have another. */
+export function siblingsOtherThan(family: Family, evidence: Evidence, place: number): readonly Evidence[] {
+  return peers(family, place).filter((one) => !has(one, place, valueAt(evidence, place)))
 }
 
 /** The texts of a field as the siblings have it that should have the same, likeliest first. */
