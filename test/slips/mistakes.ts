@@ -11,6 +11,10 @@ const sorts: Readonly<Record<string, string>> = {
   CIGS: 'cigs',
   CIS: 'cigs',
   CdTe: 'cdte',
+  '1-a-Si': 'a-si',
+  '2-a-Si': 'a-si',
+  '3-a-Si': 'a-si',
+  'a-Si/nc': 'a-si',
 }
 
 /** Two halves that share no product family and no set of ratings. */

@@ -30,6 +30,7 @@ export interface Frame {
 
 interface Typed {
   readonly shape: number
+  readonly shapeGains: Float64Array
   readonly identities: readonly number[]
   readonly core: number
   /** What the core would gain if each coordinate were as the others expect it. */
@@ -73,7 +74,9 @@ export function frameOf(
   const now = coreLog(core, stand, stand.y)
   const gains = new Float64Array(coordinates)
   for (let c = 0; c < coordinates; c++) if (formed[c]) gains[c] = Math.max(0, expected(core, stand, c).log - now)
-  return { ...partial, core, stand, typed: { shape: shapeLog(partial, values), identities: parts, core: now, gains } }
+  const shape = shapeLog(partial, values)
+  const typed = { shape, shapeGains: shapeGains(partial, values), identities: parts, core: now, gains }
+  return { ...partial, core, stand, typed }
 }
 
 /** Flexible and folding panels are hardly in the open ratings, so that half as much spread again is granted to them. */
@@ -150,17 +153,22 @@ export const identities = [
   { plus: [at.noctVmp, at.noctImp], minus: [at.noctPmax] },
 ] as const
 
+/** Whether a place is in an identity, by identity. */
+const takesPart = identities.map(({ plus, minus }) =>
+  pointers.map((_, p) => [...plus, ...minus].some((one) => one === p)),
+)
+
 /**
  * Printed efficiencies and NOCT powers that are not the plain product: judged, since the open ratings carry neither. Sheets of
  * flexible panels often print the efficiency of the cells; those of framed modules hardly ever.
  */
 const printedEfficiency = (ofCells: number): Mixture => [
-  [0.987 - ofCells, 0, 0.0015],
+  [0.9877 - ofCells, 0, 0.0015],
   [0.012, 0, 0.006],
   [ofCells, 0.07, 0.05],
-  [0.001, 0, 0.3],
+  [0.0003, 0, 0.3],
 ]
-const efficiencyOfFramed = printedEfficiency(0.0002)
+const efficiencyOfFramed = printedEfficiency(0.0001)
 const efficiencyOfOthers = printedEfficiency(0.004)
 const noctProduct: Mixture = [
   [0.95, 0, 0.002],
@@ -168,27 +176,35 @@ const noctProduct: Mixture = [
   [0.005, 0, 0.03],
 ]
 
+type Arithmetic = Pick<Frame, 'group' | 'printedEfficiency' | 'present'>
+
 /** Logarithm of an identity's density in one record; 0 where a part is missing. */
-function identityLog(
-  { group, printedEfficiency, present }: Pick<Frame, 'group' | 'printedEfficiency' | 'present'>,
+function identityLog(frame: Arithmetic, which: number, v: Float64Array, halves: Float64Array): number {
+  const found = disagreement(frame, which, v, halves)
+  return found ? mixtureLog(found.mixture, found.off, found.variance) : 0
+}
+
+/** How far an identity is from being true, with the variance by rounding; null where a part is missing. */
+function disagreement(
+  { group, printedEfficiency, present }: Arithmetic,
   which: number,
   v: Float64Array,
   halves: Float64Array,
-): number {
+): { mixture: Mixture; off: number; variance: number } | null {
   const { plus, minus } = identities[which]!
-  let sum = which === 1 ? Math.log(1000) : 0
+  let off = which === 1 ? Math.log(1000) : 0
   let variance = 0
   for (const p of plus) {
-    if (!present[p]) return 0
-    sum += ln(v[p]!)
+    if (!present[p]) return null
+    off += ln(v[p]!)
     variance += relative(halves[p]!, v[p]!) ** 2 / 3
   }
   for (const p of minus) {
-    if (!present[p]) return 0
-    sum -= ln(v[p]!)
+    if (!present[p]) return null
+    off -= ln(v[p]!)
     variance += relative(halves[p]!, v[p]!) ** 2 / 3
   }
-  return mixtureLog(which === 0 ? group.product : which === 1 ? printedEfficiency : noctProduct, sum, variance)
+  return { mixture: which === 0 ? group.product : which === 1 ? printedEfficiency : noctProduct, off, variance }
 }
 
 /** Far tails are flat, as whatever goes wrong there has no scale. */
@@ -219,18 +235,39 @@ const usualCounts: Readonly<Record<number, number>> = {
   80: 0.02,
 }
 
+type Shape = Pick<Frame, 'group' | 'present' | 'counted'>
+
 /** How likely the shape is: cell area, sides, cell count. */
-function shapeLog({ group, present, counted }: Pick<Frame, 'group' | 'present' | 'counted'>, v: Float64Array): number {
-  let sum = counted ? Math.log(usualCounts[v[at.cells]!] ?? (Number.isInteger(v[at.cells]!) ? 0.001 : 1e-6)) : 0
-  if (!present[at.length] || !present[at.width]) return sum
-  const length = ln(v[at.length]!)
-  const width = ln(v[at.width]!)
-  sum += mixtureLog(group.aspect, Math.abs(length - width)) + (length < width ? -2 : 0)
-  return (
-    sum +
-    (counted ? mixtureLog(group.cellArea, length + width - ln(v[at.cells]!)) : mixtureLog(anyArea, length + width))
-  )
+function shapeLog(shape: Shape, v: Float64Array): number {
+  const sum = countLog(shape, v)
+  return shape.present[at.length] && shape.present[at.width] ? sum + aspectLog(shape, v) + areaLog(shape, v) : sum
 }
+
+const countLog = ({ counted }: Shape, v: Float64Array) =>
+  counted ? Math.log(usualCounts[v[at.cells]!] ?? (Number.isInteger(v[at.cells]!) ? 0.001 : 1e-6)) : 0
+
+function aspectLog({ group }: Shape, v: Float64Array): number {
+  const aspect = ln(v[at.length]!) - ln(v[at.width]!)
+  return mixtureLog(group.aspect, Math.abs(aspect)) + (aspect < 0 ? -2 : 0)
+}
+
+function areaLog({ group, counted }: Shape, v: Float64Array): number {
+  const area = ln(v[at.length]!) + ln(v[at.width]!)
+  return counted ? mixtureLog(group.cellArea, area - ln(v[at.cells]!)) : mixtureLog(anyArea, area)
+}
+
+/** What the shape could gain by another value, by place. */
+function shapeGains(shape: Shape, v: Float64Array): Float64Array {
+  const gains = new Float64Array(pointers.length)
+  const isSized = shape.present[at.length] && shape.present[at.width]
+  const ofArea = isSized ? peak(shape.counted ? shape.group.cellArea : anyArea) - areaLog(shape, v) : 0
+  if (isSized) gains[at.length] = gains[at.width] = peak(shape.group.aspect) - aspectLog(shape, v) + ofArea
+  if (shape.counted) gains[at.cells] = Math.log(usualCounts[60]!) - countLog(shape, v) + ofArea
+  return gains
+}
+
+/** The most that a mixture reaches, to within a little. */
+const peak = (mixture: Mixture) => Math.max(...mixture.map(([, mean]) => mixtureLog(mixture, mean)))
 
 /**
  * How well a whole record hangs together: logarithm of its density; -Infinity where that is certainly below `floor`.
@@ -245,21 +282,23 @@ export function coherence(
   floor: number,
 ): number {
   const { typed, absolute, stand, family } = frame
-  const isShaped = changed.some((place) => shaping.includes(place))
-  let sum = isShaped ? shapeLog(frame, v) : typed.shape
-  for (let i = 0; i < identities.length; i++) {
-    const { plus, minus } = identities[i]!
-    const isChanged = changed.some((place) => minus[0] === place || (plus as readonly number[]).includes(place))
-    sum += isChanged ? identityLog(frame, i, v, halves) : typed.identities[i]!
-  }
-  if (family) sum += familyLog(family, v)
-  const isShare = absolute.includes(true)
-  if (changed.length === 1 && !isShare) {
-    const c = coordinateOf(changed[0]!)
-    if (sum + typed.core + (c < 0 ? 0 : typed.gains[c]!) < floor) return -Infinity
+  let sum = 0
+  for (let i = 0; i < identities.length; i++)
+    sum += changed.some((place) => takesPart[i]![place]) ? identityLog(frame, i, v, halves) : typed.identities[i]!
+  if (changed.length === 1 && !absolute.includes(true)) {
+    const place = changed[0]!
+    const c = coordinateOf(place)
+    const most = typed.shape + typed.shapeGains[place]! + typed.core + (c < 0 ? 0 : typed.gains[c]!)
+    const ofFamily = family ? familyLog(family, v) : 0
+    if (sum + ofFamily + most < floor) return -Infinity
     y.set(stand.y)
     if (c >= 0) y[c] = one(frame, v, c)
-  } else coordinatesOf(frame, v, y)
+    sum += ofFamily
+  } else {
+    if (family) sum += familyLog(family, v)
+    coordinatesOf(frame, v, y)
+  }
+  sum += changed.some((place) => shaping.includes(place)) ? shapeLog(frame, v) : typed.shape
   return sum + coreLog(frame.core, stand, y)
 }
 
@@ -273,23 +312,23 @@ export function typedCoherence({ typed, family, values }: Frame): number {
 
 const shaping: readonly number[] = [at.length, at.width, at.cells]
 
-/** What each identity would gain if it held. */
+/**
+ * What the arithmetic could gain by another value, by place: that it holds then. Where it holds already, a field loses by
+ * another value, as slips that a check can tell change a number by more than `least`.
+ */
 export function identityGains(frame: Frame): Float64Array {
-  return Float64Array.from(identities, (_, i) => {
-    const { plus, minus } = identities[i]!
-    if (![...plus, ...minus].every((p) => frame.present[p])) return 0
-    const held = new Float64Array(frame.values)
-    const product = plus.reduce((all, p) => all * held[p]!, i === 1 ? 1000 : 1)
-    held[minus[0]] = product
-    return Math.max(0, identityLog(frame, i, held, frame.halves) - identityLog(frame, i, frame.values, frame.halves))
+  const gains = new Float64Array(pointers.length)
+  identities.forEach(({ plus, minus }, i) => {
+    const found = disagreement(frame, i, frame.values, frame.halves)
+    if (!found) return
+    const { mixture, off, variance } = found
+    const now = frame.typed.identities[i]!
+    const [less, more] = [mixtureLog(mixture, off - least, variance), mixtureLog(mixture, off + least, variance)]
+    const apart = now - Math.max(less, more)
+    const gain = apart > 0 ? -apart : Math.max(0, mixtureLog(mixture, 0, variance) - now)
+    for (const place of [...plus, ...minus]) gains[place]! += gain
   })
+  return gains
 }
 
-/** What the shape would gain, by place, if a side or the cell count were as usual. */
-export function shapeGain(frame: Frame): Float64Array {
-  const gain = new Float64Array(frame.values.length)
-  const now = shapeLog(frame, frame.values)
-  const best = Math.max(0, 1.5 - now)
-  for (const place of [at.length, at.width, at.cells]) if (frame.present[place]) gain[place] = best
-  return gain
-}
+const least = 0.015

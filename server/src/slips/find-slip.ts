@@ -3,7 +3,7 @@ import type { Calibration } from './calibration.ts'
 import type { Candidate } from './candidate.ts'
 import { candidates } from './candidates.ts'
 import { coherenceWith } from './coherence-with.ts'
-import { frameOf, identities, identityGains, shapeGain, sources, typedCoherence, type Frame } from './coherence.ts'
+import { frameOf, identityGains, sources, typedCoherence, type Frame } from './coherence.ts'
 import { pointers, type Evidence } from './evidence.ts'
 import { familyGains, type Family } from './family.ts'
 import { countsCells, groupOf } from './group.ts'
@@ -41,7 +41,7 @@ function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[]):
   }
   ways.swaps(suspects.map(({ place }) => place)).forEach(attempt)
   for (const { place, gain } of suspects) {
-    if (gain + slack < best) break
+    if (gain < threshold || gain + slack < best) break
     ways.of(place).forEach(attempt)
     unknown(evidence, frame, [place]).forEach(attempt)
   }
@@ -54,26 +54,25 @@ interface Suspect {
   readonly gain: number
 }
 
-/** Fields whose best other value would gain more than a slip is unlikely, by their gain. */
+/** Fields that another value, there or in two of them, could make enough likelier, by their gain. */
 function suspectsOf(frame: Frame): readonly Suspect[] {
-  const { gains } = frame.typed
-  const sum = new Float64Array(pointers.length)
+  const { gains, shapeGains } = frame.typed
+  const sum = identityGains(frame)
   sources.forEach((places, c) => places.forEach((place) => (sum[place]! += gains[c]!)))
-  const byIdentity = identityGains(frame)
-  identities.forEach(({ plus, minus }, i) => [...plus, ...minus].forEach((place) => (sum[place]! += byIdentity[i]!)))
-  const shape = shapeGain(frame)
   const family = frame.family && familyGains(frame.family, frame.values)
   return pointers
     .map((_, place) => ({
       place,
-      gain: frame.unfinished[place] ? Infinity : sum[place]! + shape[place]! + (family?.[place] ?? 0),
+      gain: frame.unfinished[place] ? Infinity : sum[place]! + shapeGains[place]! + (family?.[place] ?? 0),
     }))
-    .filter(({ place, gain }) => frame.present[place] && gain > threshold)
+    .filter(({ place, gain }) => frame.present[place] && gain > ofPair)
     .sort((a, b) => b.gain - a.gain || a.place - b.place)
 }
 
-const threshold = 4.5
+/** Gain below which no other value of one field explains enough, and of one field of two that stand in each other's place. */
+const threshold = 5.5
+const ofPair = 3
 /** Score below which a candidate moves no verdict, however many there are. */
-const negligible = -4
+const negligible = -2
 /** Share of an unlikely field that is still worth a look, less the unlikeliness of any slip, as logarithm. */
 const slack = 4

@@ -77,6 +77,7 @@ import { vocCoefficientAbsurd } from './voc-coefficient-absurd.ts'
 import { vocCoefficientMissing } from './voc-coefficient-missing.ts'
 import { vocCoefficientPositive } from './voc-coefficient-positive.ts'
 import { vocPerCellImpossible } from './voc-per-cell-impossible.ts'
+import { vocPerCellThin } from './voc-per-cell-thin.ts'
 import { vocPerCell } from './voc-per-cell.ts'
 import { voltageRatio } from './voltage-ratio.ts'
 import { warrantyStepRising } from './warranty-step-rising.ts'
@@ -165,6 +166,7 @@ export const panelRules = [
   vocCoefficientMissing,
   vocCoefficientPositive,
   vocPerCellImpossible,
+  vocPerCellThin,
   vocPerCell,
   voltageRatio,
   warrantyStepRising,
