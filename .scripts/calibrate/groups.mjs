@@ -1,6 +1,7 @@
 import { build } from 'esbuild'
 import { mixtureOfT } from './multivariate-t.mjs'
 import { fitMixture } from './mixture.mjs'
+import { siblings } from './siblings.mjs'
 import { coordinatesOf, groupOf, weightsOf } from './ratings.mjs'
 
 /** Kinds of panel within a group of technologies; more of them see no more mistakes on unseen families. */
@@ -14,7 +15,7 @@ export async function calibrate(rows) {
       rows.filter((row) => groupOf(row) === group),
       model,
     )
-  return { mono: of('mono'), poly: of('poly'), thin: of('thin') }
+  return { mono: of('mono'), poly: of('poly'), thin: of('thin'), siblings: await siblings(rows) }
 }
 
 function calibrateGroup(rows, { features, usable, coreOf, oddShares }) {

@@ -268,5 +268,52 @@ export const calibration: Calibration = {
    [0.005, 0, 0.012],
    [0.1262, 0, 0.03]
   ]
+ },
+ siblings: {
+  growths: {
+   imp: {
+    by: 0.604,
+    spread: [
+     [0.448, 0.00213],
+     [0.478, 0.01]
+    ]
+   },
+   isc: {
+    by: 0.883,
+    spread: [
+     [0.584, 0.00241],
+     [0.392, 0.0139]
+    ]
+   },
+   voc: {
+    by: 0.766,
+    spread: [
+     [0.361, 0.001],
+     [0.538, 0.00624]
+    ]
+   }
+  },
+  shared: {
+   gamma: {
+    same: 0.982,
+    ofCopies: 0.985
+   },
+   beta: {
+    same: 0.982,
+    ofCopies: 0.957
+   },
+   alpha: {
+    same: 0.904,
+    ofCopies: 0.822
+   },
+   noct: {
+    same: 0.975,
+    ofCopies: 0.975
+   },
+   cells: {
+    same: 0.995,
+    ofCopies: 0.975
+   }
+  }
  }
 }

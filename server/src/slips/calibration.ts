@@ -23,4 +23,25 @@ export interface GroupCalibration {
 }
 
 export type Group = 'mono' | 'poly' | 'thin'
-export type Calibration = Readonly<Record<Group, GroupCalibration>>
+
+/** How a rating grows with another from one power class of a family to the next. */
+export interface GrowthCalibration {
+  /** The exponent. */
+  readonly by: number
+  /** Share and standard deviation of two normals about the growth; what is left is as without a sibling. */
+  readonly spread: readonly (readonly [share: number, sd: number])[]
+}
+
+/** How often true siblings agree in a value, and how often the same model does when it is listed again. */
+export interface AgreementCalibration {
+  readonly same: number
+  readonly ofCopies: number
+}
+
+/** What siblings let expect of each other. */
+export interface SiblingCalibration {
+  readonly growths: Readonly<Record<'imp' | 'isc' | 'voc', GrowthCalibration>>
+  readonly shared: Readonly<Record<'gamma' | 'beta' | 'alpha' | 'noct' | 'cells', AgreementCalibration>>
+}
+
+export type Calibration = Readonly<Record<Group, GroupCalibration>> & { readonly siblings: SiblingCalibration }

@@ -1,4 +1,5 @@
 import { isSame } from '../quantities/same.ts'
+import { calibration } from './calibration.generated.ts'
 import { at, pointers, valueAt, type Evidence } from './evidence.ts'
 import { electrical } from './fields.ts'
 import { addNearestGains, copied, isCopy, nearestLog, nearestOf, type Nearest } from './nearest-sibling.ts'
@@ -23,17 +24,12 @@ interface Shared {
 }
 
 /**
- * Shares of true siblings that agree, by what they share: among the open ratings, with all other shared values, the area
- * (0.4 %), Voc (6 %) and Pmax (15 %) alike. Copies are models listed again with another value, so they agree less.
- * The chance is judged: how often a record that fits as well has just that value.
+ * What true siblings share, with the chance that a record that fits as well has just that value; the chance is judged. How
+ * often they agree is calibrated, among those with all other shared values, the area (0.4 %), Voc (6 %) and Pmax (15 %)
+ * alike. Copies are models listed again with another value, so they agree less.
  */
-const sharedPlaces = [
-  { place: at.gamma, same: 0.985, ofCopies: 0.97, chance: 0.12 },
-  { place: at.beta, same: 0.985, ofCopies: 0.96, chance: 0.12 },
-  { place: at.alpha, same: 0.95, ofCopies: 0.82, chance: 0.08 },
-  { place: at.noct, same: 0.985, ofCopies: 0.97, chance: 0.3 },
-  { place: at.cells, same: 0.995, ofCopies: 0.98, chance: 0.6 },
-] as const
+export const sharedPlaces = { gamma: 0.12, beta: 0.12, alpha: 0.08, noct: 0.3, cells: 0.6 } as const
+const names = Object.keys(sharedPlaces) as (keyof typeof sharedPlaces)[]
 
 /** @param others records that may be siblings; those that are none are left out */
 export function familyOf(evidence: Evidence, others: readonly Evidence[]): Family | null {
@@ -46,7 +42,9 @@ export function familyOf(evidence: Evidence, others: readonly Evidence[]): Famil
   return {
     siblings: kin.map(({ other }) => other),
     ofSize,
-    shared: sharedPlaces.flatMap(({ place, same, ofCopies, chance }) => {
+    shared: names.flatMap((name) => {
+      const place = at[name]
+      const { same, ofCopies } = calibration.siblings.shared[name]
       const alike = kin.filter(({ differs }) => differs === -1 || differs === place).map(({ other }) => other)
       const values = new Map<number, number>()
       for (const other of alike) {
@@ -56,19 +54,19 @@ export function familyOf(evidence: Evidence, others: readonly Evidence[]): Famil
       const isCopied = alike.every((other) => isCopy(evidence, other))
       return valueAt(evidence, place) === undefined || alike.length === 0
         ? []
-        : [{ place, values, same: isCopied ? ofCopies : same, chance }]
+        : [{ place, values, same: isCopied ? ofCopies : same, chance: sharedPlaces[name] }]
     }),
     nearest: nearestOf(evidence, ofSize),
   }
 }
 
 /** Places in which a sibling differs: shared values, size, Voc and Pmax; null where too little is comparable. */
-function differences(a: Evidence, b: Evidence): readonly number[] | null {
+export function differences(a: Evidence, b: Evidence): readonly number[] | null {
   const isOther = (x: string | undefined, y: string | undefined) => x !== undefined && y !== undefined && x !== y
   if (a.technology !== b.technology || isOther(a.maker, b.maker) || isOther(a.family, b.family)) return null
   let compared = 0
   const found: number[] = []
-  for (const { place } of sharedPlaces) {
+  for (const place of names.map((name) => at[name])) {
     const [x, y] = [valueAt(a, place), valueAt(b, place)]
     if (x === undefined && y === undefined) continue
     compared++

@@ -1,4 +1,5 @@
 import { isSame } from '../quantities/same.ts'
+import { calibration } from './calibration.generated.ts'
 import { at, valueAt, type Evidence } from './evidence.ts'
 import { electrical } from './fields.ts'
 
@@ -17,58 +18,26 @@ interface InLadder {
   readonly ratings: readonly Rating[]
 }
 
+type Growing = keyof typeof growing
+
 /** A rating of a sibling beside the rating that it grows with. */
 interface Rating {
-  readonly growth: Growth
+  readonly name: Growing
   readonly value: number
   readonly beside: number
 }
 
-interface Growth {
-  readonly place: number
-  readonly along: number
-  /** The exponent. */
-  readonly by: number
-  /** Share and standard deviation of two normals about the growth; what is left is as without a sibling. */
-  readonly spread: readonly (readonly [share: number, sd: number])[]
-}
-
 /**
- * How ratings grow from one class of a family to the next: Imp with Pmax, and each open or short value with the one at
- * maximum power, as the ratio of the two hardly differs within a family. Vmp is not among them, as it is Pmax over Imp.
- *
- * By maximum likelihood from 2 222 pairs of open ratings, as two normals and the wide density of `grownLog`. The narrow
- * spreads of Isc and Voc, in which pairs with the very same values show, are judged to be 0.001, as two roundings are.
+ * What grows along with what from one class of a family to the next: Imp with Pmax, and each open or short value with the
+ * one at maximum power, as the ratio of the two hardly differs within a family. Vmp is not among them, as it is Pmax over
+ * Imp. How is calibrated, as a power about which two normals and the wide density of `grownLog` lie.
  */
-const growths: readonly Growth[] = [
-  {
-    place: at.imp,
-    along: at.pmax,
-    by: 0.61,
-    spread: [
-      [0.44, 0.0018],
-      [0.52, 0.009],
-    ],
-  },
-  {
-    place: at.isc,
-    along: at.imp,
-    by: 0.93,
-    spread: [
-      [0.35, 0.001],
-      [0.56, 0.0066],
-    ],
-  },
-  {
-    place: at.voc,
-    along: at.vmp,
-    by: 0.83,
-    spread: [
-      [0.33, 0.001],
-      [0.6, 0.0056],
-    ],
-  },
-]
+export const growing = {
+  imp: { place: at.imp, along: at.pmax },
+  isc: { place: at.isc, along: at.imp },
+  voc: { place: at.voc, along: at.vmp },
+} as const
+const names = Object.keys(growing) as Growing[]
 
 /** What a copy should have alike; its Pmax may be the product of the others once and the power class once. */
 export const copied: readonly number[] = [at.vmp, at.imp, at.voc, at.isc]
@@ -90,10 +59,11 @@ export function nearestOf(evidence: Evidence, siblings: readonly Evidence[]): Ne
   if (!nearest) return null
   if (isCopy(evidence, nearest))
     return { isCopy: true, copies: siblings.filter((sibling) => isCopy(evidence, sibling)) }
-  const ratings = growths.flatMap((growth) => {
-    const [value, beside] = [valueAt(nearest, growth.place), valueAt(nearest, growth.along)]
-    const isTold = [growth.place, growth.along].every((place) => valueAt(evidence, place) !== undefined)
-    return value && beside && isTold ? [{ growth, value, beside }] : []
+  const ratings = names.flatMap((name) => {
+    const { place, along } = growing[name]
+    const [value, beside] = [valueAt(nearest, place), valueAt(nearest, along)]
+    const isTold = [place, along].every((one) => valueAt(evidence, one) !== undefined)
+    return value && beside && isTold ? [{ name, value, beside }] : []
   })
   return { isCopy: false, ratings }
 }
@@ -102,7 +72,7 @@ export function nearestOf(evidence: Evidence, siblings: readonly Evidence[]): Ne
 export function nearestLog(nearest: Nearest, v: Float64Array): number {
   let sum = 0
   if (nearest.isCopy) for (const place of copied) sum += copiedLog(nearest, v, place)
-  else for (const one of nearest.ratings) sum += grownLog(one.growth, offOf(one, v))
+  else for (const one of nearest.ratings) sum += grownLog(one.name, offOf(one, v))
   return sum
 }
 
@@ -111,20 +81,24 @@ export function addNearestGains(nearest: Nearest, v: Float64Array, gain: Float64
   if (nearest.isCopy) for (const place of copied) gain[place]! += best - copiedLog(nearest, v, place)
   else
     for (const one of nearest.ratings) {
-      const more = Math.max(0, grownLog(one.growth, 0) - grownLog(one.growth, offOf(one, v)))
-      gain[one.growth.place]! += more
-      gain[one.growth.along]! += more
+      const more = Math.max(0, grownLog(one.name, 0) - grownLog(one.name, offOf(one, v)))
+      gain[growing[one.name].place]! += more
+      gain[growing[one.name].along]! += more
     }
 }
 
 /** Where the growth leads to, and the wider spread about it; as logarithm of the change. */
 export function grown(nearest: Nearest, v: Float64Array, place: number): { shift: number; sd: number } | null {
-  const rating = nearest.isCopy ? undefined : nearest.ratings.find(({ growth }) => growth.place === place)
-  return rating ? { shift: -offOf(rating, v), sd: rating.growth.spread[1]![1] } : null
+  const rating = nearest.isCopy ? undefined : nearest.ratings.find(({ name }) => growing[name].place === place)
+  return rating ? { shift: -offOf(rating, v), sd: spreadOf(rating.name)[1]![1] } : null
 }
 
-const offOf = ({ growth, value, beside }: Rating, v: Float64Array) =>
-  Math.log(v[growth.place]! / value) - growth.by * Math.log(v[growth.along]! / beside)
+const spreadOf = (name: Growing) => calibration.siblings.growths[name].spread
+
+function offOf({ name, value, beside }: Rating, v: Float64Array): number {
+  const { place, along } = growing[name]
+  return Math.log(v[place]! / value) - calibration.siblings.growths[name].by * Math.log(v[along]! / beside)
+}
 
 /**
  * Of 208 open modules that are listed twice with at least four of the five ratings alike, 6 have another Voc, 2 another Vmp,
@@ -140,11 +114,11 @@ function copiedLog({ copies }: Copies, v: Float64Array, place: number): number {
 }
 
 /** Against a wide density, which stands for what is known without a sibling; its width of 2 % is judged. */
-function grownLog({ spread }: Growth, d: number): number {
+function grownLog(name: Growing, d: number): number {
   const wide = 1 / (Math.PI * 0.02 * (1 + (d / 0.02) ** 2))
   let near = 0
   let far = 1
-  for (const [share, sd] of spread) {
+  for (const [share, sd] of spreadOf(name)) {
     near += (share * Math.exp((-d * d) / (2 * sd * sd))) / (sd * Math.sqrt(2 * Math.PI))
     far -= share
   }

@@ -1,0 +1,133 @@
+import { build } from 'esbuild'
+
+/** Spread of a rating without a sibling, as the model takes it; judged. */
+const wide = 0.02
+
+/** What siblings let expect of each other: how ratings grow from one power class to the next, and how often they agree. */
+export async function siblings(rows) {
+  const { pointers, at, differences, nearestOf, growing, isCopy, sharedPlaces } = await modelSource()
+  const all = rows.map((row) => evidenceOf(row, pointers, at))
+  const places = Object.keys(sharedPlaces)
+  const counts = Object.fromEntries(places.map((name) => [name, { same: [0, 0], ofCopies: [0, 0] }]))
+  const pairs = Object.fromEntries(Object.keys(growing).map((name) => [name, []]))
+  for (const { one, others } of ofLikeArea(all)) {
+    const kin = others.flatMap((other) => {
+      const differing = differences(one, other)
+      return differing && differing.length <= 1 && differing[0] !== at.length ? [{ other, differs: differing[0] }] : []
+    })
+    const nearest = nearestOf(
+      one,
+      kin.map(({ other }) => other),
+    )
+    if (nearest && !nearest.isCopy)
+      for (const { name, value, beside } of nearest.ratings) {
+        const { place, along } = growing[name]
+        const now = (p) => one.readings[pointers[p]].value
+        pairs[name].push([Math.log(now(along) / beside), Math.log(now(place) / value)])
+      }
+    for (const name of places) {
+      const asked = kin.filter(
+        ({ other, differs }) => (differs ?? at[name]) === at[name] && other.readings[pointers[at[name]]],
+      )
+      for (const kind of ['same', 'ofCopies']) {
+        const some = asked.filter(({ other }) => isCopy(one, other) === (kind === 'ofCopies'))
+        if (some.length === 0 || !one.readings[pointers[at[name]]]) continue
+        counts[name][kind][0] += some.filter(({ differs }) => differs === undefined).length / some.length
+        counts[name][kind][1]++
+      }
+    }
+  }
+  // never quite all, and a half where none is asked
+  const share = ([agree, asked]) => round((agree + 1) / (asked + 2), 3)
+  return {
+    growths: Object.fromEntries(Object.entries(pairs).map(([name, some]) => [name, growth(some)])),
+    shared: Object.fromEntries(
+      Object.entries(counts).map(([name, { same, ofCopies }]) => [
+        name,
+        { same: share(same), ofCopies: share(ofCopies) },
+      ]),
+    ),
+  }
+}
+
+/** Each record with the others of about its area, found by order of area as pairs of all are many. */
+function* ofLikeArea(all) {
+  const sorted = all.filter(({ area }) => area > 0).sort((a, b) => a.area - b.area)
+  let first = 0
+  for (const one of sorted) {
+    while (sorted[first].area < one.area * 0.99) first++
+    const others = []
+    for (let i = first; i < sorted.length && sorted[i].area < one.area * 1.01; i++)
+      if (sorted[i] !== one && sorted[i].technology === one.technology) others.push(sorted[i])
+    yield { one, others }
+  }
+}
+
+function evidenceOf(row, pointers, at) {
+  const values = new Map([
+    [at.pmax, row.pmax_w],
+    [at.vmp, row.vmp_v],
+    [at.imp, row.imp_a],
+    [at.voc, row.voc_v],
+    [at.isc, row.isc_a],
+    [at.gamma, row.gamma_pmp_pct_per_c && fixed(row.gamma_pmp_pct_per_c, 2)],
+    [at.beta, row.beta_voc_pct_per_c && fixed(row.beta_voc_pct_per_c, 2)],
+    [at.alpha, row.alpha_isc_pct_per_c && fixed(row.alpha_isc_pct_per_c, 3)],
+    [at.noct, row.noct_c && Math.round(row.noct_c)],
+    [at.cells, row.cells_in_series],
+    [at.length, row.length_mm && row.width_mm ? row.length_mm / 1000 : Math.sqrt(row.area_m2)],
+    [at.width, row.length_mm && row.width_mm ? row.width_mm / 1000 : Math.sqrt(row.area_m2)],
+  ])
+  const readings = Object.fromEntries(
+    [...values].flatMap(([place, value]) => (value ? [[pointers[place], { value }]] : [])),
+  )
+  return { technology: row.technology, area: values.get(at.length) * values.get(at.width), readings }
+}
+
+/** Exponent, and two normals beside the wide density about it, by expectation and maximisation. */
+function growth(pairs) {
+  let by = 0.8
+  let parts = [
+    [0.4, 0.002],
+    [0.5, 0.01],
+  ]
+  for (let step = 0; step < 200; step++) {
+    const sums = parts.map(() => [0, 0])
+    let [xx, xy] = [1e-9, 0.8e-9]
+    for (const [x, y] of pairs) {
+      const d = y - by * x
+      const near = parts.map(
+        ([share, sd]) => (share * Math.exp((-d * d) / (2 * sd * sd))) / (sd * Math.sqrt(2 * Math.PI)),
+      )
+      const far = (1 - parts[0][0] - parts[1][0]) / (Math.PI * wide * (1 + (d / wide) ** 2))
+      near.forEach((density, k) => {
+        const part = density / (near[0] + near[1] + far)
+        sums[k][0] += part
+        sums[k][1] += part * d * d
+        xx += (part * x * x) / parts[k][1] ** 2
+        xy += (part * x * y) / parts[k][1] ** 2
+      })
+    }
+    by = xy / xx
+    parts = sums.map(([n, squares]) => [n / pairs.length, Math.max(0.001, Math.sqrt(squares / n))])
+  }
+  return { by: round(by, 3), spread: parts.map((part) => part.map((v) => round(v, 3))) }
+}
+
+/** The model's own source, so that siblings are those that it finds. */
+async function modelSource() {
+  const { outputFiles } = await build({
+    stdin: {
+      contents: `export { pointers, at } from './evidence.ts'; export { differences, sharedPlaces } from './family.ts'; export { growing, isCopy, nearestOf } from './nearest-sibling.ts'`,
+      resolveDir: 'server/src/slips',
+      loader: 'ts',
+    },
+    bundle: true,
+    format: 'esm',
+    write: false,
+  })
+  return import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].text).toString('base64')}`)
+}
+
+const round = (v, digits) => Number(v.toPrecision(digits))
+const fixed = (v, decimals) => Number(v.toFixed(decimals))
