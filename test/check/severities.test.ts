@@ -38,3 +38,12 @@ test('findings stand in file order, the most severe first, and every run is the 
   expect(starts).toEqual([...starts].sort((a, b) => a - b))
   expect(starts.length).toBeGreaterThan(2)
 })
+
+test.each([
+  ['rigid', 'warning'],
+  ['flexible', 'information'],
+])('a NOCT below that of any framed panel is, of a %s one, a matter of %s', (construction, severity) => {
+  const text = tern.replace('construction: flexible', `construction: ${construction}`).replace('46 °C', '36 °C')
+  const found = check(text).findings.filter(({ rule }) => rule === 'noct-unusual')
+  expect(found.map((finding) => finding.severity)).toEqual([severity])
+})

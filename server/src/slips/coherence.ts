@@ -163,10 +163,10 @@ const takesPart = identities.map(({ plus, minus }) =>
  * flexible panels often print the efficiency of the cells; those of framed modules hardly ever.
  */
 const printedEfficiency = (ofCells: number): Mixture => [
-  [0.9877 - ofCells, 0, 0.0015],
+  [0.9875 - ofCells, 0, 0.0015],
   [0.012, 0, 0.006],
   [ofCells, 0.07, 0.05],
-  [0.0003, 0, 0.3],
+  [0.0005, 0, 0.3],
 ]
 const efficiencyOfFramed = printedEfficiency(0.0001)
 const efficiencyOfOthers = printedEfficiency(0.004)
@@ -323,9 +323,11 @@ export function identityGains(frame: Frame): Float64Array {
     if (!found) return
     const { mixture, off, variance } = found
     const now = frame.typed.identities[i]!
-    const [less, more] = [mixtureLog(mixture, off - least, variance), mixtureLog(mixture, off + least, variance)]
-    const apart = now - Math.max(less, more)
-    const gain = apart > 0 ? -apart : Math.max(0, mixtureLog(mixture, 0, variance) - now)
+    const nearby = [off - least, off + least].map((moved) => mixtureLog(mixture, moved, variance))
+    const gain =
+      Math.abs(off) < least
+        ? Math.min(0, Math.max(...nearby) - now)
+        : Math.max(0, mixtureLog(mixture, 0, variance) - now)
     for (const place of [...plus, ...minus]) gains[place]! += gain
   })
   return gains
