@@ -8,7 +8,7 @@ export async function siblings(rows) {
   const { pointers, at, differences, nearestOf, growing, isCopy, sharedPlaces } = await modelSource()
   const all = rows.map((row) => evidenceOf(row, pointers, at))
   const places = Object.keys(sharedPlaces)
-  const counts = Object.fromEntries(places.map((name) => [name, { same: [0, 0], ofCopies: [0, 0] }]))
+  const shares = Object.fromEntries(places.map((name) => [name, { same: [], ofCopies: [] }]))
   const pairs = Object.fromEntries(Object.keys(growing).map((name) => [name, []]))
   for (const { one, others } of ofLikeArea(all)) {
     const kin = others.flatMap((other) => {
@@ -32,19 +32,16 @@ export async function siblings(rows) {
       for (const kind of ['same', 'ofCopies']) {
         const some = asked.filter(({ other }) => isCopy(one, other) === (kind === 'ofCopies'))
         if (some.length === 0 || !one.readings[pointers[at[name]]]) continue
-        counts[name][kind][0] += some.filter(({ differs }) => differs === undefined).length / some.length
-        counts[name][kind][1]++
+        shares[name][kind].push(some.filter(({ differs }) => differs === undefined).length / some.length)
       }
     }
   }
-  // never quite all, and a half where none is asked
-  const share = ([agree, asked]) => round((agree + 1) / (asked + 2), 3)
   return {
     growths: Object.fromEntries(Object.entries(pairs).map(([name, some]) => [name, growth(some)])),
     shared: Object.fromEntries(
-      Object.entries(counts).map(([name, { same, ofCopies }]) => [
+      Object.entries(shares).map(([name, { same, ofCopies }]) => [
         name,
-        { same: share(same), ofCopies: share(ofCopies) },
+        { same: agreement(same, sharedPlaces[name]), ofCopies: agreement(ofCopies, sharedPlaces[name]) },
       ]),
     ),
   }
@@ -82,6 +79,19 @@ function evidenceOf(row, pointers, at) {
     [...values].flatMap(([place, value]) => (value ? [[pointers[place], { value }]] : [])),
   )
   return { technology: row.technology, area: values.get(at.length) * values.get(at.width), readings }
+}
+
+/**
+ * How often a record has the value of its siblings, by maximum likelihood, from the share of them that has its own value.
+ * It is never quite always.
+ */
+function agreement(shares, chance) {
+  let same = 0.9
+  for (let step = 0; step < 100; step++) {
+    const theirs = shares.map((share) => (same * share) / chance / ((same * share) / chance + 1 - same))
+    same = (theirs.reduce((sum, part) => sum + part, 0) + 1) / (shares.length + 2)
+  }
+  return round(same, 3)
 }
 
 /** Exponent, and two normals beside the wide density about it, by expectation and maximisation. */

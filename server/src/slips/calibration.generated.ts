@@ -295,24 +295,24 @@ export const calibration: Calibration = {
   },
   shared: {
    gamma: {
-    same: 0.982,
-    ofCopies: 0.985
+    same: 0.988,
+    ofCopies: 0.983
    },
    beta: {
-    same: 0.982,
-    ofCopies: 0.957
+    same: 0.989,
+    ofCopies: 0.951
    },
    alpha: {
-    same: 0.904,
-    ofCopies: 0.822
+    same: 0.956,
+    ofCopies: 0.807
    },
    noct: {
-    same: 0.975,
-    ofCopies: 0.975
+    same: 0.985,
+    ofCopies: 0.965
    },
    cells: {
-    same: 0.995,
-    ofCopies: 0.975
+    same: 0.992,
+    ofCopies: 0.939
    }
   }
  }
