@@ -1,4 +1,4 @@
-import { groupOf } from './ratings.mjs'
+import { areaOf, groupOf } from './ratings.mjs'
 
 const percents = [0.1, 0.5, 1, 5, 50, 95, 99, 99.5, 99.9]
 
@@ -8,8 +8,8 @@ const ratios = {
   impPerIsc: (r) => r.imp_a / r.isc_a,
   vocPerCell: (r) => r.voc_v / r.cells_in_series,
   vmpPerCell: (r) => r.vmp_v / r.cells_in_series,
-  efficiency: (r) => r.pmax_w / (1000 * area(r)),
-  cellCurrentDensity: (r) => (r.isc_a * r.cells_in_series) / area(r) / 10,
+  efficiency: (r) => r.pmax_w / (1000 * areaOf(r)),
+  cellCurrentDensity: (r) => (r.isc_a * r.cells_in_series) / areaOf(r) / 10,
   gamma: (r) => r.gamma_pmp_pct_per_c,
   beta: (r) => r.beta_voc_pct_per_c,
   alpha: (r) => r.alpha_isc_pct_per_c,
@@ -33,8 +33,6 @@ const needs = Object.fromEntries(
     [...f.toString().matchAll(/r\.(\w+)/g)].map((m) => m[1]).filter((k) => k !== 'pmax_is'),
   ]),
 )
-
-const area = (r) => (r.length_mm && r.width_mm ? (r.length_mm * r.width_mm) / 1e6 : r.area_m2)
 
 /** Percentiles of each ratio in each group, with the count of rows that have it. */
 export function bands(rows) {

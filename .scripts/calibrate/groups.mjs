@@ -1,6 +1,7 @@
-import { build } from 'esbuild'
 import { mixtureOfT } from './multivariate-t.mjs'
 import { fitMixture } from './mixture.mjs'
+import { modelSource } from './model-source.mjs'
+import { round } from './round.mjs'
 import { siblings } from './siblings.mjs'
 import { coordinatesOf, groupOf, weightsOf } from './ratings.mjs'
 
@@ -9,7 +10,9 @@ const components = 6
 
 /** The calibration of every group from rows of the open table. */
 export async function calibrate(rows) {
-  const model = await modelSource()
+  const model = await modelSource(
+    `export { features, usable } from './features.ts'; export { coreOf } from './core.ts'; export { oddShares } from './odd-shares.ts'`,
+  )
   const of = (group) =>
     calibrateGroup(
       rows.filter((row) => groupOf(row) === group),
@@ -86,20 +89,3 @@ function standardised(xs, j) {
 }
 
 const sum = (a, b) => a.map((v, i) => v + b[i])
-
-/** The model's own source, so that the shares are fitted to the density that judges records. */
-async function modelSource() {
-  const { outputFiles } = await build({
-    stdin: {
-      contents: `export { features, usable } from './features.ts'; export { coreOf } from './core.ts'; export { oddShares } from './odd-shares.ts'`,
-      resolveDir: 'server/src/slips',
-      loader: 'ts',
-    },
-    bundle: true,
-    format: 'esm',
-    write: false,
-  })
-  return import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].text).toString('base64')}`)
-}
-
-const round = (v, digits) => Number(v.toPrecision(digits))

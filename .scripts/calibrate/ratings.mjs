@@ -19,12 +19,16 @@ const groups = { 'Mono-c-Si': 'mono', 'HIT-Si': 'mono', 'Multi-c-Si': 'poly' }
 export const groupOf = ({ technology, suspect, voc_v, isc_a, vmp_v, imp_a }) =>
   !suspect && voc_v && isc_a && vmp_v && imp_a ? (groups[technology] ?? 'thin') : null
 
-const rounded = (x, decimals) => (x === null ? NaN : Number(x.toFixed(decimals)))
+export const rounded = (x, decimals) => (x === null ? NaN : Number(x.toFixed(decimals)))
+
+/** In m2, from the sides where they are listed. */
+export const areaOf = ({ length_mm, width_mm, area_m2 }) =>
+  length_mm && width_mm ? (length_mm * width_mm) / 1e6 : area_m2
 
 /** The coordinates of the model, in the order of server/src/slips/features.ts, rounded as datasheets print them. */
 export function coordinatesOf(row) {
   const counted = groupOf(row) !== 'thin'
-  const area = row.length_mm && row.width_mm ? (row.length_mm * row.width_mm) / 1e6 : row.area_m2
+  const area = areaOf(row)
   const ln = (x) => (x > 0 ? Math.log(x) : NaN)
   return [
     counted ? ln(row.cells_in_series) : NaN,

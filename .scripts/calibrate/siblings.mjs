@@ -1,20 +1,22 @@
-import { build } from 'esbuild'
+import { modelSource } from './model-source.mjs'
+import { areaOf, rounded } from './ratings.mjs'
+import { round } from './round.mjs'
 
-/** Spread of a rating without a sibling, as the model takes it; judged. */
-const wide = 0.02
+/** Two roundings are no narrower, and pairs with the very same values must not make it so; judged. */
+const narrowest = 0.001
 
 /** What siblings let expect of each other: how ratings grow from one power class to the next, and how often they agree. */
 export async function siblings(rows) {
-  const { pointers, at, differences, nearestOf, growing, isCopy, sharedPlaces } = await modelSource()
+  // the model's own, so that siblings are those that it finds
+  const { pointers, at, kinOf, sharedPlaces, growing, isCopy, nearestOf, wide } = await modelSource(
+    `export { pointers, at } from './evidence.ts'; export { kinOf, sharedPlaces } from './family.ts'; export { growing, isCopy, nearestOf, wide } from './nearest-sibling.ts'`,
+  )
   const all = rows.map((row) => evidenceOf(row, pointers, at))
   const places = Object.keys(sharedPlaces)
   const shares = Object.fromEntries(places.map((name) => [name, { same: [], ofCopies: [] }]))
   const pairs = Object.fromEntries(Object.keys(growing).map((name) => [name, []]))
   for (const { one, others } of ofLikeArea(all)) {
-    const kin = others.flatMap((other) => {
-      const differing = differences(one, other)
-      return differing && differing.length <= 1 && differing[0] !== at.length ? [{ other, differs: differing[0] }] : []
-    })
+    const kin = kinOf(one, others).filter(({ differs }) => differs !== at.length)
     const nearest = nearestOf(
       one,
       kin.map(({ other }) => other),
@@ -27,17 +29,17 @@ export async function siblings(rows) {
       }
     for (const name of places) {
       const asked = kin.filter(
-        ({ other, differs }) => (differs ?? at[name]) === at[name] && other.readings[pointers[at[name]]],
+        ({ other, differs }) => (differs === -1 || differs === at[name]) && other.readings[pointers[at[name]]],
       )
       for (const kind of ['same', 'ofCopies']) {
         const some = asked.filter(({ other }) => isCopy(one, other) === (kind === 'ofCopies'))
         if (some.length === 0 || !one.readings[pointers[at[name]]]) continue
-        shares[name][kind].push(some.filter(({ differs }) => differs === undefined).length / some.length)
+        shares[name][kind].push(some.filter(({ differs }) => differs === -1).length / some.length)
       }
     }
   }
   return {
-    growths: Object.fromEntries(Object.entries(pairs).map(([name, some]) => [name, growth(some)])),
+    growths: Object.fromEntries(Object.entries(pairs).map(([name, some]) => [name, growth(some, wide)])),
     shared: Object.fromEntries(
       Object.entries(shares).map(([name, { same, ofCopies }]) => [
         name,
@@ -67,18 +69,18 @@ function evidenceOf(row, pointers, at) {
     [at.imp, row.imp_a],
     [at.voc, row.voc_v],
     [at.isc, row.isc_a],
-    [at.gamma, row.gamma_pmp_pct_per_c && fixed(row.gamma_pmp_pct_per_c, 2)],
-    [at.beta, row.beta_voc_pct_per_c && fixed(row.beta_voc_pct_per_c, 2)],
-    [at.alpha, row.alpha_isc_pct_per_c && fixed(row.alpha_isc_pct_per_c, 3)],
-    [at.noct, row.noct_c && Math.round(row.noct_c)],
+    [at.gamma, rounded(row.gamma_pmp_pct_per_c, 2)],
+    [at.beta, rounded(row.beta_voc_pct_per_c, 2)],
+    [at.alpha, rounded(row.alpha_isc_pct_per_c, 3)],
+    [at.noct, rounded(row.noct_c, 0)],
     [at.cells, row.cells_in_series],
-    [at.length, row.length_mm && row.width_mm ? row.length_mm / 1000 : Math.sqrt(row.area_m2)],
-    [at.width, row.length_mm && row.width_mm ? row.width_mm / 1000 : Math.sqrt(row.area_m2)],
+    [at.length, Math.sqrt(areaOf(row))],
+    [at.width, Math.sqrt(areaOf(row))],
   ])
   const readings = Object.fromEntries(
     [...values].flatMap(([place, value]) => (value ? [[pointers[place], { value }]] : [])),
   )
-  return { technology: row.technology, area: values.get(at.length) * values.get(at.width), readings }
+  return { technology: row.technology, area: areaOf(row), readings }
 }
 
 /**
@@ -95,7 +97,7 @@ function agreement(shares, chance) {
 }
 
 /** Exponent, and two normals beside the wide density about it, by expectation and maximisation. */
-function growth(pairs) {
+function growth(pairs, wide) {
   let by = 0.8
   let parts = [
     [0.4, 0.002],
@@ -119,25 +121,7 @@ function growth(pairs) {
       })
     }
     by = xy / xx
-    parts = sums.map(([n, squares]) => [n / pairs.length, Math.max(0.001, Math.sqrt(squares / n))])
+    parts = sums.map(([n, squares]) => [n / pairs.length, Math.max(narrowest, Math.sqrt(squares / n))])
   }
   return { by: round(by, 3), spread: parts.map((part) => part.map((v) => round(v, 3))) }
 }
-
-/** The model's own source, so that siblings are those that it finds. */
-async function modelSource() {
-  const { outputFiles } = await build({
-    stdin: {
-      contents: `export { pointers, at } from './evidence.ts'; export { differences, sharedPlaces } from './family.ts'; export { growing, isCopy, nearestOf } from './nearest-sibling.ts'`,
-      resolveDir: 'server/src/slips',
-      loader: 'ts',
-    },
-    bundle: true,
-    format: 'esm',
-    write: false,
-  })
-  return import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].text).toString('base64')}`)
-}
-
-const round = (v, digits) => Number(v.toPrecision(digits))
-const fixed = (v, decimals) => Number(v.toFixed(decimals))

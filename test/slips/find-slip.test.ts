@@ -90,3 +90,20 @@ test.each([
 ])('an efficiency 1 %% too high on a %s panel, whose sheet may print that of the cells', (construction, verdict) => {
   expect(findSlip(evidence('mono', { ...tern, '/stc/efficiency': '18.1 %' }, construction))).toMatchObject(verdict)
 })
+
+test('a printed efficiency one step off is told, though sheets may print that of the cells', () => {
+  const framed = {
+    '/stc/pmax': '220 W',
+    '/stc/vmp': '26.7 V',
+    '/stc/imp': '8.24 A',
+    '/stc/voc': '33.3 V',
+    '/stc/isc': '8.68 A',
+    '/size/length': '1482 mm',
+    '/size/width': '992 mm',
+    '/cells/in_series': '54',
+  }
+  const printed = (efficiency: string) =>
+    findSlip(evidence('poly', { ...framed, '/stc/efficiency': efficiency }, 'rigid'))
+  expect(printed('15.0 %')).toEqual({ kind: 'consistent' })
+  expect(printed('16.0 %')).toMatchObject({ kind: 'slip', pointer: '/stc/efficiency', text: '15.0 %' })
+})

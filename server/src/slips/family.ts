@@ -33,10 +33,7 @@ const names = Object.keys(sharedPlaces) as (keyof typeof sharedPlaces)[]
 
 /** @param others records that may be siblings; those that are none are left out */
 export function familyOf(evidence: Evidence, others: readonly Evidence[]): Family | null {
-  const kin = others.flatMap((other) => {
-    const differing = differences(evidence, other)
-    return differing && differing.length <= 1 ? [{ other, differs: differing[0] ?? -1 }] : []
-  })
+  const kin = kinOf(evidence, others)
   if (kin.length === 0) return null
   const ofSize = kin.flatMap(({ other, differs }) => (differs === at.length ? [] : [other]))
   return {
@@ -60,8 +57,19 @@ export function familyOf(evidence: Evidence, others: readonly Evidence[]): Famil
   }
 }
 
+/** Those that are siblings, each with the place in which it differs, -1 for none. */
+export function kinOf(
+  evidence: Evidence,
+  others: readonly Evidence[],
+): readonly { readonly other: Evidence; readonly differs: number }[] {
+  return others.flatMap((other) => {
+    const differing = differences(evidence, other)
+    return differing && differing.length <= 1 ? [{ other, differs: differing[0] ?? -1 }] : []
+  })
+}
+
 /** Places in which a sibling differs: shared values, size, Voc and Pmax; null where too little is comparable. */
-export function differences(a: Evidence, b: Evidence): readonly number[] | null {
+function differences(a: Evidence, b: Evidence): readonly number[] | null {
   const isOther = (x: string | undefined, y: string | undefined) => x !== undefined && y !== undefined && x !== y
   if (a.technology !== b.technology || isOther(a.maker, b.maker) || isOther(a.family, b.family)) return null
   let compared = 0

@@ -3,7 +3,8 @@ import type { Calibration } from './calibration.ts'
 import type { Candidate } from './candidate.ts'
 import { candidates } from './candidates.ts'
 import { coherenceWith } from './coherence-with.ts'
-import { frameOf, identityGains, sources, typedCoherence, type Frame } from './coherence.ts'
+import { identityGains } from './arithmetic.ts'
+import { frameOf, sources, typedCoherence, type Frame } from './coherence.ts'
 import { pointers, type Evidence } from './evidence.ts'
 import { familyGains, type Family } from './family.ts'
 import { countsCells, groupOf } from './group.ts'
@@ -56,8 +57,8 @@ interface Suspect {
 
 /** Fields that another value, there or in two of them, could make enough likelier, by their gain. */
 function suspectsOf(frame: Frame): readonly Suspect[] {
-  const { gains, shapeGains } = frame.typed
-  const sum = identityGains(frame)
+  const { gains, shapeGains, identities } = frame.typed
+  const sum = identityGains(frame, identities)
   sources.forEach((places, c) => places.forEach((place) => (sum[place]! += gains[c]!)))
   const family = frame.family && familyGains(frame.family, frame.values)
   return pointers
@@ -69,10 +70,13 @@ function suspectsOf(frame: Frame): readonly Suspect[] {
     .sort((a, b) => b.gain - a.gain || a.place - b.place)
 }
 
-/** Gain below which no other value of one field explains enough, and of one field of two that stand in each other's place. */
+/**
+ * Gain below which no other value of one field explains enough, and of one field of two that stand in each other's place.
+ * Judged: as high as it can be before unseen halves of the open ratings lose slips, since a suspect costs time.
+ */
 const threshold = 5.5
 const ofPair = 3
-/** Score below which a candidate moves no verdict, however many there are. */
+/** Score below which it takes more candidates than there are to move a verdict. */
 const negligible = -2
 /** Share of an unlikely field that is still worth a look, less the unlikeliness of any slip, as logarithm. */
 const slack = 4

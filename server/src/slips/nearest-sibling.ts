@@ -113,14 +113,17 @@ function copiedLog({ copies }: Copies, v: Float64Array, place: number): number {
   return Math.log(differs + ((1 - differs) * alike) / copies.length / chance)
 }
 
-/** Against a wide density, which stands for what is known without a sibling; its width of 2 % is judged. */
+/** Width of the density that stands for what is known without a sibling; judged. */
+export const wide = 0.02
+
+/** Against the wide density. */
 function grownLog(name: Growing, d: number): number {
-  const wide = 1 / (Math.PI * 0.02 * (1 + (d / 0.02) ** 2))
+  const alone = 1 / (Math.PI * wide * (1 + (d / wide) ** 2))
   let near = 0
   let far = 1
   for (const [share, sd] of spreadOf(name)) {
     near += (share * Math.exp((-d * d) / (2 * sd * sd))) / (sd * Math.sqrt(2 * Math.PI))
     far -= share
   }
-  return Math.log(Number.isFinite(d) ? far + near / wide : far)
+  return Math.log(Number.isFinite(d) ? far + near / alone : far)
 }

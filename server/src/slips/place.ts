@@ -59,7 +59,6 @@ export function placeOf(evidence: Evidence, place: number): Place | undefined {
   return { ...printed, place, text: reading.text, factor, decimals: Math.min(usual, 3), more }
 }
 
-const slopes: readonly number[] = [at.gamma, at.beta]
 export const volts: readonly number[] = [at.vmp, at.voc, at.noctVmp]
 
 /** A printed form with another count of decimals than its like is less likely; volts lose a last zero, but not both. */
@@ -73,9 +72,7 @@ function form(p: Place, number: string): number {
     : volts.includes(p.place)
       ? more * p.more
       : more === 1 && decimalsOf(p.number) > p.decimals
-        ? slopes.includes(p.place)
-          ? -3
-          : -1
+        ? -1
         : -2.5 * more
 }
 

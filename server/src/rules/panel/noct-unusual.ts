@@ -4,7 +4,7 @@ import { isCrystalline } from '../technology.ts'
 
 const crystalline = [41, 55] as const
 const others = [40, 65] as const
-/** Of some 1 600 families of framed modules in the open ratings none runs cooler than 41 °C. */
+/** None of the some 1 560 crystalline families in the open ratings runs cooler than 41 °C; two more are granted, judged. */
 const coolestFramed = 39
 
 export const noctUnusual: PanelRule = {
@@ -16,8 +16,8 @@ export const noctUnusual: PanelRule = {
 
   check(panel) {
     const { temperature } = panel.noct
-    const isFramed = panel.construction?.value === 'rigid' && isCrystalline(panel)
     const usual = isCrystalline(panel) ? crystalline : others
+    const isFramed = usual === crystalline && panel.construction?.value === 'rigid'
     if (!temperature || inside(temperature.value, usual) || !inside(temperature.value, [30, 80])) return null
     return {
       message: `NOCT ${temperature.text} is outside ${usual[0]} to ${usual[1]} °C that is usual`,

@@ -29,7 +29,7 @@ export const vocPerCellThin: PanelRule = {
   reason:
     'Every thin-film cell of one material gives about the same voltage, so Voc and the cell count check each other.',
   source:
-    'open module ratings of a public list, 2015 to 2022: 155 thin-film modules by material, a tenth granted beside',
+    'open module ratings of a public list, 2015 to 2022: 155 thin-film modules by material; what is granted beside, 5 to 15 %, is judged',
 
   check(panel) {
     const { voc } = panel.stc

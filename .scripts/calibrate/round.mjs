@@ -1,0 +1,1 @@
+export const round = (v, digits) => Number(v.toPrecision(digits))
