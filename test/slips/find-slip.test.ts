@@ -31,6 +31,9 @@ test.each<{ slip: string; typed: Record<string, string>; mended: string }>([
   { slip: 'V/°C as percent', typed: { '/temperature_coefficients/voc': '-0.064 %/°C' }, mended: '-0.29 %/°C' },
   { slip: 'the cell count', typed: { '/cells/in_series': '60' }, mended: '36' },
   { slip: 'half-cells', typed: { '/cells/in_series': '72' }, mended: '36' },
+  { slip: 'Imp at NOCT that no slip of the hand explains', typed: { '/noct/imp': '5.23 A' }, mended: '4.71 A' },
+  { slip: 'Vmp at NOCT that no slip of the hand explains', typed: { '/noct/vmp': '15.5 V' }, mended: '17.2 V' },
+  { slip: 'the end of a number missing', typed: { '/stc/efficiency': '17. %' }, mended: '17.1 %' },
   { slip: 'a comma for the point', typed: { '/stc/vmp': '16,8 V' }, mended: '18.6 V' },
 ])('$slip: $typed', ({ typed, mended }) => {
   const pointer = Object.keys(typed)[0]

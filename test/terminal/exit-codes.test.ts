@@ -44,6 +44,7 @@ test.each([
 ])('could not run: $why', ({ args, says }) => {
   const run = wattproof(args, { cwd: scratch(files) })
   expect(run).toMatchObject({ code: 2, out: '' })
+  expect(run.err).toMatch(/^wattproof: /)
   expect(run.err).toMatch(says)
 })
 

@@ -4,8 +4,10 @@ import { wattproof } from './run.ts'
 
 const rules = allFacts.flatMap((group) => group.rules)
 
-test('without a rule, all of them are listed', () => {
-  expect(wattproof(['explain']).out.trim().split('\n').sort()).toEqual(rules.map(({ id }) => id).sort())
+test('without a rule, all of them are listed with severity and reason', () => {
+  const lines = wattproof(['explain']).out.trimEnd().split('\n')
+  const found = lines.map((line) => line.split(/ {2,}/))
+  expect(found.sort()).toEqual(rules.map(({ id, severity, reason }) => [id, severity, reason]).sort())
 })
 
 test.each(['voc-below-vmp', rules[0]?.id ?? '', rules.at(-1)?.id ?? ''])(

@@ -52,6 +52,18 @@ test('the mend is told', () => {
   expect(out).toMatch(/mend: 3\.10 A \(a decimal point\)/)
 })
 
+test.each([
+  {
+    of: 'a neighbour by its name',
+    file: 'systems/hazards/four-in-series.system.yaml',
+    mend: '2, and in_parallel: 2 (',
+  },
+  { of: 'one elsewhere by its path', file: 'mistakes', mend: ', and warranty.workmanship.years: ' },
+])('a second field of the mend is told: $of', ({ file, mend }) => {
+  const { out } = wattproof(['check', `samples/${file}`])
+  expect(out.split('\n').filter((line) => line.includes(' mend: ') && line.includes(mend))).not.toEqual([])
+})
+
 test('some further places are named in one line, those in other files from the current folder on', () => {
   const { out } = wattproof(['check', 'samples/mistakes/inches-typed-as-mm.panel.yaml'])
   const see = out.split('\n').filter((line) => line.includes(' see: '))

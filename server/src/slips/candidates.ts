@@ -60,9 +60,13 @@ function rows(p: Place): Candidate[] {
     .map((number, i) => simple(p, number, 'the value at NOCT typed', ofKind - Math.log(3) - (i === 0 ? 1.5 : 2.5)))
 }
 
+const operatingPoints = [
+  { pmax: at.pmax, vmp: at.vmp, imp: at.imp, where: '' },
+  { pmax: at.noctPmax, vmp: at.noctVmp, imp: at.noctImp, where: ' at NOCT' },
+] as const
+
 /** What the arithmetic of the other fields asks for, for slips that change a value in any other way. */
 function computed(p: Place, evidence: Evidence, frame: Frame): Candidate[] {
-  if (!electrical.includes(p.place) && p.place !== at.efficiency) return []
   const v = frame.values
   const has = (...places: number[]) => places.every((place) => frame.present[place])
   const ways: Candidate[] = []
@@ -78,8 +82,12 @@ function computed(p: Place, evidence: Evidence, frame: Frame): Candidate[] {
     for (const n of [5 * Math.round(product / 5), Math.round(product)]) restore(n, 0, 'Vmp times Imp', other)
     restore(product, 1, 'Vmp times Imp', other - 1.5)
   }
-  if (p.place === at.vmp && has(at.pmax, at.imp)) restore(v[at.pmax]! / v[at.imp]!, p.decimals, 'Pmax over Imp', other)
-  if (p.place === at.imp && has(at.pmax, at.vmp)) restore(v[at.pmax]! / v[at.vmp]!, 2, 'Pmax over Vmp', other)
+  if (p.place === at.noctPmax && has(at.noctVmp, at.noctImp))
+    restore(v[at.noctVmp]! * v[at.noctImp]!, p.decimals, 'Vmp times Imp at NOCT', other)
+  for (const { pmax, vmp, imp, where } of operatingPoints) {
+    if (p.place === vmp && has(pmax, imp)) restore(v[pmax]! / v[imp]!, p.decimals, `Pmax over Imp${where}`, other)
+    if (p.place === imp && has(pmax, vmp)) restore(v[pmax]! / v[vmp]!, p.decimals, `Pmax over Vmp${where}`, other)
+  }
   if (p.place === at.efficiency && has(at.pmax, at.length, at.width))
     restore((0.1 * v[at.pmax]!) / (v[at.length]! * v[at.width]!), 1, 'Pmax over the area', other - 1)
   return ways

@@ -61,10 +61,13 @@ export function placeOf(evidence: Evidence, place: number): Place | undefined {
 
 export const volts: readonly number[] = [at.vmp, at.voc, at.noctVmp]
 
+/** Nobody means a number that ends with its point; how rare it is otherwise is judged. */
+const unfinished = 9
+
 /** A printed form with another count of decimals than its like is less likely; volts lose a last zero, but not both. */
 function form(p: Place, number: string): number {
   const more = decimalsOf(number) - p.decimals
-  if (number.endsWith('.')) return -6
+  if (number.endsWith('.')) return -unfinished
   if (more === 0) return 0
   if (more < 0) return volts.includes(p.place) ? (number.includes('.') ? -0.7 : -3) : 1.5 * more
   return p.place === at.alpha
@@ -78,7 +81,10 @@ function form(p: Place, number: string): number {
 
 /** The field with another number, and what its printed form adds to the chance. Chances of forms are judged. */
 export function simple(p: Place, number: string, why: string, chance: number): Candidate {
-  const gain = Math.min(p.number.endsWith('.') || volts.includes(p.place) ? 6 : 3, form(p, number) - form(p, p.number))
+  const gain = Math.min(
+    p.number.endsWith('.') ? unfinished : volts.includes(p.place) ? 6 : 3,
+    form(p, number) - form(p, p.number),
+  )
   const power = p.place === at.pmax && p.factor === 1 ? roundPower(number) - roundPower(p.number) : 0
   return {
     places: [p.place],

@@ -15,7 +15,11 @@ export async function main(world: World): Promise<number> {
     .description('Proofreads hand-typed solar panel records and off-grid system descriptions.')
     .version(version)
     .exitOverride()
-    .configureOutput({ writeOut: world.out, writeErr: world.err })
+    .configureOutput({
+      writeOut: world.out,
+      writeErr: world.err,
+      outputError: (text, write) => write(text.replace(/^error: /, 'wattproof: ')),
+    })
     .addHelpText('after', '\nExit code: 0 clean, 1 findings at or above --fail-on, 2 could not run.')
   for (const add of commands) add(program, world, (result) => (code = result))
   try {

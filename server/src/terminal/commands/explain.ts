@@ -1,13 +1,14 @@
 import { join } from 'node:path'
 import { distance } from '../../records/nearest.ts'
 import { CouldNotRun } from '../could-not-run.ts'
+import { table } from '../table.ts'
 import type { AddCommand } from './command.ts'
 
 export const addExplain: AddCommand = (program, world) => {
   program
     .command('explain')
     .description('what a rule looks at and why, as on the reference page')
-    .argument('[rule]', 'the id of a rule, such as voc-below-vmp; without it all ids are listed')
+    .argument('[rule]', 'the id of a rule, such as voc-below-vmp; without it all rules are listed')
     .addHelpText('after', '\nExamples:\n  wattproof explain\n  wattproof explain voc-below-vmp')
     .action(async (id: string | undefined) => {
       const page = await world.read(join(world.home, 'schemas', 'rules.md'))
@@ -17,12 +18,15 @@ export const addExplain: AddCommand = (program, world) => {
           .slice(1)
           .map((part) => [part.slice(0, part.search(/\s/)), ownPart(part)]),
       )
-      if (id === undefined) return world.out([...rules.keys(), ''].join('\n'))
+      if (id === undefined)
+        return world.out(table([...rules].map(([rule, text]) => [rule, ...severityAndReason(text)])))
       const text = rules.get(id)
       if (text === undefined) throw new CouldNotRun(`there is no rule \`${id}\`${suggestion(id, [...rules.keys()])}`)
       world.out(`${text}\n`)
     })
 }
+
+const severityAndReason = (text: string) => /^Severity: (\w+)\. (.*)$/m.exec(text)?.slice(1) ?? []
 
 /** Without the title of the next group of rules. */
 const ownPart = (part: string) => part.replace(/\n## [^]*$/, '').trim()

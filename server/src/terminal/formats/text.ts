@@ -1,6 +1,7 @@
 import { styleText } from 'node:util'
 import type { Correction, Finding, Severity } from '../../findings/finding.ts'
 import { positionAt } from '../../text/lines.ts'
+import { parentPointer } from '../../text/pointer.ts'
 import type { FileReport } from '../file-report.ts'
 import { count, inWords } from '../severity.ts'
 import { excerpt } from './excerpt.ts'
@@ -38,10 +39,14 @@ function toText(
   return `${lines.join('\n')}\n`
 }
 
-function mend({ text, why, also }: Correction): string {
-  const others = (also ?? []).map((other) => `, and ${other.pointer.slice(1).replaceAll('/', '.')}: ${other.text}`)
+function mend({ pointer, text, why, also }: Correction): string {
+  const others = (also ?? []).map((other) => `, and ${pathFrom(parentPointer(pointer), other.pointer)}: ${other.text}`)
   return `${text === '' ? 'leave it out' : text}${others.join('')} (${why})`
 }
+
+/** The name of a field beside the other, the whole path of one elsewhere. */
+const pathFrom = (parent: string, pointer: string) =>
+  (pointer.startsWith(`${parent}/`) ? pointer.slice(parent.length + 1) : pointer.slice(1)).replaceAll('/', '.')
 
 /** Some further places; a line has no room for more. */
 const places = (related: Finding['related'], { starts }: FileReport): string =>
