@@ -8,12 +8,13 @@ const narrowest = 0.001
 /** What siblings let expect of each other: how ratings grow from one power class to the next, and how often they agree. */
 export async function siblings(rows) {
   // the model's own, so that siblings are those that it finds
-  const { pointers, at, kinOf, sharedPlaces, growing, isCopy, nearestOf, wide } = await modelSource(
-    `export { pointers, at } from './evidence.ts'; export { kinOf, sharedPlaces } from './family.ts'; export { growing, isCopy, nearestOf, wide } from './nearest-sibling.ts'`,
+  const { pointers, at, kinOf, sharedPlaces, growing, copied, chance, isCopy, nearestOf, wide } = await modelSource(
+    `export { pointers, at } from './evidence.ts'; export { kinOf, sharedPlaces } from './family.ts'; export { copied, chance, isCopy, nearestOf } from './nearest-sibling.ts'; export { growing, wide } from './ladder.ts'`,
   )
   const all = rows.map((row) => evidenceOf(row, pointers, at))
   const places = Object.keys(sharedPlaces)
   const shares = Object.fromEntries(places.map((name) => [name, { same: [], ofCopies: [] }]))
+  const listedAgain = Object.fromEntries(Object.keys(copied).map((name) => [name, []]))
   const pairs = Object.fromEntries(Object.keys(growing).map((name) => [name, []]))
   for (const { one, others } of ofLikeArea(all)) {
     const kin = kinOf(one, others).filter(({ differs }) => differs !== at.length)
@@ -21,25 +22,27 @@ export async function siblings(rows) {
       one,
       kin.map(({ other }) => other),
     )
-    if (nearest && !nearest.isCopy)
-      for (const { name, value, beside } of nearest.ratings) {
-        const { place, along } = growing[name]
-        const now = (p) => one.readings[pointers[p]].value
-        pairs[name].push([Math.log(now(along) / beside), Math.log(now(place) / value)])
-      }
+    for (const { rung } of nearest.ratings) {
+      if (!rung) continue
+      const { place, along } = growing[rung.name]
+      const now = (p) => one.readings[pointers[p]].value
+      pairs[rung.name].push([Math.log(now(along) / rung.beside), Math.log(now(place) / rung.value)])
+    }
+    for (const { name, place, ofCopies } of nearest.ratings)
+      if (ofCopies.length > 0)
+        listedAgain[name].push(ofCopies.filter((value) => value === one.readings[pointers[place]]?.value).length / ofCopies.length)
     for (const name of places) {
       const asked = kin.filter(
         ({ other, differs }) => (differs === -1 || differs === at[name]) && other.readings[pointers[at[name]]],
       )
-      for (const kind of ['same', 'ofCopies']) {
-        const some = asked.filter(({ other }) => isCopy(one, other) === (kind === 'ofCopies'))
-        if (some.length === 0 || !one.readings[pointers[at[name]]]) continue
-        shares[name][kind].push(some.filter(({ differs }) => differs === -1).length / some.length)
-      }
+      if (asked.length === 0 || !one.readings[pointers[at[name]]]) continue
+      const kind = asked.every(({ other }) => isCopy(one, other)) ? 'ofCopies' : 'same'
+      shares[name][kind].push(asked.filter(({ differs }) => differs === -1).length / asked.length)
     }
   }
   return {
     growths: Object.fromEntries(Object.entries(pairs).map(([name, some]) => [name, growth(some, wide)])),
+    copied: Object.fromEntries(Object.entries(listedAgain).map(([name, shares]) => [name, agreement(shares, chance)])),
     shared: Object.fromEntries(
       Object.entries(shares).map(([name, { same, ofCopies }]) => [
         name,

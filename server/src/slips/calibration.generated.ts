@@ -272,47 +272,53 @@ export const calibration: Calibration = {
  siblings: {
   growths: {
    imp: {
-    by: 0.604,
+    by: 0.606,
     spread: [
-     [0.448, 0.00213],
-     [0.478, 0.01]
+     [0.477, 0.00234],
+     [0.469, 0.0113]
     ]
    },
    isc: {
-    by: 0.883,
+    by: 0.885,
     spread: [
-     [0.584, 0.00241],
-     [0.392, 0.0139]
+     [0.592, 0.00254],
+     [0.384, 0.0138]
     ]
    },
    voc: {
-    by: 0.766,
+    by: 0.692,
     spread: [
-     [0.361, 0.001],
-     [0.538, 0.00624]
+     [0.601, 0.00223],
+     [0.363, 0.00982]
     ]
    }
   },
+  copied: {
+   vmp: 0.996,
+   imp: 0.988,
+   voc: 0.98,
+   isc: 0.996
+  },
   shared: {
    gamma: {
-    same: 0.988,
-    ofCopies: 0.983
+    same: 0.989,
+    ofCopies: 0.984
    },
    beta: {
-    same: 0.989,
-    ofCopies: 0.951
+    same: 0.99,
+    ofCopies: 0.954
    },
    alpha: {
-    same: 0.956,
-    ofCopies: 0.807
+    same: 0.957,
+    ofCopies: 0.956
    },
    noct: {
-    same: 0.985,
-    ofCopies: 0.965
+    same: 0.988,
+    ofCopies: 0.941
    },
    cells: {
-    same: 0.992,
-    ofCopies: 0.939
+    same: 0.994,
+    ofCopies: 0.901
    }
   }
  }

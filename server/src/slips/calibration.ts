@@ -41,6 +41,8 @@ export interface AgreementCalibration {
 /** What siblings let expect of each other. */
 export interface SiblingCalibration {
   readonly growths: Readonly<Record<'imp' | 'isc' | 'voc', GrowthCalibration>>
+  /** How often a rating is that of the same model listed again. */
+  readonly copied: Readonly<Record<'vmp' | 'imp' | 'voc' | 'isc', number>>
   readonly shared: Readonly<Record<'gamma' | 'beta' | 'alpha' | 'noct' | 'cells', AgreementCalibration>>
 }
 

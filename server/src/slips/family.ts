@@ -2,7 +2,7 @@ import { isSame } from '../quantities/same.ts'
 import { calibration } from './calibration.generated.ts'
 import { at, pointers, valueAt, type Evidence } from './evidence.ts'
 import { electrical } from './fields.ts'
-import { addNearestGains, copied, isCopy, nearestLog, nearestOf, type Nearest } from './nearest-sibling.ts'
+import { addNearestGains, isCopied, isCopy, nearestLog, nearestOf, type Nearest } from './nearest-sibling.ts'
 
 /** What the siblings of a panel in its library let expect of it: models of one family in other power classes, and copies. */
 export interface Family {
@@ -10,7 +10,7 @@ export interface Family {
   /** Those of the same size: a larger panel has larger cells or more of them, and its voltage need not grow. */
   readonly ofSize: readonly Evidence[]
   readonly shared: readonly Shared[]
-  readonly nearest: Nearest | null
+  readonly nearest: Nearest
 }
 
 /** A value that all models of a family carry. */
@@ -48,10 +48,10 @@ export function familyOf(evidence: Evidence, others: readonly Evidence[]): Famil
         const value = rounded(valueAt(other, place))
         values.set(value, (values.get(value) ?? 0) + 1 / alike.length)
       }
-      const isCopied = alike.every((other) => isCopy(evidence, other))
+      const areCopies = alike.every((other) => isCopy(evidence, other))
       return valueAt(evidence, place) === undefined || alike.length === 0
         ? []
-        : [{ place, values, same: isCopied ? ofCopies : same, chance: sharedPlaces[name] }]
+        : [{ place, values, same: areCopies ? ofCopies : same, chance: sharedPlaces[name] }]
     }),
     nearest: nearestOf(evidence, ofSize),
   }
@@ -93,8 +93,7 @@ function differences(a: Evidence, b: Evidence): readonly number[] | null {
 export function familyLog({ shared, nearest }: Family, v: Float64Array): number {
   let sum = 0
   for (const one of shared) sum += sharedLog(one, v[one.place]!)
-  if (nearest) sum += nearestLog(nearest, v)
-  return sum
+  return sum + nearestLog(nearest, v)
 }
 
 /** What each field would gain by agreeing with the siblings. */
@@ -104,7 +103,7 @@ export function familyGains({ shared, nearest }: Family, v: Float64Array): Float
     const best = Math.max(...one.values.values())
     gain[one.place]! += Math.log(1 - one.same + (one.same * best) / one.chance) - sharedLog(one, v[one.place]!)
   }
-  if (nearest) addNearestGains(nearest, v, gain)
+  addNearestGains(nearest, v, gain)
   return gain
 }
 
@@ -126,7 +125,7 @@ export function lender({ ofSize }: Family, evidence: Evidence, place: number): E
 /** Siblings that should have the same value in a field: all in what a family shares, copies in a rating. */
 function peers({ shared, siblings, nearest }: Family, place: number): readonly Evidence[] {
   if (shared.some((one) => one.place === place)) return siblings
-  return nearest?.isCopy && copied.includes(place) ? nearest.copies : []
+  return isCopied(place) ? nearest.copies : []
 }
 
 const has = (one: Evidence, place: number, value: number | undefined) =>
@@ -145,7 +144,7 @@ export function siblingsOtherThan(family: Family, evidence: Evidence, place: num
 /** The texts of a field as the siblings have it that should have the same, likeliest first. */
 export function siblingTexts({ shared, siblings, nearest }: Family, place: number): readonly string[] {
   const textOf = (one: Evidence | undefined) => one?.readings[pointers[place]!]?.text ?? []
-  if (copied.includes(place)) return nearest?.isCopy ? [...new Set(nearest.copies.flatMap(textOf))] : []
+  if (isCopied(place)) return [...new Set(nearest.copies.flatMap(textOf))]
   const values = shared.find((one) => one.place === place)?.values ?? new Map<number, number>()
   return [...values]
     .sort((a, b) => b[1] - a[1])

@@ -2,52 +2,54 @@ import { isSame } from '../quantities/same.ts'
 import { calibration } from './calibration.generated.ts'
 import { at, valueAt, type Evidence } from './evidence.ts'
 import { electrical } from './fields.ts'
+import { grownLog, growing, offOf, rungOf, spreadOf, type Rung } from './ladder.ts'
 
-/** The sibling whose ratings are most like those of a panel, and what they let expect. */
-export type Nearest = Copies | InLadder
-
-/** The same model, written down again, once or more often. */
-interface Copies {
-  readonly isCopy: true
+/** The siblings whose ratings are most like those of a panel, and what they let expect. */
+export interface Nearest {
+  /** The same model, written down again, once or more often. */
   readonly copies: readonly Evidence[]
-}
-
-/** A model of another power class. */
-interface InLadder {
-  readonly isCopy: false
   readonly ratings: readonly Rating[]
 }
 
-type Growing = keyof typeof growing
+type Copied = keyof typeof copied
 
-/** A rating of a sibling beside the rating that it grows with. */
+/** What is known of one rating. */
 interface Rating {
-  readonly name: Growing
-  readonly value: number
-  readonly beside: number
+  readonly name: Copied
+  readonly place: number
+  /** The value in each copy. */
+  readonly ofCopies: readonly number[]
+  /** Of the nearest model of another power class. */
+  readonly rung: Rung | undefined
 }
 
-/**
- * What grows along with what from one class of a family to the next: Imp with Pmax, and each open or short value with the
- * one at maximum power, as the ratio of the two hardly differs within a family. Vmp is not among them, as it is Pmax over
- * Imp. How is calibrated, as a power about which two normals and the wide density of `grownLog` lie.
- */
-export const growing = {
-  imp: { place: at.imp, along: at.pmax },
-  isc: { place: at.isc, along: at.imp },
-  voc: { place: at.voc, along: at.vmp },
-} as const
-const names = Object.keys(growing) as Growing[]
-
 /** What a copy should have alike; its Pmax may be the product of the others once and the power class once. */
-export const copied: readonly number[] = [at.vmp, at.imp, at.voc, at.isc]
+export const copied = { vmp: at.vmp, imp: at.imp, voc: at.voc, isc: at.isc } as const
+const names = Object.keys(copied) as Copied[]
+
+export const isCopied = (place: number): boolean => names.some((name) => copied[name] === place)
 
 export function isCopy(a: Evidence, b: Evidence): boolean {
   return electrical.filter((place) => isSame(valueAt(a, place) ?? NaN, valueAt(b, place) ?? NaN)).length >= 4
 }
 
+export function nearestOf(evidence: Evidence, siblings: readonly Evidence[]): Nearest {
+  const copies = siblings.filter((one) => isCopy(evidence, one))
+  const another = closest(
+    evidence,
+    siblings.filter((one) => !copies.includes(one)),
+  )
+  const ratings = names.map((name) => ({
+    name,
+    place: copied[name],
+    ofCopies: copies.map((one) => valueAt(one, copied[name]) ?? NaN),
+    rung: another && name in growing ? rungOf(name as keyof typeof growing, evidence, another) : undefined,
+  }))
+  return { copies, ratings }
+}
+
 /** The largest difference is left out, so that one wrong rating does not decide. */
-export function nearestOf(evidence: Evidence, siblings: readonly Evidence[]): Nearest | null {
+function closest(evidence: Evidence, siblings: readonly Evidence[]): Evidence | undefined {
   const distance = (other: Evidence) => {
     const all = electrical.map((place) => {
       const off = Math.abs(Math.log((valueAt(other, place) ?? NaN) / (valueAt(evidence, place) ?? NaN)))
@@ -55,75 +57,45 @@ export function nearestOf(evidence: Evidence, siblings: readonly Evidence[]): Ne
     })
     return all.reduce((sum, off) => sum + off, 0) - Math.max(...all)
   }
-  const [nearest] = [...siblings].sort((a, b) => distance(a) - distance(b))
-  if (!nearest) return null
-  if (isCopy(evidence, nearest))
-    return { isCopy: true, copies: siblings.filter((sibling) => isCopy(evidence, sibling)) }
-  const ratings = names.flatMap((name) => {
-    const { place, along } = growing[name]
-    const [value, beside] = [valueAt(nearest, place), valueAt(nearest, along)]
-    const isTold = [place, along].every((one) => valueAt(evidence, one) !== undefined)
-    return value && beside && isTold ? [{ name, value, beside }] : []
-  })
-  return { isCopy: false, ratings }
+  return [...siblings].sort((a, b) => distance(a) - distance(b))[0]
 }
 
-/** How much likelier the ratings are than without knowing the sibling, as logarithm. */
-export function nearestLog(nearest: Nearest, v: Float64Array): number {
-  let sum = 0
-  if (nearest.isCopy) for (const place of copied) sum += copiedLog(nearest, v, place)
-  else for (const one of nearest.ratings) sum += grownLog(one.name, offOf(one, v))
-  return sum
+/** How much likelier the ratings are than without knowing the siblings, as logarithm. */
+export function nearestLog({ ratings }: Nearest, v: Float64Array): number {
+  return ratings.reduce((sum, rating) => sum + ratingLog(rating, v), 0)
 }
 
-/** Adds to the gain of each field what it would gain by agreeing with the sibling. */
-export function addNearestGains(nearest: Nearest, v: Float64Array, gain: Float64Array): void {
-  if (nearest.isCopy) for (const place of copied) gain[place]! += best - copiedLog(nearest, v, place)
-  else
-    for (const one of nearest.ratings) {
-      const more = Math.max(0, grownLog(one.name, 0) - grownLog(one.name, offOf(one, v)))
-      gain[growing[one.name].place]! += more
-      gain[growing[one.name].along]! += more
-    }
+/** Adds to the gain of each field what it would gain by agreeing with the siblings. */
+export function addNearestGains({ ratings }: Nearest, v: Float64Array, gain: Float64Array): void {
+  for (const rating of ratings) {
+    const { place, rung } = rating
+    const now = ratingLog(rating, v)
+    const grown = rung ? grownLog(rung.name, 0) : 0
+    gain[place]! += joint(rating, grown, 1) - now
+    if (rung) gain[growing[rung.name].along]! += Math.max(0, joint(rating, grown, alike(rating, v)) - now)
+  }
 }
 
 /** Where the growth leads to, and the wider spread about it; as logarithm of the change. */
-export function grown(nearest: Nearest, v: Float64Array, place: number): { shift: number; sd: number } | null {
-  const rating = nearest.isCopy ? undefined : nearest.ratings.find(({ name }) => growing[name].place === place)
-  return rating ? { shift: -offOf(rating, v), sd: spreadOf(rating.name)[1]![1] } : null
+export function grown({ ratings }: Nearest, v: Float64Array, place: number): { shift: number; sd: number } | null {
+  const rung = ratings.find((rating) => rating.place === place)?.rung
+  return rung ? { shift: -offOf(rung, v), sd: spreadOf(rung.name) } : null
 }
 
-const spreadOf = (name: Growing) => calibration.siblings.growths[name].spread
-
-function offOf({ name, value, beside }: Rating, v: Float64Array): number {
-  const { place, along } = growing[name]
-  return Math.log(v[place]! / value) - calibration.siblings.growths[name].by * Math.log(v[along]! / beside)
+function ratingLog(rating: Rating, v: Float64Array): number {
+  const { rung } = rating
+  return joint(rating, rung ? grownLog(rung.name, offOf(rung, v)) : 0, alike(rating, v))
 }
 
-/**
- * Of 208 open modules that are listed twice with at least four of the five ratings alike, 6 have another Voc, 2 another Vmp,
- * none another current; 40 have another Pmax. How many values there are then is judged.
- */
-const differs = 0.02
-const chance = 0.02
-const best = Math.log(differs + (1 - differs) / chance)
+/** How often one of several values would be alike by chance; judged. */
+export const chance = 0.02
 
-function copiedLog({ copies }: Copies, v: Float64Array, place: number): number {
-  const alike = copies.filter((one) => isSame(valueAt(one, place) ?? NaN, v[place]!)).length
-  return Math.log(differs + ((1 - differs) * alike) / copies.length / chance)
+/** A copy is as the others, or else as a model of another class lets expect; how often is calibrated. */
+function joint({ name, ofCopies }: Rating, ofRung: number, shareAlike: number): number {
+  if (ofCopies.length === 0) return ofRung
+  const same = calibration.siblings.copied[name]
+  return Math.log((1 - same) * Math.exp(ofRung) + (same * shareAlike) / chance)
 }
 
-/** Width of the density that stands for what is known without a sibling; judged. */
-export const wide = 0.02
-
-/** Against the wide density. */
-function grownLog(name: Growing, d: number): number {
-  const alone = 1 / (Math.PI * wide * (1 + (d / wide) ** 2))
-  let near = 0
-  let far = 1
-  for (const [share, sd] of spreadOf(name)) {
-    near += (share * Math.exp((-d * d) / (2 * sd * sd))) / (sd * Math.sqrt(2 * Math.PI))
-    far -= share
-  }
-  return Math.log(Number.isFinite(d) ? far + near / alone : far)
-}
+const alike = ({ ofCopies, place }: Rating, v: Float64Array): number =>
+  ofCopies.filter((value) => isSame(value, v[place]!)).length / Math.max(1, ofCopies.length)

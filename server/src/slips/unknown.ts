@@ -42,7 +42,7 @@ export function unknown(evidence: Evidence, frame: Frame, suspects: readonly num
 /** Where the rest of the record, and a sibling, expect the coordinate of a field, from where it is. */
 function meant({ core, stand, family, values }: Frame, c: number, place: number): { shift: number; sd: number } {
   const here = expected(core, stand, c)
-  const there = family?.nearest ? grown(family.nearest, values, place) : null
+  const there = family && grown(family.nearest, values, place)
   if (!there) return here
   const sure = [here, there].map(({ sd }) => 1 / sd ** 2) as [number, number]
   const both = sure[0] + sure[1]
