@@ -30,7 +30,9 @@ export async function siblings(rows) {
     }
     for (const { name, place, ofCopies } of nearest.ratings)
       if (ofCopies.length > 0)
-        listedAgain[name].push(ofCopies.filter((value) => value === one.readings[pointers[place]]?.value).length / ofCopies.length)
+        listedAgain[name].push(
+          ofCopies.filter((value) => value === one.readings[pointers[place]]?.value).length / ofCopies.length,
+        )
     for (const name of places) {
       const asked = kin.filter(
         ({ other, differs }) => (differs === -1 || differs === at[name]) && other.readings[pointers[at[name]]],

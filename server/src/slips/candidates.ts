@@ -1,5 +1,5 @@
 import { isSame } from '../quantities/same.ts'
-import { ofField, ofKind, type Candidate } from './candidate.ts'
+import { asListed, ofField, ofKind, type Candidate } from './candidate.ts'
 import type { Frame } from './coherence.ts'
 import { edits, type Kind } from './edits.ts'
 import { at, nameOf, pointers, type Evidence } from './evidence.ts'
@@ -44,7 +44,9 @@ const texts = (p: Place): Candidate[] =>
         p,
         e.number,
         inWords[e.kind] ?? e.kind,
-        (e.kind === 'sign lost' ? ofKind - Math.log(2) : ofField) + e.chance,
+        (e.kind === 'sign lost' ? ofKind - Math.log(2) : ofField) +
+          e.chance -
+          (e.kind === 'digits swapped' ? asListed : 0),
       ),
     )
 
@@ -95,7 +97,7 @@ function computed(p: Place, evidence: Evidence, frame: Frame): Candidate[] {
 
 /** One of five ratings has the value of another model. */
 const ofAnother = (place: number, evidence: Evidence, { family }: Frame) =>
-  ofKind - Math.log(5) - 4.5 + anothersLog(family, evidence, place)
+  ofKind - Math.log(5) - 4.5 - asListed + anothersLog(family, evidence, place)
 
 /** What the siblings carry, for slips that change a value in any other way. */
 function siblings(place: number, evidence: Evidence, frame: Frame): Candidate[] {
@@ -111,11 +113,14 @@ function siblings(place: number, evidence: Evidence, frame: Frame): Candidate[] 
             values: [meant.value],
             texts: [text],
             why: 'the value of its siblings',
-            prior: electrical.includes(place) ? ofAnother(place, evidence, frame) : ofField - 3.5,
+            prior: electrical.includes(place) ? ofAnother(place, evidence, frame) : ofField - 3.5 - asListed,
           },
         ]
   })
 }
+
+/** The counts that published lists have in each other's place; judged, as are the odds of them. */
+const confused = [60, 72]
 
 function cellCounts({ values, counted }: Frame): Candidate[] {
   if (!counted) return []
@@ -130,10 +135,12 @@ function cellCounts({ values, counted }: Frame): Candidate[] {
   return [
     ...[36, 48, 54, 60, 66, 72, 96]
       .filter((n) => n !== typed)
-      .map((n) => to(n, 'another usual cell count', ofKind - Math.log(6) - 3)),
+      .map((n) =>
+        to(n, 'another usual cell count', ofKind - Math.log(6) - (confused.includes(typed) ? 3 : 1.5) - asListed),
+      ),
     ...[32, 33, 40, 44, 50, 55, 64, 78, 80, 84, 88, 108, 120, 128]
       .filter((n) => n !== typed)
-      .map((n) => to(n, 'another cell count', ofKind - 8)),
+      .map((n) => to(n, 'another cell count', ofKind - 8 - asListed)),
     ...(typed % 2 === 0 ? [to(typed / 2, 'half-cells counted twice', ofKind - 0.5)] : []),
   ]
 }

@@ -1,4 +1,4 @@
-import { ofKind, type Candidate } from './candidate.ts'
+import { asListed, ofKind, type Candidate } from './candidate.ts'
 import { sources, type Frame } from './coherence.ts'
 import { expected } from './core.ts'
 import { at, type Evidence } from './evidence.ts'
@@ -29,7 +29,9 @@ export function unknown(evidence: Evidence, frame: Frame, suspects: readonly num
           why: 'another value',
           prior:
             ofKind -
-            Math.log(5) +
+            Math.log(5) -
+            asListed -
+            0.5 +
             Math.log((sd * Math.sqrt(2 * Math.PI)) / range) -
             (raw ? 1 : 0) +
             (raw ? 0 : anothersLog(frame.family, evidence, place)),
