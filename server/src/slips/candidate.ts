@@ -16,7 +16,7 @@ export const ofKind = -Math.log(17)
 export const ofField = ofKind - Math.log(14)
 
 /**
- * What published lists show at times, another value or cell count and swapped digits, must be surer than slips of the hand,
+ * What published lists show at times, another value or cell count, must be surer than slips of the hand,
  * which they hardly show. Judged: as unseen halves of the open ratings have them.
  */
 export const asListed = 1.5

@@ -36,6 +36,9 @@ const inWords: Partial<Record<Kind, string>> = {
   'neighbouring key': 'neighbouring key hit',
 }
 
+/** Odds against swapped digits, which published lists show too, though less often than `asListed`. */
+const swapped = 1
+
 const texts = (p: Place): Candidate[] =>
   edits(p.number, p.decimals, volts.includes(p.place) ? 1 : 0)
     .filter(({ kind }) => kind !== 'sign lost' || coefficients.includes(p.place))
@@ -46,7 +49,7 @@ const texts = (p: Place): Candidate[] =>
         inWords[e.kind] ?? e.kind,
         (e.kind === 'sign lost' ? ofKind - Math.log(2) : ofField) +
           e.chance -
-          (e.kind === 'digits swapped' ? asListed : 0),
+          (e.kind === 'digits swapped' ? swapped : 0),
       ),
     )
 

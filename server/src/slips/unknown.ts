@@ -1,4 +1,4 @@
-import { asListed, ofKind, type Candidate } from './candidate.ts'
+import { ofKind, type Candidate } from './candidate.ts'
 import { sources, type Frame } from './coherence.ts'
 import { expected } from './core.ts'
 import { at, type Evidence } from './evidence.ts'
@@ -19,6 +19,7 @@ export function unknown(evidence: Evidence, frame: Frame, suspects: readonly num
       const raw = place === at.gamma || place === at.beta || place === at.alpha ? 0.01 : place === at.noct ? 1 : 0
       const value = frame.values[place]!
       if (!raw && !(Math.abs(shift) < 3)) return []
+      const lent = raw ? 0 : anothersLog(frame.family, evidence, place)
       const usual = raw === 1 ? 20 : raw ? 0.4 : 0.24
       const range = usual * (1 + ((2 * shift) / usual) ** 2)
       return [
@@ -30,11 +31,10 @@ export function unknown(evidence: Evidence, frame: Frame, suspects: readonly num
           prior:
             ofKind -
             Math.log(5) -
-            asListed -
-            0.5 +
+            (lent > 0 ? borrowed : unexplained) +
             Math.log((sd * Math.sqrt(2 * Math.PI)) / range) -
             (raw ? 1 : 0) +
-            (raw ? 0 : anothersLog(frame.family, evidence, place)),
+            lent,
         },
       ]
     })
@@ -50,3 +50,7 @@ function meant({ core, stand, family, values }: Frame, c: number, place: number)
   const both = sure[0] + sure[1]
   return { shift: (sure[0] * here.shift + sure[1] * there.shift) / both, sd: 1 / Math.sqrt(both) }
 }
+
+/** Odds against a value that a sibling has, and one that nothing explains: see `asListed`. */
+const borrowed = 1.4
+const unexplained = 2.2
