@@ -37,7 +37,7 @@ const inWords: Partial<Record<Kind, string>> = {
 }
 
 /** Odds against swapped digits, which published lists show too, though less often than `asListed`. */
-const swapped = 1
+const swapped = 0.85
 
 const texts = (p: Place): Candidate[] =>
   edits(p.number, p.decimals, volts.includes(p.place) ? 1 : 0)

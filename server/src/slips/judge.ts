@@ -4,7 +4,7 @@ import type { Tried } from './tried.ts'
 import type { Mending, SlipVerdict } from './verdict.ts'
 
 /** Logarithm of the odds, before looking, that a record has no slip; set where true records stay quiet. */
-const quiet = 2
+const quiet = 2.15
 const offered = 0.25
 
 /** Weighs what was tried: no slip, one that can be named, or a field that is wrong in an unknown way. */

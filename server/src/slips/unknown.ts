@@ -52,5 +52,5 @@ function meant({ core, stand, family, values }: Frame, c: number, place: number)
 }
 
 /** Odds against a value that a sibling has, and one that nothing explains: see `asListed`. */
-const borrowed = 1.4
+const borrowed = 1.25
 const unexplained = 2.2
