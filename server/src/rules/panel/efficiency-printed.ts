@@ -1,6 +1,5 @@
 import type { PanelRule } from '../about.ts'
 import { efficiencyOf } from '../efficiency-of.ts'
-import { inside } from '../band.ts'
 import { percent } from '../words.ts'
 
 /**
@@ -29,8 +28,7 @@ export const efficiencyPrinted: PanelRule = {
         (pmax.quantity.half / pmax.value + length.quantity.half / length.value + width.quantity.half / width.value)
     if (Math.abs(printed.value - computed) <= Math.max(rounding, 0.01 * computed)) return null
     const otherArea = 1 < ratio && ratio <= cellsAlone[construction?.value ?? 'rigid']
-    const severity =
-      otherArea || inside(ratio, [0.97, 1]) ? 'information' : ratio > 1.5 || ratio < 0.67 ? 'error' : 'warning'
+    const severity = ratio > 0.97 ? 'information' : ratio < 0.67 ? 'error' : 'warning'
     const hint = otherArea ? '; the sheet may count the cells alone' : ''
     return {
       message: `The printed efficiency ${printed.text} disagrees with ${percent(computed)} from Pmax ${pmax.text}, ${length.text} by ${width.text}${hint}`,
