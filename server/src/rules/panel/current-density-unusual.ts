@@ -38,7 +38,7 @@ export const currentDensityUnusual: PanelRule = {
     const density = densityOf(isc.value, cells.value, area)
     const isSmall = area < small || panel.construction?.value === 'folding'
     const low = isSmall ? credible[0] : usual[0]
-    // half-cut modules are of modern cells: none of the 775 open ones that are no small panels lies below 20
+    // half-cut modules are of modern cells: none of the 766 open ones that are no small panels lies below 20
     const least = strings && strings.value > 1 ? low : credible[0]
     const high = panel.bifacial?.value ? credible[1] : usual[1]
     if (inside(density, [low, high])) return null
