@@ -57,7 +57,8 @@ function inList(tree: Tree, list: ListNode): Hazard[] {
     2 <= runs.length && runs.every((run) => run.length === 2 && run.every((item) => /^-?\d+$/.test(item.text)))
   const split = runs.filter(
     (run) =>
-      run.length === 2 && (inRhythm || (/^[-+]?\d[\d.]*$/.test(run[0]!.text) && /^\d+\s*[^\d\s.]/.test(run[1]!.text))),
+      run.length === 2 &&
+      (inRhythm || (/^[-+]?\d+(?:\.\d+)*$/.test(run[0]!.text) && /^\d+\s*[^\d\s.]/.test(run[1]!.text))),
   )
   if (split.length === 0) return []
   const span = { start: split[0]![0]!.span.start, end: split.at(-1)![1]!.span.end }
