@@ -1183,7 +1183,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "description": "The id of the rule.",
        "required": true,
        "examples": [
-        "controller-power"
+        "controller-ratings-disagree"
        ],
        "type": "text"
       },
@@ -1638,7 +1638,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "description": "The id of the rule.",
        "required": true,
        "examples": [
-        "battery-energy"
+        "battery-energy-disagrees"
        ],
        "type": "text"
       },
@@ -1861,7 +1861,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "description": "The id of the rule.",
        "required": true,
        "examples": [
-        "climate-clearness"
+        "climate-sun-impossible"
        ],
        "type": "text"
       },

@@ -11,6 +11,8 @@ export interface AcceptComment {
   readonly because: string
   /** The clause itself, from `accept` to the end of its reason. */
   readonly span: Span
+  /** The id in it. */
+  readonly ruleSpan: Span
   /** The entries on the comment's line; none for a comment on a line of its own. */
   readonly pointers: readonly string[]
 }
@@ -46,7 +48,9 @@ function clauses(text: string, { start, end }: Span): Omit<AcceptComment, 'point
     if (!found) return []
     past = ends[i]!
     const span = { start: start + from, end: start + from + said.length }
-    return [{ rule: found[1]!, because: (found[2] ?? '').trim(), span }]
+    const id = text.indexOf(found[1]!, span.start + 'accept'.length)
+    const ruleSpan = { start: id, end: id + found[1]!.length }
+    return [{ rule: found[1]!, because: (found[2] ?? '').trim(), span, ruleSpan }]
   })
 }
 

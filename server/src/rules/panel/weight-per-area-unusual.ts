@@ -1,0 +1,45 @@
+import type { PanelRule } from '../about.ts'
+import type { Measure } from '../../records/field.ts'
+import { inside, short, usualFor } from '../band.ts'
+
+/** kg/m2 */
+const usual = { flexible: [1.2, 7.5], rigid: [6, 20], folding: [2, 16] } as const
+
+export const weightPerAreaUnusual: PanelRule = {
+  id: 'weight-per-area-unusual',
+  severity: 'warning',
+  reason:
+    'Weight per area hardly differs between panels of one construction; else pounds and kilograms, or two models, are mixed up.',
+  source:
+    'common practice, no source; glass alone is 2.5 kg/m2 per mm; Martins et al., "Robust glass-free lightweight photovoltaic modules": framed glass 10 to 15 kg/m2',
+
+  check({ weight, size: { length, width }, construction }) {
+    if (!weight || !length || !width || weight.value <= 0 || length.value * width.value <= 0) return null
+    const { low, high, panel } = usualFor(usual, { construction })
+    const perArea = weight.value / (length.value * width.value)
+    if (low <= perArea && perArea <= high) return null
+    const mends = ways(weight).filter(({ factor }) => inside(perArea * factor, [low, high]))
+    const [mend] = mends
+    return {
+      ...(mend &&
+        mends.length === 1 && { correction: { field: weight, ...mend.proposal, certainty: 'guess' as const } }),
+      message: `${weight.text} on ${length.text} by ${width.text} is ${short(perArea)} kg/m2, outside ${low} to ${high} kg/m2 that is usual for ${panel}`,
+      suspects: [weight, length, width],
+      severity: inside(perArea, [0.3, 40]) ? 'warning' : 'error',
+    }
+  },
+}
+
+/** Slips by which a weight is far off, and what they make of it. */
+function ways({ text }: Measure) {
+  const parts = /^(\d+)(?:[.,](\d+))?( ?)kg$/.exec(text)
+  if (!parts) return []
+  const [, whole = '', decimals = '', blank] = parts
+  const digits = whole + decimals
+  const moved = (at: number) => `${Number(`${digits.slice(0, at) || 0}.${digits.slice(at)}`)}${blank}kg`
+  return [
+    { factor: 0.45359237, proposal: { text: text.replace('kg', 'lb'), why: 'pounds typed as kilograms' } },
+    { factor: 0.1, proposal: { text: moved(whole.length - 1), why: 'decimal point moved' } },
+    { factor: 10, proposal: { text: moved(whole.length + 1), why: 'decimal point moved' } },
+  ]
+}
