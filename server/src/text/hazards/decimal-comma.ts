@@ -100,8 +100,9 @@ function tightRuns(tree: Tree, list: ListNode): ScalarNode[][] {
 
 /** What a number with a comma can mean. Three digits behind it may be thousands as well. */
 function readings(typed: string): { text: string; why: string }[] {
-  const [, number, unit] = /^([^\s,]*\d,\s*\d[\d,]*)(.*)$/s.exec(typed) ?? []
+  const number = /^[^\s,]*\d,\s*\d[\d,]*/.exec(typed)?.[0]
   if (number === undefined) return []
+  const unit = typed.slice(number.length)
   const plain = number.replace(/\s/g, '')
   const commas = plain.split(',').length - 1
   const decimal = { text: plain.replace(/\.(?=\d{3}[.,])/g, '').replace(',', '.') + unit, why: 'a decimal point' }
