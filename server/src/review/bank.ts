@@ -1,3 +1,4 @@
+import { chemistries as typical } from '../physics/battery-chemistry.ts'
 import { chargeVoltage, chemistries } from '../rules/chemistry.ts'
 import { arrayIsc, arrayPmax } from './strings.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
@@ -7,6 +8,8 @@ export interface Bank {
   /** Nominal, and while charging [V]. */
   readonly voltage: number
   readonly charging: number
+  /** Under load and nearly empty, see `Chemistry`. */
+  readonly lowest: number
   /** [Ah] */
   readonly amperehours: number
   /** Full [Wh]. */
@@ -38,6 +41,7 @@ export function bankOf({ battery, system }: ResolvedSystem): Bank | null {
   if (amperehours <= 0 || voltage <= 0) return null
   return {
     voltage,
+    lowest: lowestVoltage(chemistry.value, voltage),
     charging: (chargeVoltage(record) ?? nominal.value) * series,
     amperehours,
     energy: amperehours * voltage,
@@ -49,6 +53,11 @@ export function bankOf({ battery, system }: ResolvedSystem): Bank | null {
     mostOut: record.discharge.max_current ? record.discharge.max_current.value * parallel : Infinity,
     acceptance: facts.acceptance,
   }
+}
+
+function lowestVoltage(chemistry: keyof typeof typical, nominal: number): number {
+  const { cellVoltage, lowestVoltage: ofCell } = typical[chemistry]
+  return Math.max(1, Math.round(nominal / cellVoltage)) * ofCell
 }
 
 /** Where a controller says nothing (common practice, no source). */
@@ -72,21 +81,6 @@ export function chargeCurrent(array: ResolvedArray, bank: Bank): number | null {
 export function allChargeCurrent(system: ResolvedSystem, bank: Bank): number {
   const sun = system.arrays.reduce((sum, array) => sum + (chargeCurrent(array, bank) ?? 0), 0)
   return sum(system.system.other_sources, ({ power }) => (power?.value ?? 0) / bank.voltage) + sun
-}
-
-/** Current of all loads at once [A], the inverter's from the battery's side. */
-export function allLoadCurrent({ system }: ResolvedSystem, bank: Bank): number {
-  const efficiency = inverterEfficiency(system.inverter.efficiency?.value)
-  return (
-    sum(system.loads, ({ power, supply }) => (power?.value ?? 0) / (supply?.value === 'ac' ? efficiency : 1)) /
-    bank.voltage
-  )
-}
-
-/** The larger of what all sources put in and all loads take at once [A]; null without a bank. */
-export function throughBattery(system: ResolvedSystem): number | null {
-  const bank = bankOf(system)
-  return bank && Math.max(allChargeCurrent(system, bank), allLoadCurrent(system, bank))
 }
 
 /** As typed, or what is usual (common practice, no source). */
