@@ -68,6 +68,14 @@ export function acPower({ system }: ResolvedSystem): number {
   return Math.max(...months.map((loads) => loads.reduce((all, { power }) => all + (power?.value ?? 0), 0)))
 }
 
+/** Most for seconds through the inverter [W]: the load that adds most as it starts, while the others run; null where none says. */
+export function startingPower(system: ResolvedSystem): { readonly name: string; readonly watts: number } | null {
+  const added = ({ surge, power }: Load) => (surge?.value ?? 0) - (power?.value ?? 0)
+  const motors = system.system.loads.filter((load) => load.supply?.value === 'ac' && load.surge && added(load) > 0)
+  const [most] = [...motors].sort((a, b) => added(b) - added(a))
+  return most ? { name: most.name?.text ?? 'a load', watts: acPower(system) + added(most) } : null
+}
+
 /** Of loads that never run together only the largest. */
 export function together(loads: readonly Load[]): readonly Load[] {
   const largest = new Map<string, Load>()

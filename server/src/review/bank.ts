@@ -1,5 +1,6 @@
 import { chemistries as typical } from '../physics/battery-chemistry.ts'
 import { chargeVoltage, chemistries } from '../rules/chemistry.ts'
+import { controllersOf, sumOf, type ControllerGroup } from './controllers.ts'
 import { arrayIsc, arrayPmax } from './strings.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
 
@@ -67,19 +68,20 @@ export const controllerEfficiency = ({ controller }: ResolvedArray): number =>
   controller?.record.efficiency?.value ?? usualEfficiency[controller?.record.type?.value ?? 'mppt']
 
 /**
- * Current into the battery that an array's controller can reach [A]: what the panels give, or what it passes. One that only
- * switches passes the panels' own current, and in bright sun more than its rating does not stop it.
+ * Current into the battery that a controller can reach [A]: what its panels give, or what it passes. One that only switches
+ * passes the panels' own current, and in bright sun more than its rating does not stop it.
  */
-export function chargeCurrent(array: ResolvedArray, bank: Bank): number | null {
-  if (array.controller?.record.type?.value === 'pwm') return arrayIsc(array)
-  const pmax = arrayPmax(array)
-  const most = array.controller?.record.output.max_current?.value ?? Infinity
+export function chargeCurrent(group: ControllerGroup, bank: Bank): number | null {
+  const [array] = group.arrays
+  if (group.controller?.record.type?.value === 'pwm') return sumOf(group, arrayIsc)
+  const pmax = sumOf(group, arrayPmax)
+  const most = group.controller?.record.output.max_current?.value ?? Infinity
   return pmax === null ? null : Math.min(most, (pmax * controllerEfficiency(array)) / bank.voltage)
 }
 
 /** Current of all sources together [A]. */
 export function allChargeCurrent(system: ResolvedSystem, bank: Bank): number {
-  const sun = system.arrays.reduce((sum, array) => sum + (chargeCurrent(array, bank) ?? 0), 0)
+  const sun = controllersOf(system).reduce((sum, one) => sum + (chargeCurrent(one, bank) ?? 0), 0)
   return sum(system.system.other_sources, ({ power }) => (power?.value ?? 0) / bank.voltage) + sun
 }
 

@@ -1,0 +1,35 @@
+import { short } from '../../rules/band.ts'
+import { percent } from '../../rules/words.ts'
+import { bankOf } from '../bank.ts'
+import { controllersOf, sumOf } from '../controllers.ts'
+import { elsewhere } from '../rule.ts'
+import type { ReviewRule } from '../rule.ts'
+
+export const arrayPowerHigh: ReviewRule = {
+  id: 'array-power-high',
+  severity: 'information',
+  reason: 'What panels give beyond the power of their controller is not taken, and some makers void the warranty.',
+  source: 'the maker’s limit; 30 % more is common practice, no source',
+
+  check(system, figures) {
+    const bank = bankOf(system)
+    return controllersOf(system).flatMap((group) => {
+      const [array] = group.arrays
+      const { input, output } = group.controller?.record ?? {}
+      const stc = sumOf(group, (one) => figures.arrays[system.arrays.indexOf(one)]?.pmax_stc_w ?? null)
+      const place = array.entry.controller.id ?? input?.max_power
+      const voltages = output?.battery_voltages.map(({ value }) => value) ?? []
+      if (!input?.max_power || !place || stc === null || !bank) return []
+      const times = voltages.length > 0 ? Math.max(1, Math.round(bank.voltage / Math.min(...voltages))) : 1
+      const most = times * input.max_power.value
+      if (stc <= 1.3 * most) return []
+      return [
+        {
+          message: `${short(stc)} W of panels are ${percent(stc / most - 1)} more than the ${short(most)} W that the controller can use on this bank`,
+          suspects: [place] as const,
+          ...elsewhere(group.controller, input.max_power),
+        },
+      ]
+    })
+  },
+}
