@@ -1,4 +1,5 @@
 import type { Connection } from 'vscode-languageserver'
+import { version } from '../../../package.json'
 import { CancellationToken, DidChangeConfigurationNotification, DidChangeWatchedFilesNotification } from './lsp.ts'
 import { schemas } from '../records/schemas.generated.ts'
 import { skeleton } from '../records/skeleton.ts'
@@ -28,7 +29,7 @@ export function serve(connection: Connection, own: Files | null): void {
     addDiagnostics(connection, session)
     addFeatures(connection, session)
     addChanges(connection, session)
-    return { capabilities: capabilitiesFor(client), serverInfo: { name: 'wattproof' } }
+    return { capabilities: capabilitiesFor(client), serverInfo: { name: 'wattproof', version } }
   })
   connection.onRequest(skeletonRequest, ({ kind }: SkeletonParams): SkeletonResult => {
     const info = Object.hasOwn(schemas, kind) ? schemas[kind as keyof typeof schemas] : undefined
@@ -56,7 +57,7 @@ function start(connection: Connection, session: Session, folders: readonly strin
 }
 
 function addChanges(connection: Connection, session: Session) {
-  const { refresh } = session.client
+  const { pull, refresh } = session.client
   connection.onDidChangeWatchedFiles(({ changes }) => session.reread(changes.map(({ uri }) => uri)))
   connection.onDidChangeConfiguration(({ settings }) => {
     session.settings.changed(settings)
@@ -66,7 +67,7 @@ function addChanges(connection: Connection, session: Session) {
   session.onSettled((stale) => {
     if (refresh.lenses) void connection.sendRequest('workspace/codeLens/refresh')
     if (stale !== 'all' && stale.size === 0) return
-    if (refresh.diagnostics) void connection.languages.diagnostics.refresh()
+    if (pull) void connection.languages.diagnostics.refresh()
     if (refresh.hints) void connection.languages.inlayHint.refresh()
   })
 }
