@@ -13,7 +13,7 @@ export const controllerNotShared: ReviewRule = {
       const { shares_controller_with: other, controller } = entry
       if (!other) return []
       if (!shares) {
-        const ids = system.arrays.flatMap<Doubt>(({ id }) => (id && id.value !== entry.id?.value ? [id.value] : []))
+        const ids = system.arrays.flatMap(({ id }) => (id && id.value !== entry.id?.value ? [id.value] : []))
         return [
           {
             message: `No other array is called ${other.text}${ids.length > 0 ? `; there is ${listed(ids)}` : ''}`,
