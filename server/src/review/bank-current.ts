@@ -1,5 +1,5 @@
 import { short } from '../rules/band.ts'
-import { bankOf, allChargeCurrent, inverterEfficiency, type Bank } from './bank.ts'
+import { bankOf, chargeParts, inverterEfficiency, type Bank } from './bank.ts'
 import type { ResolvedSystem } from './resolved.ts'
 
 type Load = ResolvedSystem['system']['loads'][number]
@@ -27,9 +27,9 @@ export function mainCurrent(system: ResolvedSystem): BankCurrent | null {
   const bank = bankOf(system)
   if (!bank) return null
   const loads = loadCurrent(system, bank, ({ own_breaker: own }) => own?.value !== true)
-  const charge = allChargeCurrent(system, bank)
+  const charge = sum(chargeParts(system, bank))
   return charge > loads.amps
-    ? { amps: charge, parts: [{ name: 'all sources', amps: charge }], from: 'sources', voltage: bank.voltage }
+    ? { amps: charge, parts: byAmps(chargeParts(system, bank)), from: 'sources', voltage: bank.voltage }
     : loads
 }
 
@@ -54,7 +54,7 @@ export function loadCurrent(
   }
   return {
     amps: sum(most),
-    parts: [...most].sort((a, b) => b.amps - a.amps),
+    parts: byAmps(most),
     from: 'loads',
     voltage: bank.lowest,
   }
@@ -114,6 +114,8 @@ function inverted(
   ]
 }
 
+const byAmps = (parts: readonly Part[]) => [...parts].sort((a, b) => b.amps - a.amps)
+
 const sum = (parts: readonly Part[]) => parts.reduce((total, { amps }) => total + amps, 0)
 
 /** `All loads at once draw 112 A at 12 V (kettle 111 A, the inverter itself 1.3 A); 1.25 times that is 140 A`. */
@@ -121,7 +123,7 @@ export function mainInWords({ amps, parts, from, voltage }: BankCurrent): string
   const what =
     from === 'loads'
       ? `All loads at once draw ${short(amps)} A at ${short(voltage)} V (${partsInWords(parts)})`
-      : `All sources together charge with ${short(amps)} A`
+      : `All sources together charge with ${short(amps)} A (${partsInWords(parts)})`
   return `${what}; 1.25 times that is ${short(continuous * amps)} A`
 }
 

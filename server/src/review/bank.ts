@@ -79,14 +79,24 @@ export function chargeCurrent(group: ControllerGroup, bank: Bank): number | null
   return pmax === null ? null : Math.min(most, (pmax * controllerEfficiency(array)) / bank.voltage)
 }
 
-/** Current of all sources together [A]. */
-export function allChargeCurrent(system: ResolvedSystem, bank: Bank): number {
-  const sun = controllersOf(system).reduce((sum, one) => sum + (chargeCurrent(one, bank) ?? 0), 0)
-  return sum(system.system.other_sources, ({ power }) => (power?.value ?? 0) / bank.voltage) + sun
+/** What charges the bank, each at its most [A]. */
+export function chargeParts(system: ResolvedSystem, bank: Bank): readonly { name: string; amps: number }[] {
+  return [
+    ...controllersOf(system).map((one) => ({
+      name: one.arrays.map(({ entry }) => entry.id?.text ?? 'array').join(' and '),
+      amps: chargeCurrent(one, bank) ?? 0,
+    })),
+    ...system.system.other_sources.map(({ name, power }) => ({
+      name: name?.text ?? 'another source',
+      amps: (power?.value ?? 0) / bank.voltage,
+    })),
+  ]
 }
+
+/** Current of all sources together [A]. */
+export const allChargeCurrent = (system: ResolvedSystem, bank: Bank): number =>
+  chargeParts(system, bank).reduce((sum, { amps }) => sum + amps, 0)
 
 /** As typed, or what is usual (common practice, no source). */
 export const inverterEfficiency = (typed: number | undefined): number =>
   typed && typed > 0 ? Math.min(1, typed) : 0.88
-
-const sum = <T>(parts: readonly T[], of: (part: T) => number) => parts.reduce((total, part) => total + of(part), 0)
