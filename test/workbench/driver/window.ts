@@ -45,6 +45,14 @@ export function windowIn(page: Page) {
       await editor(name).waitFor()
       return editor(name)
     },
+    async rename(within: Locator, id: string, newId: string): Promise<void> {
+      await within.locator('.view-line').getByText(id).first().click({ force: true }) // the cursor may lie over it
+      const box = page.locator('.rename-box input')
+      await press('F2', box)
+      await box.fill(newId)
+      await page.keyboard.press('Enter')
+      await within.locator('.view-line').getByText(newId).first().waitFor()
+    },
     line: (within: Locator, text: string | RegExp) => within.locator('.view-line').filter({ hasText: text }).first(),
     token: (within: Locator, text: string) => within.locator('.view-line').getByText(text, { exact: true }).first(),
     squiggle: (within: Locator, kind: 'error' | 'warning' | 'info') => within.locator(`.squiggly-${kind}`).first(),
