@@ -115,6 +115,10 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
         "description": "amorphous silicon, one or more junctions"
        },
        {
+        "value": "gaas",
+        "description": "gallium arsenide thin film"
+       },
+       {
         "value": "thin-film",
         "description": "thin film, kind not given"
        },
@@ -1183,7 +1187,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "description": "The id of the rule.",
        "required": true,
        "examples": [
-        "controller-power"
+        "controller-ratings-disagree"
        ],
        "type": "text"
       },
@@ -1638,7 +1642,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "description": "The id of the rule.",
        "required": true,
        "examples": [
-        "battery-energy"
+        "battery-energy-disagrees"
        ],
        "type": "text"
       },
@@ -1861,7 +1865,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "description": "The id of the rule.",
        "required": true,
        "examples": [
-        "climate-clearness"
+        "climate-sun-impossible"
        ],
        "type": "text"
       },

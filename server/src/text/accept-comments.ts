@@ -10,6 +10,8 @@ export interface AcceptComment {
   readonly because: string
   /** The clause itself, from `accept` to the end of its reason. */
   readonly span: Span
+  /** The id in it. */
+  readonly ruleSpan: Span
   /** The entries on the comment's line; none for a comment on a line of its own. */
   readonly pointers: readonly string[]
 }
@@ -36,7 +38,9 @@ function clauses(text: string, { start, end }: Span): Omit<AcceptComment, 'point
   return [...comment.matchAll(clause)].map(({ index, 1: lead, 2: rule, 3: because }) => {
     const from = start + index + lead!.length
     const length = comment.slice(index + lead!.length).match(clauseEnd)![0].length
-    return { rule: rule!, because: (because ?? '').trim(), span: { start: from, end: from + length } }
+    const id = text.indexOf(rule!, from + 'accept'.length)
+    const ruleSpan = { start: id, end: id + rule!.length }
+    return { rule: rule!, because: (because ?? '').trim(), span: { start: from, end: from + length }, ruleSpan }
   })
 }
 

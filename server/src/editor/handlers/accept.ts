@@ -1,5 +1,6 @@
 import type { CodeAction, SnippetTextEdit, TextEdit } from 'vscode-languageserver'
-import type { Finding } from '../../findings/finding.ts'
+import { acceptanceFacts } from '../../check/acceptances.ts'
+import type { Finding, RuleFacts } from '../../findings/finding.ts'
 import { appendComment, removeEntry } from '../../text/edits.ts'
 import { lineAround } from '../../text/lines.ts'
 import { isJson } from '../../text/spelling.ts'
@@ -9,6 +10,8 @@ import type { Tree } from '../../text/tree.ts'
 import type { Here } from '../here.ts'
 import { toRange, toTextEdit } from '../to-protocol.ts'
 
+const aboutAcceptances: readonly RuleFacts[] = Object.values(acceptanceFacts)
+
 type Action = Pick<CodeAction, 'title' | 'edit'>
 
 /** Lets a doubt stand. The reason stays open for the person to give: without one the acceptance does not count. */
@@ -16,7 +19,8 @@ export function acceptance(here: Here, { rule, pointer }: Finding): Action | nul
   const { checked, client, uri } = here
   const { tree } = checked
   // what reading found is a mistake of typing, and an acceptance cannot be accepted
-  if (rule.startsWith('acceptance-') || checked.readFindings.some((one) => one.rule === rule)) return null
+  if (aboutAcceptances.some(({ id }) => id === rule) || checked.readFindings.some((one) => one.rule === rule))
+    return null
   const { span, text: before, after } = isJson(tree) ? inList(tree, rule, pointer) : inComment(tree, rule, pointer)
   const textDocument = { uri, version: null }
   const edit = client.snippetEdits
