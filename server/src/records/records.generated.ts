@@ -1,4 +1,4 @@
-// Generated from schemas/ by `npm run generate`; do not edit.
+// Generated from schemas/source/ by `npm run generate`; do not edit.
 import type { Field, Measure } from './field.ts'
 
 /** Another record, by its id or with its fields in place. */

@@ -1,4 +1,4 @@
-// Generated from schemas/ by `npm run generate`; do not edit.
+// Generated from schemas/source/ by `npm run generate`; do not edit.
 import type { FieldInfo, RecordKind } from './field-info.ts'
 
 export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
