@@ -6,9 +6,10 @@ local function wait(what, is_so)
   if not vim.wait(20000, is_so, 50) then error('waited in vain for ' .. what) end
 end
 
+local client = vim.lsp.start_client({ name = 'wattproof', cmd = { 'node', server, '--stdio' }, root_dir = folder })
+
 local function open(name)
   vim.cmd('edit ' .. folder .. '/' .. name)
-  local client = vim.lsp.start_client({ name = 'wattproof', cmd = { 'node', server, '--stdio' }, root_dir = folder })
   vim.lsp.buf_attach_client(0, client)
   wait('the server', function() return #vim.lsp.buf_get_clients(0) > 0 end)
 end
