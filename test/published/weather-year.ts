@@ -1,4 +1,3 @@
-import { monthlyWeather, type MonthlyWeather } from '../../server/src/physics/monthly.ts'
 import {
   declination,
   extraterrestrialNormal,
@@ -8,6 +7,7 @@ import {
 } from '../../server/src/physics/sun.ts'
 import type { SunHours } from '../../server/src/physics/sun-hours.ts'
 import { readTable } from './read-table.ts'
+import { monthlyWeather, type MonthlyWeather } from '../physics/models/monthly.ts'
 
 export const latitude = 36.1
 const longitude = -79.95
