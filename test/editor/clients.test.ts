@@ -1,4 +1,5 @@
 import { afterEach, describe, expect, test } from 'vitest'
+import manifest from '../../package.json' with { type: 'json' }
 import { bare, folderOf, full, startServer, tern, type Client } from './client.ts'
 
 const uri = 'file:///nowhere/tern.panel.yaml'
@@ -39,6 +40,22 @@ describe.each([
     const answer = client.request('textDocument/rename', { ...at(4, 9), newName: 'gull' })
     await expect(answer).rejects.toThrow('Only the id of a record can be renamed')
   })
+})
+
+test('an editor that pulls findings but cannot be asked to pull again is pushed to', async () => {
+  const capabilities = { ...full, workspace: { ...full.workspace, diagnostics: { refreshSupport: false } } }
+  client = await startServer({ capabilities })
+  expect(client.capabilities.diagnosticProvider).toBeUndefined()
+  await client.open(boatUri, 'format: 1\nname: Boat\narrays: [{ panels: [{ panel: tern }] }]\n')
+  const rules = () => client.published.get(boatUri)?.map(({ code }) => code)
+  await client.until(() => rules()?.includes('unknown-record') ?? false)
+  await client.open(uri, tern)
+  await client.until(() => !rules()?.includes('unknown-record'))
+})
+
+test('the server says its version', async () => {
+  client = await startServer()
+  expect(client.serverInfo).toEqual({ name: 'wattproof', version: manifest.version })
 })
 
 test('folding, formatting and colours stay with other extensions', async () => {
@@ -94,6 +111,18 @@ describe('across files', () => {
     await client.close(panel)
     await client.until(() => client.asked.filter(({ method }) => method === 'workspace/diagnostic/refresh').length > 1)
     expect((await hover()).contents.value).toContain('110 W, flexible')
+    folder.dispose()
+  })
+
+  test('a rename waits for the records that are still being read', async () => {
+    const folder = folderOf({ 'tern.panel.yaml': tern, 'boat.system.yaml': boat, 'van.system.yaml': boat })
+    client = await startServer({ folders: [folder.uri] })
+    await client.open(folder.uriOf('tern.panel.yaml'), tern)
+    const { documentChanges } = await client.request<{ documentChanges: unknown[] }>('textDocument/rename', {
+      ...at(1, 8, folder.uriOf('tern.panel.yaml')),
+      newName: 'gull',
+    })
+    expect(documentChanges).toHaveLength(3)
     folder.dispose()
   })
 
