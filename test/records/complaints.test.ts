@@ -119,7 +119,7 @@ test.each([
   ],
   [
     panel({ top: 'cells: { technology: monocrystalline }' }),
-    'not-a-choice [monocrystalline] cell technology "monocrystalline" is none of mono, perc, topcon, hjt, back-contact, poly and 7 more. Did you mean mono?',
+    'not-a-choice [monocrystalline] cell technology "monocrystalline" is none of mono, perc, topcon, hjt, back-contact, poly and 8 more. Did you mean mono?',
   ],
   [panel().replace('format: 1', 'format: 2'), 'wrong-format [2] This is format 2, and only format 1 is known.'],
   [panel().replace('format: 1', 'format: one'), 'wrong-format [one] This is format one, and only format 1 is known.'],

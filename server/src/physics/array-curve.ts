@@ -49,7 +49,8 @@ export function largestPower(strings: readonly PanelString[]): number {
   const curves = strings.map(curveOf)
   const highest = Math.max(0, ...curves.map(({ open }) => open))
   if (!(highest > 0)) return 0
-  const power = (voltage: number) => voltage * curves.reduce((sum, { count, current }) => sum + count * current(voltage), 0)
+  const power = (voltage: number) =>
+    voltage * curves.reduce((sum, { count, current }) => sum + count * current(voltage), 0)
   let best = 0
   for (let k = 1; k < steps; k++) if (power((k * highest) / steps) > power((best * highest) / steps)) best = k
   return Math.max(0, narrowed(power, ((best - 1) * highest) / steps, ((best + 1) * highest) / steps))

@@ -115,6 +115,10 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
         "description": "amorphous silicon, one or more junctions"
        },
        {
+        "value": "gaas",
+        "description": "gallium arsenide thin film"
+       },
+       {
         "value": "thin-film",
         "description": "thin film, kind not given"
        },

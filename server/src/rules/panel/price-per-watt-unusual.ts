@@ -1,6 +1,9 @@
 import type { PanelRule } from '../about.ts'
 import { usualFor } from '../band.ts'
 
+/** What box and handling of one panel cost beside its watts, in USD: a panel of 10 W is sold for 4 or 5 USD/W. */
+const handling = 25
+
 /** USD per watt. Rigid and folding include small retail panels. */
 const usual = { flexible: [1, 8], rigid: [0.2, 3], folding: [0.8, 10] } as const
 
@@ -15,7 +18,10 @@ export const pricePerWattUnusual: PanelRule = {
     if (!pmax || !amount || pmax.value <= 0) return null
     const own = construction && settings?.price_bands[construction.value]
     const { panel, ...band } = usualFor(usual, { construction })
-    const { low, high } = own?.low && own.high ? { low: own.low.value, high: own.high.value } : band
+    const { low, high } =
+      own?.low && own.high
+        ? { low: own.low.value, high: own.high.value }
+        : { ...band, high: whole(band.high + handling / pmax.value) }
     const currency = amount.quantity.unit
     const perWatt = amount.value / pmax.value
     if (low <= perWatt && perWatt <= high) return null
@@ -27,3 +33,6 @@ export const pricePerWattUnusual: PanelRule = {
     }
   },
 }
+
+/** A bound with no more digits than it is worth. */
+const whole = (bound: number): number => Number(bound.toPrecision(2))
