@@ -1,5 +1,5 @@
 import { radians } from './angles.ts'
-import { beamModifier, diffuseModifiers } from './iam.ts'
+import { diffuseModifiers } from './iam.ts'
 import { powerAt, type PowerTable } from './power-table.ts'
 import { leastCosine } from './perez.ts'
 import { monthDays } from './sun.ts'
@@ -83,6 +83,8 @@ export function lighting(sun: SunHours, mount: Mount): (at: number, light: Light
   const north = sinTilt * Math.cos(radians(plane.azimuth))
   const through = diffuseModifiers(plane.tilt, ar)
   const skyView = (1 + cosTilt) / 2
+  // `beamModifier` with its divisor worked out once, as a year has many hours
+  const straightOn = Math.expm1(-1 / ar)
   return (at, light) => {
     const up = sun.up[at]!
     const diffuse = sun.diffuse[at]!
@@ -92,7 +94,8 @@ export function lighting(sun: SunHours, mount: Mount): (at: number, light: Light
     const sky = Math.max(0, diffuse * ((1 - around) * skyView + sun.horizon[at]! * sinTilt))
     const ground = sun.global[at]! * albedo * (1 - skyView)
     light.arriving = direct + sky + ground
-    light.entering = unshaded * (direct * beamModifier(cosine, ar) + sky * through.sky + ground * through.ground)
+    light.entering =
+      unshaded * (direct * (Math.expm1(-cosine / ar) / straightOn) + sky * through.sky + ground * through.ground)
     light.cell = sun.air[at]! + k * unshaded * light.arriving
   }
 }

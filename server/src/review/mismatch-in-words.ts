@@ -10,7 +10,7 @@ import { roughPercent } from './rough.ts'
 export interface Lost {
   /** [1] */
   readonly share: number
-  /** Such as `strung as listed, 2S2P, the array loses 19 % of its energy; strings of like panels, 2S2P, lose 0.1 %`. */
+  /** Such as `strung in the order of the list, 2S2P, the array loses 19 % of its year; 2S2P, like panels together, loses 0.1 %`. */
   readonly text: string
   readonly proposal: Proposal | null
 }
@@ -26,14 +26,17 @@ export function lostIn(system: ResolvedSystem, array: ResolvedArray): Lost | nul
   const now = `strung in the order of the list, ${series?.text ?? 1}S${parallel?.text ?? 1}P, the array loses ${roughPercent(loss)} of its year`
   const better = loss > much ? bestWiring(system, array, bank, loss) : null
   if (!better) return { share: loss, text: now, proposal: null }
-  const other = `${better.isOrderOther ? 'like panels together' : 'the same list'} in ${better.series}S${better.parallel}P ${roughPercent(Math.max(0, better.loss))}`
-  return { share: loss, text: `${now}, ${other}`, proposal: proposalOf(array, better) }
+  const wiring = `${better.series}S${better.parallel}P, ${better.isOrderOther ? 'like panels together' : 'the list as it is'}, loses ${roughPercent(Math.max(0, better.loss))}`
+  const proposal = proposalOf(array, better, wiring)
+  // what is proposed is told behind the message anyway
+  return { share: loss, text: proposal ? now : `${now}; ${wiring}`, proposal }
 }
 
-/** Where only numbers change; another order of the list is the person's to write. */
+/** Numbers of the wiring, and the entries of the list in another order where all of them name a record. */
 function proposalOf(
   { entry }: ResolvedArray,
-  { series, parallel, order, isOrderOther, loss }: Better,
+  { series, parallel, order, isOrderOther }: Better,
+  why: string,
 ): Proposal | null {
   const { in_series: inSeries, in_parallel: inParallel } = entry.wiring
   if (!inSeries || !inParallel) return null
@@ -46,7 +49,7 @@ function proposalOf(
   if (!first) return null
   return {
     ...first,
-    why: `loses ${roughPercent(Math.max(0, loss))} of the year`,
+    why,
     certainty: 'guess',
     ...(also.length > 0 && { also }),
   }

@@ -82,6 +82,7 @@ function work(system: ResolvedSystem): Year | null {
     if (!sky || !solar) return null
     const hours = bank && run(system, bank, sky, solar, demand)
     years.push({ sky, solar, hours, unserved: hours && sum(hours.unserved), given: sum(solar) })
+    if (year + 1 === few && bank && years.every((one) => isAtEase(one, bank))) break
   }
   const worse = (a: One, b: One) => (a.unserved ?? 0) - (b.unserved ?? 0) || b.given - a.given
   const inOrder = years.sort(worse)
@@ -90,6 +91,13 @@ function work(system: ResolvedSystem): Year | null {
   const unservedP90 = inOrder[Math.ceil(0.9 * years.length) - 1]!.unserved
   return { months: monthsOf(system, usual, demand), hours: usual.hours, unserved, unservedP90 }
 }
+
+/** Where so many years never come near the floor, the others are not worked out: nothing goes unmet in them either. */
+const few = 3
+
+/** At least a third of what may be used stays in the battery. */
+const isAtEase = ({ hours }: One, { depth }: Bank): boolean =>
+  !!hours && hours.soc.every((soc) => 1 - (2 / 3) * depth < soc)
 
 interface One {
   readonly sky: SunHours
@@ -191,7 +199,11 @@ function addRunning(produced: Float64Array, midnight: number, { power, hours }: 
 
 const morning = 8
 
-const sum = (list: Float64Array) => list.reduce((all, wh) => all + wh, 0)
+function sum(list: Float64Array): number {
+  let all = 0
+  for (let h = 0; h < list.length; h++) all += list[h]!
+  return all
+}
 
 function total(list: Float64Array, days: readonly number[]): number {
   let sum = 0
