@@ -6,8 +6,11 @@ import { chargeVoltage } from '../rules/chemistry.ts'
 import type { ResolvedArray, ResolvedSystem, SiteTemperature, Used } from '../review/resolved.ts'
 import { siteOf } from '../values/site.ts'
 
+/** Years of weather that a review is made from: as many as make the figures steady to a tenth or two. */
+export const manyYears = 11
+
 /** A system with the records that it names. What cannot be found stays absent; `referenceFindings` tell of it. */
-export function resolveSystem(library: Library, file: ReadFile<'system'>): ResolvedSystem {
+export function resolveSystem(library: Library, file: ReadFile<'system'>, years = manyYears): ResolvedSystem {
   const typed = file.record
   const settings = library.settings(file.path)?.record
   const climate = find('climate', typed.site.climate) ?? settingsClimate()
@@ -24,6 +27,7 @@ export function resolveSystem(library: Library, file: ReadFile<'system'>): Resol
     ...(battery && { battery }),
     ...(climate && { climate }),
     ...(settings?.practice && { practice: settings.practice.value }),
+    years,
     coldest: temperature('coldest'),
     hottest: temperature('hottest'),
   }

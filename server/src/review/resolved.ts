@@ -1,3 +1,4 @@
+import type { WeatherYear } from '../physics/weather-sky.ts'
 import type { Battery, Climate, Controller, Panel, System } from '../records/records.generated.ts'
 
 /** A record that a system uses, and where it stands: `path` is null for one that is written in the system itself. */
@@ -42,6 +43,10 @@ export interface ResolvedSystem {
   readonly climate?: Used<Climate>
   /** Whose rule for string fuses the person follows; both where absent. */
   readonly practice?: 'IEC' | 'NEC'
+  /** The hours of the climate's own file. */
+  readonly weather?: WeatherYear
+  /** How many years are made from the monthly means. */
+  readonly years: number
   readonly coldest: SiteTemperature
   readonly hottest: SiteTemperature
 }
