@@ -1,6 +1,6 @@
 import { at, pointers, nameOf, type Evidence } from './evidence.ts'
-import { lender, siblingsLike, siblingsOtherThan, type Family } from './family.ts'
-import type { Tried } from './tried.ts'
+import { lender, siblingsLike, siblingsOtherThan, type Family } from './family/family.ts'
+import type { Tried } from './typos/tried.ts'
 import type { Mending, SlipVerdict } from './verdict.ts'
 
 /** Logarithm of the odds, before looking, that a record has no slip; set where true records stay quiet. */

@@ -1,5 +1,5 @@
 import type { Candidate } from './candidate.ts'
-import { at, pointers, type Evidence } from './evidence.ts'
+import { at, pointers, type Evidence } from '../evidence.ts'
 
 /** Further readings that only help to choose between corrections; the open ratings carry none of them. */
 export const noctPointers = ['/noct/voc', '/noct/isc'] as const

@@ -1,11 +1,12 @@
-import { calibration } from './calibration.generated.ts'
-import { at, valueAt, type Evidence } from './evidence.ts'
+import type { GrowthCalibration } from '../model/calibration.ts'
+import { at, valueAt, type Evidence } from '../evidence.ts'
 
 export type Growing = keyof typeof growing
 
 /** A rating of a model of another power class beside the rating that it grows with. */
 export interface Rung {
   readonly name: Growing
+  readonly growth: GrowthCalibration
   readonly value: number
   readonly beside: number
 }
@@ -22,31 +23,36 @@ export const growing = {
 } as const
 
 /** What a model of another class says of a rating; undefined where one of the two lacks it or what it grows with. */
-export function rungOf(name: Growing, evidence: Evidence, other: Evidence): Rung | undefined {
+export function rungOf(
+  name: Growing,
+  growth: GrowthCalibration,
+  evidence: Evidence,
+  other: Evidence,
+): Rung | undefined {
   const { place, along } = growing[name]
   const [value, beside] = [valueAt(other, place), valueAt(other, along)]
   const isTold = [place, along].every((one) => valueAt(evidence, one) !== undefined)
-  return value && beside && isTold ? { name, value, beside } : undefined
+  return value && beside && isTold ? { name, growth, value, beside } : undefined
 }
 
 /** How far a rating is from where the growth leads to, as logarithm. */
-export function offOf({ name, value, beside }: Rung, v: Float64Array): number {
+export function offOf({ name, growth, value, beside }: Rung, v: Float64Array): number {
   const { place, along } = growing[name]
-  return Math.log(v[place]! / value) - calibration.siblings.growths[name].by * Math.log(v[along]! / beside)
+  return Math.log(v[place]! / value) - growth.by * Math.log(v[along]! / beside)
 }
 
 /** The wider of the two spreads. */
-export const spreadOf = (name: Growing): number => calibration.siblings.growths[name].spread[1]![1]
+export const spreadOf = ({ growth }: Rung): number => growth.spread[1]![1]
 
 /** Width of the density that stands for what is known without a sibling; judged. */
 export const wide = 0.02
 
 /** How much likelier it is that far from the growth than without knowing the other class, as logarithm. */
-export function grownLog(name: Growing, d: number): number {
+export function grownLog({ growth }: Rung, d: number): number {
   const alone = 1 / (Math.PI * wide * (1 + (d / wide) ** 2))
   let near = 0
   let far = 1
-  for (const [share, sd] of calibration.siblings.growths[name].spread) {
+  for (const [share, sd] of growth.spread) {
     near += (share * Math.exp((-d * d) / (2 * sd * sd))) / (sd * Math.sqrt(2 * Math.PI))
     far -= share
   }

@@ -1,10 +1,10 @@
 import { ofKind, type Candidate } from './candidate.ts'
-import { sources, type Frame } from './coherence.ts'
-import { expected } from './core.ts'
-import { at, type Evidence } from './evidence.ts'
-import { anothersLog } from './family.ts'
-import { coordinate } from './features.ts'
-import { grown } from './nearest-sibling.ts'
+import { sources, type Frame } from '../density/coherence.ts'
+import { expected } from '../density/core.ts'
+import { at, type Evidence } from '../evidence.ts'
+import { anothersLog } from '../family/family.ts'
+import { coordinate } from '../density/features.ts'
+import { grown } from '../family/nearest-sibling.ts'
 
 /**
  * Values that are wrong in a way which cannot be undone: another model's, or another kind of mistake. The field is put

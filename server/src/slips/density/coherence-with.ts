@@ -1,7 +1,8 @@
-import type { Candidate } from './candidate.ts'
+import type { Candidate } from '../typos/candidate.ts'
 import { coherence, type Frame } from './coherence.ts'
-import { pointers } from './evidence.ts'
+import { pointers } from '../evidence.ts'
 
+// used again by each call, as some hundreds of candidates are tried on a record; the typed values stay as they are
 const scratch = new Float64Array(pointers.length)
 const steps = new Float64Array(pointers.length)
 

@@ -1,5 +1,5 @@
 import type { Candidate } from './candidate.ts'
-import { at, pointers, type Evidence } from './evidence.ts'
+import { at, pointers, type Evidence } from '../evidence.ts'
 import { decimalsOf, isAbsolute, takeApart, type Printed } from './printed.ts'
 
 /** Decimals that such a value is printed with where the record has no other like it. */

@@ -1,5 +1,6 @@
-import { coreOf, densities, standOf, ways, type Joint } from './core.ts'
+import { coreOf, densities, standOf, ways } from './core.ts'
 import { coordinates } from './features.ts'
+import type { Joint } from './pattern.ts'
 
 /**
  * In how many true records nothing is odd, and in how many each coordinate is, by expectation and maximisation. For the

@@ -1,4 +1,4 @@
-import type { Mixture } from './calibration.ts'
+import type { Mixture } from '../model/calibration.ts'
 
 /** Finite also for what is typed as 0 or below. */
 export const ln = (x: number) => (x > 1e-9 ? Math.log(x) : -20)

@@ -1,7 +1,7 @@
-import type { GroupCalibration } from './calibration.ts'
-import { coordinates, features, usable } from './features.ts'
+import { coordinates } from './features.ts'
 import { invert } from './matrix.ts'
-import { tail, oddTail, norm, oddNorm } from './student.ts'
+import { patternOf, type Joint, type Kind, type Pattern } from './pattern.ts'
+import { oddTail, tail } from './student.ts'
 
 /**
  * The joint distribution of a record's features: a mixture of multivariate t, each mixed with records in which one
@@ -32,9 +32,6 @@ export interface Stand {
   /** The likeliest component first, so that the others can be left out soon. */
   readonly order: readonly number[]
 }
-
-/** The part of a calibration that the core is made of. */
-export type Joint = Pick<GroupCalibration, 'parts' | 'regular' | 'odd'>
 
 /** Nothing odd, and each coordinate odd. */
 export const ways = coordinates + 1
@@ -67,64 +64,6 @@ function partOf({ rows, columns, size }: Pattern, { mean, spread, weight }: Kind
       precision[b * coordinates + c] = precision[c * coordinates + b] = sum
     }
   return { mean, inverse, precision, weight: weight * Math.exp(-halfLogDet) }
-}
-
-/** What does not change between records that carry the same fields. */
-interface Pattern {
-  /** Features as factors of the coordinates. */
-  readonly rows: readonly Float64Array[]
-  readonly size: number
-  /** Rows that each coordinate is in. */
-  readonly columns: readonly (readonly number[])[]
-  /** Coordinates that take part. */
-  readonly formed: readonly boolean[]
-  readonly kinds: readonly Kind[]
-  /** Shares with the constants of their densities. */
-  readonly regular: number
-  readonly odd: Float64Array
-}
-
-interface Kind {
-  readonly mean: Float64Array
-  readonly spread: Float64Array
-  readonly weight: number
-}
-
-const known = new WeakMap<Joint, Map<string, Pattern>>()
-
-function patternOf(group: Joint, present: readonly boolean[]): Pattern {
-  const patterns = known.get(group) ?? new Map<string, Pattern>()
-  known.set(group, patterns)
-  const key = present.join()
-  const found = patterns.get(key) ?? makePattern(group, present)
-  patterns.set(key, found)
-  return found
-}
-
-function makePattern(group: Joint, present: readonly boolean[]): Pattern {
-  const chosen = usable(present)
-  const total = (factors: readonly number[], of: (i: number) => number) =>
-    factors.reduce((sum, f, i) => (f ? sum + f * of(i) : sum), 0)
-  const rows = chosen.map((factors) =>
-    Float64Array.from({ length: coordinates }, (_, c) => total(factors, (i) => features[i]![c]!)),
-  )
-  const columns = Array.from({ length: coordinates }, (_, c) => rows.flatMap((row, i) => (row[c] ? [i] : [])))
-  const size = chosen.length
-  return {
-    rows,
-    size,
-    columns,
-    formed: columns.map((column) => column.length > 0),
-    kinds: group.parts.map(({ weight, mean, covariance }) => ({
-      weight,
-      mean: Float64Array.from(chosen, (factors) => total(factors, (i) => mean[i]!)),
-      spread: Float64Array.from(
-        chosen.flatMap((p) => chosen.map((q) => total(p, (a) => total(q, (b) => covariance[a]![b]!)))),
-      ),
-    })),
-    regular: group.regular * norm(size),
-    odd: Float64Array.from(group.odd, (share) => share * norm(size - 1) * oddNorm),
-  }
 }
 
 export function standOf({ parts, rows, size }: Core, y: Float64Array): Stand {
@@ -160,6 +99,7 @@ export function coreLog(core: Core, stand: Stand, y: Float64Array): number {
 
 /** Stands for what is too unlikely for a number. */
 const least = 1e-300
+// used again by each call, as some hundreds of candidates are tried on a record and each would make four arrays
 const changed = new Int32Array(coordinates)
 const shift = new Float64Array(coordinates)
 const squares = new Float64Array(coordinates)

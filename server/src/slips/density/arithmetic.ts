@@ -1,5 +1,5 @@
-import type { GroupCalibration, Mixture } from './calibration.ts'
-import { at, pointers } from './evidence.ts'
+import type { GroupCalibration, Mixture } from '../model/calibration.ts'
+import { at, pointers } from '../evidence.ts'
 import { ln, mixtureLog, relative } from './logs.ts'
 
 /** The arithmetic that a record repeats, as logarithms that are 0 where it agrees, and the fields in it. */

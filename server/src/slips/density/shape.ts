@@ -1,5 +1,5 @@
-import type { GroupCalibration, Mixture } from './calibration.ts'
-import { at, pointers } from './evidence.ts'
+import type { GroupCalibration, Mixture } from '../model/calibration.ts'
+import { at, pointers } from '../evidence.ts'
 import { ln, mixtureLog, peak } from './logs.ts'
 
 /** ln(area [m2]) of panels whose cells are not counted: from a flexible 10 W panel to the largest glass. */

@@ -1,14 +1,15 @@
 import { efficiencyOfFramed, efficiencyOfOthers, identities, identityLog, takesPart } from './arithmetic.ts'
-import type { CalibratedPart, GroupCalibration, Mixture } from './calibration.ts'
+import type { CalibratedPart, GroupCalibration, Mixture } from '../model/calibration.ts'
 import { coreLog, coreOf, expected, standOf, type Core, type Stand } from './core.ts'
-import { at, pointers, type Evidence } from './evidence.ts'
-import { familyLog, type Family } from './family.ts'
-import { coefficients } from './fields.ts'
+import { at, pointers, type Evidence } from '../evidence.ts'
+import { familyLog, type Family } from '../family/family.ts'
+import { coefficients } from '../fields.ts'
 import { coordinate, coordinates } from './features.ts'
 import { ln, relative } from './logs.ts'
-import { isAbsolute } from './printed.ts'
+import { isAbsolute } from '../typos/printed.ts'
 import { shapeGains, shapeLog, shaping } from './shape.ts'
 
+/** Used again by each call, as some hundreds of candidates are tried on a record. No caller keeps it. */
 const y = new Float64Array(coordinates)
 
 /** A record as numbers, and the model that they are held against. */

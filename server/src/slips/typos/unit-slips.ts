@@ -1,7 +1,7 @@
 import { ofField, ofKind, type Candidate } from './candidate.ts'
-import type { Frame } from './coherence.ts'
-import { at } from './evidence.ts'
-import { coefficients, electrical, sides } from './fields.ts'
+import type { Frame } from '../density/coherence.ts'
+import { at } from '../evidence.ts'
+import { coefficients, electrical, sides } from '../fields.ts'
 import { simple, type Place, type Read } from './place.ts'
 import { decimalsOf, metres } from './printed.ts'
 

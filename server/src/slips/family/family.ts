@@ -1,7 +1,8 @@
-import { isSame } from '../quantities/same.ts'
-import { calibration } from './calibration.generated.ts'
-import { at, pointers, valueAt, type Evidence } from './evidence.ts'
-import { electrical } from './fields.ts'
+import { isSame } from '../../quantities/same.ts'
+import { calibration } from '../model/calibration.generated.ts'
+import type { Calibration } from '../model/calibration.ts'
+import { at, pointers, valueAt, type Evidence } from '../evidence.ts'
+import { electrical } from '../fields.ts'
 import { addNearestGains, isCopied, isCopy, nearestLog, nearestOf, type Nearest } from './nearest-sibling.ts'
 
 /** What the siblings of a panel in its library let expect of it: models of one family in other power classes, and copies. */
@@ -31,8 +32,15 @@ interface Shared {
 export const sharedPlaces = { gamma: 0.12, beta: 0.12, alpha: 0.08, noct: 0.3, cells: 0.6 } as const
 const names = Object.keys(sharedPlaces) as (keyof typeof sharedPlaces)[]
 
-/** @param others records that may be siblings; those that are none are left out */
-export function familyOf(evidence: Evidence, others: readonly Evidence[]): Family | null {
+/**
+ * @param others records that may be siblings; those that are none are left out
+ * @param model the one that `findSlip` is given
+ */
+export function familyOf(
+  evidence: Evidence,
+  others: readonly Evidence[],
+  { siblings }: Calibration = calibration,
+): Family | null {
   const kin = kinOf(evidence, others)
   if (kin.length === 0) return null
   const ofSize = kin.flatMap(({ other, differs }) => (differs === at.length ? [] : [other]))
@@ -41,7 +49,7 @@ export function familyOf(evidence: Evidence, others: readonly Evidence[]): Famil
     ofSize,
     shared: names.flatMap((name) => {
       const place = at[name]
-      const { same, ofCopies } = calibration.siblings.shared[name]
+      const { same, ofCopies } = siblings.shared[name]
       const alike = kin.filter(({ differs }) => differs === -1 || differs === place).map(({ other }) => other)
       const values = new Map<number, number>()
       for (const other of alike) {
@@ -53,7 +61,7 @@ export function familyOf(evidence: Evidence, others: readonly Evidence[]): Famil
         ? []
         : [{ place, values, same: areCopies ? ofCopies : same, chance: sharedPlaces[name] }]
     }),
-    nearest: nearestOf(evidence, ofSize),
+    nearest: nearestOf(evidence, ofSize, siblings),
   }
 }
 

@@ -1,8 +1,8 @@
-import { isSame } from '../quantities/same.ts'
-import { calibration } from './calibration.generated.ts'
-import { at, valueAt, type Evidence } from './evidence.ts'
-import { electrical } from './fields.ts'
-import { grownLog, growing, offOf, rungOf, spreadOf, type Rung } from './ladder.ts'
+import { isSame } from '../../quantities/same.ts'
+import type { SiblingCalibration } from '../model/calibration.ts'
+import { at, valueAt, type Evidence } from '../evidence.ts'
+import { electrical } from '../fields.ts'
+import { grownLog, growing, offOf, rungOf, spreadOf, type Growing, type Rung } from './ladder.ts'
 
 /** The siblings whose ratings are most like those of a panel, and what they let expect. */
 export interface Nearest {
@@ -17,6 +17,8 @@ type Copied = keyof typeof copied
 interface Rating {
   readonly name: Copied
   readonly place: number
+  /** How often a copy has it alike. */
+  readonly same: number
   /** The value in each copy. */
   readonly ofCopies: readonly number[]
   /** Of the nearest model of another power class. */
@@ -33,7 +35,7 @@ export function isCopy(a: Evidence, b: Evidence): boolean {
   return electrical.filter((place) => isSame(valueAt(a, place) ?? NaN, valueAt(b, place) ?? NaN)).length >= 4
 }
 
-export function nearestOf(evidence: Evidence, siblings: readonly Evidence[]): Nearest {
+export function nearestOf(evidence: Evidence, siblings: readonly Evidence[], model: SiblingCalibration): Nearest {
   const copies = siblings.filter((one) => isCopy(evidence, one))
   const another = closest(
     evidence,
@@ -42,8 +44,12 @@ export function nearestOf(evidence: Evidence, siblings: readonly Evidence[]): Ne
   const ratings = names.map((name) => ({
     name,
     place: copied[name],
+    same: model.copied[name],
     ofCopies: copies.map((one) => valueAt(one, copied[name]) ?? NaN),
-    rung: another && name in growing ? rungOf(name as keyof typeof growing, evidence, another) : undefined,
+    rung:
+      another && name in growing
+        ? rungOf(name as Growing, model.growths[name as Growing], evidence, another)
+        : undefined,
   }))
   return { copies, ratings }
 }
@@ -70,7 +76,7 @@ export function addNearestGains({ ratings }: Nearest, v: Float64Array, gain: Flo
   for (const rating of ratings) {
     const { place, rung } = rating
     const now = ratingLog(rating, v)
-    const grown = rung ? grownLog(rung.name, 0) : 0
+    const grown = rung ? grownLog(rung, 0) : 0
     gain[place]! += joint(rating, grown, 1) - now
     if (rung) gain[growing[rung.name].along]! += Math.max(0, joint(rating, grown, alike(rating, v)) - now)
   }
@@ -79,21 +85,20 @@ export function addNearestGains({ ratings }: Nearest, v: Float64Array, gain: Flo
 /** Where the growth leads to, and the wider spread about it; as logarithm of the change. */
 export function grown({ ratings }: Nearest, v: Float64Array, place: number): { shift: number; sd: number } | null {
   const rung = ratings.find((rating) => rating.place === place)?.rung
-  return rung ? { shift: -offOf(rung, v), sd: spreadOf(rung.name) } : null
+  return rung ? { shift: -offOf(rung, v), sd: spreadOf(rung) } : null
 }
 
 function ratingLog(rating: Rating, v: Float64Array): number {
   const { rung } = rating
-  return joint(rating, rung ? grownLog(rung.name, offOf(rung, v)) : 0, alike(rating, v))
+  return joint(rating, rung ? grownLog(rung, offOf(rung, v)) : 0, alike(rating, v))
 }
 
 /** How often one of several values would be alike by chance; judged. */
 export const chance = 0.02
 
 /** A copy is as the others, or else as a model of another class lets expect; how often is calibrated. */
-function joint({ name, ofCopies }: Rating, ofRung: number, shareAlike: number): number {
+function joint({ same, ofCopies }: Rating, ofRung: number, shareAlike: number): number {
   if (ofCopies.length === 0) return ofRung
-  const same = calibration.siblings.copied[name]
   return Math.log((1 - same) * Math.exp(ofRung) + (same * shareAlike) / chance)
 }
 

@@ -1,5 +1,5 @@
 import type { Group } from './calibration.ts'
-import type { Evidence } from './evidence.ts'
+import type { Evidence } from '../evidence.ts'
 
 const crystalline = ['mono', 'perc', 'topcon', 'hjt', 'back-contact']
 
