@@ -8,8 +8,7 @@ const folders = {
   quantities: { tests: 'test/quantities/*.test.ts', share: 0.13 },
   physics: { tests: 'test/physics/*.test.ts test/published/*.test.ts', share: 0.1 },
   slips: {
-    tests:
-      'test/slips/density.test.ts test/slips/edits.test.ts test/slips/fa*.test.ts test/slips/fi*.test.ts test/slips/verdicts.test.ts',
+    tests: 'test/slips/edits.test.ts test/slips/fa*.test.ts test/slips/fi*.test.ts test/slips/verdicts.test.ts',
     share: 0.1,
   },
   review: { tests: 'test/review/*.test.ts test/rules/*.test.ts test/systems/*.test.ts', share: 0.08 },

@@ -20,11 +20,16 @@ export function findSlip(
   family: Family | null = null,
   calibration: Calibration = calibrated,
 ): SlipVerdict {
+  const { tried } = search(evidence, family, calibration)
+  return tried.length === 0 ? { kind: 'consistent' } : judge(evidence, tried, family)
+}
+
+/** What was held against what, before it is judged: for `findSlip`, and for `npm run slip-terms`, which prints it. */
+export function search(evidence: Evidence, family: Family | null, calibration: Calibration) {
   const group = groupOf(evidence)
   const frame = frameOf(evidence, calibration[group], countsCells(group), family)
   const suspects = suspectsOf(frame)
-  if (suspects.length === 0) return { kind: 'consistent' }
-  return judge(evidence, tryAll(evidence, frame, suspects), family)
+  return { frame, suspects, tried: suspects.length === 0 ? [] : tryAll(evidence, frame, suspects) }
 }
 
 /** A field is left out once the best so far is ahead of all that it could gain. */
