@@ -1,8 +1,18 @@
 import type * as Programs from 'node:child_process'
-import { appendFileSync, mkdirSync, readdirSync, readFileSync, realpathSync, statSync, writeFileSync } from 'node:fs'
+import {
+  appendFileSync,
+  mkdirSync,
+  readdirSync,
+  lstatSync,
+  readFileSync,
+  realpathSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs'
 import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
+import { readSafely, refusal, type Disk } from '../library/read-safely.ts'
 import { checkShare } from './check-all.ts'
 import { main } from './main.ts'
 import type { Share } from './share.ts'
@@ -23,6 +33,13 @@ const outsideHook = {
   GIT_WORK_TREE: undefined,
   GIT_INDEX_FILE: undefined,
   GIT_PREFIX: undefined,
+}
+
+const disk: Disk = {
+  real: (path) => realpathSync.native(path).replaceAll('\\', '/'),
+  about: (path) => statSync(path),
+  isLink: (path) => lstatSync(path).isSymbolicLink(),
+  read: (path) => withoutMark(readFileSync(path, 'utf8')),
 }
 
 /** Only where git is asked: 2 ms of a start. */
@@ -48,6 +65,7 @@ const world: World = {
     return withoutMark(Buffer.concat(pieces).toString())
   },
   read: async (path) => withoutMark(readFileSync(path, 'utf8')),
+  readRecord: (path, within) => readSafely(disk, path, within),
   write: async (path, text) => writeFileSync(path, text),
   makeFolder: async (path) => {
     mkdirSync(path, { recursive: true })
@@ -57,7 +75,7 @@ const world: World = {
   list: async (folder) =>
     readdirSync(folder, { withFileTypes: true }).map((entry) => ({
       name: entry.name,
-      standing: entry.isFile() ? 'file' : entry.isDirectory() ? 'folder' : linkedFile(join(folder, entry.name)),
+      standing: entry.isDirectory() ? 'folder' : 'file',
     })),
   git: (folder, args) =>
     new Promise((resolve) =>
@@ -104,14 +122,9 @@ function standing(path: string): Standing {
   try {
     const found = statSync(path, { throwIfNoEntry: false })
     return found ? (found.isDirectory() ? 'folder' : 'file') : null
-  } catch {
-    return null
+  } catch (error) {
+    return refusal(error, path) && 'file' // it is there, and reading it will say what is wrong
   }
-}
-
-/** A linked folder is not entered, so that a walk ends. */
-function linkedFile(path: string): Standing {
-  return standing(path) === 'file' ? 'file' : null
 }
 
 /** Editors leave the byte order mark out too, so places agree. */
