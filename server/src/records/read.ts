@@ -5,6 +5,7 @@ import { reading } from './facts.ts'
 import { hazardsOf } from './hazards.ts'
 import { internalError } from './internal-error.ts'
 import type { RecordKind } from './field-info.ts'
+import { withKeptPromises } from './kept-promises.ts'
 import { recordOfPath } from './kinds.ts'
 import type { ReadFile } from './read-file.ts'
 import { readRecord } from './read-record.ts'
@@ -32,7 +33,12 @@ export function readFile(path: string, text: FileText, currency?: string): ReadF
     } as ReadFile
   }
   try {
-    return { path, ...what, ...read(what.kind, readTree(text), currency) } as ReadFile
+    const whole = read(what.kind, readTree(text), currency)
+    const readFindings = withKeptPromises(whole.tree, whole.readFindings, (after) => {
+      const { tree, readFindings: findings } = read(what.kind, readTree(after), currency)
+      return { tree, findings }
+    })
+    return { path, ...what, ...whole, readFindings } as ReadFile
   } catch (error) {
     return { path, ...what, ...nothingOf(what.kind, text), readFindings: [internalError(error)] } as ReadFile
   }
