@@ -1,5 +1,6 @@
 import type { Used } from './resolved.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
+import type { Bank } from './bank.ts'
 import type { Controller } from '../records/records.generated.ts'
 
 /** A controller with all arrays on its input. */
@@ -26,4 +27,13 @@ export function sumOf({ arrays }: ControllerGroup, of: (array: ResolvedArray) =>
     const one = of(array)
     return sum === null || one === null ? null : sum + one
   }, 0)
+}
+
+/** Array power that a controller can use on a bank [W]: its sheet's is for the lowest of its battery voltages. */
+export function mostPower({ controller }: ControllerGroup, bank: Bank | null): number | null {
+  const { input, output } = controller?.record ?? {}
+  const voltages = output?.battery_voltages.map(({ value }) => value) ?? []
+  if (!input?.max_power || !bank) return null
+  const times = voltages.length > 0 ? Math.max(1, Math.round(bank.voltage / Math.min(...voltages))) : 1
+  return times * input.max_power.value
 }

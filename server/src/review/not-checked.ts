@@ -95,12 +95,15 @@ function* panels({ arrays }: ResolvedSystem): Generator<string> {
 }
 
 function* surfaces({ system, arrays }: ResolvedSystem): Generator<string> {
+  const tilted = system.surfaces.filter(({ tilt }) => (tilt?.value ?? 0) > 0).length
+  if (system.site.swings?.value && tilted > 0)
+    yield 'Tilt of surfaces: as it swings, panels count as level, which every direction in turn comes to about.'
   for (const surface of system.surfaces) {
     const id = surface.id?.value ?? 'surface'
     if (!shapeOf(surface)) yield `${id}: whether the panels fit: its size is not given.`
     yield 'Shade on single cells: a rope on one cell takes a whole string of cells; `shading` is an even share.'
     if (!surface.mounting) yield `${id}: how panels are mounted is not given; they count as mounted as usual.`
-    if (surface.tilt && surface.tilt.value > 0 && !surface.azimuth)
+    if (surface.tilt && surface.tilt.value > 0 && !surface.azimuth && !system.site.swings?.value)
       yield `${id}: which way it faces is not given; it counts as facing the midday sun.`
   }
   const unplaced = arrays.flatMap(({ panels }) => panels).filter(({ entry }) => !entry.surface)

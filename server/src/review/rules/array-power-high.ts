@@ -1,7 +1,7 @@
 import { short } from '../../rules/band.ts'
 import { percent } from '../../rules/words.ts'
 import { bankOf } from '../bank.ts'
-import { controllersOf, sumOf } from '../controllers.ts'
+import { controllersOf, mostPower, sumOf } from '../controllers.ts'
 import { elsewhere } from '../rule.ts'
 import type { ReviewRule } from '../rule.ts'
 
@@ -15,13 +15,11 @@ export const arrayPowerHigh: ReviewRule = {
     const bank = bankOf(system)
     return controllersOf(system).flatMap((group) => {
       const [array] = group.arrays
-      const { input, output } = group.controller?.record ?? {}
+      const { input } = group.controller?.record ?? {}
+      const most = mostPower(group, bank)
       const stc = sumOf(group, (one) => figures.arrays[system.arrays.indexOf(one)]?.pmax_stc_w ?? null)
       const place = array.entry.controller.id ?? input?.max_power
-      const voltages = output?.battery_voltages.map(({ value }) => value) ?? []
-      if (!input?.max_power || !place || stc === null || !bank) return []
-      const times = voltages.length > 0 ? Math.max(1, Math.round(bank.voltage / Math.min(...voltages))) : 1
-      const most = times * input.max_power.value
+      if (!input?.max_power || !place || stc === null || most === null) return []
       if (stc <= 1.3 * most) return []
       return [
         {
