@@ -11,7 +11,7 @@ test('a review begins with what the system is made of, and its totals', () => {
 })
 
 test('every limit has its margin', () => {
-  // 2 x 38.8 V x (1 + 0.27 % x 45) are 87.0 V
+  // 2 x 39.1 V x (1 + 0.25 % x 45) are 87.0 V
   expect(review('cabin')).toContain('south: cold voltage, controller 87 of 150 V 42 % left')
   expect(review('hazards/four-in-series')).toMatch(/cold voltage, controller \d+ of 100 V NOT KEPT/)
 })

@@ -1,6 +1,5 @@
 import type { Used } from './resolved.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
-import type { Bank } from './bank.ts'
 import type { Controller } from '../records/records.generated.ts'
 
 /** A controller with all arrays on its input. */
@@ -29,11 +28,11 @@ export function sumOf({ arrays }: ControllerGroup, of: (array: ResolvedArray) =>
   }, 0)
 }
 
-/** Array power that a controller can use on a bank [W]: its sheet's is for the lowest of its battery voltages. */
-export function mostPower({ controller }: ControllerGroup, bank: Bank | null): number | null {
+/** Array power that a controller can use on a bank of a nominal voltage [W]: its sheet's is for the lowest of its battery voltages. */
+export function mostPower({ controller }: ControllerGroup, voltage: number | undefined): number | null {
   const { input, output } = controller?.record ?? {}
   const voltages = output?.battery_voltages.map(({ value }) => value) ?? []
-  if (!input?.max_power || !bank) return null
-  const times = voltages.length > 0 ? Math.max(1, Math.round(bank.voltage / Math.min(...voltages))) : 1
+  if (!input?.max_power || voltage === undefined) return null
+  const times = voltages.length > 0 ? Math.max(1, Math.round(voltage / Math.min(...voltages))) : 1
   return times * input.max_power.value
 }

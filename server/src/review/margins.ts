@@ -95,7 +95,7 @@ function ofControllers(system: ResolvedSystem, figures: Figures): readonly Margi
       {
         what: `${name}: panels, controller`,
         value: sumOf(group, arrayPmax),
-        limit: mostPower(group, bankOf(system)),
+        limit: mostPower(group, bankOf(system)?.voltage),
         unit: 'W',
       },
     ])

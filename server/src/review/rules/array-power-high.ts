@@ -16,7 +16,7 @@ export const arrayPowerHigh: ReviewRule = {
     return controllersOf(system).flatMap((group) => {
       const [array] = group.arrays
       const { input } = group.controller?.record ?? {}
-      const most = mostPower(group, bank)
+      const most = mostPower(group, bank?.voltage)
       const stc = sumOf(group, (one) => figures.arrays[system.arrays.indexOf(one)]?.pmax_stc_w ?? null)
       const place = array.entry.controller.id ?? input?.max_power
       if (!input?.max_power || !place || stc === null || most === null) return []
