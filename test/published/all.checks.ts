@@ -1,3 +1,4 @@
+import { bankChecks } from './bank.checks.ts'
 import { cableChecks } from './cable.checks.ts'
 import type { Check } from './check.ts'
 import { diodeChecks } from './diode.checks.ts'
@@ -18,4 +19,5 @@ export const allChecks: readonly Check[] = [
   ...energyChecks,
   ...cableChecks,
   ...reviewChecks,
+  ...bankChecks,
 ]
