@@ -15,13 +15,13 @@ const results = [await judge(sides[0], sides[1]), await judge(sides[1], sides[0]
 
 const percent = (part, whole) => ((100 * part) / whole).toFixed(1).padStart(6)
 console.log(`${'in per cent of the mistakes'.padEnd(34)}  first half learnt      second half learnt`)
-console.log(`${''.padEnd(34)}  caught placed mended    caught placed mended`)
+console.log(`${''.padEnd(34)}  caught placed fixed    caught placed fixed`)
 for (const kind of [...kinds, 'all'])
   console.log(
     kind.padEnd(34),
     ...results.map(({ of }) => {
-      const { n, caught, placed, mended } = of.get(kind)
-      return ` ${[caught, placed, mended].map((part) => percent(part, n)).join(' ')}   `
+      const { n, caught, placed, fixed } = of.get(kind)
+      return ` ${[caught, placed, fixed].map((part) => percent(part, n)).join(' ')}   `
     }),
   )
 for (const { alarms, clean } of results)
@@ -47,7 +47,7 @@ async function judge(learnt, unseen) {
   const before = new Map(check(unseen.map((row) => yamlOf(row, printed(row)))).map((found, i) => [unseen[i], found]))
   const made = kinds.flatMap((kind) => mistakes(unseen, kind, each, 11).map((one) => ({ ...one, kind })))
   const found = check(made.map(({ row, texts }) => yamlOf(row, texts)))
-  const of = new Map([...kinds, 'all'].map((kind) => [kind, { n: 0, caught: 0, placed: 0, mended: 0 }]))
+  const of = new Map([...kinds, 'all'].map((kind) => [kind, { n: 0, caught: 0, placed: 0, fixed: 0 }]))
   made.forEach(({ kind, row, pointers }, i) => {
     const known = new Set(before.get(row).map(({ rule, pointer }) => `${rule} ${pointer}`))
     const fresh = found[i].filter(({ rule, pointer }) => !known.has(`${rule} ${pointer}`))
@@ -57,7 +57,7 @@ async function judge(learnt, unseen) {
       sum.n++
       sum.caught += fresh.length > 0
       sum.placed += fresh.some(({ pointer }) => pointers.includes(pointer))
-      sum.mended += first.some(({ pointer, text }) => pointers.includes(pointer) && text === was[pointer])
+      sum.fixed += first.some(({ pointer, text }) => pointers.includes(pointer) && text === was[pointer])
     }
   })
   return { of, alarms: [...before.values()].filter(({ length }) => length > 0).length, clean: unseen.length }

@@ -62,7 +62,7 @@ const energies = new WeakMap<SunHours, WeakMap<PowerTable, Map<string, Energy>>>
 /**
  * Energy of one panel through the year where it lies, before losses outside the panel; null where its sheet says too little.
  *
- * @param held  voltage that the panel is held at [V]; null at its best point
+ * @param held  voltage that the panel is held at [V]; null at its maximum power point
  */
 export function energyOf(
   system: ResolvedSystem,

@@ -7,7 +7,7 @@ export const mixedPanelsInParallel: ReviewRule = {
   id: 'mixed-panels-in-parallel',
   severity: 'warning',
   reason:
-    'Strings in parallel share one voltage; the lower one is driven off its best point and may even take current from the other.',
+    'Strings in parallel share one voltage; the lower one is driven off its maximum power point and may even take current from the other.',
   source: '5 % is common practice, no source',
 
   check(system) {
@@ -21,7 +21,7 @@ export const mixedPanelsInParallel: ReviewRule = {
       if (!low || !place || high.vmp <= 1.05 * low.vmp) return []
       return [
         {
-          message: `Strings of ${short(low.vmp)} V and ${short(high.vmp)} V are in parallel; one of the two cannot work at its best point, so give each a controller of its own`,
+          message: `Strings of ${short(low.vmp)} V and ${short(high.vmp)} V are in parallel; one of the two cannot work at its maximum power point, so give each a controller of its own`,
           suspects: [place] as const,
         },
       ]
