@@ -99,9 +99,9 @@ test('a value that a person vouches for is no slip', () => {
 })
 
 test('what is accepted does not speak for what is not', () => {
-  const text = tern.replace('weight: 2.2 kg', 'weight: 52 kg # accept weight-per-area: with its crate')
-  expect(accepted(text)).toContain('weight-per-area: with its crate')
-  expect(told(text)).toEqual(['power-per-weight'])
+  const text = tern.replace('weight: 2.2 kg', 'weight: 52 kg # accept weight-per-area-unusual: with its crate')
+  expect(accepted(text)).toContain('weight-per-area-unusual: with its crate')
+  expect(told(text)).toEqual(['power-per-weight-unusual'])
 })
 
 test('a rule that is not there is told with the nearest', () => {

@@ -38,7 +38,7 @@ function found(text: string, others: readonly string[]) {
 }
 
 test('what is unusual about the fields of a warning is not told besides', () => {
-  expect(found(panel('Tern 110', { weight: '22 kg' }), [twin])).toMatchObject([{ rule: 'weight-per-area' }])
+  expect(found(panel('Tern 110', { weight: '22 kg' }), [twin])).toMatchObject([{ rule: 'weight-per-area-unusual' }])
   expect(found(panel('Tern 110', { length: '119 mm' }), [])).toMatchObject([{ rule: 'efficiency-impossible' }])
 })
 

@@ -1,4 +1,5 @@
 import { afterEach, describe, expect, test } from 'vitest'
+import manifest from '../../package.json' with { type: 'json' }
 import { bare, folderOf, full, startServer, tern, type Client } from './client.ts'
 
 const uri = 'file:///nowhere/tern.panel.yaml'
@@ -39,6 +40,22 @@ describe.each([
     const answer = client.request('textDocument/rename', { ...at(4, 9), newName: 'gull' })
     await expect(answer).rejects.toThrow('Only the id of a record can be renamed')
   })
+})
+
+test('an editor that pulls findings but cannot be asked to pull again is pushed to', async () => {
+  const capabilities = { ...full, workspace: { ...full.workspace, diagnostics: { refreshSupport: false } } }
+  client = await startServer({ capabilities })
+  expect(client.capabilities.diagnosticProvider).toBeUndefined()
+  await client.open(boatUri, 'format: 1\nname: Boat\narrays: [{ panels: [{ panel: tern }] }]\n')
+  const rules = () => client.published.get(boatUri)?.map(({ code }) => code)
+  await client.until(() => rules()?.includes('unknown-record') ?? false)
+  await client.open(uri, tern)
+  await client.until(() => !rules()?.includes('unknown-record'))
+})
+
+test('the server says its version', async () => {
+  client = await startServer()
+  expect(client.serverInfo).toEqual({ name: 'wattproof', version: manifest.version })
 })
 
 test('folding, formatting and colours stay with other extensions', async () => {

@@ -113,8 +113,8 @@ describe('an acceptance that matches nothing', () => {
     { why: 'the whole comment', before: '22.1 V  # acc$0ept voc-below-vmp: old', after: '22.1 V' },
     {
       why: 'one of two',
-      before: '22.1 V  # acc$0ept voc-below-vmp: old ; accept voc-coefficient-absurd: too',
-      after: '22.1 V  # accept voc-coefficient-absurd: too',
+      before: '22.1 V  # acc$0ept voc-below-vmp: old ; accept voc-coefficient-implausible: too',
+      after: '22.1 V  # accept voc-coefficient-implausible: too',
     },
     { why: 'behind other words', before: '22.1 V  # typ ; acc$0ept voc-below-vmp: old', after: '22.1 V  # typ' },
   ])('$why', ({ before, after }) => {

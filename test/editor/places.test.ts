@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import type { DocumentSymbol, Range } from 'vscode-languageserver'
+import type { ClientCapabilities, DocumentSymbol, Range } from 'vscode-languageserver'
+import { clientOf } from '../../server/src/editor/client.ts'
 import { codeLenses } from '../../server/src/editor/handlers/code-lens.ts'
 import { documentLinks } from '../../server/src/editor/handlers/links.ts'
 import { definition, highlights, references } from '../../server/src/editor/handlers/references.ts'
@@ -128,6 +129,13 @@ describe('rename', () => {
       'There is no record albatross',
     )
     expect(refused(boat.replace('auk', 'a$0uk'), clients.bare)).toThrow('cannot rename files')
+  })
+
+  test('an editor that says only that it renames files gets the same edits', () => {
+    const capabilities: ClientCapabilities = { workspace: { workspaceEdit: { resourceOperations: ['rename'] } } }
+    const client = clientOf({ processId: null, rootUri: null, capabilities })
+    const { here, offset } = hereAt(boat.replace('auk', 'a$0uk'), { ...system, client })
+    expect(rename(here, offset, 'gull').documentChanges).toMatchObject([{}, {}, { kind: 'rename' }])
   })
 
   test('a file renamed by hand takes the places along that name it', () => {

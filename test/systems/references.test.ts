@@ -46,7 +46,10 @@ test('an accepted finding of a review is silent', () => {
   const library = libraryOf()
   const path = `${folder}/hazards/over-weight.system.yaml`
   const { text } = library.file(path)!.tree
-  library.put(path, text.replace(/(limits: .*)/, '$1 # accept weight-limit: the owner will strengthen the roof'))
+  library.put(
+    path,
+    text.replace(/(limits: .*)/, '$1 # accept weight-limit-exceeded: the owner will strengthen the roof'),
+  )
   const { findings, accepted } = checkFile(library, path, now)!
   expect([findings, accepted.length]).toEqual([[], 1])
 })

@@ -1,4 +1,4 @@
-import { spawn } from 'node:child_process'
+import { spawn, spawnSync } from 'node:child_process'
 import { expect, onTestFinished, test } from 'vitest'
 import { program } from './run.ts'
 
@@ -22,4 +22,12 @@ test('serve is the language server: it answers, and ends when it is told to', as
   await expect.poll(() => out, { timeout: 5000 }).toContain('"id":2')
   run.stdin.write(message({ method: 'exit' }))
   expect(await ended).toBe(0)
+})
+
+test.each([
+  { args: ['dist/server.js'], line: 'wattproof: this is the language server, which an editor starts with --stdio.' },
+  { args: [program, 'serve'], line: 'wattproof: serve is started by an editor, with --stdio.' },
+])('$args without a way to talk: one line that says so', ({ args, line }) => {
+  const { status, stdout, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8', timeout: 10_000 })
+  expect({ status, stdout, stderr }).toEqual({ status: 2, stdout: '', stderr: `${line}\n` })
 })

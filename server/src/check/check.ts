@@ -1,5 +1,6 @@
 import type { Finding } from '../findings/finding.ts'
 import type { Library } from '../library/library.ts'
+import { internalError } from '../records/internal-error.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { Panel } from '../records/records.generated.ts'
 import { systemValues } from '../review/system-values.ts'
@@ -19,14 +20,24 @@ import type { Today } from './today.ts'
 export type { Today } from './today.ts'
 
 /**
- * Checks one file of a library. The same for the editor and for the command line, to the letter.
+ * Checks one file of a library. The same for the editor and for the command line, to the letter. A mistake of our own
+ * becomes a finding beside those of reading.
  *
  * @returns null when the library holds no such file
  */
 export function checkFile(library: Library, path: string, now: Today): Checked | null {
   const file = library.file(path)
   if (!file) return null
-  const settings = library.settings(path)?.record
+  try {
+    return settled(library, file, now)
+  } catch (error) {
+    const findings = inOrder([...file.readFindings, internalError(error)])
+    return { ...file, findings, accepted: [], values: () => [] }
+  }
+}
+
+function settled(library: Library, file: ReadFile, now: Today): Checked {
+  const settings = library.settings(file.path)?.record
   const found = withSeverities([...file.readFindings, ...kindFindings(library, file, now)], settings)
   const { findings, accepted } = settle(file, found, ruleNames)
   let values: readonly Value[] | null = null

@@ -1,15 +1,23 @@
-import type { Finding } from '../findings/finding.ts'
+import type { Finding, Severity } from '../findings/finding.ts'
 import type { Settings } from '../records/records.generated.ts'
+import { currentRuleId } from './former-rule-ids.ts'
 
 /** Applies the library's own severity per rule; `off` silences a rule. */
 export function withSeverities(found: readonly Finding[], settings: Settings | undefined): readonly Finding[] {
-  const wanted = settings?.severities ?? {}
-  if (Object.keys(wanted).length === 0) return found
+  const wanted = bySetting(settings?.severities ?? {})
+  if (wanted.size === 0) return found
   return found.flatMap((one) => {
-    const severity = wanted[one.rule]?.value
+    const severity = wanted.get(one.rule)
     if (severity === 'off') return []
     return [severity ? { ...one, severity } : one]
   })
+}
+
+/** By the ids of today; where a rule has a severity under an old id too, that of the new one counts. */
+function bySetting(severities: Settings['severities']): ReadonlyMap<string, Severity | 'off'> {
+  const wanted = new Map(Object.entries(severities).map(([id, { value }]) => [currentRuleId(id), value]))
+  for (const [id, { value }] of Object.entries(severities)) if (currentRuleId(id) === id) wanted.set(id, value)
+  return wanted
 }
 
 const rank = { error: 0, warning: 1, information: 2, hint: 3 }

@@ -5,6 +5,7 @@ import type { InitializationOptions } from './protocol.ts'
 export interface Client {
   readonly options: InitializationOptions
   readonly markdown: boolean
+  /** Asks for findings, and asks again when it is told to. */
   readonly pull: boolean
   readonly snippets: boolean
   readonly snippetEdits: boolean
@@ -20,7 +21,7 @@ export interface Client {
   readonly registersWatchers: boolean
   readonly workspaceFolders: boolean
   readonly willRename: boolean
-  readonly refresh: { readonly diagnostics: boolean; readonly hints: boolean; readonly lenses: boolean }
+  readonly refresh: { readonly hints: boolean; readonly lenses: boolean }
 }
 
 export function clientOf({ capabilities, initializationOptions }: InitializeParams): Client {
@@ -31,7 +32,8 @@ export function clientOf({ capabilities, initializationOptions }: InitializePara
   return {
     options: isObject(initializationOptions) ? initializationOptions : {},
     markdown: formats.includes('markdown'),
-    pull: text?.diagnostic !== undefined,
+    // a client that cannot be asked to pull again would keep findings that another file has made stale
+    pull: text?.diagnostic !== undefined && workspace?.diagnostics?.refreshSupport === true,
     snippets: text?.completion?.completionItem?.snippetSupport === true,
     snippetEdits: edits?.snippetEditSupport === true && edits.documentChanges === true,
     relatedInformation: (text?.diagnostic ?? reports)?.relatedInformation ?? reports?.relatedInformation ?? false,
@@ -40,14 +42,13 @@ export function clientOf({ capabilities, initializationOptions }: InitializePara
     definitionLinks: text?.definition?.linkSupport === true,
     actionLiterals: text?.codeAction?.codeActionLiteralSupport !== undefined,
     documentChanges: edits?.documentChanges === true,
-    renameFiles: edits?.documentChanges === true && (edits.resourceOperations?.includes('rename') ?? false),
+    renameFiles: edits?.resourceOperations?.includes('rename') ?? false,
     configuration: workspace?.configuration === true,
     registersConfiguration: workspace?.didChangeConfiguration?.dynamicRegistration === true,
     registersWatchers: workspace?.didChangeWatchedFiles?.dynamicRegistration === true,
     workspaceFolders: workspace?.workspaceFolders === true,
     willRename: workspace?.fileOperations?.willRename === true,
     refresh: {
-      diagnostics: workspace?.diagnostics?.refreshSupport === true,
       hints: workspace?.inlayHint?.refreshSupport === true,
       lenses: workspace?.codeLens?.refreshSupport === true,
     },

@@ -2,5 +2,12 @@ import { createConnection } from 'vscode-languageserver/node'
 import { nodeFiles } from './node-files.ts'
 import { serve } from './server.ts'
 
+/** What the protocol's library understands; without one of them it throws. */
+const transport = /^--(stdio|node-ipc|(socket|pipe)(=|$))/
+
 /** `--stdio` for any editor, `--node-ipc` for a client that forks this file. */
-serve(createConnection(), nodeFiles)
+if (process.argv.some((argument) => transport.test(argument))) serve(createConnection(), nodeFiles)
+else {
+  process.stderr.write('wattproof: this is the language server, which an editor starts with --stdio.\n')
+  process.exitCode = 2
+}

@@ -2,7 +2,7 @@ import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import type { Mend } from '../quantities/quantity.ts'
 import { readQuantity } from '../quantities/read.ts'
-import { setScalar } from '../text/edits.ts'
+import { replaceNode } from '../text/edits.ts'
 import type { MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
 import { quantityFacts, reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
@@ -51,7 +51,8 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   }
 
   function group(f: FieldInfo, node: Node | null) {
-    const entries = new Map(node?.kind === 'map' ? node.entries.map((e) => [e.key, e.value]) : [])
+    // of a key typed twice the first counts, as for pointers
+    const entries = new Map(node?.kind === 'map' ? node.entries.toReversed().map((e) => [e.key, e.value]) : [])
     const out: Record<string, unknown> = {}
     for (const child of f.fields ?? []) {
       const value = read(child, entries.get(child.key) ?? null)
@@ -61,7 +62,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   }
 
   function map(f: FieldInfo, node: MapNode) {
-    const read1 = node.entries.map((e) => [e.key, read(f.item as FieldInfo, e.value)] as const)
+    const read1 = node.entries.toReversed().map((e) => [e.key, read(f.item as FieldInfo, e.value)] as const)
     return Object.fromEntries(read1.filter(([, value]) => value !== undefined))
   }
 
@@ -121,7 +122,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   }
 
   function mended(mend: Mend, node: ScalarNode) {
-    return { ...mend, pointer: node.pointer, edits: [setScalar(context.tree, node.pointer, mend.text)] }
+    return { ...mend, pointer: node.pointer, edits: [replaceNode(context.tree, node, mend.text)] }
   }
 
   function keep<T extends Field<unknown>>(field: T | undefined): T | undefined {

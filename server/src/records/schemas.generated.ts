@@ -1,4 +1,4 @@
-// Generated from schemas/ by `npm run generate`; do not edit.
+// Generated from schemas/source/ by `npm run generate`; do not edit.
 import type { FieldInfo, RecordKind } from './field-info.ts'
 
 export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
@@ -113,6 +113,10 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        {
         "value": "a-si",
         "description": "amorphous silicon, one or more junctions"
+       },
+       {
+        "value": "gaas",
+        "description": "gallium arsenide thin film"
        },
        {
         "value": "thin-film",
@@ -1183,7 +1187,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "description": "The id of the rule.",
        "required": true,
        "examples": [
-        "controller-power"
+        "controller-ratings-disagree"
        ],
        "type": "text"
       },
@@ -1638,7 +1642,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "description": "The id of the rule.",
        "required": true,
        "examples": [
-        "battery-energy"
+        "battery-energy-disagrees"
        ],
        "type": "text"
       },
@@ -1861,7 +1865,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "description": "The id of the rule.",
        "required": true,
        "examples": [
-        "climate-clearness"
+        "climate-sun-impossible"
        ],
        "type": "text"
       },

@@ -36,8 +36,12 @@ const world: World = {
   home: dirname(program),
   today: [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((n) => String(n).padStart(2, '0')).join('-'),
   colour,
-  out: (text) => void stdout.write(text),
-  err: (text) => void process.stderr.write(text),
+  out: (text) => {
+    stdout.write(text)
+  },
+  err: (text) => {
+    process.stderr.write(text)
+  },
   stdin: async () => {
     const pieces: Buffer[] = []
     for await (const piece of process.stdin) pieces.push(piece as Buffer)
@@ -45,7 +49,9 @@ const world: World = {
   },
   read: async (path) => withoutMark(readFileSync(path, 'utf8')),
   write: async (path, text) => writeFileSync(path, text),
-  makeFolder: async (path) => void mkdirSync(path, { recursive: true }),
+  makeFolder: async (path) => {
+    mkdirSync(path, { recursive: true })
+  },
   append: async (path, text) => appendFileSync(path, text),
   standing: async (path) => standing(path),
   list: async (folder) =>
@@ -81,8 +87,18 @@ stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error
 })
 
-if (isMainThread) void main(world).then((code) => (process.exitCode = code))
+if (isMainThread) run()
 else parentPort?.postMessage(checkShare(workerData as Share))
+
+function run(): void {
+  main(world).then(
+    (code) => (process.exitCode = code),
+    (error: unknown) => {
+      world.err(`wattproof stumbled: ${String(error)}\n`)
+      process.exitCode = 2
+    },
+  )
+}
 
 function standing(path: string): Standing {
   try {

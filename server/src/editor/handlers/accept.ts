@@ -1,5 +1,6 @@
 import type { CodeAction, SnippetTextEdit, TextEdit } from 'vscode-languageserver'
-import type { Finding } from '../../findings/finding.ts'
+import { acceptanceFacts } from '../../check/acceptances.ts'
+import type { Finding, RuleFacts } from '../../findings/finding.ts'
 import { appendComment, removeEntry } from '../../text/edits.ts'
 import { lineAround } from '../../text/lines.ts'
 import { isJson } from '../../text/spelling.ts'
@@ -9,6 +10,8 @@ import type { Tree } from '../../text/tree.ts'
 import type { Here } from '../here.ts'
 import { toRange, toTextEdit } from '../to-protocol.ts'
 
+const aboutAcceptances: readonly RuleFacts[] = Object.values(acceptanceFacts)
+
 type Action = Pick<CodeAction, 'title' | 'edit'>
 
 /** Lets a doubt stand. The reason stays open for the person to give: without one the acceptance does not count. */
@@ -16,7 +19,8 @@ export function acceptance(here: Here, { rule, pointer }: Finding): Action | nul
   const { checked, client, uri } = here
   const { tree } = checked
   // what reading found is a mistake of typing, and an acceptance cannot be accepted
-  if (rule.startsWith('acceptance-') || checked.readFindings.some((one) => one.rule === rule)) return null
+  if (aboutAcceptances.some(({ id }) => id === rule) || checked.readFindings.some((one) => one.rule === rule))
+    return null
   const { span, text: before, after } = isJson(tree) ? inList(tree, rule, pointer) : inComment(tree, rule, pointer)
   const textDocument = { uri, version: null }
   const edit = client.snippetEdits
@@ -71,7 +75,7 @@ function fromComment({ text, comments }: Tree, clause: Span): Edit | null {
   const before = text.slice(comment.span.start, clause.start)
   const after = text.slice(clause.end, comment.span.end)
   if (after.trim() !== '') return cut(clause.start, clause.end + /^\s*;\s*/.exec(after)![0].length)
-  if (!/^#+\s*$/.test(before)) return cut(comment.span.start + before.replace(/\s*;\s*$/, '').length, comment.span.end)
+  if (!/^#+\s*$/.test(before)) return cut(comment.span.start + withoutSemicolon(before).length, comment.span.end)
   const line = lineAround(text, comment.span.start)
   const typed = text.slice(line.start, comment.span.start)
   if (typed.trim() !== '') return cut(line.start + typed.trimEnd().length, comment.span.end)
@@ -94,3 +98,8 @@ function fromList(tree: Tree, { start, end }: Span): Edit {
 }
 
 const cut = (start: number, end: number): Edit => ({ span: { start, end }, text: '' })
+
+function withoutSemicolon(text: string): string {
+  const words = text.trimEnd()
+  return words.endsWith(';') ? words.slice(0, -1).trimEnd() : text
+}

@@ -110,8 +110,9 @@ function words(here: Here, slot: Slot, all: readonly Word[]): CompletionItem[] {
 /** Once there is a number, its unit. */
 function unitItems(here: Here, slot: Slot): CompletionItem[] {
   const { info, span } = slot
-  const [, number, gap] = /^(.*\d)([ \t]*)\D*$/.exec(slot.typed) ?? []
-  if (!info.kind || number === undefined || gap === undefined || slot.needsBlank) return []
+  const number = /^.*\d/.exec(slot.typed)?.[0]
+  if (!info.kind || number === undefined || slot.needsBlank) return []
+  const gap = /^[ \t]*/.exec(slot.typed.slice(number.length))![0]
   const quote = /^["']/.exec(slot.typed)?.[0] ?? ''
   const range = { start: span.start + number.length, end: span.end }
   const currency = here.library.settings(here.path)?.record.currency?.value

@@ -1,13 +1,25 @@
+import { coldVoltageFactor } from '../../physics/cold-voltage.ts'
+import { derive } from '../../values/derived.ts'
+import { vocCold } from '../../values/voc-cold.ts'
 import type { PanelRule } from '../about.ts'
+import { short } from '../band.ts'
 
 export const systemVoltageLow: PanelRule = {
   id: 'system-voltage-low',
   severity: 'warning',
   reason: 'A panel must bear at least its own voltage on a cold day.',
-  source: '1.2 Voc covers -40 °C for silicon (NEC table 690.7; from memory)',
+  source:
+    'coefficient method of US and IEC practice (NEC 690.7, IEC 62548; from memory); where no coefficient is given, NEC table 690.7(A) (as quoted in an open code)',
 
-  check({ limits: { system_voltage: limit }, stc: { voc } }) {
-    if (!limit || !voc || limit.value <= 0 || limit.value >= 1.2 * voc.value) return null
-    return { message: `The system voltage ${limit.text} is below 1.2 times Voc ${voc.text}`, suspects: [limit, voc] }
+  check(panel, { site }) {
+    const { system_voltage: limit } = panel.limits
+    const { voc } = panel.stc
+    if (!limit || !voc || limit.value <= 0) return null
+    const cold = derive(vocCold, panel, site).value ?? voc.value * coldVoltageFactor(site.coldest)
+    if (cold <= limit.value) return null
+    return {
+      message: `The system voltage ${limit.text} is below the ${short(cold)} V that Voc ${voc.text} becomes at ${site.coldest} °C`,
+      suspects: [limit, voc],
+    }
   },
 }

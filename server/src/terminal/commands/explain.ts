@@ -1,4 +1,5 @@
 import { join } from 'node:path'
+import { currentRuleId } from '../../check/former-rule-ids.ts'
 import { distance } from '../../records/nearest.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { table } from '../table.ts'
@@ -20,7 +21,7 @@ export const addExplain: AddCommand = (program, world) => {
       )
       if (id === undefined)
         return world.out(table([...rules].map(([rule, text]) => [rule, ...severityAndReason(text)])))
-      const text = rules.get(id)
+      const text = rules.get(currentRuleId(id))
       if (text === undefined) throw new CouldNotRun(`there is no rule \`${id}\`${suggestion(id, [...rules.keys()])}`)
       world.out(`${text}\n`)
     })

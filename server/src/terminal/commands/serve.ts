@@ -1,9 +1,13 @@
+import { CouldNotRun } from '../could-not-run.ts'
 import type { AddCommand } from './command.ts'
 
 export const addServe: AddCommand = (program, world) => {
   program
     .command('serve')
     .description('the language server, for any editor')
-    .requiredOption('--stdio', 'talk over standard input and output')
-    .action(() => world.serve())
+    .option('--stdio', 'talk over standard input and output')
+    .action(({ stdio }: { stdio?: true }) => {
+      if (!stdio) throw new CouldNotRun('serve is started by an editor, with --stdio.')
+      return world.serve()
+    })
 }

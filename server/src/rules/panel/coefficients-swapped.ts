@@ -1,0 +1,31 @@
+import type { PanelRule } from '../about.ts'
+import { relative } from '../../values/inputs.ts'
+import { isCrystalline } from '../technology.ts'
+
+export const coefficientsSwapped: PanelRule = {
+  id: 'coefficients-swapped',
+  severity: 'warning',
+  reason:
+    'In silicon, power falls faster with heat than voltage does, since the fill factor falls too; the other way round the two rows are exchanged.',
+  source:
+    'open module ratings of a public list, 2015 to 2022: true in all but 9 of 3 717 crystalline rows, the lowest ratio being 0.90',
+
+  check(panel) {
+    const { pmax, voc } = panel.temperature_coefficients
+    const gamma = relative(pmax, panel.stc.pmax)
+    const beta = relative(voc, panel.stc.voc)
+    if (!pmax || !voc || gamma === undefined || beta === undefined || !isCrystalline(panel)) return null
+    if (gamma >= 0 || beta >= 0 || gamma / beta >= 0.89 || gamma / beta < 0.4) return null
+    return {
+      message: `The Pmax coefficient ${pmax.text} is smaller than the Voc coefficient ${voc.text}`,
+      suspects: [pmax, voc],
+      correction: {
+        field: pmax,
+        text: voc.text,
+        why: 'coefficient rows exchanged',
+        certainty: 'guess',
+        also: [{ field: voc, text: pmax.text }],
+      },
+    }
+  },
+}

@@ -1,0 +1,22 @@
+import type { PanelRule } from '../about.ts'
+import { relative } from '../../values/inputs.ts'
+import { isCrystalline } from '../technology.ts'
+
+export const iscCoefficientWrongUnit: PanelRule = {
+  id: 'isc-coefficient-wrong-unit',
+  severity: 'information',
+  reason:
+    'Sheets print this coefficient in A/°C, mA/°C or %/°C; a very small percentage is often an A/°C typed as percent.',
+  source: 'open module ratings of a public list, 2015 to 2022: 95 % of crystalline rows lie above 0.02 %/°C',
+
+  check(panel) {
+    const { isc } = panel.temperature_coefficients
+    const value = relative(isc, panel.stc.isc)
+    if (!isc || value === undefined || !isCrystalline(panel) || isc.quantity.dimension !== 'per-kelvin') return null
+    if (Math.abs(value) >= 0.0001) return null
+    return {
+      message: `The Isc coefficient ${isc.text} is very small for silicon; check whether the sheet prints A/°C`,
+      suspects: [isc],
+    }
+  },
+}

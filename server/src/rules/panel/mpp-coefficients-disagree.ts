@@ -1,0 +1,22 @@
+import type { PanelRule } from '../about.ts'
+import { relative } from '../../values/inputs.ts'
+import { percentPerDegree } from '../words.ts'
+
+export const mppCoefficientsDisagree: PanelRule = {
+  id: 'mpp-coefficients-disagree',
+  severity: 'information',
+  reason: 'Power is voltage times current, so the coefficients of Vmp and Imp add up to that of Pmax.',
+  source: 'open module ratings of a public list, 2015 to 2022: 90 % of 905 rows agree within 0.06 %/°C',
+
+  check({ temperature_coefficients: { pmax, vmp, imp }, stc }) {
+    const gamma = relative(pmax, stc.pmax)
+    const voltage = relative(vmp, stc.vmp)
+    const current = relative(imp, stc.imp)
+    if (!pmax || !vmp || !imp || gamma === undefined || voltage === undefined || current === undefined) return null
+    if (Math.abs(gamma - voltage - current) <= 0.001) return null
+    return {
+      message: `The coefficients of Vmp ${vmp.text} and Imp ${imp.text} add up to ${percentPerDegree(voltage + current)}, and that of Pmax is ${pmax.text}`,
+      suspects: [pmax, vmp, imp],
+    }
+  },
+}

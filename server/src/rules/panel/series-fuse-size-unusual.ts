@@ -1,0 +1,16 @@
+import type { PanelRule } from '../about.ts'
+
+/** A */
+const sizes: readonly number[] = [1, 2, 3, 4, 5, 6, 7.5, 8, 10, 12, 15, 16, 20, 25, 30, 32, 35, 40, 45, 50, 60]
+
+export const seriesFuseSizeUnusual: PanelRule = {
+  id: 'series-fuse-size-unusual',
+  severity: 'information',
+  reason: 'Fuses come in standard sizes.',
+  source: 'common practice, no source; IEC 60269-6 sizes from memory',
+
+  check({ limits: { series_fuse: fuse } }) {
+    if (!fuse || fuse.value <= 0 || sizes.includes(fuse.value)) return null
+    return { message: `The series fuse ${fuse.text} is no standard size`, suspects: [fuse] }
+  },
+}

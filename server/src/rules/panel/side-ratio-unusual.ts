@@ -1,0 +1,25 @@
+import type { PanelRule } from '../about.ts'
+import { short } from '../band.ts'
+import { isCrystalline } from '../technology.ts'
+
+export const sideRatioUnusual: PanelRule = {
+  id: 'side-ratio-unusual',
+  severity: 'information',
+  reason: 'A panel much longer than wide is a strip, or one side is in another unit or is the thickness.',
+  source: 'open module ratings of a public list, 2015 to 2022: 99 % of crystalline modules below 2.2, the highest 3.7',
+
+  check(panel) {
+    const { length, width } = panel.size
+    if (
+      !length ||
+      !width ||
+      width.value <= 0 ||
+      length.value / width.value <= (isCrystalline(panel) && panel.construction?.value !== 'folding' ? 4 : 12.5)
+    )
+      return null
+    return {
+      message: `The length ${length.text} is ${short(length.value / width.value)} times the width ${width.text}`,
+      suspects: [length, width],
+    }
+  },
+}

@@ -1,0 +1,28 @@
+import type { PanelRule } from '../about.ts'
+import { relative } from '../../values/inputs.ts'
+import { inside, short } from '../band.ts'
+import { isCrystalline } from '../technology.ts'
+
+export const vocAtZeroKelvinUnusual: PanelRule = {
+  id: 'voc-at-zero-kelvin-unusual',
+  severity: 'warning',
+  reason:
+    'Extrapolated to absolute zero every silicon cell shows its band gap; if not, Voc, the cell count or the Voc coefficient is wrong.',
+  source:
+    'temperature law of the single-diode model (De Soto, Klein, Beckman 2006); open module ratings of a public list, 2015 to 2022: 0.89 to 1.61 V',
+
+  check(panel) {
+    const { voc } = panel.stc
+    const { in_series: cells } = panel.cells
+    const field = panel.temperature_coefficients.voc
+    const beta = relative(field, voc)
+    if (!voc || !cells || !field || beta === undefined || beta >= 0 || cells.value <= 0 || !isCrystalline(panel))
+      return null
+    const atZero = (voc.value / cells.value) * (1 - beta * 298.15)
+    if (inside(atZero, [0.86, 1.75])) return null
+    return {
+      message: `Voc ${voc.text}, ${cells.text} cells in series and the Voc coefficient ${field.text} do not fit together: carried on to absolute zero they give ${short(atZero)} V per cell, where silicon gives 1.0 to 1.5 V`,
+      suspects: [field, cells, voc],
+    }
+  },
+}

@@ -1,0 +1,27 @@
+import type { PanelRule } from '../about.ts'
+import { relative } from '../../values/inputs.ts'
+import { isCrystalline } from '../technology.ts'
+import { asPercent, percentPerDegree } from '../words.ts'
+
+export const vocCoefficientImplausible: PanelRule = {
+  id: 'voc-coefficient-implausible',
+  severity: 'warning',
+  reason:
+    'The Voc coefficient decides the voltage of the coldest morning; a wrong unit hides a voltage that destroys a controller.',
+  source:
+    'open module ratings of a public list, 2015 to 2022: crystalline -0.48 to -0.18 %/°C, thin film -0.53 to -0.17 %/°C, widened',
+
+  check(panel) {
+    const { voc } = panel.temperature_coefficients
+    const value = relative(voc, panel.stc.voc)
+    if (!voc || value === undefined || value > 0) return null
+    const [low, high] = isCrystalline(panel) ? [-0.0055, -0.0016] : [-0.006, -0.0009]
+    if (low <= value && value <= high) return null
+    const severity = value < -0.01 || value > -0.0005 ? 'error' : 'warning'
+    return {
+      message: `The Voc coefficient ${voc.text}${asPercent(voc, value)} is outside ${percentPerDegree(low)} to ${percentPerDegree(high)}`,
+      suspects: [voc],
+      severity,
+    }
+  },
+}
