@@ -9,7 +9,13 @@ export function withConditions(pool: readonly Placed[]): readonly Placed[] {
   const blocks = [...new Set(pool.filter(isElectric).map(({ block }) => block))].map((block) => {
     const cells = pool.filter((one) => one.block === block && isElectric(one))
     const made = ratingsAmong(cells)
-    return { block, condition: cells[0]!.condition, power: made.pmax?.fit.value, current: (made.isc ?? made.imp)?.fit.value, size: Object.keys(made).length }
+    return {
+      block,
+      condition: cells[0]!.condition,
+      power: made.pmax?.fit.value,
+      current: (made.isc ?? made.imp)?.fit.value,
+      size: Object.keys(made).length,
+    }
   })
   const whole = blocks.filter(({ size, power }) => size >= 3 && power)
   const drop = new Set<string>()

@@ -18,9 +18,17 @@ export type Ratings = Readonly<Partial<Record<Rating, Choice>>>
 export function ratingsAmong(pool: readonly Placed[]): Ratings {
   const options = ratings.map((field) => {
     const all = pool.flatMap((from) => from.fits.filter((f) => f.field === field).map((fit) => ({ from, fit })))
-    const distinct = all.filter((c, i) => all.findIndex((o) => o.fit.value === c.fit.value && o.fit.named >= c.fit.named) === i)
+    const distinct = all.filter(
+      (c, i) => all.findIndex((o) => o.fit.value === c.fit.value && o.fit.named >= c.fit.named) === i,
+    )
     const top = Math.max(...distinct.map((c) => c.fit.named))
-    return [...distinct.filter((c) => top < 3 || c.fit.named > 0).sort((a, b) => b.fit.named - a.fit.named).slice(0, 6), null]
+    return [
+      ...distinct
+        .filter((c) => top < 3 || c.fit.named > 0)
+        .sort((a, b) => b.fit.named - a.fit.named)
+        .slice(0, 6),
+      null,
+    ]
   })
   let best: { score: number; picks: readonly (Choice | null)[] } = { score: -1, picks: [] }
   const second = ratings.map(() => -1)
@@ -36,7 +44,9 @@ export function ratingsAmong(pool: readonly Placed[]): Ratings {
     picks.forEach((p, i) => {
       if (p && p.fit.value !== best.picks[i]?.fit.value && score > second[i]!) second[i] = score
     })
-  const made = Object.fromEntries(best.picks.flatMap((p, i) => (p && best.score - second[i]! >= 0.9 ? [[ratings[i]!, p]] : [])))
+  const made = Object.fromEntries(
+    best.picks.flatMap((p, i) => (p && best.score - second[i]! >= 0.9 ? [[ratings[i]!, p]] : [])),
+  )
   return certain(made as Ratings)
 }
 
@@ -52,8 +62,13 @@ const together = (cells: readonly { readonly table: number }[]): number =>
 function physics(picks: readonly (Choice | null)[]): number {
   const [p, v, i, voc, isc] = picks.map((pick) => pick?.fit.value)
   const product = p && v && i ? Math.abs((v * i) / p - 1) : null
-  const between = (a: number | undefined, b: number | undefined, low: number, high: number) => (a && b ? (low < a / b && a / b < high ? 1 : -6) : 0)
-  return (product === null ? 0 : product < 0.015 ? 3 : product < 0.04 ? 0.5 : -5) + between(voc, v, 1.08, 1.5) + between(isc, i, 1.01, 1.3)
+  const between = (a: number | undefined, b: number | undefined, low: number, high: number) =>
+    a && b ? (low < a / b && a / b < high ? 1 : -6) : 0
+  return (
+    (product === null ? 0 : product < 0.015 ? 3 : product < 0.04 ? 0.5 : -5) +
+    between(voc, v, 1.08, 1.5) +
+    between(isc, i, 1.01, 1.3)
+  )
 }
 
 /** A value whose label says nothing counts only where the product of three holds. */

@@ -67,14 +67,22 @@ function namer(cells: readonly Candidate[]): Namer | null {
   return distinct < 1 || (distinct < 2 && conditions.size < 2) ? null : { rows: false, of }
 }
 
-const heading = /\b(?:data|daten|dati|datos|donnees|gegevens|characteristics?|caract\w+|performance|specification\w*|conditions?|model|modell?|modele|modello|modelo|type|typ|electrical|parameter\w*)\b/
+const heading =
+  /\b(?:data|daten|dati|datos|donnees|gegevens|characteristics?|caract\w+|performance|specification\w*|conditions?|model|modell?|modele|modello|modelo|type|typ|electrical|parameter\w*)\b/
 
 /** Columns that no head names are called by their power, or by their place. */
 function unnamed(tables: readonly (readonly Candidate[])[]): readonly string[] {
-  const wide = tables.filter((cells) => isElectrical(cells) && !isTurned(cells) && cells.every(({ cell }) => cell.heads.every((h) => conditionIn(h) === null && !/^\+?\d+ ?%/.test(h))))
+  const wide = tables.filter(
+    (cells) =>
+      isElectrical(cells) &&
+      !isTurned(cells) &&
+      cells.every(({ cell }) => cell.heads.every((h) => conditionIn(h) === null && !/^\+?\d+ ?%/.test(h))),
+  )
   const widest = [...wide].sort((a, b) => columnsOf(b) - columnsOf(a))[0]
   if (!widest || columnsOf(widest) < 2) return []
-  const power = (i: number) => widest.find(({ cell, fits }) => cell.column === i && fits.some((f) => f.field === 'pmax' && f.named >= 0))?.cell.text
+  const power = (i: number) =>
+    widest.find(({ cell, fits }) => cell.column === i && fits.some((f) => f.field === 'pmax' && f.named >= 0))?.cell
+      .text
   const names = Array.from({ length: columnsOf(widest) }, (_, i) => power(i) ?? `column ${i + 1}`)
   return new Set(names).size === names.length ? names : names.map((_, i) => `column ${i + 1}`)
 }
@@ -82,7 +90,13 @@ function unnamed(tables: readonly (readonly Candidate[])[]): readonly string[] {
 const columnsOf = (cells: readonly Candidate[]): number => Math.max(...cells.map(({ cell }) => cell.columns))
 
 const isName = (text: string): boolean => {
-  if (unitAlone(text) !== null || text.length > 24 || heading.test(folded(text)) || /^(?:value|wert|valor|valeur|waarde|valore|unit|einheit|min|max|typ)\.?$/i.test(text)) return false
+  if (
+    unitAlone(text) !== null ||
+    text.length > 24 ||
+    heading.test(folded(text)) ||
+    /^(?:value|wert|valor|valeur|waarde|valore|unit|einheit|min|max|typ)\.?$/i.test(text)
+  )
+    return false
   const rest = text.replace(/\b(?:stc|noct|nmot|tonc|tnfc)\b|[\d.,]+ ?W\/m[²2]/gi, '').replace(/[^\p{L}\p{N}]/gu, '')
   return rest.length > 0
 }
@@ -92,7 +106,10 @@ function isTurned(cells: readonly Candidate[]): boolean {
   const full = cells.filter(({ cell }) => cell.columns > 2 && cell.column >= 0)
   const dimension = ({ cell }: Candidate) =>
     /([%a-z°]+(?:\/\S+)?)\)?$/i.exec(cell.text.replace(/\([^)]*\)$/, '').trim())?.[1] ??
-    cell.unit ?? cell.heads.map(unitInLabel).find(Boolean) ?? unitInLabel(cell.label) ?? ''
+    cell.unit ??
+    cell.heads.map(unitInLabel).find(Boolean) ??
+    unitInLabel(cell.label) ??
+    ''
   const kinds = (key: (one: Candidate) => number) => {
     const groups = new Map<number, Set<string>>()
     for (const one of full) groups.set(key(one), (groups.get(key(one)) ?? new Set()).add(dimension(one)))
@@ -107,15 +124,25 @@ function isTurned(cells: readonly Candidate[]): boolean {
 
 const saysField = (text: string): boolean => {
   const says = conceptsIn(text)
-  return ['voltage', 'current', 'power', 'open', 'short', 'efficiency', 'weight', 'size', 'length', 'coefficient'].some((c) => says.has(c as never)) || unitInLabel(text) !== null
+  return (
+    ['voltage', 'current', 'power', 'open', 'short', 'efficiency', 'weight', 'size', 'length', 'coefficient'].some(
+      (c) => says.has(c as never),
+    ) || unitInLabel(text) !== null
+  )
 }
 
-const isElectrical = (cells: readonly Candidate[]) => cells.some(({ fits }) => fits.some(({ field }) => ['pmax', 'voc', 'isc', 'vmp', 'imp'].includes(field)))
+const isElectrical = (cells: readonly Candidate[]) =>
+  cells.some(({ fits }) => fits.some(({ field }) => ['pmax', 'voc', 'isc', 'vmp', 'imp'].includes(field)))
 
 /** The condition of its column, of the heading, and last of the label. */
 function conditionOf({ cell }: Candidate, rows: boolean): Condition {
   const heads = cell.heads.map(conditionIn)
-  return heads.find((c) => c === 'noct') ?? heads.find(Boolean) ?? conditionIn(cell.heading) ?? (rows ? null : conditionIn(cell.label))
+  return (
+    heads.find((c) => c === 'noct') ??
+    heads.find(Boolean) ??
+    conditionIn(cell.heading) ??
+    (rows ? null : conditionIn(cell.label))
+  )
 }
 
 /** The model of a name: the same, the only one that holds it or is held by it, or the only one of the same digits. */
@@ -126,7 +153,11 @@ export function indexOf(names: readonly string[], name: string): number {
   const same = all.indexOf(bare)
   if (same >= 0) return same
   const only = (hits: readonly number[]) => (hits.length === 1 ? hits[0]! : -1)
-  const within = only(all.flatMap((n, i) => (n.endsWith(bare) || bare.endsWith(n) || n.startsWith(bare) || bare.startsWith(n) ? [i] : [])))
+  const within = only(
+    all.flatMap((n, i) =>
+      n.endsWith(bare) || bare.endsWith(n) || n.startsWith(bare) || bare.startsWith(n) ? [i] : [],
+    ),
+  )
   if (within >= 0) return within
   const digits = (n: string) => n.match(/\d{2,}/g)?.join() ?? n
   return only(all.flatMap((n, i) => (digits(n) === digits(bare) ? [i] : [])))

@@ -30,7 +30,10 @@ const unitForms: readonly (readonly [RegExp, string])[] = [
   [/(%|mV)\s*(?:\/|per)\s*°?F/y, '$1/°F'],
   [/(?:ppm)\s*\/\s*(?:°C|K)/y, 'ppm/K'],
   [/W\s*\/\s*(?:m|kg|ft|W)[²2]?/y, 'other'],
-  [/(?:kWh|Wh|kPa|Pa|N\/m2|psf|Nm|Ah|dB|Hz|km\/h|m\/s|m2|cm2|mm2|qmm|sq\.? ?mm|AWG|sqm|m³|ft2|g\/m2|kg\/m2|lb\/ft2)/y, 'other'],
+  [
+    /(?:kWh|Wh|kPa|Pa|N\/m2|psf|Nm|Ah|dB|Hz|km\/h|m\/s|m2|cm2|mm2|qmm|sq\.? ?mm|AWG|sqm|m³|ft2|g\/m2|kg\/m2|lb\/ft2)/y,
+    'other',
+  ],
   [/(?:watts?|Watts?|Wp|Wc|Wpeak|W(?=[-\s,;)/+±]|$)|W)(?:[- ]?(?:peak|p))?/y, 'W'],
   [/kWp?/y, 'kW'],
   [/mV/y, 'mV'],
@@ -75,14 +78,20 @@ function unitAt(text: string, at: number): { symbol: string; end: number } | nul
 
 /** The unit that a text is, alone or in brackets: `V`, `[mm]`, `(%/°C)`, `in W`. */
 export function unitAlone(text: string): string | null {
-  const bare = plainly(text).trim().replace(/^(?:in|en)\s+(?=.)/, '').replace(/^[[(/]\s*|\s*[)\]:]$/g, '')
+  const bare = plainly(text)
+    .trim()
+    .replace(/^(?:in|en)\s+(?=.)/, '')
+    .replace(/^[[(/]\s*|\s*[)\]:]$/g, '')
   const unit = unitAt(bare, 0)
   return unit && unit.end === bare.length ? unit.symbol : null
 }
 
 /** The unit at the end of a label: `Voltage (V)`, `Weight [kg]`, `Length in mm`, `Power, W`. */
 export function unitInLabel(text: string): string | null {
-  const label = plainly(text).trim().replace(/[:*]+$/, '').trim()
+  const label = plainly(text)
+    .trim()
+    .replace(/[:*]+$/, '')
+    .trim()
   const form = /(?:[[(]\s*([^()[\]]{1,12})\s*[)\]]|\s(?:in|en)\s+(\S{1,10})|[,/]\s*(\S{1,8}))$/
   const match = form.exec(label)
   const found = match?.[1] ?? match?.[2] ?? match?.[3]
@@ -130,7 +139,11 @@ export function numbersIn(text: string, decimal: Decimal): readonly Printed[] {
 }
 
 function joined(before: string, sign: string): Printed['join'] {
-  const between = before.replace(/[-+]\s?$/, '').trim().replace(/[()[\]]/g, '').trim()
+  const between = before
+    .replace(/[-+]\s?$/, '')
+    .trim()
+    .replace(/[()[\]]/g, '')
+    .trim()
   if (/^[x*]$/i.test(between) || /^(?:x|by)$/i.test(between)) return 'by'
   if (/^(?:\.{2,3}|~|to|bis|a|à|tot|-|and|und|al|\.{2}|\/)$/i.test(between)) return between === '/' ? 'slash' : 'range'
   if (between === '' && sign) return 'range'

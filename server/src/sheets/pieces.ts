@@ -55,7 +55,7 @@ function split({ runs, y, size }: Line, page: number): readonly Piece[] {
     const gap = open ? run.x - open.right : 0
     const raised = y - run.y > 0.15 * size && run.size < 0.85 * size
     if (open && gap > cell * em) close()
-    const text = raised ? raisedText(open?.text ?? '', run.text) : run.text
+    const text: string = raised ? raisedText(open?.text ?? '', run.text) : run.text
     if (!open) open = { text, x: run.x, right: run.x + run.width, size: run.size, font: run.font }
     else {
       open.text += (gap > blank * em && !raised ? ' ' : '') + text

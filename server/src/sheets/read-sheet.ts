@@ -20,7 +20,10 @@ export function readSheet(pages: readonly Page[]): Sheet {
   const cells = all.flatMap((pieces, i) => cellsOf(rowsOf(pieces, decimal), pieces, 1000 * i, decimal))
   const { names, placed } = modelsOf(cells.map((cell) => candidateOf(cell, decimal)))
   const shared = warrantyIn(all, decimal)
-  const models = (names.length ? names : ['']).map((name, i) => ({ name, readings: [...readingsOf(placed.filter(({ model }) => model === i || model === -1)), ...shared] }))
+  const models = (names.length ? names : ['']).map((name, i) => ({
+    name,
+    readings: [...readingsOf(placed.filter(({ model }) => model === i || model === -1)), ...shared],
+  }))
   const problem = models.every(({ readings }) => readings.length === 0) ? 'no value of a panel is found in it' : null
   return { pages: pages.length, models, problem }
 }

@@ -38,21 +38,35 @@ export function rowsOf(pieces: readonly Piece[], decimal: Decimal): readonly Row
   const rows = new Map<Piece, Piece[]>()
   const loose: Piece[] = []
   for (const value of values) {
-    const label = labelOf(value, labels.filter((l) => !units.includes(l) || !labels.some((o) => near(o, value) && o.right <= l.x)))
+    const label = labelOf(
+      value,
+      labels.filter((l) => !units.includes(l) || !labels.some((o) => near(o, value) && o.right <= l.x)),
+    )
     if (label) rows.set(label, [...(rows.get(label) ?? []), value])
     else loose.push(value)
   }
   const own = new Set([...rows.keys()])
   const found = [...rows].map(([label, cells]): Row => {
     const sorted = [...cells].sort((a, b) => a.x - b.x)
-    const parts = [...symbolsBefore(label, labels, own), ...wrapped(label, texts, own)].sort((a, b) => a.y - b.y || a.x - b.x)
+    const parts = [...symbolsBefore(label, labels, own), ...wrapped(label, texts, own)].sort(
+      (a, b) => a.y - b.y || a.x - b.x,
+    )
     const first = sorted[0]!
     const last = sorted.at(-1)!
     const unit = units.find(
-      (u) => near(u, first) && ((label.right <= u.x + 1 && u.right <= first.x + 1) || (u.x >= last.right && u.x - last.right < 12 * u.size)),
+      (u) =>
+        near(u, first) &&
+        ((label.right <= u.x + 1 && u.right <= first.x + 1) || (u.x >= last.right && u.x - last.right < 12 * u.size)),
     )
     const values = sorted.map((v) => continued(v, pieces, own))
-    return { label: parts.map((p) => p.text).join(' '), labels: parts, values, unit: unit ? unitAlone(unit.text) : null, y: first.y, size: label.size }
+    return {
+      label: parts.map((p) => p.text).join(' '),
+      labels: parts,
+      values,
+      unit: unit ? unitAlone(unit.text) : null,
+      y: first.y,
+      size: label.size,
+    }
   })
   return [...found, ...unlabelled(loose)].sort((a, b) => a.y - b.y || a.values[0]!.x - b.values[0]!.x)
 }
@@ -61,9 +75,17 @@ const near = (a: Piece, b: Piece) => Math.abs(a.y - b.y) <= 0.4 * Math.max(a.siz
 
 /** The nearest text to the left on the baseline; or the nearer one whose two lines stand above and below it. */
 function labelOf(value: Piece, labels: readonly Piece[]): Piece | null {
-  const left = labels.filter((l) => l.right <= value.x + 0.2 * value.size && Math.abs(l.y - value.y) <= 1.3 * value.size)
-  const exact = best(left.filter((l) => near(l, value)), value)
-  const about = best(left.filter((l) => !near(l, value) && Math.abs(l.y - value.y) <= 0.85 * value.size), value)
+  const left = labels.filter(
+    (l) => l.right <= value.x + 0.2 * value.size && Math.abs(l.y - value.y) <= 1.3 * value.size,
+  )
+  const exact = best(
+    left.filter((l) => near(l, value)),
+    value,
+  )
+  const about = best(
+    left.filter((l) => !near(l, value) && Math.abs(l.y - value.y) <= 0.85 * value.size),
+    value,
+  )
   if (exact && about && about.x > exact.right) return about
   return exact ?? about
 }
@@ -74,14 +96,19 @@ const best = (labels: readonly Piece[], value: Piece): Piece | null =>
 /** A symbol in a column of its own has the words of the label to its left. */
 function symbolsBefore(label: Piece, labels: readonly Piece[], own: ReadonlySet<Piece>): readonly Piece[] {
   if (label.text.length > 7) return []
-  const before = best(labels.filter((l) => near(l, label) && l.right <= label.x && !own.has(l)), label)
+  const before = best(
+    labels.filter((l) => near(l, label) && l.right <= label.x && !own.has(l)),
+    label,
+  )
   return before && label.x - before.right < 30 * label.size ? [before] : []
 }
 
 /** Lines above and below that carry no value of their own, as near as lines of one paragraph. */
 function wrapped(label: Piece, texts: readonly Piece[], own: ReadonlySet<Piece>): readonly Piece[] {
   const lines = [label]
-  const free = texts.filter((t) => t.font === label.font && !own.has(t) && Math.abs(t.size - label.size) < 0.1 * label.size)
+  const free = texts.filter(
+    (t) => t.font === label.font && !own.has(t) && Math.abs(t.size - label.size) < 0.1 * label.size,
+  )
   for (const way of [1, -1]) {
     let last = label
     for (;;) {
@@ -100,13 +127,22 @@ function wrapped(label: Piece, texts: readonly Piece[], own: ReadonlySet<Piece>)
 /** A line between two rows belongs to the nearer one. */
 function belongsElsewhere(line: Piece, to: Piece, own: ReadonlySet<Piece>): boolean {
   const mine = Math.abs(line.y - to.y)
-  return [...own].some((o) => o !== to && Math.abs(o.x - line.x) < 0.6 * line.size && Math.abs(o.y - line.y) < 0.97 * mine)
+  return [...own].some(
+    (o) => o !== to && Math.abs(o.x - line.x) < 0.6 * line.size && Math.abs(o.y - line.y) < 0.97 * mine,
+  )
 }
 
 /** A cell whose text goes on in the next line. */
 function continued(value: Piece, pieces: readonly Piece[], own: ReadonlySet<Piece>): Piece {
   const next = pieces.find(
-    (p) => p !== value && 0 < p.y - value.y && p.y - value.y <= 1.4 * value.size && p.x < value.right && value.x < p.right && /^[(/]|^x\s/.test(plainly(p.text)) && !own.has(p),
+    (p) =>
+      p !== value &&
+      0 < p.y - value.y &&
+      p.y - value.y <= 1.4 * value.size &&
+      p.x < value.right &&
+      value.x < p.right &&
+      /^[(/]|^x\s/.test(plainly(p.text)) &&
+      !own.has(p),
   )
   if (!next) return value
   const x = Math.min(value.x, next.x)

@@ -34,4 +34,8 @@ export interface Sheet {
 export const unreadable = (problem: string, pages = 0): Sheet => ({ pages, models: [], problem })
 
 /** Letters and digits of a name, for comparing. */
-export const bareName = (name: string): string => name.toLowerCase().normalize('NFKC').replace(/[^\p{L}\p{N}]+/gu, '')
+export const bareName = (name: string): string =>
+  name
+    .toLowerCase()
+    .normalize('NFKC')
+    .replace(/[^\p{L}\p{N}]+/gu, '')

@@ -35,7 +35,12 @@ interface Span {
 }
 
 /** Cells of one page: rows to tables, tables to columns with their heads. */
-export function cellsOf(rows: readonly Row[], pieces: readonly Piece[], first: number, decimal: Decimal): readonly Cell[] {
+export function cellsOf(
+  rows: readonly Row[],
+  pieces: readonly Piece[],
+  first: number,
+  decimal: Decimal,
+): readonly Cell[] {
   const values = new Set(rows.flatMap((row) => row.values))
   return tablesOf(rows).flatMap(({ rows: all, columns }, index) => {
     const own = all.findIndex((row) => !isHead(row, columns.length, decimal))
@@ -104,10 +109,18 @@ const median = (numbers: readonly number[]): number => [...numbers].sort((a, b) 
 function columnOf({ values }: Row, value: Piece, columns: readonly Span[]): number {
   const at = values.indexOf(value)
   if (values.length === columns.length) return at
-  const gaps = columns.map((c) => Math.min(Math.abs(c.left - value.x), Math.abs(c.right - value.right), Math.abs(middle(c) - (value.x + value.right) / 2)))
+  const gaps = columns.map((c) =>
+    Math.min(
+      Math.abs(c.left - value.x),
+      Math.abs(c.right - value.right),
+      Math.abs(middle(c) - (value.x + value.right) / 2),
+    ),
+  )
   const near = gaps.indexOf(Math.min(...gaps))
   const share = columns.length / values.length
-  return Number.isInteger(share) && values.some((v) => !columns.some((c) => v.x < c.right && c.left < v.right)) ? at * share : near
+  return Number.isInteger(share) && values.some((v) => !columns.some((c) => v.x < c.right && c.left < v.right))
+    ? at * share
+    : near
 }
 
 /** Power classes or plain numbers as names of models, in a first row that says so. */
@@ -115,7 +128,8 @@ function isHead({ label, values }: Row, columns: number, decimal: Decimal): bool
   if (columns < 2 || values.length < columns) return false
   const says = conceptsIn(label)
   const isTitle = says.has('model') || conditionIn(label) !== null || unitInLabel(label) !== null
-  if (!isTitle || ['power', 'voltage', 'current', 'peak', 'open', 'short'].some((c) => says.has(c as Concept))) return false
+  if (!isTitle || ['power', 'voltage', 'current', 'peak', 'open', 'short'].some((c) => says.has(c as Concept)))
+    return false
   return values.every(({ text }) => /^\d{1,4} ?(?:Wp?)?$/.test(text) && numbersIn(text, decimal).length === 1)
 }
 
@@ -134,7 +148,11 @@ function headsOf({ rows, columns }: Table, pieces: readonly Piece[], values: Rea
     const y = line[0]!.y
     if (last - y > 3.6 * Math.max(top.size, line[0]!.size) || ++lines > 5) break
     const printed = line.filter((p) => values.has(p))
-    if (printed.length > 0 && !(printed.length === columns.length && printed.every(({ text }) => /^\d{2,4}$/.test(text)))) break
+    if (
+      printed.length > 0 &&
+      !(printed.length === columns.length && printed.every(({ text }) => /^\d{2,4}$/.test(text)))
+    )
+      break
     const over = line.filter((p) => (p.x + p.right) / 2 > columns[0]!.left - 2 * top.size && !isLong(p))
     const beside = line.filter((p) => !over.includes(p))
     if (over.length > 0 && beside.every((p) => !isLong(p))) assign(over, columns, heads)
@@ -165,15 +183,25 @@ function isOverGroup(piece: Piece, columns: readonly Span[], share: number, k: n
   const group = columns.slice(k * share, (k + 1) * share)
   const whole = { left: group[0]!.left, right: group.at(-1)!.right }
   const at = (piece.x + piece.right) / 2
-  if (columns.length === share) return Math.abs(at - middle(whole)) < 0.25 * (whole.right - whole.left) && !(columns.length > 4 && isOverOne(piece, group))
+  if (columns.length === share)
+    return (
+      Math.abs(at - middle(whole)) < 0.25 * (whole.right - whole.left) &&
+      !(columns.length > 4 && isOverOne(piece, group))
+    )
   const pitch = middle(group[0]!) - middle(columns[0]!)
   const column = (middle(columns.at(-1)!) - middle(columns[0]!)) / (columns.length - 1)
-  return whole.left - 0.5 * column < at && at < whole.right + 0.5 * column && Math.abs(at - (first.x + first.right) / 2 - pitch) < 0.35 * column
+  return (
+    whole.left - 0.5 * column < at &&
+    at < whole.right + 0.5 * column &&
+    Math.abs(at - (first.x + first.right) / 2 - pitch) < 0.35 * column
+  )
 }
 
 /** Right over one column of many and hardly wider: a head of that column alone. */
 const isOverOne = (piece: Piece, columns: readonly Span[]): boolean =>
-  columns.some((c) => Math.abs((piece.x + piece.right) / 2 - middle(c)) < 3 && piece.width < 2.2 * Math.max(c.right - c.left, 24))
+  columns.some(
+    (c) => Math.abs((piece.x + piece.right) / 2 - middle(c)) < 3 && piece.width < 2.2 * Math.max(c.right - c.left, 24),
+  )
 
 function nearestPiece(pieces: readonly Piece[], column: Span): Piece | undefined {
   const gap = (p: Piece) => Math.abs((p.x + p.right) / 2 - middle(column))

@@ -3,6 +3,7 @@ import { appendFileSync, mkdirSync, readdirSync, readFileSync, realpathSync, sta
 import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
+import { createSheets } from '../reader/kept.ts'
 import { checkShare } from './check-all.ts'
 import { main } from './main.ts'
 import type { Share } from './share.ts'
@@ -72,6 +73,7 @@ const world: World = {
       ),
     ),
   processors: availableParallelism(),
+  sheets: (cache) => createSheets(join(program, 'sheet-reader.js'), { cache, env }),
   inThread: (share) =>
     new Promise((resolve, reject) => {
       new Worker(file, { workerData: share }).once('message', resolve).once('error', reject)

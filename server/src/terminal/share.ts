@@ -1,3 +1,5 @@
+import type { Beside } from '../sheets/beside.ts'
+
 /** Texts by path, as a library is made of them. */
 export type Texts = ReadonlyMap<string, string>
 
@@ -7,4 +9,6 @@ export interface Share {
   readonly targets: readonly string[]
   readonly cwd: string
   readonly today: string
+  /** By the path of the record that names it. */
+  readonly sheets: ReadonlyMap<string, Beside>
 }

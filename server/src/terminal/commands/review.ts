@@ -37,7 +37,7 @@ export const addReview: AddCommand = (program, world, end) => {
       const file = library.file(full)
       if (file?.kind !== 'system')
         throw new CouldNotRun(`\`${path}\` is no system description; its name ends in .system.yaml`)
-      const report = reportFile(library, full, world.cwd, world.today)!
+      const report = reportFile(library, full, world.cwd, world)!
       const review = reviewSystem(library, file as ReadFile<'system'>)
       world.out(format === 'json' ? reviewJson(review, report) : reviewText(review, report, world.colour))
       end(reaches(count([report]), failOn) ? 1 : 0)
