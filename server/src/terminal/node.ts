@@ -1,4 +1,4 @@
-import type * as Programs from 'node:child_process'
+import { execFile } from 'node:child_process'
 import { appendFileSync, mkdirSync, readdirSync, readFileSync, realpathSync, statSync, writeFileSync } from 'node:fs'
 import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
@@ -9,7 +9,7 @@ import { main } from './main.ts'
 import type { Share } from './share.ts'
 import type { Standing, World } from './world.ts'
 
-const { argv, env, stdout } = process // `stdin` and `stderr` are made when first asked for, in 2 ms
+const { argv, env, stdout } = process
 const file = realpathSync(argv[1] as string)
 const program = dirname(file)
 const now = new Date()
@@ -25,9 +25,6 @@ const outsideHook = {
   GIT_INDEX_FILE: undefined,
   GIT_PREFIX: undefined,
 }
-
-/** Only where git is asked: 2 ms of a start. */
-const childProcess = () => require('node:child_process') as typeof Programs
 
 /** Files are read and written without waiting in between: a process that does nothing else meanwhile is the faster for it. */
 const world: World = {
@@ -62,15 +59,10 @@ const world: World = {
     })),
   git: (folder, args) =>
     new Promise((resolve) =>
-      childProcess().execFile(
-        'git',
-        ['-C', folder, ...args],
-        { maxBuffer: 1 << 28, env: outsideHook },
-        (error, out) => {
-          if (error && typeof error.code !== 'number') resolve(null)
-          else resolve({ code: Number(error?.code ?? 0), out })
-        },
-      ),
+      execFile('git', ['-C', folder, ...args], { maxBuffer: 1 << 28, env: outsideHook }, (error, out) => {
+        if (error && typeof error.code !== 'number') resolve(null)
+        else resolve({ code: Number(error?.code ?? 0), out })
+      }),
     ),
   processors: availableParallelism(),
   sheets: (cache) => createSheets(join(program, 'sheet-reader.js'), { cache, env }),
