@@ -289,7 +289,7 @@ function sizes(asked: Asked): readonly Fit[] {
 
 function others(asked: Asked): readonly Fit[] {
   const { says, numbers } = asked
-  const kilograms = singles(asked, ['kg', 'lb'])
+  const kilograms = singles(asked, ['kg', 'lb', 'g'])
   const weight =
     kilograms.length && kilograms[0]!.value > 0
       ? fit(

@@ -98,6 +98,9 @@ function asPairs(fields: readonly Witness[]): readonly Witness[] {
 /** By the model that the record names, else by the values that agree. */
 function modelFor(file: ReadFile<'panel'>, { models }: Sheet): number {
   if (models.length === 1) return 0
+  const page = file.fields.get('/datasheet/page')?.value
+  const own = models.findIndex((one) => one.page !== undefined && one.page === page)
+  if (own >= 0) return own
   const names = models.map(({ name }) => name)
   for (const pointer of ['/datasheet/model', '/name']) {
     const named = file.fields.get(pointer)?.value

@@ -112,7 +112,8 @@ export function numbersIn(text: string, decimal: Decimal): readonly Printed[] {
   const found: Printed[] = []
   for (const match of line.matchAll(numberForm)) {
     const start = match.index
-    if (/[\p{L}]$/u.test(line.slice(0, start)) && !/(?:^|[\d\s)])x$/i.test(line.slice(0, start))) continue
+    const between = line.slice(found.at(-1)?.end ?? 0, start)
+    if (/\p{L}$/u.test(between) && !/^\s*x$/i.test(between)) continue
     const end = start + match[0].length
     const before = line.slice(found.at(-1)?.end ?? 0, start)
     const number = canonical(match[0], decimal)

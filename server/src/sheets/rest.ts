@@ -29,7 +29,7 @@ export function restAmong(pool: readonly Placed[], stc: Ratings): ReadonlyMap<st
       only(all('/stc/tolerance').filter(({ from }) => from.cell.table === stc.pmax?.from.cell.table)),
   )
   const heavy = all('/weight').filter(({ fit }) => {
-    const kg = /lb/.test(fit.typed) ? fit.value * 0.4536 : fit.value
+    const kg = kilograms(fit)
     return area ? 0.8 < kg / area && kg / area < 25 : kg < 60
   })
   put('/weight', only(named(heavy)) ?? (area ? only(heavy) : null))
@@ -74,6 +74,12 @@ export function restAmong(pool: readonly Placed[], stc: Ratings): ReadonlyMap<st
   put('/limits/bend_radius', only(named(all('/limits/bend_radius'))))
   put('/cells/in_series', cells(all('/cells/in_series'), voc))
   return made
+}
+
+/** Weight of a text in kg, g or lb. */
+function kilograms({ typed, value }: Fit): number {
+  const unit = typed.split(' ').at(-1)
+  return unit === 'lb' ? value * 0.45359237 : unit === 'g' ? value / 1000 : value
 }
 
 type All = (field: string) => readonly Choice[]

@@ -19,6 +19,8 @@ export interface Reading {
 export interface SheetModel {
   /** Empty where the sheet has one product and no heading names it. */
   readonly name: string
+  /** The page of a product that has a page of its own. */
+  readonly page?: number
   readonly readings: readonly Reading[]
 }
 

@@ -8,7 +8,7 @@ const product =
   /product|produ[ck]t|prodotto|producto|produit|workmanship|material|fabrica|herstell|craft|manufactur|fattura|defect|mangel/
 const output = /power|output|perform|leistung|potenc|puissanc|vermogen|potenza|linear|linea|rated|nominal/
 const promise =
-  /warrant|guarant|garan|product|produit|producto|prodotto|power output|workmanship|after|nach|tras|apres|na\b|dopo/
+  /warrant|guarant|garan|product|produit|producto|prodotto|power output|at least|mindest|rated power|nennleistung|workmanship|after|nach|tras|apres|na\b|dopo/
 
 /** Promises of years, in sentences and in cells: a share of the power, or the product itself. */
 export function warrantyIn(pages: readonly (readonly Piece[])[], decimal: Decimal): readonly Reading[] {
