@@ -1,5 +1,6 @@
 import type { Library } from '../library/library.ts'
 import type { ReadFile } from '../records/read-file.ts'
+import { weatherPath } from '../records/weather-file.ts'
 import type { RecordTypes, Reference } from '../records/records.generated.ts'
 import type { ResolvedArray, ResolvedSystem, SiteTemperature, Used } from '../review/resolved.ts'
 import { siteOf } from '../values/site.ts'
@@ -12,6 +13,8 @@ export function resolveSystem(library: Library, file: ReadFile<'system'>, years 
   const system = file.record
   const settings = library.settings(file.path)?.record
   const climate = find('climate', system.site.climate) ?? settingsClimate()
+  const hours = climate?.record.hourly && weatherPath(climate.path ?? file.path, climate.record.hourly.value)
+  const weather = hours ? library.weather(hours) : undefined
   const battery = find('battery', system.battery.battery)
   const assumed = siteOf(undefined)
   return {
@@ -20,6 +23,7 @@ export function resolveSystem(library: Library, file: ReadFile<'system'>, years 
     arrays: system.arrays.map(array),
     ...(battery && { battery }),
     ...(climate && { climate }),
+    ...(weather && typeof weather !== 'string' && { weather }),
     years,
     coldest: temperature('coldest'),
     hottest: temperature('hottest'),

@@ -1,5 +1,6 @@
 import { createLibrary } from '../library/create.ts'
 import type { Library } from '../library/library.ts'
+import { weatherNamedIn } from '../records/weather-file.ts'
 import { CouldNotRun } from './could-not-run.ts'
 import { findRecords, recordsIn } from './find-records.ts'
 import { folderOf, isWithin } from './paths.ts'
@@ -55,6 +56,8 @@ export async function load(
     const read = await Promise.all(portion.map((path) => textOf(world, path)))
     read.forEach((text, i) => text !== null && texts.set(portion[i] as string, text))
   }
+  const weather = [...texts].flatMap(([path, text]) => weatherNamedIn(path, text))
+  for (const path of new Set(weather)) texts.set(path, (await textOf(world, path)) ?? '')
   return texts
 }
 
