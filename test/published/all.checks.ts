@@ -1,4 +1,5 @@
 import { cableChecks } from './cable.checks.ts'
+import { caseChecks } from './cases.checks.ts'
 import type { Check } from './check.ts'
 import { diodeChecks } from './diode.checks.ts'
 import { energyChecks } from './energy.checks.ts'
@@ -18,4 +19,5 @@ export const allChecks: readonly Check[] = [
   ...energyChecks,
   ...cableChecks,
   ...reviewChecks,
+  ...caseChecks,
 ]
