@@ -167,7 +167,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
         if (text === null) workspace.drop(path)
         else {
           workspace.put(path, text)
-          wantWeather(path, text)
+          if (typeof text === 'string') wantWeather(path, text)
         }
       })
     }
@@ -185,7 +185,8 @@ export function createSession(connection: Connection, client: Client, files: Fil
       if (!files || asked.has(named)) continue
       asked.add(named)
       void after(async () => {
-        workspace.putWeather(named, (await files.read(addresses.uriOf(named))) ?? '')
+        const read = await files.read(addresses.uriOf(named), folderAbove(addresses.uriOf(named)))
+        workspace.putWeather(named, typeof read === 'string' ? read : '')
         settleSoon()
       })
     }

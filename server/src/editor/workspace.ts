@@ -10,13 +10,9 @@ import type { ReadFile } from '../records/read-file.ts'
 /** The library with a memory of what was checked: one parse and one check per version of a file. */
 export interface Workspace {
   readonly library: Library
-<<<<<<< HEAD
-  put(path: string, text: string): void
+  put(path: string, text: FileText): void
   /** A file of hourly weather; the empty text where there is none. */
   putWeather(path: string, text: string): void
-=======
-  put(path: string, text: FileText): void
->>>>>>> main
   drop(path: string): void
   /** Folders opened side by side. */
   setFolders(folders: readonly string[]): void

@@ -10,13 +10,9 @@ import { referencesOf } from './references.ts'
 
 /** An empty library. Reading is lazy: a file is read when it is first asked for. */
 export function createLibrary(): Library {
-<<<<<<< HEAD
-  const texts = new Map<string, string>()
+  const texts = new Map<string, FileText>()
   const weatherTexts = new Map<string, string>()
   const weathers = new Map<string, WeatherFile | string>()
-=======
-  const texts = new Map<string, FileText>()
->>>>>>> main
   const read = new Map<string, ReadFile>()
   let folders: readonly string[] = []
   let roots: readonly string[] = []
@@ -31,7 +27,7 @@ export function createLibrary(): Library {
       return version
     },
     put(path, text) {
-      if (/\.epw$/i.test(path)) return putWeather(path, text)
+      if (/\.epw$/i.test(path)) return putWeather(path, typeof text === 'string' ? text : '')
       if (!recordOfPath(path) || texts.get(path) === text) return
       const isNew = !texts.has(path)
       texts.set(path, text)

@@ -1,10 +1,7 @@
 import type { RecordKind } from '../records/field-info.ts'
 import type { ReadFile } from '../records/read-file.ts'
-<<<<<<< HEAD
 import type { WeatherFile } from '../records/weather-file.ts'
-=======
 import type { FileText } from '../records/unread.ts'
->>>>>>> main
 import type { Field } from '../records/field.ts'
 
 /** A place where one record names another. */

@@ -1,11 +1,8 @@
 import { createLibrary } from '../library/create.ts'
 import type { Library } from '../library/library.ts'
-<<<<<<< HEAD
 import { weatherNamedIn } from '../records/weather-file.ts'
 import { CouldNotRun } from './could-not-run.ts'
-=======
 import type { FileText, Unread } from '../records/unread.ts'
->>>>>>> main
 import { findRecords, recordsIn } from './find-records.ts'
 import { folderOf, isWithin } from './paths.ts'
 import type { Texts } from './share.ts'
@@ -69,8 +66,8 @@ export async function readTexts(
     )
     read.forEach((text, i) => text !== null && texts.set(portion[i] as string, text))
   }
-  const weather = [...texts].flatMap(([path, text]) => weatherNamedIn(path, text))
-  for (const path of new Set(weather)) texts.set(path, (await textOf(world, path)) ?? '')
+  const weather = [...texts].flatMap(([path, text]) => (typeof text === 'string' ? weatherNamedIn(path, text) : []))
+  for (const path of new Set(weather)) texts.set(path, (await world.readRecord(path, folderOf(path))) ?? '')
   return texts
 }
 
