@@ -1,7 +1,6 @@
 import { createLibrary } from '../library/create.ts'
 import type { Library } from '../library/library.ts'
 import { weatherNamedIn } from '../records/weather-file.ts'
-import { CouldNotRun } from './could-not-run.ts'
 import type { FileText, Unread } from '../records/unread.ts'
 import { findRecords, recordsIn } from './find-records.ts'
 import { folderOf, isWithin } from './paths.ts'
