@@ -41,7 +41,6 @@ export default tseslint.config(
     files: ['server/src/quantities/**/*.ts', 'server/src/slips/**/*.ts'],
     rules: { 'regexp/no-super-linear-backtracking': 'off', 'regexp/no-super-linear-move': 'off' },
   },
-  },
   {
     files: ['server/src/**/*.ts'],
     ignores: ['server/src/editor/**', 'server/src/terminal/**'],
