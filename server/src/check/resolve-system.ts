@@ -1,5 +1,6 @@
 import type { Library } from '../library/library.ts'
 import type { ReadFile } from '../records/read-file.ts'
+import { weatherPath } from '../records/weather-file.ts'
 import type { RecordTypes, Reference } from '../records/records.generated.ts'
 import { inWatts } from '../review/in-watts.ts'
 import { chargeVoltage } from '../rules/chemistry.ts'
@@ -14,6 +15,8 @@ export function resolveSystem(library: Library, file: ReadFile<'system'>, years 
   const typed = file.record
   const settings = library.settings(file.path)?.record
   const climate = find('climate', typed.site.climate) ?? settingsClimate()
+  const hours = climate?.record.hourly && weatherPath(climate.path ?? file.path, climate.record.hourly.value)
+  const weather = hours ? library.weather(hours) : undefined
   const battery = find('battery', typed.battery.battery)
   const series = Math.max(1, typed.battery.in_series?.value ?? 1)
   const nominal = battery?.record.nominal_voltage?.value
@@ -27,6 +30,7 @@ export function resolveSystem(library: Library, file: ReadFile<'system'>, years 
     ...(battery && { battery }),
     ...(climate && { climate }),
     ...(settings?.practice && { practice: settings.practice.value }),
+    ...(weather && typeof weather !== 'string' && { weather }),
     years,
     coldest: temperature('coldest'),
     hottest: temperature('hottest'),

@@ -15,20 +15,17 @@ const bands = [
   [-36, 1.25],
 ] as const
 
-const [coldest, last] = [-40, 1.25]
-/** Of the table from 25 to -40 °C [1/K]. */
-const slope = (last - 1) / (25 - coldest)
-
 /**
  * By how much the open-circuit voltage of crystalline silicon rises at the lowest expected air temperature, for panels whose
  * sheet gives no coefficient. Conservative: sheets give about two thirds of it.
  *
- * @param air  lowest expected air [°C]; 25 and above gives 1; below -40 the factor goes on by the table's own slope
+ * @param air  lowest expected air [°C]; below -40 the factor goes on by 0.385 %/K, the slope at the table's end; 25 and above
+ *             gives 1
  * @returns    factor on Voc
  * @source US National Electrical Code, table 690.7(A) (as quoted in an open code)
  */
 export function coldVoltageFactor(air: number): number {
+  if (air < -40) return 1.25 + 0.00385 * (-40 - air)
   const whole = Math.floor(air)
-  if (air < coldest) return last + slope * (coldest - air)
   return bands.findLast(([upper]) => whole <= upper)?.[1] ?? 1
 }

@@ -28,6 +28,8 @@ function* site(system: ResolvedSystem): Generator<string> {
   if (system.coldest.from === 'assumed')
     yield `The coldest air is not known; ${system.coldest.value} °C is assumed for the cold-day voltage.`
   if (system.hottest.from === 'assumed') yield `The hottest air is not known; ${system.hottest.value} °C is assumed.`
+  if (system.climate?.record.hourly && !system.weather)
+    yield `Hourly weather: ${system.climate.record.hourly.text} could not be used; the days are made from the monthly means.`
   if (!system.climate) yield 'Yield, balance and state of charge through the year: no climate.'
   else if (!yearOf(system))
     yield 'Yield, balance and state of charge through the year: the climate lacks months or latitude, or a panel its Pmax coefficient.'

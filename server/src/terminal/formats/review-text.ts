@@ -3,6 +3,7 @@ import type { Review } from '../../check/review.ts'
 import type { Finding, Severity } from '../../findings/finding.ts'
 import { cautions } from '../../review/cautions.ts'
 import type { ArrayFigures, BatteryFigures, MonthFigures } from '../../review/figures.ts'
+import { roughPercent } from '../../review/rough.ts'
 import { shortfallOf, yearOf } from '../../review/year.ts'
 import { positionAt } from '../../text/lines.ts'
 import { monthNames } from '../../values/months.ts'
@@ -107,11 +108,15 @@ function shortfall(system: Review['system']): string {
   if (!all || all.load === 0) return ''
   const { load, unserved, shortHours, hours } = all
   const kilowatthours = `${(load / 1000).toFixed(0)} kWh that the loads take in the year`
+  const bad =
+    year.unservedP90 === null || system.weather
+      ? ''
+      : `; in one year of ten ${roughPercent(year.unservedP90 / load)} or more`
   const said =
     shortHours === 0
       ? `All of the ${kilowatthours} are supplied.`
-      : `Of the ${kilowatthours} ${((100 * unserved) / load).toFixed(1)} % are unmet load, in ${((100 * shortHours) / hours).toFixed(1)} % of its hours.`
-  return `${folded(`  ${said} Dull days come in runs here as they do outside; a year worse than usual gives less.`)}\n`
+      : `Of the ${kilowatthours} ${roughPercent(unserved / load)} are unmet load, in ${roughPercent(shortHours / hours)} of its hours${bad}.`
+  return `${folded(`  ${said} ${system.weather ? 'The days are those of the hourly weather file.' : 'Dull days come in runs here as they do outside, around monthly means that real years also miss.'}`)}\n`
 }
 
 const amount = (value: number | null, unit: string, digits = 0) =>
