@@ -6,6 +6,7 @@ import { spawnSync } from 'node:child_process'
 import { chmodSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { extname, join } from 'node:path'
 import { broken } from './build/promises.mjs'
+import { packagesIn } from './build/packages.mjs'
 import { metafileSizes } from './build/sizes.mjs'
 
 const stamp = 'dist/.built'
@@ -21,6 +22,9 @@ const withoutPrograms = {
     onLoad({ filter: /./, namespace: 'none' }, () => ({ contents: '' }))
   },
 }
+
+// sources alone, as git hands them to a manager of hooks, are built without a word on standard output
+if (process.argv.includes('--quiet')) console.log = () => {}
 
 const common = {
   bundle: true,
@@ -74,6 +78,7 @@ for (const problem of broken(built)) {
 }
 if (!process.exitCode) {
   compile()
+  writeFileSync('dist/packages.json', JSON.stringify(packagesIn(built)))
   writeFileSync(stamp, '')
 }
 

@@ -4,6 +4,13 @@ import type { Share } from './share.ts'
 /** What stands at a path. */
 export type Standing = 'file' | 'folder' | null
 
+/** Runs git in a folder; null where there is no git. */
+export type Git = (
+  folder: string,
+  args: readonly string[],
+  options?: { readonly input?: string; readonly indexFile?: string | undefined },
+) => Promise<{ readonly code: number; readonly out: Buffer; readonly err: string } | null>
+
 /** Everything that the command line touches outside itself. Paths are absolute. */
 export interface World {
   readonly args: readonly string[]
@@ -20,18 +27,21 @@ export interface World {
   readonly stdin: () => Promise<string>
   /** A file's text without a byte order mark; rejects where it cannot be read. */
   readonly read: (path: string) => Promise<string>
+  /** Writes the whole of a file or leaves it as it was. */
   readonly write: (path: string, text: string) => Promise<void>
+  /** Where a path leads to when links are followed. */
+  readonly followed: (path: string) => Promise<string>
   /** A folder with all that lead to it, where it is not there. */
   readonly makeFolder: (path: string) => Promise<void>
   readonly append: (path: string, text: string) => Promise<void>
   readonly standing: (path: string) => Promise<Standing>
   /** What a folder holds. */
   readonly list: (folder: string) => Promise<readonly { readonly name: string; readonly standing: Standing }[]>
-  /** Runs git in a folder; null where there is no git. */
-  readonly git: (
-    folder: string,
-    args: readonly string[],
-  ) => Promise<{ readonly code: number; readonly out: string } | null>
+  readonly git: Git
+  /** Files below a folder that git knows or would add; null where git has no say. */
+  readonly known: (folder: string) => Promise<readonly string[] | null>
+  /** What git would call the contents of a file; null where there is none. */
+  readonly hashes: (path: string, algorithm: 'sha1' | 'sha256') => Promise<readonly string[] | null>
   readonly processors: number
   /** Checks a share of the files in another thread. */
   readonly inThread: (share: Share) => Promise<readonly FileReport[]>
