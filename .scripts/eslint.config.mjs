@@ -48,9 +48,15 @@ export default tseslint.config(
     files: ['server/src/**/*.ts'],
     ignores: ['server/src/editor/**', 'server/src/terminal/**'],
     rules: {
-      'no-restricted-globals': ['error', { name: 'Date', message: noClock }],
+      // a date that is given may be reckoned with
+      'no-restricted-syntax': [
+        'error',
+        { selector: 'NewExpression[callee.name="Date"][arguments.length=0]', message: noClock },
+        { selector: 'CallExpression[callee.name="Date"]', message: noClock },
+      ],
       'no-restricted-properties': [
         'error',
+        { object: 'Date', property: 'now', message: noClock },
         { object: 'Math', property: 'random', message: 'Take randomness as an argument.' },
       ],
     },

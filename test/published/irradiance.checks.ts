@@ -1,16 +1,18 @@
-import { haurwitz } from '../../server/src/physics/clear-sky.ts'
-import { diffuseDay, diffuseHour, diffuseMonth } from '../../server/src/physics/diffuse.ts'
+import { diffuseDay, diffuseMonth } from '../../server/src/physics/diffuse.ts'
 import { beamModifier, diffuseModifiers } from '../../server/src/physics/iam.ts'
 import {
-  cooperDeclination as declination,
   extraterrestrialNormal,
   horizontalIrradiation,
   sunPosition,
   sunsetHourAngle,
 } from '../../server/src/physics/sun.ts'
 import { perez, skyBrightness } from '../../server/src/physics/perez.ts'
-import { incidenceCosine, isotropic } from '../../server/src/physics/transposition.ts'
+import { incidenceCosine } from '../../server/src/physics/transposition.ts'
 import { about, printed, relative, type Check } from './check.ts'
+import { haurwitz } from '../physics/models/clear-sky.ts'
+import { diffuseHour } from '../physics/models/diffuse-hour.ts'
+import { cooperDeclination as declination } from '../physics/models/cooper-declination.ts'
+import { isotropic } from '../physics/models/transposition.ts'
 
 const cos = (degrees: number) => Math.cos((degrees * Math.PI) / 180)
 const tests = (name: string) => `pvlib-python 6382338, tests/${name}`

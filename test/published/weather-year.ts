@@ -1,7 +1,7 @@
-import { monthlyWeather, type MonthlyWeather } from '../../server/src/physics/monthly.ts'
 import type { SunHours } from '../../server/src/physics/sun-hours.ts'
 import { weatherSky } from '../../server/src/physics/weather-sky.ts'
 import { readTable } from './read-table.ts'
+import { monthlyWeather, type MonthlyWeather } from '../physics/models/monthly.ts'
 
 export const latitude = 36.1
 

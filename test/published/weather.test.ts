@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest'
-import { diffuseHour } from '../../server/src/physics/diffuse.ts'
 import { panelEnergy, yearTotal } from '../../server/src/physics/energy.ts'
 import { fitDiode } from '../../server/src/physics/fit-diode.ts'
 import { powerTable } from '../../server/src/physics/power-table.ts'
@@ -7,6 +6,7 @@ import { meanSunDays, yearSunDays } from '../../server/src/physics/sun-days.ts'
 import { sunHours } from '../../server/src/physics/sun-hours.ts'
 import { syntheticSunDays } from '../../server/src/physics/synthetic-days.ts'
 import { latitude, weatherYear } from './weather-year.ts'
+import { diffuseHour } from '../physics/models/diffuse-hour.ts'
 
 const { hours, months } = weatherYear()
 const fit = fitDiode({

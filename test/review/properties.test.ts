@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { figuresOf } from '../../server/src/review/figures-of.ts'
-import { packPanels } from '../../server/src/review/pack-panels.ts'
+import { packPanels } from '../../server/src/review/packing/pack-panels.ts'
 import { example, seeking, switching } from './example.ts'
 
 const total = (months: readonly { yield_wh_day: number }[]) => months.reduce((sum, m) => sum + m.yield_wh_day, 0)

@@ -1,5 +1,6 @@
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
+import { isDay } from './dates.ts'
 import type { Mend } from '../quantities/quantity.ts'
 import { readQuantity } from '../quantities/read.ts'
 import { replaceNode } from '../text/edits.ts'
@@ -131,14 +132,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   }
 }
 
-const written = /^(\d{4})-(\d{2})-(\d{2})$/
-
-function isDay(typed: string): boolean {
-  const [, year = 0, month = 0, day = 0] = (written.exec(typed) ?? []).map(Number)
-  const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0)
-  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1] ?? 0
-  return 1 <= day && day <= days
-}
+const written = /^\d{4}-\d{2}-\d{2}$/
 
 const text = (node: ScalarNode): Field<string> => ({
   pointer: node.pointer,

@@ -12,7 +12,7 @@ import { main } from './main.ts'
 import type { Share } from './share.ts'
 import type { Standing, World } from './world.ts'
 
-const { argv, env, stdout } = process // `stdin` and `stderr` are made when first asked for, in 2 ms
+const { argv, env, stdout } = process
 const file = realpathSync(argv[1] as string)
 const program = dirname(file)
 const now = new Date()

@@ -1,5 +1,5 @@
 import type { PanelRule } from '../about.ts'
-import { daysBetween } from '../dates.ts'
+import { daysBetween } from '../../records/dates.ts'
 
 export const datasheetOld: PanelRule = {
   id: 'datasheet-old',

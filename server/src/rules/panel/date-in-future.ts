@@ -1,5 +1,5 @@
 import type { PanelRule } from '../about.ts'
-import { daysBetween } from '../dates.ts'
+import { daysBetween } from '../../records/dates.ts'
 
 export const dateInFuture: PanelRule = {
   id: 'date-in-future',
