@@ -18,11 +18,11 @@ export const chargeCurrentClipped: ReviewRule = {
       const hot = figures.arrays[i]?.pmax_hot_w ?? null
       if (!most || most.value <= 0 || hot === null || array.controller?.record.type?.value !== 'mppt') return []
       const place = array.entry.controller.id ?? most
-      const share = hot / bank.voltage / most.value
+      const share = hot / bank.charging / most.value
       if (share <= 1.3) return []
       return [
         {
-          message: `${short(hot)} W on a hot day are ${short(hot / bank.voltage)} A at ${short(bank.voltage)} V, ${short(100 * (share - 1))} % more than the ${said(most)} of the controller; what exceeds it is lost`,
+          message: `${short(hot)} W on a hot day are ${short(hot / bank.charging)} A at ${short(bank.charging)} V, ${short(100 * (share - 1))} % more than the ${said(most)} of the controller; what exceeds it is lost`,
           suspects: [place] as const,
           severity: share > 1.5 ? ('warning' as const) : ('information' as const),
           ...elsewhere(array.controller, most),

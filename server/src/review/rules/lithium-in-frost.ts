@@ -1,4 +1,5 @@
 import { chemistries } from '../../rules/chemistry.ts'
+import { coldestBattery, isProtected } from '../frost.ts'
 import { elsewhere } from '../rule.ts'
 import type { ReviewRule } from '../rule.ts'
 
@@ -8,15 +9,16 @@ export const lithiumInFrost: ReviewRule = {
   reason: 'Below freezing lithium plates the electrode when it is charged; the cell is damaged and may short inside.',
   source: 'makers’ teaching pages on LiFePO4: no charging below 0 °C',
 
-  check({ system, battery, coldest }) {
+  check(resolved) {
+    const { system, battery } = resolved
     const { chemistry, charge } = battery?.record ?? {}
     const place = system.battery.battery.id ?? chemistry
     if (!battery || !chemistry || !place || !chemistries[chemistry.value].lithium) return null
     const limit = charge?.lowest_temperature?.value ?? chemistries[chemistry.value].coldest
-    if (limit <= coldest.value || charge?.low_temperature_cutoff?.value || system.battery.low_temperature_cutoff?.value)
-      return null
+    const cold = coldestBattery(resolved)
+    if (limit <= cold || isProtected(resolved)) return null
     return {
-      message: `It gets as cold as ${coldest.value} °C, ${chemistries[chemistry.value].name} must not be charged below ${limit} °C, and no low_temperature_cutoff is recorded; fit one or heat the battery, and record it`,
+      message: `It gets as cold as ${cold} °C, ${chemistries[chemistry.value].name} must not be charged below ${limit} °C, and no charge_protection is recorded; fit a cut-off or heat the battery, and record it`,
       suspects: [place],
       ...elsewhere(battery, charge?.lowest_temperature),
     }

@@ -1,4 +1,5 @@
 import { short } from '../../rules/band.ts'
+import { lostIn } from '../mismatch-in-words.ts'
 import { placeOf } from '../rule.ts'
 import { sum, wholeStrings } from '../strings.ts'
 import type { ReviewRule } from '../rule.ts'
@@ -8,7 +9,7 @@ export const mixedPanelsInParallel: ReviewRule = {
   severity: 'warning',
   reason:
     'Strings in parallel share one voltage; the lower one is driven off its best point and may even take current from the other.',
-  source: '5 % is common practice, no source',
+  source: '5 % is common practice, no source; loss from the curves of the panels, hour by hour',
 
   check(system) {
     return system.arrays.flatMap((array) => {
@@ -19,10 +20,12 @@ export const mixedPanelsInParallel: ReviewRule = {
       const high = strings.reduce((a, b) => (a.vmp < b.vmp ? b : a), strings[0]!)
       const place = low?.first.entry.panel.id ?? placeOf(array)
       if (!low || !place || high.vmp <= 1.05 * low.vmp) return []
+      const lost = lostIn(system, array)
       return [
         {
-          message: `Strings of ${short(low.vmp)} V and ${short(high.vmp)} V are in parallel; one of the two cannot work at its best point, so give each a controller of its own`,
+          message: `Strings of ${short(low.vmp)} V and ${short(high.vmp)} V are in parallel${lost ? `: ${lost.text}` : ', and one cannot work at its best point'}; a controller for each loses nothing`,
           suspects: [place] as const,
+          ...(lost?.proposal && { correction: lost.proposal }),
         },
       ]
     })
