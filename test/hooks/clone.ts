@@ -1,5 +1,6 @@
 import { cpSync, mkdirSync } from 'node:fs'
 import { spawnSync } from 'node:child_process'
+import { homedir } from 'node:os'
 import { dirname, join, resolve } from 'node:path'
 import { git, scratch } from '../terminal/run.ts'
 
@@ -24,7 +25,13 @@ export function run(program: string, args: readonly string[], cwd: string, env: 
   const { status, stdout, stderr } = spawnSync(program, args, {
     cwd,
     encoding: 'utf8',
-    env: { ...Object.fromEntries(kept), GIT_CONFIG_GLOBAL: '/dev/null', ...env },
+    // one cache for all, so that the packages are fetched once
+    env: {
+      ...Object.fromEntries(kept),
+      GIT_CONFIG_GLOBAL: '/dev/null',
+      npm_config_cache: join(homedir(), '.npm'),
+      ...env,
+    },
   })
   return { status, stdout, stderr }
 }
