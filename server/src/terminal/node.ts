@@ -1,9 +1,10 @@
-import { appendFileSync, mkdirSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs'
+import { appendFileSync, lstatSync, mkdirSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs'
 import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
 import { knownToGit } from './git/known.ts'
 import { runGit } from './git/run.ts'
+import { readSafely, refusal, type Disk } from '../library/read-safely.ts'
 import { hashes } from './hashes.ts'
 import { slashed } from './paths.ts'
 import { writeAside } from './write-aside.ts'
@@ -19,6 +20,13 @@ const now = new Date()
 
 /** Escapes only for a terminal that wants them; FORCE_COLOR is for continuous integration that shows colours. */
 const colour = !env.NO_COLOR && ((env.FORCE_COLOR ?? '0') !== '0' || (stdout.isTTY && env.TERM !== 'dumb'))
+
+const disk: Disk = {
+  real: (path) => realpathSync.native(path).replaceAll('\\', '/'),
+  about: (path) => statSync(path),
+  isLink: (path) => lstatSync(path).isSymbolicLink(),
+  read: (path) => withoutMark(readFileSync(path, 'utf8')),
+}
 
 /** Files are read and written without waiting in between: a process that does nothing else meanwhile is the faster for it. */
 const world: World = {
@@ -40,6 +48,7 @@ const world: World = {
     return withoutMark(Buffer.concat(pieces).toString())
   },
   read: async (path) => withoutMark(readFileSync(path, 'utf8')),
+  readRecord: (path, within) => readSafely(disk, path, within),
   write: async (path, text) => writeAside(path, text),
   followed: async (path) => slashed(realpathSync(path)),
   makeFolder: async (path) => {
@@ -50,7 +59,7 @@ const world: World = {
   list: async (folder) =>
     readdirSync(folder, { withFileTypes: true }).map((entry) => ({
       name: entry.name,
-      standing: entry.isFile() ? 'file' : entry.isDirectory() ? 'folder' : linkedFile(join(folder, entry.name)),
+      standing: entry.isDirectory() ? 'folder' : 'file',
     })),
   git: runGit(process.cwd(), env),
   known: (folder) => knownToGit(world, folder),
@@ -92,14 +101,9 @@ function standing(path: string): Standing {
   try {
     const found = statSync(path, { throwIfNoEntry: false })
     return found ? (found.isDirectory() ? 'folder' : 'file') : null
-  } catch {
-    return null
+  } catch (error) {
+    return refusal(error, path) && 'file' // it is there, and reading it will say what is wrong
   }
-}
-
-/** A linked folder is not entered, so that a walk ends. */
-function linkedFile(path: string): Standing {
-  return standing(path) === 'file' ? 'file' : null
 }
 
 /** Editors leave the byte order mark out too, so places agree. */

@@ -41,12 +41,8 @@ function inPlaceOfDisk(world: World, top: string, texts: ReadonlyMap<string, str
   return {
     ...world,
     known: async (folder) => [...texts.keys()].filter((path) => isWithin(folder, path)),
-    read: async (path) => {
-      if (!isRecordHere(path)) return world.read(path)
-      const text = texts.get(path)
-      if (text === undefined) throw Object.assign(new Error(`${path} is not in the index`), { code: 'ENOENT' })
-      return text
-    },
+    readRecord: async (path, within) =>
+      isRecordHere(path) ? (texts.get(path) ?? null) : world.readRecord(path, within),
     standing: async (path) => {
       if (isRecordHere(path)) return texts.has(path) ? 'file' : null
       return folders.has(path) ? 'folder' : world.standing(path)

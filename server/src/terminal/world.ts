@@ -1,3 +1,4 @@
+import type { FileText } from '../records/unread.ts'
 import type { FileReport } from './file-report.ts'
 import type { Share } from './share.ts'
 
@@ -27,6 +28,8 @@ export interface World {
   readonly stdin: () => Promise<string>
   /** A file's text without a byte order mark; rejects where it cannot be read. */
   readonly read: (path: string) => Promise<string>
+  /** A record's text, why it was not read, or null where it is gone. A link may lead into the folder `within`. */
+  readonly readRecord: (path: string, within: string) => Promise<FileText | null>
   /** Writes the whole of a file or leaves it as it was. */
   readonly write: (path: string, text: string) => Promise<void>
   /** Where a path leads to when links are followed. */
@@ -35,7 +38,7 @@ export interface World {
   readonly makeFolder: (path: string) => Promise<void>
   readonly append: (path: string, text: string) => Promise<void>
   readonly standing: (path: string) => Promise<Standing>
-  /** What a folder holds. */
+  /** What a folder holds; whatever is no folder counts as a file, a link to one too. */
   readonly list: (folder: string) => Promise<readonly { readonly name: string; readonly standing: Standing }[]>
   readonly git: Git
   /** Files below a folder that git knows or would add; null where git has no say. */

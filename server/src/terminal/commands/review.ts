@@ -37,6 +37,7 @@ export const addReview: AddCommand = (program, world, end) => {
       const file = library.file(full)
       if (file?.kind !== 'system')
         throw new CouldNotRun(`\`${path}\` is no system description; its name ends in .system.yaml`)
+      if (file.unread) throw new CouldNotRun(`\`${path}\` was not read: ${file.unread.because}`)
       const report = reportFile(library, full, world.cwd, world.today)!
       const review = reviewSystem(library, file as ReadFile<'system'>)
       world.out(format === 'json' ? reviewJson(review, report) : reviewText(review, report, world.colour))
