@@ -7,6 +7,7 @@ import { systemValues } from '../review/system-values.ts'
 import { panelValues } from '../values/panel-values.ts'
 import type { Value } from '../values/value.ts'
 import { settle } from './acceptances.ts'
+import { besideSheet } from './beside-sheet.ts'
 import type { Checked } from './checked.ts'
 import { panelFindings } from './panel.ts'
 import { batteryFindings, climateFindings, controllerFindings } from './records.ts'
@@ -57,10 +58,15 @@ function valuesOf(library: Library, file: ReadFile): readonly Value[] {
   return systemValues(system, figures)
 }
 
+function panelWithSheet(library: Library, file: ReadFile<'panel'>, now: Today): readonly Finding[] {
+  const judge = (one: ReadFile<'panel'>) => panelFindings(library, one, now)
+  return besideSheet(file, judge(file), now.sheetOf?.(file.path), judge)
+}
+
 function kindFindings(library: Library, file: ReadFile, now: Today): readonly Finding[] {
   switch (file.kind) {
     case 'panel':
-      return [...panelFindings(library, file as ReadFile<'panel'>, now), ...unusedFindings(library, file)]
+      return [...panelWithSheet(library, file as ReadFile<'panel'>, now), ...unusedFindings(library, file)]
     case 'controller':
       return [...controllerFindings(file as ReadFile<'controller'>), ...unusedFindings(library, file)]
     case 'battery':

@@ -9,12 +9,14 @@ import { hazards } from '../text/hazards/index.ts'
 import { acceptanceFacts } from './acceptances.ts'
 import { referenceFacts } from './system.ts'
 import { slipFacts } from './one-mistake.ts'
+import { sheetFacts } from './sheet-facts.ts'
 
 /** Every rule there is, by chapter of the reference. */
 export const allFacts: readonly { readonly title: string; readonly rules: readonly RuleFacts[] }[] = [
   { title: 'Numbers that YAML damages', rules: hazards },
   { title: 'Reading a record', rules: Object.values(reading) },
   { title: 'Panel records', rules: [...panelRules, ...Object.values(slipFacts)] },
+  { title: 'Beside the datasheet', rules: Object.values(sheetFacts) },
   { title: 'Controller records', rules: controllerRules },
   { title: 'Battery records', rules: batteryRules },
   { title: 'Climate records', rules: climateRules },

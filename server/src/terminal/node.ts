@@ -4,6 +4,7 @@ import { dirname, join } from 'node:path'
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
 import { knownToGit } from './git/known.ts'
 import { runGit } from './git/run.ts'
+import { createSheets } from '../reader/kept.ts'
 import { readSafely, refusal, type Disk } from '../library/read-safely.ts'
 import { hashes } from './hashes.ts'
 import { slashed } from './paths.ts'
@@ -65,6 +66,7 @@ const world: World = {
   known: (folder) => knownToGit(world, folder),
   hashes: async (path, algorithm) => hashes(path, algorithm),
   processors: availableParallelism(),
+  sheets: (cache) => createSheets(join(program, 'sheet-reader.js'), { cache, env }),
   inThread: (share) =>
     new Promise((resolve, reject) => {
       new Worker(file, { workerData: share }).once('message', resolve).once('error', reject)

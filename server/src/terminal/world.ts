@@ -1,5 +1,6 @@
 import type { FileText } from '../records/unread.ts'
 import type { FileReport } from './file-report.ts'
+import type { Sheets } from '../reader/kept.ts'
 import type { Share } from './share.ts'
 
 /** What stands at a path. */
@@ -46,6 +47,8 @@ export interface World {
   /** What git would call the contents of a file; null where there is none. */
   readonly hashes: (path: string, algorithm: 'sha1' | 'sha256') => Promise<readonly string[] | null>
   readonly processors: number
+  /** The datasheets that records name; `cache` says whether what was read is kept from run to run. */
+  readonly sheets: (cache: boolean) => Sheets
   /** Checks a share of the files in another thread. */
   readonly inThread: (share: Share) => Promise<readonly FileReport[]>
   /** Becomes the language server; settles when that ends. */

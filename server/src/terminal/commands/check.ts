@@ -1,6 +1,7 @@
 import { InvalidArgumentError, Option } from 'commander'
 import type { Severity } from '../../findings/finding.ts'
 import { reading } from '../../records/facts.ts'
+import { sheetsBeside } from '../beside.ts'
 import { checkAll } from '../check-all.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { reportFolder, type FileReport } from '../file-report.ts'
@@ -26,12 +27,13 @@ interface Options {
   readonly staged?: true
   readonly stdinFilename?: string
   readonly jobs?: number
+  readonly cache: boolean
 }
 
 export const addCheck: AddCommand = (program, world, end) => {
   program
     .command('check')
-    .description('findings in records: what is wrong, by how much, and what would mend it')
+    .description('findings in records: what is wrong, by how much, and what would fix it')
     .argument('[path...]', 'files and folders, or - for standard input; the current folder if none is given')
     .addOption(
       new Option('--format <format>', 'how to print').choices(['text', 'json', 'sarif', 'github']).default('text'),
@@ -50,7 +52,7 @@ export const addCheck: AddCommand = (program, world, end) => {
     )
     .option('--stdin-filename <path>', 'the name that standard input would have')
     .option('--jobs <n>', 'how many threads; by default as many as pay', wholeNumber)
-    .option('--no-cache', 'accepted, and always so: nothing is kept from run to run')
+    .option('--no-cache', 'read every datasheet anew; otherwise what was read is kept, by content')
     .addHelpText(
       'after',
       '\nExamples:\n  wattproof check panels\n  wattproof check --since origin/main --format github',
@@ -77,7 +79,9 @@ async function checked(world: World, paths: readonly string[], options: Options)
   const { library, targets } = selection
   const settings = [...new Set(targets.flatMap((path) => library.settings(path)?.path ?? []))]
   const broken = settings.filter((path) => !targets.includes(path) && hasErrors(path))
-  const reports = await checkAll(world, { ...selection, targets: [...broken, ...targets] }, options.jobs)
+  const all = [...broken, ...targets]
+  const sheets = await sheetsBeside(world, library, all, options.cache)
+  const reports = await checkAll(world, { ...selection, targets: all, sheets }, options.jobs)
   return [...reports, ...[...selection.closed].map(([path, why]) => reportFolder(path, why, world.cwd))]
 
   function since(revision: string) {

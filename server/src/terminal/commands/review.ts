@@ -38,7 +38,7 @@ export const addReview: AddCommand = (program, world, end) => {
       if (file?.kind !== 'system')
         throw new CouldNotRun(`\`${path}\` is no system description; its name ends in .system.yaml`)
       if (file.unread) throw new CouldNotRun(`\`${path}\` was not read: ${file.unread.because}`)
-      const report = reportFile(library, full, world.cwd, world.today)!
+      const report = reportFile(library, full, world.cwd, world)!
       const review = reviewSystem(library, file as ReadFile<'system'>)
       world.out(format === 'json' ? reviewJson(review, report) : reviewText(review, report, world.colour))
       end(reaches(count([report]), failOn) ? 1 : 0)

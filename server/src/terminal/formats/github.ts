@@ -67,8 +67,8 @@ function annotation(
     title: rule,
   }
   const properties = Object.entries(place).map(([name, value]) => `${name}=${property(visible(String(value)))}`)
-  const mend = corrections[0] ? `\nmend: ${visible(corrections[0].text)} (${corrections[0].why})` : ''
-  return `::${level} ${properties.join(',')}::${data(visible(message) + mend)}`
+  const fix = corrections[0] ? `\nmend: ${visible(corrections[0].text)} (${corrections[0].why})` : ''
+  return `::${level} ${properties.join(',')}::${data(visible(message) + fix)}`
 }
 
 const data = (text: string) => printable(text, false).replaceAll('%', '%25').replaceAll('\n', '%0A')
