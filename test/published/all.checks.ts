@@ -1,3 +1,4 @@
+import { bankChecks } from './bank.checks.ts'
 import { cableChecks } from './cable.checks.ts'
 import { caseChecks } from './cases.checks.ts'
 import type { Check } from './check.ts'
@@ -19,5 +20,6 @@ export const allChecks: readonly Check[] = [
   ...energyChecks,
   ...cableChecks,
   ...reviewChecks,
+  ...bankChecks,
   ...caseChecks,
 ]
