@@ -1,15 +1,18 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { throughBattery } from '../bank.ts'
 import { allowable, ampacitySource, inside } from '../cable-figures.ts'
 import { nextBatteryCable } from '../next-cable.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const batteryCableThin: ReviewRule = {
+export const batteryCableThin = reviewRule({
   id: 'battery-cable-thin',
   severity: 'error',
   reason: 'A cable that carries more than it is made for gets hot and starts a fire.',
   source: ampacitySource,
+  messages: {
+    thin: 'Up to {current} flow to or from the battery, and {size} with {insulation} insulation may carry {iz} as a guide value',
+  },
 
   check(system) {
     const own = system.system.battery.cable
@@ -18,9 +21,15 @@ export const batteryCableThin: ReviewRule = {
     if (!own.size || iz === null || current === null || current <= iz) return null
     const correction = nextBatteryCable(system, Math.max(current, system.system.battery.fuse?.value ?? 0))
     return {
-      message: `Up to ${short(current)} A flow to or from the battery, and ${said(own.size)} with ${said(own.insulation)} insulation may carry ${short(iz)} A as a guide value`,
+      say: 'thin',
+      with: {
+        current: figure(current, 'A'),
+        size: said(own.size),
+        insulation: said(own.insulation),
+        iz: figure(iz, 'A'),
+      },
       suspects: [own.size],
       ...(correction && { correction }),
     }
   },
-}
+})

@@ -1,16 +1,21 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { allFuseSizes } from '../../physics/fuses.ts'
 import { throughBattery } from '../bank.ts'
 import { allowable, ampacitySource, inside } from '../cable-figures.ts'
 import { nextBatteryCable } from '../next-cable.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const batteryFuseAboveCable: ReviewRule = {
+export const batteryFuseAboveCable = reviewRule({
   id: 'battery-fuse-above-cable',
   severity: 'error',
   reason: 'The fuse protects the cable: one that is larger than the cable lets it burn without opening.',
   source: `fuse at most the allowable current (IEC 60364-4-43, from memory); ${ampacitySource}`,
+  messages: {
+    protectsTheCable: 'protects the cable and carries {needed}',
+    found:
+      'The fuse of {fuse} is larger than the {iz} that {size} with {insulation} insulation may carry as a guide value',
+  },
 
   check(system) {
     const { fuse, cable } = system.system.battery
@@ -22,14 +27,15 @@ export const batteryFuseAboveCable: ReviewRule = {
       ? {
           field: fuse,
           text: `${size} A`,
-          why: `protects the cable and carries ${short(needed)} A`,
+          why: { say: 'protectsTheCable', with: { needed: figure(needed, 'A') } },
           certainty: 'guess' as const,
         }
       : nextBatteryCable(system, fuse.value)
     return {
-      message: `The fuse of ${said(fuse)} is larger than the ${short(iz)} A that ${said(cable.size)} with ${said(cable.insulation)} insulation may carry as a guide value`,
+      say: 'found',
+      with: { fuse: said(fuse), iz: figure(iz, 'A'), size: said(cable.size), insulation: said(cable.insulation) },
       suspects: [fuse, cable.size],
       ...(correction && { correction }),
     }
   },
-}
+})

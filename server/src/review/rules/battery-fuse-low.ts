@@ -1,17 +1,22 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { fuseSizes, nextFuse } from '../../physics/fuses.ts'
 import { throughBattery } from '../bank.ts'
 import { allowable, inside } from '../cable-figures.ts'
 import { nextBatteryCable } from '../next-cable.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const batteryFuseLow: ReviewRule = {
+export const batteryFuseLow = reviewRule({
   id: 'battery-fuse-low',
   severity: 'warning',
   reason:
     'A fuse that opens in normal use leaves the boat dark, and gets replaced by a larger one that protects nothing.',
   source: 'design current at most the fuse (IEC 60364-4-43, from memory)',
+  messages: {
+    aWouldOn: '; {size} A would, on a cable of {thicker} ({why})',
+    low: 'Up to {needed} flow to or from the battery, more than its fuse of {fuse} carries{part}',
+    carriesWithA: 'carries {needed} with a quarter to spare',
+  },
 
   check(system) {
     const { fuse, cable } = system.system.battery
@@ -22,16 +27,21 @@ export const batteryFuseLow: ReviewRule = {
     const fits = size !== null && (iz === null || size <= iz)
     const thicker = size !== null && !fits ? nextBatteryCable(system, size) : undefined
     return {
-      message: `Up to ${short(needed)} A flow to or from the battery, more than its fuse of ${said(fuse)} carries${thicker ? `; ${size} A would, on a cable of ${thicker.text} (${thicker.why})` : ''}`,
+      say: 'low',
+      with: {
+        needed: figure(needed, 'A'),
+        fuse: said(fuse),
+        part: thicker ? { say: 'aWouldOn', with: { size, thicker, why: thicker.why } } : null,
+      },
       suspects: [fuse],
       ...(fits && {
         correction: {
           field: fuse,
           text: `${size} A`,
-          why: `carries ${short(needed)} A with a quarter to spare`,
+          why: { say: 'carriesWithA', with: { needed: figure(needed, 'A') } },
           certainty: 'guess' as const,
         },
       }),
     }
   },
-}
+})

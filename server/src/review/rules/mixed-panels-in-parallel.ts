@@ -1,14 +1,18 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { placeOf } from '../rule.ts'
 import { sum, wholeStrings } from '../strings.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const mixedPanelsInParallel: ReviewRule = {
+export const mixedPanelsInParallel = reviewRule({
   id: 'mixed-panels-in-parallel',
   severity: 'warning',
   reason:
     'Strings in parallel share one voltage; the lower one is driven off its best point and may even take current from the other.',
   source: '5 % is common practice, no source',
+  messages: {
+    found:
+      'Strings of {vmp} and {vmp2} are in parallel; one of the two cannot work at its best point, so give each a controller of its own',
+  },
 
   check(system) {
     return system.arrays.flatMap((array) => {
@@ -21,10 +25,11 @@ export const mixedPanelsInParallel: ReviewRule = {
       if (!low || !place || high.vmp <= 1.05 * low.vmp) return []
       return [
         {
-          message: `Strings of ${short(low.vmp)} V and ${short(high.vmp)} V are in parallel; one of the two cannot work at its best point, so give each a controller of its own`,
+          say: 'found',
+          with: { vmp: figure(low.vmp, 'V'), vmp2: figure(high.vmp, 'V') },
           suspects: [place] as const,
         },
       ]
     })
   },
-}
+})

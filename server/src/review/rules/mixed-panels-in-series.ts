@@ -1,13 +1,16 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { placeOf } from '../rule.ts'
 import { stringsOf } from '../strings.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const mixedPanelsInSeries: ReviewRule = {
+export const mixedPanelsInSeries = reviewRule({
   id: 'mixed-panels-in-series',
   severity: 'warning',
   reason: 'Panels in series share one current, that of the weakest.',
   source: '5 % is common practice, no source',
+  messages: {
+    found: 'Panels of {imp} and {imp2} are in series; the weaker sets the current, and of {all} about {power} are lost',
+  },
 
   check(system) {
     return system.arrays.flatMap((array) => {
@@ -25,7 +28,13 @@ export const mixedPanelsInSeries: ReviewRule = {
         const left = known.reduce((sum, { pmax, imp }) => sum + (pmax * weak.imp) / imp, 0)
         return [
           {
-            message: `Panels of ${short(weak.imp)} A and ${short(strong.imp)} A are in series; the weaker sets the current, and of ${short(all)} W about ${short(all - left)} W are lost`,
+            say: 'found',
+            with: {
+              imp: figure(weak.imp, 'A'),
+              imp2: figure(strong.imp, 'A'),
+              all: figure(all, 'W'),
+              power: figure(all - left, 'W'),
+            },
             suspects: [place] as const,
           },
         ]
@@ -33,4 +42,4 @@ export const mixedPanelsInSeries: ReviewRule = {
       return []
     })
   },
-}
+})

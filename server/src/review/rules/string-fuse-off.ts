@@ -1,17 +1,24 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { fuseSizes, nextFuse, stringFuseWindow } from '../../physics/fuses.ts'
 import { lowest } from '../lowest.ts'
 import { elsewhere } from '../rule.ts'
 import { stringIsc } from '../strings.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const stringFuseOff: ReviewRule = {
+export const stringFuseOff = reviewRule({
   id: 'string-fuse-off',
   severity: 'warning',
   reason: 'Too small a string fuse blows in bright sun; too large a one lets the panel burn first.',
   source:
     'IEC 62548 practice: 1.5 Isc to 2.4 Isc and at most the panel’s maximum series fuse (as quoted by a worked example)',
+  messages: {
+    exceedsThePanels: "exceeds the panel's maximum series fuse of {limit}",
+    isMoreThan: "is more than 2.4 times the string's Isc of {isc}",
+    isLessThan: "is less than 1.5 times the string's Isc of {isc} and will blow in bright sun",
+    off: 'The string fuse {fuse} {why}',
+    betweenAnd: 'between {low} and {high}',
+  },
 
   check(system) {
     return system.arrays.flatMap((array) => {
@@ -26,20 +33,21 @@ export const stringFuseOff: ReviewRule = {
       const big = high < fuse.value
       const why = big
         ? limit && limit.value < fuse.value
-          ? `exceeds the panel's maximum series fuse of ${said(limit)}`
-          : `is more than 2.4 times the string's Isc of ${short(isc)} A`
-        : `is less than 1.5 times the string's Isc of ${short(isc)} A and will blow in bright sun`
+          ? { say: 'exceedsThePanels', with: { limit: said(limit) } }
+          : { say: 'isMoreThan', with: { isc: figure(isc, 'A') } }
+        : { say: 'isLessThan', with: { isc: figure(isc, 'A') } }
       return [
         {
-          message: `The string fuse ${said(fuse)} ${why}`,
-          suspects: [fuse] as const,
+          say: 'off',
+          with: { fuse: said(fuse), why },
+          suspects: [fuse],
           severity: big ? ('error' as const) : ('warning' as const),
           ...elsewhere(array.panels[0]?.panel, limit),
           ...(fits && {
             correction: {
               field: fuse,
               text: `${size} A`,
-              why: `between ${short(low)} and ${short(high)} A`,
+              why: { say: 'betweenAnd', with: { low: figure(low), high: figure(high, 'A') } },
               certainty: 'guess' as const,
             },
           }),
@@ -47,4 +55,4 @@ export const stringFuseOff: ReviewRule = {
       ]
     })
   },
-}
+})

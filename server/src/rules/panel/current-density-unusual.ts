@@ -1,13 +1,17 @@
-import type { PanelRule } from '../about.ts'
-import { inside, short } from '../band.ts'
+import { figure } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
+import { inside } from '../band.ts'
 import { isCrystalline } from '../technology.ts'
 
-export const currentDensityUnusual: PanelRule = {
+export const currentDensityUnusual = panelRule({
   id: 'current-density-unusual',
   severity: 'warning',
   reason: 'A cell cannot give more current than sunlight brings photons; the cell count or the area is wrong.',
   source:
     'detailed balance for silicon in AM1.5G: 43.8 mA/cm2; open module ratings of a public list, 2015 to 2022: 12 to 41 mA/cm2',
+  messages: {
+    unusual: 'Isc {isc} from {cells} cells on {length} by {width} is {density}, where 12 to 41 is usual',
+  },
 
   check(panel) {
     const { isc } = panel.stc
@@ -19,8 +23,9 @@ export const currentDensityUnusual: PanelRule = {
     const density = (isc.value * cells.value) / ((strings?.value ?? 1) * area) / 10
     if (inside(density, [9, 50])) return null
     return {
-      message: `Isc ${isc.text} from ${cells.text} cells on ${length.text} by ${width.text} is ${short(density)} mA/cm2, where 12 to 41 is usual`,
+      say: 'unusual',
+      with: { isc, cells, length, width, density: figure(density, 'mA/cm2') },
       suspects: [cells, isc, length, width],
     }
   },
-}
+})

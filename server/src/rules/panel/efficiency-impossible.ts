@@ -1,18 +1,21 @@
-import type { PanelRule } from '../about.ts'
+import { percent } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
 import { efficiencyOf } from '../efficiency-of.ts'
-import { percent } from '../words.ts'
 
 /** Detailed-balance limit of one junction in the AM1.5 global spectrum, band gap 1.34 eV. */
 const singleJunction = 0.337
 /** Two junctions, one sun, no concentration. */
 const twoJunctions = 0.46
 
-export const efficiencyImpossible: PanelRule = {
+export const efficiencyImpossible = panelRule({
   id: 'efficiency-impossible',
   severity: 'error',
   reason: 'No single-junction cell can turn more than a third of sunlight into power, whoever makes it.',
   source:
     'W. Shockley, H. J. Queisser, J. Appl. Phys. 32 (1961) 510; S. Rühle, "Tabulated values of the Shockley-Queisser limit", Solar Energy 130 (2016) 139: 33.7 % at 1.34 eV under AM1.5G (33.2 % where the rear face shines too)',
+  messages: {
+    impossible: 'Pmax {pmax} on {length} by {width} would be an efficiency of {efficiency}, above the limit of {limit}',
+  },
 
   check(panel) {
     const efficiency = efficiencyOf(panel)
@@ -21,8 +24,9 @@ export const efficiencyImpossible: PanelRule = {
     const limit = panel.cells.technology?.value === 'tandem' ? twoJunctions : singleJunction
     if (efficiency === undefined || !pmax || !length || !width || efficiency <= limit) return null
     return {
-      message: `Pmax ${pmax.text} on ${length.text} by ${width.text} would be an efficiency of ${percent(efficiency)}, above the limit of ${percent(limit)}`,
+      say: 'impossible',
+      with: { pmax, length, width, efficiency: percent(efficiency), limit: percent(limit) },
       suspects: [pmax, length, width],
     }
   },
-}
+})

@@ -1,13 +1,17 @@
-import type { PanelRule } from '../about.ts'
+import { percent } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
 import { efficiencyOf } from '../efficiency-of.ts'
-import { percent } from '../words.ts'
 
-export const efficiencyPrinted: PanelRule = {
+export const efficiencyPrinted = panelRule({
   id: 'efficiency-printed',
   severity: 'warning',
   reason:
     'The printed efficiency repeats Pmax and the area in other words; where they disagree, one of them is mistyped.',
   source: 'definition of efficiency at standard test conditions, IEC 60904-3 (from memory)',
+  messages: {
+    theSheetMay: '; the sheet may count the cells alone',
+    found: 'The printed efficiency {printed} disagrees with {computed} from Pmax {pmax}, {length} by {width}{hint}',
+  },
 
   check(panel) {
     const { efficiency: printed, pmax } = panel.stc
@@ -23,11 +27,12 @@ export const efficiencyPrinted: PanelRule = {
     // up to 15 % more is usually the efficiency of the cells or of the aperture, which is a habit and no slip
     const otherArea = ratio > 1 && ratio <= 1.15
     const severity = otherArea || ratio > 0.97 ? 'information' : ratio > 1.5 || ratio < 0.67 ? 'error' : 'warning'
-    const hint = otherArea ? '; the sheet may count the cells alone' : ''
+    const hint = otherArea ? { say: 'theSheetMay' } : null
     return {
-      message: `The printed efficiency ${printed.text} disagrees with ${percent(computed)} from Pmax ${pmax.text}, ${length.text} by ${width.text}${hint}`,
+      say: 'found',
+      with: { printed, computed: percent(computed), pmax, length, width, hint },
       suspects: [printed, pmax, length, width],
       severity,
     }
   },
-}
+})

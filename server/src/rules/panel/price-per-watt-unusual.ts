@@ -1,15 +1,20 @@
-import type { PanelRule } from '../about.ts'
+import { figure } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
 import { usualFor } from '../band.ts'
 
 /** USD per watt. Rigid and folding include small retail panels. */
 const usual = { flexible: [1, 8], rigid: [0.2, 3], folding: [0.8, 10] } as const
 
-export const pricePerWattUnusual: PanelRule = {
+export const pricePerWattUnusual = panelRule({
   id: 'price-per-watt-unusual',
   severity: 'warning',
   reason:
     'A price per watt outside the usual band is a missing digit, a pack of several, or cents typed as whole money.',
   source: 'common practice, no source; `price_bands` in wattproof.yaml replaces it',
+  messages: {
+    unusual:
+      'The price {amount} is {value} {currency}/W, outside {low} to {high} {currency}/W that is usual for {panel}',
+  },
 
   check({ stc: { pmax }, price: { amount }, construction }, { settings }) {
     if (!pmax || !amount || pmax.value <= 0) return null
@@ -21,9 +26,10 @@ export const pricePerWattUnusual: PanelRule = {
     if (low <= perWatt && perWatt <= high) return null
     const far = perWatt < low / 3 || perWatt > high * 3
     return {
-      message: `The price ${amount.text} is ${Number(perWatt.toPrecision(3))} ${currency}/W, outside ${low} to ${high} ${currency}/W that is usual for ${panel}`,
+      say: 'unusual',
+      with: { amount, value: figure(perWatt, undefined, 3), currency, low, high, panel },
       suspects: [amount, pmax],
       severity: far ? 'warning' : 'information',
     }
   },
-}
+})

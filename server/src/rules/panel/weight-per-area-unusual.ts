@@ -1,17 +1,23 @@
-import type { PanelRule } from '../about.ts'
+import { figure } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
 import type { Measure } from '../../records/field.ts'
-import { inside, short, usualFor } from '../band.ts'
+import { inside, usualFor } from '../band.ts'
 
 /** kg/m2 */
 const usual = { flexible: [1.2, 7.5], rigid: [6, 20], folding: [2, 16] } as const
 
-export const weightPerAreaUnusual: PanelRule = {
+export const weightPerAreaUnusual = panelRule({
   id: 'weight-per-area-unusual',
   severity: 'warning',
   reason:
     'Weight per area hardly differs between panels of one construction; else pounds and kilograms, or two models, are mixed up.',
   source:
     'common practice, no source; glass alone is 2.5 kg/m2 per mm; Martins et al., "Robust glass-free lightweight photovoltaic modules": framed glass 10 to 15 kg/m2',
+  messages: {
+    unusual: '{weight} on {length} by {width} is {perArea}, outside {low} to {high} kg/m2 that is usual for {panel}',
+    poundsTypedAs: 'pounds typed as kilograms',
+    decimalPointMoved: 'decimal point moved',
+  },
 
   check({ weight, size: { length, width }, construction }) {
     if (!weight || !length || !width || weight.value <= 0 || length.value * width.value <= 0) return null
@@ -23,12 +29,13 @@ export const weightPerAreaUnusual: PanelRule = {
     return {
       ...(mend &&
         mends.length === 1 && { correction: { field: weight, ...mend.proposal, certainty: 'guess' as const } }),
-      message: `${weight.text} on ${length.text} by ${width.text} is ${short(perArea)} kg/m2, outside ${low} to ${high} kg/m2 that is usual for ${panel}`,
+      say: 'unusual',
+      with: { weight, length, width, perArea: figure(perArea, 'kg/m2'), low, high, panel },
       suspects: [weight, length, width],
       severity: inside(perArea, [0.3, 40]) ? 'warning' : 'error',
     }
   },
-}
+})
 
 /** Slips by which a weight is far off, and what they make of it. */
 function ways({ text }: Measure) {
@@ -38,8 +45,8 @@ function ways({ text }: Measure) {
   const digits = whole + decimals
   const moved = (at: number) => `${Number(`${digits.slice(0, at) || 0}.${digits.slice(at)}`)}${blank}kg`
   return [
-    { factor: 0.45359237, proposal: { text: text.replace('kg', 'lb'), why: 'pounds typed as kilograms' } },
-    { factor: 0.1, proposal: { text: moved(whole.length - 1), why: 'decimal point moved' } },
-    { factor: 10, proposal: { text: moved(whole.length + 1), why: 'decimal point moved' } },
+    { factor: 0.45359237, proposal: { text: text.replace('kg', 'lb'), why: { say: 'poundsTypedAs' } } },
+    { factor: 0.1, proposal: { text: moved(whole.length - 1), why: { say: 'decimalPointMoved' } } },
+    { factor: 10, proposal: { text: moved(whole.length + 1), why: { say: 'decimalPointMoved' } } },
   ]
 }

@@ -1,9 +1,8 @@
 import { Option } from 'commander'
-import { reviewSystem } from '../../check/review.ts'
+import { checkFile } from '../../check/check.ts'
 import type { Severity } from '../../findings/finding.ts'
-import type { ReadFile } from '../../records/read-file.ts'
 import { CouldNotRun } from '../could-not-run.ts'
-import { reportFile } from '../file-report.ts'
+import { reportOf } from '../file-report.ts'
 import { reviewJson } from '../formats/review-json.ts'
 import { reviewText } from '../formats/review-text.ts'
 import { loadSystem } from '../load-system.ts'
@@ -37,8 +36,9 @@ export const addReview: AddCommand = (program, world, end) => {
       const file = library.file(full)
       if (file?.kind !== 'system')
         throw new CouldNotRun(`\`${path}\` is no system description; its name ends in .system.yaml`)
-      const report = reportFile(library, full, world.cwd, world.today)!
-      const review = reviewSystem(library, file as ReadFile<'system'>)
+      const checked = checkFile(library, full, world)!
+      const report = reportOf(library, checked, world.cwd)
+      const review = checked.review!
       world.out(format === 'json' ? reviewJson(review, report) : reviewText(review, report, world.colour))
       end(reaches(count([report]), failOn) ? 1 : 0)
     })
