@@ -2,7 +2,6 @@
 //   node .scripts/build.mjs              all of it
 //   node .scripts/build.mjs --if-stale   only when a source is younger than the last build
 import { build } from 'esbuild'
-import { spawnSync } from 'node:child_process'
 import { chmodSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { extname, join } from 'node:path'
 import { broken } from './build/promises.mjs'
@@ -10,17 +9,6 @@ import { metafileSizes } from './build/sizes.mjs'
 
 const stamp = 'dist/.built'
 if (process.argv.includes('--if-stale') && !stale()) process.exit(0)
-
-/** commander's way to start programs of their own as commands, which costs every start 2 ms, is not used. */
-const withoutPrograms = {
-  name: 'without-programs',
-  setup({ onResolve, onLoad }) {
-    onResolve({ filter: /^node:child_process$/ }, ({ importer }) =>
-      /[\\/]commander[\\/]/.test(importer) ? { path: 'none', namespace: 'none' } : undefined,
-    )
-    onLoad({ filter: /./, namespace: 'none' }, () => ({ contents: '' }))
-  },
-}
 
 const common = {
   bundle: true,
@@ -49,7 +37,7 @@ const programs = [
     banner: { js: '#!/usr/bin/env node' },
     external: ['./terminal.js'],
   },
-  { ...node, entry: 'server/src/terminal/node.ts', outfile: 'dist/terminal.js', plugins: [withoutPrograms] },
+  { ...node, entry: 'server/src/terminal/node.ts', outfile: 'dist/terminal.js' },
   { ...node, entry: 'server/src/editor/node.ts', outfile: 'dist/server.js' },
   { ...node, entry: 'client/src/desktop.ts', outfile: 'dist/client.js', external: ['vscode', './session.js'] },
   { ...node, entry: 'client/src/session-desktop.ts', outfile: 'dist/session.js', external: ['vscode'] },
@@ -72,18 +60,7 @@ for (const problem of broken(built)) {
   console.error(problem)
   process.exitCode = 1
 }
-if (!process.exitCode) {
-  compile()
-  writeFileSync(stamp, '')
-}
-
-/** In a process of its own, as a program that ends takes its process with it. */
-function compile() {
-  const { status } = spawnSync(process.execPath, ['.scripts/build/compile.mjs'], {
-    stdio: ['ignore', 'ignore', 'inherit'],
-  })
-  if (status !== 0) throw new Error('the command line cannot be compiled ahead')
-}
+if (!process.exitCode) writeFileSync(stamp, '')
 
 /** esbuild leaves only regular expressions in other letters, and one alone doubles the memory of a program: 2 ms of a start. */
 function asciiOnly(program) {

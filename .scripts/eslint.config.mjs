@@ -1,4 +1,5 @@
 // What the compiler cannot see. Layout is Prettier's, layers are dependency-cruiser's.
+import regexp from 'eslint-plugin-regexp'
 import tseslint from 'typescript-eslint'
 
 const noClock = 'A layer below the adapters has no clock: take the day from Site or from an argument.'
@@ -19,7 +20,7 @@ export default tseslint.config(
       '@typescript-eslint/await-thenable': 'error',
       '@typescript-eslint/consistent-type-imports': 'error',
       '@typescript-eslint/no-explicit-any': 'error',
-      '@typescript-eslint/no-floating-promises': 'error',
+      '@typescript-eslint/no-floating-promises': ['error', { ignoreVoid: false }],
       '@typescript-eslint/no-misused-promises': 'error',
       '@typescript-eslint/no-unnecessary-type-assertion': 'error',
       '@typescript-eslint/only-throw-error': 'error',
@@ -27,12 +28,35 @@ export default tseslint.config(
     },
   },
   {
+    // what a file says meets these: none may take more than a few steps for each character
+    files: ['client/src/**/*.ts', 'server/src/**/*.ts'],
+    plugins: { regexp },
+    rules: {
+      'regexp/no-super-linear-backtracking': ['error', { report: 'potential' }],
+      'regexp/no-super-linear-move': ['error', { report: 'potential' }],
+    },
+  },
+  {
+    // the text of a quantity has 200 characters at most: here only what explodes is too slow
+    files: ['server/src/quantities/**/*.ts', 'server/src/slips/**/*.ts'],
+    rules: {
+      'regexp/no-super-linear-backtracking': ['error', { report: 'certain' }],
+      'regexp/no-super-linear-move': 'off',
+    },
+  },
+  {
     files: ['server/src/**/*.ts'],
     ignores: ['server/src/editor/**', 'server/src/terminal/**'],
     rules: {
-      'no-restricted-globals': ['error', { name: 'Date', message: noClock }],
+      // a date that is given may be reckoned with
+      'no-restricted-syntax': [
+        'error',
+        { selector: 'NewExpression[callee.name="Date"][arguments.length=0]', message: noClock },
+        { selector: 'CallExpression[callee.name="Date"]', message: noClock },
+      ],
       'no-restricted-properties': [
         'error',
+        { object: 'Date', property: 'now', message: noClock },
         { object: 'Math', property: 'random', message: 'Take randomness as an argument.' },
       ],
     },

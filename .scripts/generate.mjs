@@ -4,14 +4,12 @@ import { fieldTables } from './generate/fields.mjs'
 import { recordTypes } from './generate/types.mjs'
 import { validators } from './generate/validators.mjs'
 import { ruleIndexes } from './generate/rules.mjs'
+import { publishedSchema } from './generate/published.mjs'
 import { fieldReference, ruleReference } from './generate/reference.mjs'
 
 const kinds = ['panel', 'controller', 'battery', 'climate', 'system', 'library']
 const schemas = Object.fromEntries(
-  ['quantities', ...kinds]
-    .map((name) => [name, `schemas/${name}.schema.json`])
-    .filter(([, path]) => existsSync(path))
-    .map(([name, path]) => [name, JSON.parse(readFileSync(path, 'utf8'))]),
+  ['quantities', ...kinds].map((name) => [name, JSON.parse(readFileSync(`schemas/source/${name}.json`, 'utf8'))]),
 )
 const check = process.argv.includes('--check')
 const stale = []
@@ -27,6 +25,7 @@ write('server/src/records/schemas.generated.ts', tables.source)
 write('server/src/records/records.generated.ts', recordTypes(tables.tables))
 write('server/src/records/validators.generated.js', await validators(schemas))
 for (const [path, text] of ruleIndexes(places)) write(path, text)
+for (const kind of kinds) write(`schemas/${kind}.schema.json`, publishedSchema(kind, schemas))
 write('schemas/fields.md', fieldReference(tables.tables))
 write('schemas/rules.md', await ruleReference())
 

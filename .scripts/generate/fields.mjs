@@ -1,11 +1,11 @@
-const quantityRef = /^quantities\.schema\.json#\/\$defs\/(.+)$/
+const quantityRef = /^quantities\.json#\/\$defs\/(.+)$/
 
 /** JSON Schemas -> tables of FieldInfo, as data and as the TypeScript file that holds them. */
 export function fieldTables(schemas) {
   const { quantities, ...kinds } = schemas
   const tables = Object.fromEntries(Object.entries(kinds).map(([kind, schema]) => [kind, info('', schema)]))
   const source = [
-    '// Generated from schemas/ by `npm run generate`; do not edit.',
+    '// Generated from schemas/source/ by `npm run generate`; do not edit.',
     "import type { FieldInfo, RecordKind } from './field-info.ts'",
     '',
     `export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = ${JSON.stringify(tables, null, 1)}`,
@@ -19,7 +19,7 @@ export function fieldTables(schemas) {
       title: schema.title,
       description: schema.description ?? '',
       ...(required && { required: true }),
-      ...(schema.examples && { examples: schema.examples.map(String) }),
+      ...(schema.examples && { examples: schema.examples.map(typed) }),
       ...(schema.symbol && { symbol: schema.symbol }),
       ...(schema.costs && { costs: schema.costs }),
     }
@@ -28,7 +28,7 @@ export function fieldTables(schemas) {
       const base = quantities.$defs[kind]
       return {
         ...common,
-        examples: (schema.examples ?? base.examples).map(String),
+        examples: (schema.examples ?? base.examples).map(typed),
         type: 'quantity',
         kind,
         ...(schema.unit && { unit: schema.unit }),
@@ -54,3 +54,6 @@ export function fieldTables(schemas) {
     return { ...common, type: 'text' }
   }
 }
+
+/** An example the way a person types it. */
+const typed = (example) => (Array.isArray(example) ? `[${example.join(', ')}]` : String(example))

@@ -2,7 +2,7 @@
 export function recordTypes(tables) {
   const name = (kind) => (kind === 'library' ? 'Settings' : kind[0].toUpperCase() + kind.slice(1))
   const out = [
-    '// Generated from schemas/ by `npm run generate`; do not edit.',
+    '// Generated from schemas/source/ by `npm run generate`; do not edit.',
     "import type { Field, Measure } from './field.ts'",
     '',
     '/** Another record, by its id or with its fields in place. */',

@@ -30,13 +30,13 @@ export async function validators(schemas) {
   })
   // nobody reads where in the schema a complaint comes from, which is a fifth of the code
   const lean = bundle.outputFiles[0].text.replace(/schemaPath:"[^"]*",/g, '')
-  return `// Generated from schemas/ by \`npm run generate\`; do not edit.\n${lean}`
+  return `// Generated from schemas/source/ by \`npm run generate\`; do not edit.\n${lean}`
 }
 
 function structure(schema) {
   if (Array.isArray(schema)) return schema.map(structure)
   if (schema === null || typeof schema !== 'object') return schema
-  if (schema.$ref?.startsWith('quantities.')) return { type: ['string', 'number'] }
+  if (schema.$ref?.startsWith('quantities.json#')) return { type: ['string', 'number'] }
   if (schema.record) return { type: ['string', 'object'] }
   const { format, title, description, examples, enumDescriptions, $id, $schema, ...rest } = schema
   return Object.fromEntries(

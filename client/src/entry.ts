@@ -1,4 +1,4 @@
-import { commands, workspace, type ExtensionContext } from 'vscode'
+import { commands, window, workspace, type ExtensionContext } from 'vscode'
 import { isRecord, skippedGlob } from './records.ts'
 import type { Session, StartSession } from './session.ts'
 
@@ -9,8 +9,9 @@ import type { Session, StartSession } from './session.ts'
 export function waitForRecord(context: ExtensionContext, start: () => StartSession): void {
   let session: Promise<Session> | undefined
   const begin = () => (session ??= start()(context))
+  const failed = (error: unknown) => window.showErrorMessage(`Wattproof could not start: ${String(error)}`)
   const beginFor = ({ uri }: { uri: { path: string } }) => {
-    if (isRecord(uri.path)) void begin()
+    if (isRecord(uri.path)) begin().catch(failed)
   }
 
   context.subscriptions.push(
@@ -18,7 +19,8 @@ export function waitForRecord(context: ExtensionContext, start: () => StartSessi
     commands.registerCommand('wattproof.newPanelRecord', async () => (await begin()).newRecord('panel')),
   )
   workspace.textDocuments.forEach(beginFor)
-  void workspace.findFiles('**/wattproof.{yaml,yml}', skippedGlob, 1).then(([library]) => {
-    if (library) void begin()
-  })
+  workspace
+    .findFiles('**/wattproof.{yaml,yml}', skippedGlob, 1)
+    .then(([library]) => (library ? begin() : undefined))
+    .then(undefined, failed)
 }

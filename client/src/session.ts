@@ -46,7 +46,12 @@ function restartWhenYamlCheckerComesOrGoes(client: BaseLanguageClient) {
   let before = yamlIsCheckedElsewhere()
   return extensions.onDidChange(() => {
     const now = yamlIsCheckedElsewhere()
-    if (now !== before && client.isRunning()) void client.stop().then(() => client.start())
+    if (now !== before && client.isRunning()) {
+      client
+        .stop()
+        .then(() => client.start())
+        .catch((error: unknown) => client.error('Wattproof could not start again', error))
+    }
     before = now
   })
 }

@@ -114,6 +114,18 @@ describe('across files', () => {
     folder.dispose()
   })
 
+  test('a rename waits for the records that are still being read', async () => {
+    const folder = folderOf({ 'tern.panel.yaml': tern, 'boat.system.yaml': boat, 'van.system.yaml': boat })
+    client = await startServer({ folders: [folder.uri] })
+    await client.open(folder.uriOf('tern.panel.yaml'), tern)
+    const { documentChanges } = await client.request<{ documentChanges: unknown[] }>('textDocument/rename', {
+      ...at(1, 8, folder.uriOf('tern.panel.yaml')),
+      newName: 'gull',
+    })
+    expect(documentChanges).toHaveLength(3)
+    folder.dispose()
+  })
+
   test('a folder that is added is read, one that is removed is forgotten', async () => {
     const folder = folderOf({ 'tern.panel.yaml': tern })
     client = await startServer()

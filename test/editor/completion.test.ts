@@ -42,6 +42,23 @@ const plain = (snippet: string, filled: string) =>
     .replace('$1', filled)
     .replace(/\\([\\$},|])/g, '$1')
 
+describe('what is typed whole matches no proposal from before, so that Enter ends the line however late an answer is', () => {
+  test.each([
+    { text: 'weight: 2 k$0\n', typed: ' kg' },
+    { text: 'weight: 2$0\n', typed: 'kg' },
+    { text: 'construction: fl$0\n', typed: 'flexible' },
+  ])('$typed', ({ text, typed }) => {
+    const { here, offset } = hereAt(`format: 1\n${text}`)
+    const { items } = completionFor(here, offset, CompletionTriggerKind.TriggerForIncompleteCompletions) as {
+      items: CompletionItem[]
+    }
+    const own = items.filter(({ label }) => label === typed.trim())
+    expect(own).toHaveLength(1)
+    expect(typed.startsWith(own[0]!.filterText!)).toBe(true)
+    expect(own[0]!.filterText!.length).toBeLessThan(typed.length)
+  })
+})
+
 describe('fields', () => {
   test('those of the group that are not there yet, required ones first, in the order of a datasheet', () => {
     expect(labels('format: 1\nstc:\n  pmax: 110 W\n  $0\n')).toEqual([

@@ -1,20 +1,36 @@
+import { mkdirSync, writeFileSync } from 'node:fs'
+import { dirname, join } from 'node:path'
 import { inflateRawSync } from 'node:zlib'
 
 interface Entry {
   readonly name: string
   readonly size: number
+  readonly isDeflated: boolean
   readonly at: number
 }
 
 /** The names of the files in a zip archive. */
 export const namesInZip = (zip: Buffer): string[] => entriesOf(zip).map(({ name }) => name)
 
-/** The text of one of them, which is compressed. */
+/** The text of one of them. */
 export function textInZip(zip: Buffer, name: string): string {
   const found = entriesOf(zip).find((entry) => entry.name === name)
   if (!found) throw new Error(`no ${name}`)
-  const start = found.at + 30 + zip.readUInt16LE(found.at + 26) + zip.readUInt16LE(found.at + 28)
-  return inflateRawSync(zip.subarray(start, start + found.size)).toString()
+  return contents(zip, found).toString()
+}
+
+export function unzip(zip: Buffer, folder: string): void {
+  for (const entry of entriesOf(zip)) {
+    const path = join(folder, entry.name)
+    mkdirSync(dirname(path), { recursive: true })
+    writeFileSync(path, contents(zip, entry))
+  }
+}
+
+function contents(zip: Buffer, { at, size, isDeflated }: Entry): Buffer {
+  const start = at + 30 + zip.readUInt16LE(at + 26) + zip.readUInt16LE(at + 28)
+  const bytes = zip.subarray(start, start + size)
+  return isDeflated ? inflateRawSync(bytes) : bytes
 }
 
 /** From the directory at the end of the archive. */
@@ -26,6 +42,7 @@ function entriesOf(zip: Buffer): readonly Entry[] {
     const [name, extra, comment] = [28, 30, 32].map((field) => zip.readUInt16LE(at + field)) as [number, number, number]
     entries.push({
       name: zip.toString('utf8', at + 46, at + 46 + name),
+      isDeflated: zip.readUInt16LE(at + 10) === 8,
       size: zip.readUInt32LE(at + 20),
       at: zip.readUInt32LE(at + 42),
     })

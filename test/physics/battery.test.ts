@@ -2,7 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { runStore, runTwice, storeHour, taken } from '../../server/src/physics/battery.ts'
 import { globalShare } from '../../server/src/physics/diffuse.ts'
-import { cooperDeclination, sunsetHourAngle } from '../../server/src/physics/sun.ts'
+import { sunsetHourAngle } from '../../server/src/physics/sun.ts'
+import { cooperDeclination } from './models/cooper-declination.ts'
 
 const store = {
   capacity: 1280,

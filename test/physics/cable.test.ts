@@ -9,8 +9,8 @@ import {
   reverseCurrent,
   stringFuseWindow,
 } from '../../server/src/physics/fuses.ts'
-import { monthlyWeather } from '../../server/src/physics/monthly.ts'
 import { airTemperature } from '../../server/src/physics/air.ts'
+import { monthlyWeather } from './models/monthly.ts'
 
 describe('cable', () => {
   test('6 mm2, 8 m one way, 20 A, 70 °C: 63.2 mohm, 1.26 V, 25.3 W', () => {

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { fitDiode, type Ratings } from '../../server/src/physics/fit-diode.ts'
-import { shuntlessDiode } from '../../server/src/physics/limits.ts'
 import { sheetComplaint } from './sheet-complaint.ts'
+import { shuntlessDiode } from './models/shuntless-diode.ts'
 
 const tern: Ratings = {
   pmax: 110,

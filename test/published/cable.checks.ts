@@ -1,8 +1,8 @@
 import { ampacity, airFactor, bundleFactor } from '../../server/src/physics/ampacity.ts'
-import { peukertHours } from '../../server/src/physics/battery.ts'
 import { gaugeArea, resistancePerMetre } from '../../server/src/physics/cable.ts'
 import { nextFuse, fuseSizes, stringFuseWindow } from '../../server/src/physics/fuses.ts'
 import { about, printed, relative, type Check } from './check.ts'
+import { peukertHours } from '../physics/models/peukert.ts'
 
 const necTable =
   'US National Electrical Code, chapter 9, table 8, stranded copper at 75 °C, ohm per kft (as quoted in open codes)'

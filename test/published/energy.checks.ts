@@ -1,14 +1,15 @@
 import { diffuseMonth, diffuseShare, globalShare } from '../../server/src/physics/diffuse.ts'
 import {
-  cooperDeclination as declination,
   extraterrestrialNormal,
   horizontalIrradiation,
   meanDays,
   sunPosition,
   sunsetHourAngle,
 } from '../../server/src/physics/sun.ts'
-import { incidenceCosine, isotropic } from '../../server/src/physics/transposition.ts'
+import { incidenceCosine } from '../../server/src/physics/transposition.ts'
 import { about, printed, type Check } from './check.ts'
+import { cooperDeclination as declination } from '../physics/models/cooper-declination.ts'
+import { isotropic } from '../physics/models/transposition.ts'
 
 /** Example 2.19.1: 43° north, tilt 60° south, mean daily sun and albedo of each month [MJ/m2]. */
 const sun = [6.44, 9.89, 12.86, 16.05, 21.36, 23.04, 22.58, 20.33, 14.59, 10.48, 6.37, 5.74]

@@ -1,12 +1,12 @@
 import { estimateCoefficients } from '../../server/src/physics/coefficients.ts'
 import { boltzmannVolt } from '../../server/src/physics/constants.ts'
 import { diodeAt } from '../../server/src/physics/diode-model.ts'
-import { explicitDiode } from '../../server/src/physics/explicit-diode.ts'
 import { fitDiode } from '../../server/src/physics/fit-diode.ts'
 import { solveAtIdeality } from '../../server/src/physics/fit-resistances.ts'
 import { bracketedRoot } from '../../server/src/physics/root.ts'
 import { currentAt, maxPower, openCircuit, shortCircuit } from '../../server/src/physics/single-diode.ts'
 import { about, printed, relative, type Check } from './check.ts'
+import { explicitDiode } from '../physics/models/explicit-diode.ts'
 
 const villalva =
   'Villalva, Gazoli, Ruppert Filho, IEEE Trans. Power Electronics 24 (2009) 1198, 200 W module of 54 cells (numbers as quoted in open codes)'

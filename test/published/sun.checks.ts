@@ -1,5 +1,4 @@
 import {
-  cooperDeclination as declination,
   equationOfTime,
   extraterrestrialNormal,
   horizontalIrradiation,
@@ -10,6 +9,7 @@ import {
 } from '../../server/src/physics/sun.ts'
 import { incidenceCosine } from '../../server/src/physics/transposition.ts'
 import { about, printed, type Check } from './check.ts'
+import { cooperDeclination as declination } from '../physics/models/cooper-declination.ts'
 
 /** Examples of J. A. Duffie, W. A. Beckman, Solar Engineering of Thermal Processes, 4th ed. (2013), as open test suites quote them. */
 const book = (example: string) => `Duffie & Beckman, 4th ed. (2013), ${example}`

@@ -1,11 +1,11 @@
 import { cellTemperature, installedNoctRise, rossCoefficient } from '../../server/src/physics/mounting.ts'
+import { about, printed, type Check } from './check.ts'
 import {
   faimanTemperature,
   noctCellTemperature,
   sandiaCellTemperature,
   sandiaCoefficients,
-} from '../../server/src/physics/temperature-models.ts'
-import { about, printed, type Check } from './check.ts'
+} from '../physics/models/temperature-models.ts'
 
 const tests = 'pvlib-python 6382338, tests/test_temperature.py'
 const openRack = sandiaCoefficients['glass/cell/glass, open rack']

@@ -1,7 +1,12 @@
 import { expect, test } from 'vitest'
 import { sunPosition, declination } from '../../server/src/physics/sun.ts'
 import { diffuseMonth, diffuseShare, globalShare } from '../../server/src/physics/diffuse.ts'
-import { sunsetHourAngle, extraterrestrialDay, monthDays } from '../../server/src/physics/sun.ts'
+import {
+  extraterrestrialNormal,
+  sunsetHourAngle,
+  extraterrestrialDay,
+  monthDays,
+} from '../../server/src/physics/sun.ts'
 import { yearOf } from '../../server/src/review/year.ts'
 import { example, lead, switching } from './example.ts'
 
@@ -9,7 +14,7 @@ const sun = [1.6, 2.5, 3.9, 4.8, 5.7, 6.2, 6.1, 5.4, 4.3, 2.8, 1.8, 1.4]
 const high = [12, 13, 15, 17, 20, 23, 25, 26, 24, 20, 15, 12]
 const low = [5, 5, 7, 9, 12, 15, 17, 17, 15, 12, 8, 5]
 
-/** The yield of a day with the month's mean sun: isotropic sky, power linear in sun and temperature, reflection by ASHRAE's formula. */
+/** The yield of a day with the month's mean sun: sky by Hay, Davies, Klucher and Reindl (Duffie & Beckman, 4th ed., section 2.16), power linear in sun and temperature, reflection by ASHRAE's formula. */
 function simple(month: number, tilt: number, power = best): number {
   const day = [17, 47, 75, 105, 135, 162, 198, 228, 258, 288, 318, 344][month]!
   const delta = declination(day)
@@ -29,7 +34,11 @@ function simple(month: number, tilt: number, power = best): number {
       Math.sin(zenith * rad) * Math.sin(tilt * rad) * Math.cos((azimuth - 180) * rad)
     const straight = facing > 0.05 ? facing * Math.max(0, 1 - 0.05 * (1 / facing - 1)) : 0
     const [up, down] = [(1 + Math.cos(tilt * rad)) / 2, (1 - Math.cos(tilt * rad)) / 2]
-    const plane = ((g - d) / Math.cos(zenith * rad)) * straight + 0.95 * (d * up + 0.2 * g * down)
+    const normal = (g - d) / Math.cos(zenith * rad)
+    const around = normal / extraterrestrialNormal(day, 1361)
+    const horizon = g > 0 ? 1 + Math.sqrt((g - d) / g) * Math.sin((tilt / 2) * rad) ** 3 : 1
+    const ofSky = d * (1 - around) * up * horizon
+    const plane = (normal + (d * around) / Math.cos(zenith * rad)) * straight + 0.95 * (ofSky + 0.2 * g * down)
     const air =
       (high[month]! + low[month]!) / 2 +
       ((high[month]! - low[month]!) / 2) * Math.cos(((minute / 60 - 14.5) * Math.PI) / 12)
@@ -51,7 +60,7 @@ const held = (sun: number, cell: number) => {
 }
 
 test.each([0, 45])(
-  'at a tilt of %i deg the year comes within 3 %% of a plainer model, each month within 8 %%',
+  'at a tilt of %i deg the year comes within 3 %% of a plainer model, each month within 10 %%, as a mean day stands for clear and dull ones',
   (tilt) => {
     const { months } = yearOf(example({ tilt, cable: 120 }))!
     let ours = 0
@@ -60,7 +69,7 @@ test.each([0, 45])(
       const other = simple(month, tilt)
       ours += wh * monthDays[month]!
       theirs += other * monthDays[month]!
-      expect(Math.abs(wh / other - 1)).toBeLessThan(0.08)
+      expect(Math.abs(wh / other - 1)).toBeLessThan(0.1)
     })
     expect(Math.abs(ours / theirs - 1)).toBeLessThan(0.03)
   },

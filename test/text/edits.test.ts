@@ -83,7 +83,7 @@ test.each([
 
 test('one comment may hold several acceptances', () => {
   const text = 'a: { b: 1 }  # as printed ; accept one-rule: because; so ; accept two\n# accept three : z'
-  const found = acceptComments(readTree(text)).map(({ span, ...rest }) => ({
+  const found = acceptComments(readTree(text)).map(({ span, ruleSpan: _, ...rest }) => ({
     ...rest,
     words: text.slice(span.start, span.end),
   }))

@@ -1,24 +1,20 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { bundleCases, companion, otherYamlExtension } from './driver/extensions.mjs'
+import type { Outcome } from './cases/run-cases.ts'
+import { bundleCases, companion, packOtherYamlExtension } from './driver/extensions.mjs'
 import { pageOf } from './driver/editor-server.ts'
 import { missing, visit, vsix, type Visit } from './driver/visit.ts'
-
-interface Case {
-  readonly name: string
-  readonly problem: string | null
-}
 
 // the same cases that `npm run test:desktop` runs in a desktop editor, here beside another YAML extension
 describe.skipIf(missing)(missing ?? 'the packed extension in the extension host', () => {
   let here: Visit
-  let cases: readonly Case[] = []
+  let cases: readonly Outcome[] = []
   const lines: string[] = []
 
   beforeAll(async () => {
     const report = join(bundleCases(), '..', 'report.json')
-    here = await visit([await otherYamlExtension(), vsix], { environment: { WATTPROOF_REPORT: report } })
+    here = await visit([await packOtherYamlExtension(), vsix], { environment: { WATTPROOF_REPORT: report } })
     let settle: (code: number) => void
     const ended = new Promise<number>((resolve) => (settle = resolve))
     await here.page.exposeFunction('codeAutomationLog', (_: string, words: unknown[]) => lines.push(words.join(' ')))
@@ -26,7 +22,7 @@ describe.skipIf(missing)(missing ?? 'the packed extension in the extension host'
     await here.page.goto(pageOf(here.server, here.folder, { extension: companion(), module: bundleCases() }))
     const code = await Promise.race([ended, new Promise<null>((resolve) => setTimeout(() => resolve(null), 150_000))])
     expect(code, `the cases did not run:\n${lines.slice(-20).join('\n')}`).not.toBeNull()
-    cases = JSON.parse(readFileSync(report, 'utf8')) as Case[]
+    cases = JSON.parse(readFileSync(report, 'utf8')) as Outcome[]
   })
   afterAll(() => here?.close())
 

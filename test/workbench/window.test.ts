@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs'
+import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Locator } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
@@ -84,6 +84,18 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
     await window.input.fill('dunlin-80')
     await here.page.keyboard.press('Enter')
     await window.line(window.editor('systems/panels/dunlin-80.panel.yaml'), /format:\s1/).waitFor()
+  })
+
+  test('an id is renamed in a system, and with it the file and every other place that names it', async () => {
+    const text = (path: string) => readFileSync(join(here.folder, 'systems', path), 'utf8')
+    const [van, hazard] = ['van.system.yaml', 'hazards/soft-insulation.system.yaml'] as const
+    const before = { van: text(van), hazard: text(hazard), record: text('panels/gannet-200.panel.yaml') }
+    await window.rename(await window.open(van), 'gannet-200', 'gannet-201')
+    await expect.poll(() => text('panels/gannet-201.panel.yaml'), { timeout: 10_000 }).toBe(before.record)
+    const renamed = (before: string) => before.replaceAll('gannet-200', 'gannet-201')
+    await expect.poll(() => text(van), { timeout: 10_000 }).toBe(renamed(before.van))
+    await expect.poll(() => text(hazard), { timeout: 10_000 }).toBe(renamed(before.hazard))
+    expect(existsSync(join(here.folder, 'systems/panels/gannet-200.panel.yaml'))).toBe(false)
   })
 
   test('a record is typed line by line: Enter ends a line, whatever is proposed', async () => {

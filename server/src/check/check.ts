@@ -1,5 +1,6 @@
 import type { Found } from '../findings/found.ts'
 import type { Library } from '../library/library.ts'
+import { internalError } from '../records/internal-error.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { Panel } from '../records/records.generated.ts'
 import { systemValues } from '../review/system-values.ts'
@@ -26,14 +27,23 @@ export type { Today } from './today.ts'
 
 /**
  * Checks one file of a library: read, rules, severities, acceptances, slip, fold, order, words. The same for the editor
- * and for the command line, to the letter.
+ * and for the command line, to the letter. A mistake of our own becomes a finding beside those of reading.
  *
  * @returns null when the library holds no such file
  */
 export function checkFile(library: Library, path: string, now: Today): Checked | null {
   const file = library.file(path)
   if (!file) return null
-  const severities = severitiesOf(library.settings(path)?.record)
+  try {
+    return checked(library, file, now)
+  } catch (error) {
+    const findings = inOrder([...file.readFindings, internalError(error)])
+    return { ...file, findings, accepted: [], review: null, values: () => [] }
+  }
+}
+
+function checked(library: Library, file: ReadFile, now: Today): Checked {
+  const severities = severitiesOf(library.settings(file.path)?.record)
   const acceptances = acceptancesIn(file)
   const review = reviewOf(library, file)
   const rest = severities([...readingFound(file), ...rulesFound(library, file, review)])

@@ -34,8 +34,18 @@ export function addFeatures(connection: Connection, session: Session): void {
   connection.onDefinition(at((here, offset) => definition(here, offset)))
   connection.onReferences(at((here, offset, { context }) => references(here, offset, context.includeDeclaration)))
   connection.onDocumentHighlight(at((here, offset) => highlights(here, offset)))
-  connection.onPrepareRename(at((here, offset) => prepareRename(here, offset)))
-  connection.onRenameRequest(at((here, offset, { newName }) => rename(here, offset, newName)))
+  connection.onPrepareRename(
+    at(async (here, offset) => {
+      await session.indexed()
+      return prepareRename(here, offset)
+    }),
+  )
+  connection.onRenameRequest(
+    at(async (here, offset, { newName }) => {
+      await session.indexed() // or places that name the record would be missed
+      return rename(here, offset, newName)
+    }),
+  )
 
   connection.onDocumentSymbol(about((here) => documentSymbols(here)))
   connection.onDocumentLinks(about((here) => documentLinks(here)))

@@ -9,6 +9,9 @@ export const recordGlobs = [
 /** Documents of other schemes, such as an old version that git shows, are answered with nothing. */
 export const schemes = ['file', 'untitled', 'vscode-vfs', 'vscode-test-web', 'vscode-remote'] as const
 
+/** Begins the name of a worker that is to hold a lock of that name; an editor may put more in front of it. */
+export const lockPrefix = 'wattproof-'
+
 export interface InitializationOptions {
   /** Another extension reports what is not YAML; the server then holds back pure syntax findings. */
   readonly syntaxElsewhere?: boolean

@@ -4,7 +4,7 @@ import { CancellationToken, DidChangeConfigurationNotification, DidChangeWatched
 import { schemas } from '../records/schemas.generated.ts'
 import { skeleton } from '../records/skeleton.ts'
 import { capabilitiesFor } from './capabilities.ts'
-import { caught } from './caught.ts'
+import { caught, inBackground } from './caught.ts'
 import { clientFiles } from './client-files.ts'
 import { clientOf } from './client.ts'
 import { addFeatures } from './features.ts'
@@ -41,34 +41,39 @@ export function serve(connection: Connection, own: Files | null): void {
 function start(connection: Connection, session: Session, folders: readonly string[]) {
   const { client } = session
   if (client.registersConfiguration) {
-    void connection.client.register(DidChangeConfigurationNotification.type, { section: settingsSection })
+    inBackground(connection, () =>
+      connection.client.register(DidChangeConfigurationNotification.type, { section: settingsSection }),
+    )
   }
   if (client.registersWatchers) {
     const watchers = recordGlobs.map((globPattern) => ({ globPattern }))
-    void connection.client.register(DidChangeWatchedFilesNotification.type, { watchers })
+    inBackground(connection, () => connection.client.register(DidChangeWatchedFilesNotification.type, { watchers }))
   }
   if (client.workspaceFolders) {
     connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
       session.removeFolders(removed.map(({ uri }) => uri))
-      void session.addFolders(added.map(({ uri }) => uri))
+      inBackground(connection, () => session.addFolders(added.map(({ uri }) => uri)))
     })
   }
-  void session.addFolders(folders)
+  inBackground(connection, () => session.addFolders(folders))
 }
 
 function addChanges(connection: Connection, session: Session) {
   const { pull, refresh } = session.client
-  connection.onDidChangeWatchedFiles(({ changes }) => session.reread(changes.map(({ uri }) => uri)))
+  const refreshing = (ask: () => unknown) => inBackground(connection, ask)
+  connection.onDidChangeWatchedFiles(({ changes }) =>
+    inBackground(connection, () => session.reread(changes.map(({ uri }) => uri))),
+  )
   connection.onDidChangeConfiguration(({ settings }) => {
     session.settings.changed(settings)
-    if (refresh.hints) void connection.languages.inlayHint.refresh()
-    if (refresh.lenses) void connection.sendRequest('workspace/codeLens/refresh')
+    if (refresh.hints) refreshing(() => connection.languages.inlayHint.refresh())
+    if (refresh.lenses) refreshing(() => connection.sendRequest('workspace/codeLens/refresh'))
   })
   session.onSettled((stale) => {
-    if (refresh.lenses) void connection.sendRequest('workspace/codeLens/refresh')
+    if (refresh.lenses) refreshing(() => connection.sendRequest('workspace/codeLens/refresh'))
     if (stale !== 'all' && stale.size === 0) return
-    if (pull) void connection.languages.diagnostics.refresh()
-    if (refresh.hints) void connection.languages.inlayHint.refresh()
+    if (pull) refreshing(() => connection.languages.diagnostics.refresh())
+    if (refresh.hints) refreshing(() => connection.languages.inlayHint.refresh())
   })
 }
 
@@ -82,8 +87,13 @@ function addDiagnostics(connection: Connection, session: Session) {
         () => ({ kind: 'full' as const, items: [] }),
       ),
     )
-    connection.languages.diagnostics.onWorkspace(({ previousResultIds }, token) =>
-      workspaceReport(session, new Map(previousResultIds.map(({ uri, value }) => [uri, value])), token),
+    connection.languages.diagnostics.onWorkspace((params, token) =>
+      caught(
+        connection,
+        ({ previousResultIds }: typeof params) =>
+          workspaceReport(session, new Map(previousResultIds.map(({ uri, value }) => [uri, value])), token),
+        () => ({ items: [] }),
+      )(params),
     )
     return
   }
@@ -98,17 +108,17 @@ function addDiagnostics(connection: Connection, session: Session) {
     },
     () => undefined,
   )
-  session.documents.onDidChangeContent(({ document }) => publish(document.uri))
+  session.documents.onDidChangeContent(({ document }) => inBackground(connection, () => publish(document.uri)))
   const tellClosed = pushClosed(connection, session)
   session.documents.onDidClose(({ document: { uri } }) => {
-    if (session.pathOf(uri) !== null) void tellClosed(uri)
+    if (session.pathOf(uri) !== null) inBackground(connection, () => tellClosed(uri))
   })
   session.onSettled((stale) => {
     for (const uri of session.documents.keys()) {
       const path = session.pathOf(uri)
-      if (path !== null && (stale === 'all' || stale.has(path))) void publish(uri)
+      if (path !== null && (stale === 'all' || stale.has(path))) inBackground(connection, () => publish(uri))
     }
-    void tellClosed()
+    inBackground(connection, () => tellClosed())
   })
 }
 

@@ -4,6 +4,7 @@ import { TextDocument } from 'vscode-languageserver-textdocument'
 import { recordOfPath } from '../records/kinds.ts'
 import { createAddresses } from './addresses.ts'
 import { around } from './around.ts'
+import { inBackground } from './caught.ts'
 import type { Client } from './client.ts'
 import type { Files } from './files.ts'
 import type { Here } from './here.ts'
@@ -39,11 +40,12 @@ export function createSession(connection: Connection, client: Client, files: Fil
     settleSoon()
   })
   documents.onDidOpen(({ document: { uri } }) => {
-    if (pathOf(uri) !== null && !uri.startsWith('untitled:')) void after(() => readAround(uri))
+    if (pathOf(uri) !== null && !uri.startsWith('untitled:'))
+      inBackground(connection, () => after(() => readAround(uri)))
   })
   documents.onDidClose(({ document: { uri } }) => {
     settings.forget(uri)
-    void reread([uri])
+    inBackground(connection, () => reread([uri]))
   })
 
   return {
@@ -159,11 +161,13 @@ export function createSession(connection: Connection, client: Client, files: Fil
     settleSoon()
   }
 
+  function tellSettled() {
+    const stale = workspace.settle()
+    if (stale) listeners.forEach((listener) => inBackground(connection, () => listener(stale)))
+  }
+
   function settleSoon() {
     clearTimeout(timer)
-    timer = setTimeout(() => {
-      const stale = workspace.settle()
-      if (stale) listeners.forEach((listener) => listener(stale))
-    }, gathering)
+    timer = setTimeout(() => inBackground(connection, tellSettled), gathering)
   }
 }

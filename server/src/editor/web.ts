@@ -1,6 +1,17 @@
 import { BrowserMessageReader, BrowserMessageWriter, createConnection } from 'vscode-languageserver/browser'
+import { lockPrefix } from './protocol.ts'
 import { serve } from './server.ts'
 
 /** A web worker beside the editor in a browser; files come from the client. */
-const worker = self as unknown as Worker
+const worker = self as unknown as Worker & { readonly name: string }
+
+// held as long as this worker lives: a client that gets it knows that the worker is gone
+const lock = worker.name.slice(worker.name.lastIndexOf(lockPrefix))
+if (lock.startsWith(lockPrefix)) void navigator.locks?.request(lock, () => new Promise(() => {}))
+
+// what nothing caught ends a process, and is to end a worker too: thrown here, its client hears of it
+self.addEventListener('unhandledrejection', ({ reason }) => {
+  throw reason
+})
+
 serve(createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker)), null)

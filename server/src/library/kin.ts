@@ -73,19 +73,29 @@ const shared = (
   ] as const
 ).map(([block, field]) => ({
   block: new RegExp(`(?:^|[{,\\n])[ \\t]*["']?${block}["']?[ \\t]*:`),
-  field: new RegExp(`(?:^|[{,\\s])["']?${field}["']?[ \\t]*:[ \\t]*["']?([-−–]?)[ \\t]*([\\d.,]+)`),
+  field: new RegExp(`(?:^|[{,\\s])["']?${field}["']?[ \\t]*:[ \\t"']*(?:([-−–])[ \\t]*)?([\\d.,]+)`),
 }))
 const [maker, family] = ['maker', 'family'].map(
-  (field) => new RegExp(`^[ \\t]*["']?${field}["']?[ \\t]*:[ \\t]*["']?(.*?)["',]*[ \\t]*(?:#.*)?$`, 'm'),
+  (field) => new RegExp(`^[ \\t]*["']?${field}["']?[ \\t]*:(.*)`, 'm'),
 ) as [RegExp, RegExp]
 
 /** The family by its name, and all shared values but each in turn, where a record has enough of them. */
 function keysOf(text: string): readonly string[] {
-  const name = family.exec(text)?.[1]
-  const own = name ? [`${maker.exec(text)?.[1] ?? ''} ${name}`] : []
+  const name = wordsOf(family.exec(text)?.[1])
+  const own = name ? [`${wordsOf(maker.exec(text)?.[1])} ${name}`] : []
   const values = shared.map(({ block, field }) => numberIn(blockOf(text, block), field))
   if (values.filter((value) => value !== '').length < 4) return own
   return [...own, ...values.map((_, left) => values.map((value, i) => (i === left ? '*' : value)).join(' '))]
+}
+
+/** A value without its quotes, comma and comment. */
+function wordsOf(typed = ''): string {
+  const isMark = (sign: string | undefined) => sign !== undefined && ` \t"',`.includes(sign)
+  const value = typed.split('#', 1)[0]!
+  let [start, end] = [0, value.length]
+  while (isMark(value[start])) start++
+  while (start < end && isMark(value[end - 1])) end--
+  return value.slice(start, end)
 }
 
 function blockOf(text: string, block: RegExp): string {

@@ -1,6 +1,7 @@
 import { radians } from './angles.ts'
 import { beamModifier, diffuseModifiers } from './iam.ts'
 import { powerAt, type PowerTable } from './power-table.ts'
+import { leastCosine } from './perez.ts'
 import { monthDays } from './sun.ts'
 import type { SunHours } from './sun-hours.ts'
 import type { Plane } from './transposition.ts'
@@ -34,7 +35,7 @@ export interface Energy {
  * @param mount  plane and losses at the panel
  * @param power  of the panel, see `powerTable` and `linearPowerTable`
  * @returns      hours, and means by month
- * @source sky: Hay & Davies (1980); face: Martin & Ruiz (2001, 2005); cell temperature: Ross (1981); power: De Soto et al. (2006)
+ * @source sky: Perez et al. (1990); face: Martin & Ruiz (2001, 2005); cell temperature: Ross (1981); power: De Soto et al. (2006)
  */
 export function panelEnergy(sun: SunHours, mount: Mount, power: PowerTable): Energy {
   const { plane, k, albedo, ar } = mount
@@ -44,6 +45,7 @@ export function panelEnergy(sun: SunHours, mount: Mount, power: PowerTable): Ene
   const north = Math.sin(radians(plane.tilt)) * Math.cos(radians(plane.azimuth))
   const through = diffuseModifiers(plane.tilt, ar)
   const skyView = (1 + cosTilt) / 2
+  const sinTilt = Math.sin(radians(plane.tilt))
   const hours = new Float64Array(sun.global.length)
   const months = new Array<number>(12).fill(0)
   const onPlane = new Array<number>(12).fill(0)
@@ -58,9 +60,9 @@ export function panelEnergy(sun: SunHours, mount: Mount, power: PowerTable): Ene
       const normal = sun.normal[at]!
       const diffuse = sun.diffuse[at]!
       const cosine = Math.max(0, cosTilt * up + east * sun.east[at]! + north * sun.north[at]!)
-      const around = normal / sun.extraterrestrial[at]!
-      const direct = normal * cosine + (diffuse * around * cosine) / Math.max(up, 0.01745)
-      const sky = diffuse * (1 - around) * skyView
+      const around = sun.aroundSun[at]!
+      const direct = normal * cosine + (diffuse * around * cosine) / Math.max(up, leastCosine)
+      const sky = Math.max(0, diffuse * ((1 - around) * skyView + sun.horizon[at]! * sinTilt))
       const ground = global * albedo * (1 - skyView)
       const arriving = direct + sky + ground
       const entering = direct * beamModifier(cosine, ar) + sky * through.sky + ground * through.ground

@@ -1,6 +1,7 @@
 import { airTemperature } from './air.ts'
 import { radians } from './angles.ts'
 import { daySun, diffuseAt, globalOverDiffuse } from './diffuse.ts'
+import { skyBrightness } from './perez.ts'
 import { declination, extraterrestrialNormal, solarConstant, sunsetHourAngle } from './sun.ts'
 import type { SunDay } from './sun-days.ts'
 
@@ -15,6 +16,9 @@ export interface SunHours {
   readonly diffuse: Float64Array
   readonly global: Float64Array
   readonly extraterrestrial: Float64Array
+  /** Brightness of the sky around the sun and along the horizon, see `skyBrightness`. */
+  readonly aroundSun: Float64Array
+  readonly horizon: Float64Array
   /** Direction to the sun, a unit vector; `up` is the cosine of the zenith angle. */
   readonly up: Float64Array
   readonly east: Float64Array
@@ -41,7 +45,7 @@ export interface MonthlyAir {
 export function sunHours(latitude: number, days: readonly SunDay[], air: MonthlyAir): SunHours {
   const field = () => new Float64Array(24 * days.length)
   const all = { days, normal: field(), diffuse: field(), global: field(), extraterrestrial: field() }
-  const sky = { ...all, up: field(), east: field(), north: field(), air: field() }
+  const sky = { ...all, aroundSun: field(), horizon: field(), up: field(), east: field(), north: field(), air: field() }
   const sinPhi = Math.sin(radians(latitude))
   const cosPhi = Math.cos(radians(latitude))
   const temperatures = air.high.map((high, m) => hours.map((h) => airTemperature(h + 0.5, high, air.low[m]!)))
@@ -81,7 +85,11 @@ export function sunHours(latitude: number, days: readonly SunDay[], air: Monthly
       const normal = Math.min((global - diffuse) / up, beyond)
       sky.global[am] = sky.global[pm] = global
       sky.normal[am] = sky.normal[pm] = normal
-      sky.diffuse[am] = sky.diffuse[pm] = global - normal * up
+      const scattered = (sky.diffuse[am] = sky.diffuse[pm] = global - normal * up)
+      if (!(scattered > 0)) continue
+      const bright = skyBrightness(normal, scattered, up, beyond)
+      sky.aroundSun[am] = sky.aroundSun[pm] = bright.aroundSun
+      sky.horizon[am] = sky.horizon[pm] = bright.horizon
     }
   })
   return sky

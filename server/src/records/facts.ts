@@ -11,6 +11,12 @@ const si = 'NIST Special Publication 811, Guide for the Use of the International
 
 /** The facts of every finding that reading a record can make. */
 export const reading = {
+  internal: fact(
+    'internal-error',
+    'error',
+    'The check of this file stopped at a mistake of the program, so it may not have found everything.',
+    'the program itself',
+  ),
   syntax: fact('yaml-syntax', 'error', 'A file that is not YAML can only be read in part.', 'YAML 1.2.2'),
   unknownField: fact(
     'unknown-field',

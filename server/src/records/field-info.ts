@@ -2,7 +2,7 @@ import type { QuantityKind } from '../quantities/quantity.ts'
 
 export type RecordKind = 'panel' | 'controller' | 'battery' | 'climate' | 'system' | 'library'
 
-/** One field as its JSON Schema describes it; the tables of these are generated from `schemas/`. */
+/** One field as its JSON Schema describes it; the tables of these are generated from `schemas/source`. */
 export interface FieldInfo {
   readonly key: string
   readonly title: string

@@ -1,6 +1,6 @@
 import type { Node, ScalarNode } from '../text/tree.ts'
 
-const plainNumber = /^[-+]?(?:\d+\.?\d*|\.\d+)$/
+const plainNumber = /^[-+]?(?:\d+(?:\.\d*)?|\.\d+)$/
 
 /** What a schema validator sees of a node. Empty values and swallowed keys are left out; they have findings of their own. */
 export function plain(node: Node | null, skip: ReadonlySet<string>): unknown {

@@ -1,8 +1,9 @@
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
+import { isDay } from './dates.ts'
 import type { Mend } from '../quantities/quantity.ts'
 import { readQuantity } from '../quantities/read.ts'
-import { setScalar } from '../text/edits.ts'
+import { replaceNode } from '../text/edits.ts'
 import type { MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
 import { quantityFacts, reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
@@ -51,7 +52,8 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   }
 
   function group(f: FieldInfo, node: Node | null) {
-    const entries = new Map(node?.kind === 'map' ? node.entries.map((e) => [e.key, e.value]) : [])
+    // of a key typed twice the first counts, as for pointers
+    const entries = new Map(node?.kind === 'map' ? node.entries.toReversed().map((e) => [e.key, e.value]) : [])
     const out: Record<string, unknown> = {}
     for (const child of f.fields ?? []) {
       const value = read(child, entries.get(child.key) ?? null)
@@ -61,7 +63,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   }
 
   function map(f: FieldInfo, node: MapNode) {
-    const read1 = node.entries.map((e) => [e.key, read(f.item as FieldInfo, e.value)] as const)
+    const read1 = node.entries.toReversed().map((e) => [e.key, read(f.item as FieldInfo, e.value)] as const)
     return Object.fromEntries(read1.filter(([, value]) => value !== undefined))
   }
 
@@ -121,7 +123,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   }
 
   function mended(mend: Mend, node: ScalarNode) {
-    return { ...mend, pointer: node.pointer, edits: [setScalar(context.tree, node.pointer, mend.text)] }
+    return { ...mend, pointer: node.pointer, edits: [replaceNode(context.tree, node, mend.text)] }
   }
 
   function keep<T extends Field<unknown>>(field: T | undefined): T | undefined {
@@ -130,14 +132,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   }
 }
 
-const written = /^(\d{4})-(\d{2})-(\d{2})$/
-
-function isDay(typed: string): boolean {
-  const [, year = 0, month = 0, day = 0] = (written.exec(typed) ?? []).map(Number)
-  const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0)
-  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1] ?? 0
-  return 1 <= day && day <= days
-}
+const written = /^\d{4}-\d{2}-\d{2}$/
 
 const text = (node: ScalarNode): Field<string> => ({
   pointer: node.pointer,

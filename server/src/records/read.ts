@@ -1,8 +1,10 @@
-import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { readTree } from '../text/read-tree.ts'
+import type { Tree } from '../text/tree.ts'
 import { reading } from './facts.ts'
 import { hazardsOf } from './hazards.ts'
+import { internalError } from './internal-error.ts'
+import type { RecordKind } from './field-info.ts'
 import { recordOfPath } from './kinds.ts'
 import type { ReadFile } from './read-file.ts'
 import { readRecord } from './read-record.ts'
@@ -10,7 +12,8 @@ import { schemaFindings } from './schema-findings.ts'
 import { schemas } from './schemas.generated.ts'
 
 /**
- * Reads one file: YAML hazards first, then the schema, then the quantities from their printed text.
+ * Reads one file: YAML hazards first, then the schema, then the quantities from their printed text. Never throws: a mistake
+ * of our own becomes a finding of this file, so that others are read all the same.
  *
  * @param currency  ISO 4217 code of a bare price
  * @returns         null when the name says that it is none of ours
@@ -18,31 +21,36 @@ import { schemas } from './schemas.generated.ts'
 export function readFile(path: string, text: string, currency?: string): ReadFile | null {
   const what = recordOfPath(path)
   if (!what) return null
-  const tree = readTree(text)
+  try {
+    return { path, ...what, ...read(what.kind, readTree(text), currency) } as ReadFile
+  } catch (error) {
+    const tree = { text, root: null, problems: [], comments: [] }
+    return { path, ...what, tree, ...understood(what.kind, tree), readFindings: [internalError(error)] } as ReadFile
+  }
+}
+
+function read(kind: RecordKind, tree: Tree, currency: string | undefined) {
   const hazards = hazardsOf(tree)
-  const info = schemas[what.kind]
-  const empty = { record: {}, fields: new Map(), findings: [] as Finding[] }
-  const { record, fields, findings } = info
-    ? readRecord(info, tree.root, { tree, spoiled: hazards.spoiled, currency })
-    : empty
+  const { record, fields, findings } = understood(kind, tree, hazards.spoiled, currency)
   const unreadable = tree.root === null && hazards.findings.length > 0
   const nothing = tree.root === null && !unreadable
   const told = new Set(hazards.findings.map(({ pointer }) => pointer))
   const readFindings = [
     ...hazards.findings,
-    ...(unreadable || nothing ? [] : schemaFindings(what.kind, tree, hazards.swallowed)).filter(
+    ...(unreadable || nothing ? [] : schemaFindings(kind, tree, hazards.swallowed)).filter(
       ({ rule, pointer }) => rule !== reading.wrongKind.id || !told.has(pointer),
     ),
     ...findings,
     ...(nothing
-      ? [
-          finding(
-            reading.missingField,
-            { pointer: '', span: { start: 0, end: 0 } },
-            `The ${what.kind} record is empty.`,
-          ),
-        ]
+      ? [finding(reading.missingField, { pointer: '', span: { start: 0, end: 0 } }, `The ${kind} record is empty.`)]
       : []),
   ]
-  return { path, ...what, tree, record, fields, readFindings } as ReadFile
+  return { tree, record, fields, readFindings }
+}
+
+function understood(kind: RecordKind, tree: Tree, spoiled: ReadonlySet<string> = new Set(), currency?: string) {
+  const info = schemas[kind]
+  return info
+    ? readRecord(info, tree.root, { tree, spoiled, currency })
+    : { record: {}, fields: new Map(), findings: [] }
 }

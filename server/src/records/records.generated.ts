@@ -1,4 +1,4 @@
-// Generated from schemas/ by `npm run generate`; do not edit.
+// Generated from schemas/source/ by `npm run generate`; do not edit.
 import type { Field, Measure } from './field.ts'
 
 /** Another record, by its id or with its fields in place. */
@@ -15,7 +15,7 @@ export interface Panel {
   readonly family?: Field<string>
   readonly construction?: Field<'flexible' | 'rigid' | 'folding'>
   readonly cells: {
-    readonly technology?: Field<'mono' | 'perc' | 'topcon' | 'hjt' | 'back-contact' | 'poly' | 'cigs' | 'cdte' | 'a-si' | 'thin-film' | 'perovskite' | 'tandem' | 'other'>
+    readonly technology?: Field<'mono' | 'perc' | 'topcon' | 'hjt' | 'back-contact' | 'poly' | 'cigs' | 'cdte' | 'a-si' | 'gaas' | 'thin-film' | 'perovskite' | 'tandem' | 'other'>
     readonly in_series?: Field
     readonly parallel_strings?: Field
     readonly bypass_diodes?: Field

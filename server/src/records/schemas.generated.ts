@@ -1,4 +1,4 @@
-// Generated from schemas/ by `npm run generate`; do not edit.
+// Generated from schemas/source/ by `npm run generate`; do not edit.
 import type { FieldInfo, RecordKind } from './field-info.ts'
 
 export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
@@ -113,6 +113,10 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        {
         "value": "a-si",
         "description": "amorphous silicon, one or more junctions"
+       },
+       {
+        "value": "gaas",
+        "description": "gallium arsenide thin film"
        },
        {
         "value": "thin-film",

@@ -5,7 +5,7 @@ type Technology = NonNullable<Panel['cells']['technology']>['value']
 const crystalline: readonly Technology[] = ['mono', 'perc', 'topcon', 'hjt', 'back-contact', 'poly']
 
 /** Crystalline silicon of any kind, whose ratios lie in narrow bands. */
-export const isCrystalline = (panel: Panel): boolean =>
+export const isCrystalline = (panel: { readonly cells: Pick<Panel['cells'], 'technology'> }): boolean =>
   panel.cells.technology !== undefined && crystalline.includes(panel.cells.technology.value)
 
 /**
@@ -25,6 +25,7 @@ export const bestModule: Readonly<Record<Technology, number>> = {
   cigs: 0.205,
   cdte: 0.205,
   'a-si': 0.13,
+  gaas: 0.26,
   'thin-film': 0.26,
   perovskite: 0.22,
   tandem: 0.3,

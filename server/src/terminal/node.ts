@@ -1,4 +1,4 @@
-import type * as Programs from 'node:child_process'
+import { execFile } from 'node:child_process'
 import { appendFileSync, mkdirSync, readdirSync, readFileSync, realpathSync, statSync, writeFileSync } from 'node:fs'
 import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
@@ -8,7 +8,7 @@ import { main } from './main.ts'
 import type { Share } from './share.ts'
 import type { Standing, World } from './world.ts'
 
-const { argv, env, stdout } = process // `stdin` and `stderr` are made when first asked for, in 2 ms
+const { argv, env, stdout } = process
 const file = realpathSync(argv[1] as string)
 const program = dirname(file)
 const now = new Date()
@@ -25,9 +25,6 @@ const outsideHook = {
   GIT_PREFIX: undefined,
 }
 
-/** Only where git is asked: 2 ms of a start. */
-const childProcess = () => require('node:child_process') as typeof Programs
-
 /** Files are read and written without waiting in between: a process that does nothing else meanwhile is the faster for it. */
 const world: World = {
   args: argv.slice(2),
@@ -36,8 +33,12 @@ const world: World = {
   home: dirname(program),
   today: [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((n) => String(n).padStart(2, '0')).join('-'),
   colour,
-  out: (text) => void stdout.write(text),
-  err: (text) => void process.stderr.write(text),
+  out: (text) => {
+    stdout.write(text)
+  },
+  err: (text) => {
+    process.stderr.write(text)
+  },
   stdin: async () => {
     const pieces: Buffer[] = []
     for await (const piece of process.stdin) pieces.push(piece as Buffer)
@@ -45,7 +46,9 @@ const world: World = {
   },
   read: async (path) => withoutMark(readFileSync(path, 'utf8')),
   write: async (path, text) => writeFileSync(path, text),
-  makeFolder: async (path) => void mkdirSync(path, { recursive: true }),
+  makeFolder: async (path) => {
+    mkdirSync(path, { recursive: true })
+  },
   append: async (path, text) => appendFileSync(path, text),
   standing: async (path) => standing(path),
   list: async (folder) =>
@@ -55,15 +58,10 @@ const world: World = {
     })),
   git: (folder, args) =>
     new Promise((resolve) =>
-      childProcess().execFile(
-        'git',
-        ['-C', folder, ...args],
-        { maxBuffer: 1 << 28, env: outsideHook },
-        (error, out) => {
-          if (error && typeof error.code !== 'number') resolve(null)
-          else resolve({ code: Number(error?.code ?? 0), out })
-        },
-      ),
+      execFile('git', ['-C', folder, ...args], { maxBuffer: 1 << 28, env: outsideHook }, (error, out) => {
+        if (error && typeof error.code !== 'number') resolve(null)
+        else resolve({ code: Number(error?.code ?? 0), out })
+      }),
     ),
   processors: availableParallelism(),
   inThread: (share) =>
@@ -81,8 +79,18 @@ stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error
 })
 
-if (isMainThread) void main(world).then((code) => (process.exitCode = code))
+if (isMainThread) run()
 else parentPort?.postMessage(checkShare(workerData as Share))
+
+function run(): void {
+  main(world).then(
+    (code) => (process.exitCode = code),
+    (error: unknown) => {
+      world.err(`wattproof stumbled: ${String(error)}\n`)
+      process.exitCode = 2
+    },
+  )
+}
 
 function standing(path: string): Standing {
   try {

@@ -1,3 +1,4 @@
+import { groupBy } from './group.ts'
 import { lineStarts, positionAt } from './lines.ts'
 import type { Span } from './span.ts'
 import { entriesOf } from './tree-queries.ts'
@@ -22,27 +23,47 @@ export function acceptComments(tree: Tree): AcceptComment[] {
   if (found.length === 0) return []
   const starts = lineStarts(tree.text)
   const line = (offset: number) => positionAt(starts, offset).line
+  const onLine = groupBy(
+    entriesOf(tree).flatMap(({ entry: { keySpan, value, pointer } }) => [
+      { line: line(keySpan.start), pointer },
+      ...(value?.kind === 'scalar' ? [{ line: line(value.span.end), pointer }] : []),
+    ]),
+    (one) => one.line,
+  )
   return found.flatMap(({ span }) => {
-    const here = line(span.start)
-    const pointers = entriesOf(tree)
-      .filter(({ entry: { keySpan, value } }) => {
-        return line(keySpan.start) === here || (value?.kind === 'scalar' && line(value.span.end) === here)
-      })
-      .map(({ entry }) => entry.pointer)
+    const pointers = (onLine.get(line(span.start)) ?? []).map(({ pointer }) => pointer)
     return clauses(tree.text, span).map((clause) => ({ ...clause, pointers: [...new Set(pointers)] }))
   })
 }
 
 function clauses(text: string, { start, end }: Span): Omit<AcceptComment, 'pointers'>[] {
   const comment = text.slice(start, end)
-  return [...comment.matchAll(clause)].map(({ index, 1: lead, 2: rule, 3: because }) => {
-    const from = start + index + lead!.length
-    const length = comment.slice(index + lead!.length).match(clauseEnd)![0].length
-    const id = text.indexOf(rule!, from + 'accept'.length)
-    const ruleSpan = { start: id, end: id + rule!.length }
-    return { rule: rule!, because: (because ?? '').trim(), span: { start: from, end: from + length }, ruleSpan }
+  const leads = [...comment.matchAll(lead)].map(({ index, 0: { length } }) => ({ index, from: index + length }))
+  const ends = endsOf(comment, leads)
+  let past = 0
+  return leads.flatMap(({ index, from }, i) => {
+    if (index < past) return []
+    const said = comment.slice(from, ends[i]).trimEnd()
+    const found = clause.exec(said)
+    if (!found) return []
+    past = ends[i]!
+    const span = { start: start + from, end: start + from + said.length }
+    const id = text.indexOf(found[1]!, span.start + 'accept'.length)
+    const ruleSpan = { start: id, end: id + found[1]!.length }
+    return [{ rule: found[1]!, because: (found[2] ?? '').trim(), span, ruleSpan }]
   })
 }
 
-const clause = /(^#+\s*|;\s+)accept\s+([\w-]+)\s*(?::(.*?))?(?=\s+;\s+accept\s|\s*$)/g
-const clauseEnd = /^.*?(?=\s+;\s+accept\s|\s*$)/
+/** Where each clause ends at the latest: at the next lead that has a blank before its semicolon. */
+function endsOf(comment: string, leads: readonly { index: number }[]): number[] {
+  const ends: number[] = []
+  let end = comment.length
+  for (const [i, { index }] of [...leads.entries()].reverse()) {
+    ends[i] = end
+    if (0 < index && /\s/.test(comment[index - 1]!)) end = index
+  }
+  return ends
+}
+
+const lead = /(?:^#+\s*|;\s+)(?=accept\s)/g
+const clause = /^accept\s+([\w-]+)\s*(?::(.*))?$/s

@@ -30,7 +30,10 @@ export function plainMessage(text: string, problem: SyntaxProblem): SyntaxProble
 
 /** Where the first quote stands that is not closed on its own line. */
 export function openQuote(text: string): number | null {
-  const found = /^(?:[^"'#\n]|"[^"\n]*"|'[^'\n]*')*?(?:[:,[{-][ \t]*|^[ \t]*)(["'])(?:(?!\1)[^\n])*$/m.exec(text)
+  const found =
+    /^(?:[^"'#\r\n\u2028\u2029]|"[^"\r\n\u2028\u2029]*"|'[^'\r\n\u2028\u2029]*')*?(?:[:,[{-][ \t]*|^[ \t]*)(["'])(?:(?!\1).)*$/m.exec(
+      text,
+    )
   return found ? found.index + found[0].lastIndexOf(found[1]!) : null
 }
 

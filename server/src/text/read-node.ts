@@ -71,14 +71,42 @@ const styles: Readonly<Record<string, ScalarNode['style']>> = {
 function plainText(text: string, pointer: string, start: number, end: number): ScalarNode {
   const typed = text.slice(start, end)
   const joined = /[\r\n]/.test(typed)
-    ? typed.replaceAll(/[ \t]*(?:\r\n?|\n)[ \t]*/g, '\n').replaceAll(/\n(\n*)/g, (_, more) => more || ' ')
+    ? typed
+        .split(/\r\n?|\n/)
+        .map(withoutBlanks)
+        .join('\n')
+        .replaceAll(/\n(\n*)/g, (_, more) => more || ' ')
     : typed
   return { kind: 'scalar', pointer, span: { start, end }, text: joined, style: 'plain' }
 }
 
 function propertiesBefore(text: string, from: number, start: number): number {
-  const properties = /(?:[&!][^\s,[\]{}]*[ \t]*)+$/.exec(text.slice(Math.max(from, start - 200), start))
-  return properties ? start - properties[0].length : start
+  const earliest = Math.max(from, start - 200)
+  let first = start
+  for (let at = start; earliest < at; at = first) {
+    const wordEnd = backOver(text, at, earliest, (sign) => sign === ' ' || sign === '\t')
+    const word = backOver(text, wordEnd, earliest, (sign) => !/[\s,[\]{}]/.test(sign))
+    const mark = text.slice(word, wordEnd).search(/[&!]/)
+    if (mark < 0) return first
+    first = word + mark
+    if (0 < mark) return first
+  }
+  return first
+}
+
+function backOver(text: string, from: number, earliest: number, isOver: (sign: string) => boolean): number {
+  let at = from
+  while (earliest < at && isOver(text[at - 1]!)) at--
+  return at
+}
+
+/** Spaces and tabs around a line; other white space stays. */
+function withoutBlanks(line: string): string {
+  const rest = line.replace(/^[ \t]+/, '')
+  return rest.slice(
+    0,
+    backOver(rest, rest.length, 0, (sign) => sign === ' ' || sign === '\t'),
+  )
 }
 
 /** Where an entry ends: its value, or else its colon, or else its key. */

@@ -68,7 +68,7 @@ function blockIndicator(text: string, { start }: Span): Mask[] | null {
 /** `"110" W`, `*110 W` */
 function textBehind(text: string, { start }: Span): Mask[] | null {
   const line = lineAround(text, start)
-  const found = /(?:(["'])[^"']*\1|\*[^\s,[\]{}]+)[ \t]*$/.exec(text.slice(line.start, start))
+  const found = /(?:(["'])[^"']*\1|(?<![^\s,[\]{}])\*[^\s,[\]{}]+)[ \t]*$/.exec(text.slice(line.start, start))
   if (!found) return null
   const first = line.start + found.index
   const opening = { at: first, character: '_' }
@@ -107,7 +107,7 @@ function keyWithoutColon(text: string, { start, end }: Span, all: readonly Synta
 function keyBeforeComment(text: string, { start }: Span): Mask[] | null {
   const line = lineAround(text, start + (text[start] === ' ' ? 1 : 0))
   const from = lineAround(text, Math.max(0, line.start - (text.startsWith('\r\n', line.start - 2) ? 2 : 1))).start
-  const above = /(?:^|[\r\n])([ \t]*)(?![-?][ \t])([^\s#:"'][^:#\r\n]*?)[ \t]+#[^\r\n]*(?:\r\n?|\n)$/.exec(
+  const above = /(?:^|[\r\n])([ \t]*)(?![-?][ \t])([^\s#:"'](?:[ \t]*[^:#\s])*)[ \t]+#[^\r\n]*(?:\r\n?|\n)$/.exec(
     text.slice(from, line.start),
   )
   if (!above || above[1] !== /^[ \t]*/.exec(text.slice(line.start, line.end))![0]) return null
@@ -116,8 +116,16 @@ function keyBeforeComment(text: string, { start }: Span): Mask[] | null {
 
 /** `{ imp: 5.92 A; voc: 22.1 V }`, `{ imp: 5.92 A voc: 22.1 V }` */
 function missingComma(text: string, { start, end }: Span): Mask[] | null {
-  const found = /^([-+]?\.?\d[^:,\r\n]*?)[; \t][ \t]*[A-Za-z_]\w*[ \t]*:/.exec(text.slice(start, end))
-  return found ? [{ at: start + found[1]!.length, character: ',' }] : null
+  const typed = text.slice(start, end)
+  const colon = typed.indexOf(':')
+  const value = typed.slice(0, Math.max(0, colon)).trimEnd()
+  let name = value.length
+  while (0 < name && /\w/.test(value[name - 1]!)) name--
+  if (!/^[-+]?\.?\d[^,\r\n]*$/.test(value) || !/^[A-Za-z_]/.test(value.slice(name))) return null
+  let at = name
+  while (value[at - 1] === ' ' || value[at - 1] === '\t') at--
+  if (value[at - 1] === ';') at--
+  return at < name ? [{ at: start + at, character: ',' }] : null
 }
 
 /** `output: 80 % after 5 years: see sheet` */

@@ -1,6 +1,6 @@
 import { extensions, languages, workspace } from 'vscode'
 import { broken, good, slip } from './records.ts'
-import { hasRule, hintsOf, holds, inFolder, ours, ruleOf, same, showNew, soon } from './tools.ts'
+import { bytes, hasRule, hintsOf, holds, inFolder, ours, ruleOf, same, showNew, soon } from './tools.ts'
 
 /** Another extension, where one is installed beside ours, reports plain YAML syntax; then we do not. */
 export async function yamlSyntaxIsReportedOnce() {
@@ -58,10 +58,7 @@ export async function olderVersionsAreLeftAlone() {
 
 /** A file that lies outside the folder of the window is under the settings above it, as on the command line. */
 export async function aFileFromElsewhereIsUnderItsOwnSettings() {
-  await workspace.fs.writeFile(
-    inFolder('../elsewhere/wattproof.yaml'),
-    Buffer.from('format: 1\nsite: { coldest: -40 °C }\n'),
-  )
+  await workspace.fs.writeFile(inFolder('../elsewhere/wattproof.yaml'), bytes('format: 1\nsite: { coldest: -40 °C }\n'))
   const text = `${good}temperature_coefficients: { voc: -0.29 %/°C }\n`
   const document = await showNew('../elsewhere/panels/far.panel.yaml', text)
   await soon(

@@ -1,7 +1,6 @@
 import {
   ConfigurationTarget,
   Position,
-  WorkspaceEdit,
   commands,
   workspace,
   type CodeAction,
@@ -11,7 +10,7 @@ import {
   type MarkdownString,
 } from 'vscode'
 import { good, slip } from './records.ts'
-import { hasRule, hintsOf, holds, ours, ruleOf, same, showNew, soon } from './tools.ts'
+import { hasRule, hintsOf, holds, ours, replace, ruleOf, same, showNew, soon } from './tools.ts'
 
 export async function aSlipIsMarkedOnItsOwnCharacters() {
   const document = await showNew('slip.panel.yaml', slip)
@@ -160,9 +159,7 @@ export async function aHalfTypedRecordKeepsWhatCanBeComputed() {
     () => hintsOf(document),
     (hints) => hints.some((hint) => /17\.1/.test(hint)),
   )
-  const edit = new WorkspaceEdit()
-  edit.insert(document.uri, document.positionAt(document.getText().indexOf('voc:')), 'vo\n  ')
-  await workspace.applyEdit(edit)
+  await replace(document, 'voc:', 'vo\n  voc:')
   holds(
     (await hintsOf(document)).some((hint) => /17\.1/.test(hint)),
     'the efficiency went away while typing',

@@ -1,7 +1,7 @@
-import { deepStrictEqual, ok } from 'node:assert'
 import {
   Range,
   Uri,
+  WorkspaceEdit,
   commands,
   languages,
   window,
@@ -11,25 +11,45 @@ import {
   type TextDocument,
 } from 'vscode'
 
-export { deepStrictEqual as same, ok as holds }
+// no assertions of Node's: the cases run in a browser too
+
+export function holds(condition: unknown, message = 'that does not hold'): asserts condition {
+  if (!condition) throw new Error(message)
+}
+
+export function same(actual: unknown, expected: unknown): void {
+  const [is, wanted] = [JSON.stringify(actual), JSON.stringify(expected)]
+  holds(is === wanted, `${is} is not ${wanted}`)
+}
 
 /** A file of the folder that the window shows. */
 export function inFolder(path: string): Uri {
   const [folder] = workspace.workspaceFolders ?? []
-  ok(folder, 'the window shows no folder')
+  holds(folder, 'the window shows no folder')
   return Uri.joinPath(folder.uri, path)
 }
 
 async function show(path: string): Promise<TextDocument> {
   const document = await workspace.openTextDocument(inFolder(path))
-  await window.showTextDocument(document)
+  await window.showTextDocument(document, { preview: false })
   return document
 }
 
 /** A new file on disk, shown. */
 export async function showNew(path: string, text: string): Promise<TextDocument> {
-  await workspace.fs.writeFile(inFolder(path), Buffer.from(text))
+  await workspace.fs.writeFile(inFolder(path), bytes(text))
   return show(path)
+}
+
+export const bytes = (text: string) => new TextEncoder().encode(text)
+
+/** As if it were typed. */
+export async function replace(document: TextDocument, old: string, text: string): Promise<void> {
+  const start = document.getText().indexOf(old)
+  holds(start >= 0, `there is no ${old}`)
+  const edit = new WorkspaceEdit()
+  edit.replace(document.uri, new Range(document.positionAt(start), document.positionAt(start + old.length)), text)
+  await workspace.applyEdit(edit)
 }
 
 /** Asks until the answer will do: an extension host tells nobody when everything has settled. */

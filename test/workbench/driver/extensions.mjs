@@ -7,12 +7,13 @@ import { join, resolve } from 'node:path'
 const output = resolve('.output')
 
 /** Bundles the cases as the one CommonJS file that an extension host loads, and returns its path. */
-export function bundleCases() {
-  const outfile = join(output, 'cases', 'index.js')
+export const bundleCases = () => bundle('index', join(output, 'cases', 'index.js'), 'node')
+
+export function bundle(name, outfile, platform) {
   buildSync({
-    entryPoints: [resolve('test/workbench/cases/index.ts')],
+    entryPoints: [resolve(`test/workbench/cases/${name}.ts`)],
     outfile,
-    ...{ bundle: true, platform: 'node', format: 'cjs', target: 'node20', external: ['vscode'] },
+    ...{ bundle: true, platform, format: 'cjs', target: 'es2022', external: ['vscode'] },
   })
   return outfile
 }
@@ -28,14 +29,22 @@ export function companion() {
   return folder
 }
 
-/** Packs a small extension that says, under the name of the usual one, what YAML a file should not hold. */
-export async function otherYamlExtension() {
+/** Packs that other extension. */
+export async function packOtherYamlExtension() {
   const folder = join(output, 'other-yaml')
   const packagePath = join(output, 'other-yaml.vsix')
+  otherYamlExtension(folder)
+  await createVSIX({ cwd: folder, packagePath, dependencies: false, allowMissingRepository: true, skipLicense: true })
+  return packagePath
+}
+
+/** A small extension that says, under the name of the usual one, what YAML a file should not hold. */
+export function otherYamlExtension(folder) {
   writeManifest(folder, {
     name: 'vscode-yaml',
     publisher: 'redhat',
     main: './extension.js',
+    browser: './extension.js',
     activationEvents: ['onLanguage:yaml'],
     files: ['extension.js'],
     contributes: {
@@ -43,11 +52,9 @@ export async function otherYamlExtension() {
     },
   })
   cpSync(resolve('test/workbench/driver/other-yaml-extension.cjs'), join(folder, 'extension.js'))
-  await createVSIX({ cwd: folder, packagePath, dependencies: false, allowMissingRepository: true, skipLicense: true })
-  return packagePath
 }
 
-function writeManifest(folder, manifest) {
+export function writeManifest(folder, manifest) {
   mkdirSync(folder, { recursive: true })
   writeFileSync(join(folder, 'README.md'), 'Only for tests.\n')
   writeFileSync(

@@ -1,20 +1,21 @@
 import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
-import { installed } from '../install/place.mjs'
+import { installed, webInstalled } from '../install/place.mjs'
 import { chromiumPath, startBrowser, type Browser } from './browser.ts'
 import { startEditorServer, type Conditions, type EditorServer } from './editor-server.ts'
 import { end } from './processes.ts'
 
 export const vsix = resolve(process.env.WATTPROOF_VSIX ?? 'wattproof.vsix')
-const pictures = resolve('.output/screenshots')
+export const pictures = resolve('.output/screenshots')
 
 /** What keeps these tests from running on this machine, as the name of a skipped block; null where all is there. */
-export const missing: string | null = !installed()
-  ? 'the workbench is not installed: node test/workbench/install/install.mjs'
-  : !existsSync(chromiumPath() ?? '')
-    ? 'there is no Chromium: apt-get install chromium'
-    : null
+export const missing: string | null =
+  !installed() || !webInstalled()
+    ? 'the workbench is not installed: node test/workbench/install/install.mjs'
+    : !existsSync(chromiumPath() ?? '')
+      ? 'there is no Chromium: apt-get install chromium'
+      : null
 
 // continuous integration sets this, so that nothing is skipped unseen
 if (missing && process.env.WATTPROOF_NO_SKIP) throw new Error(missing)

@@ -9,7 +9,7 @@ export function windowIn(page: Page) {
   /** A key can meet a window that is not ready for it, so it is pressed until the effect shows. */
   async function press(keys: string, effect: Locator): Promise<void> {
     for (let left = 4; ; left--) {
-      await page.keyboard.press(keys)
+      for (const chord of keys.split(' ')) await page.keyboard.press(chord)
       try {
         return await effect.waitFor({ timeout: 4000 })
       } catch (error) {
@@ -44,6 +44,16 @@ export function windowIn(page: Page) {
       await choose('Control+P', name, new RegExp(name.replaceAll('.', '\\.')))
       await editor(name).waitFor()
       return editor(name)
+    },
+    async rename(within: Locator, id: string, newId: string): Promise<void> {
+      const place = within.locator('.view-line').getByText(id).first()
+      await place.waitFor()
+      await place.click({ force: true }) // the cursor may lie over it
+      const box = page.locator('.rename-box input')
+      await press('F2', box)
+      await box.fill(newId)
+      await page.keyboard.press('Enter')
+      await within.locator('.view-line').getByText(newId).first().waitFor()
     },
     line: (within: Locator, text: string | RegExp) => within.locator('.view-line').filter({ hasText: text }).first(),
     token: (within: Locator, text: string) => within.locator('.view-line').getByText(text, { exact: true }).first(),

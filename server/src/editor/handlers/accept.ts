@@ -75,7 +75,7 @@ function fromComment({ text, comments }: Tree, clause: Span): Edit | null {
   const before = text.slice(comment.span.start, clause.start)
   const after = text.slice(clause.end, comment.span.end)
   if (after.trim() !== '') return cut(clause.start, clause.end + /^\s*;\s*/.exec(after)![0].length)
-  if (!/^#+\s*$/.test(before)) return cut(comment.span.start + before.replace(/\s*;\s*$/, '').length, comment.span.end)
+  if (!/^#+\s*$/.test(before)) return cut(comment.span.start + withoutSemicolon(before).length, comment.span.end)
   const line = lineAround(text, comment.span.start)
   const typed = text.slice(line.start, comment.span.start)
   if (typed.trim() !== '') return cut(line.start + typed.trimEnd().length, comment.span.end)
@@ -98,3 +98,8 @@ function fromList(tree: Tree, { start, end }: Span): Edit {
 }
 
 const cut = (start: number, end: number): Edit => ({ span: { start, end }, text: '' })
+
+function withoutSemicolon(text: string): string {
+  const words = text.trimEnd()
+  return words.endsWith(';') ? words.slice(0, -1).trimEnd() : text
+}

@@ -10,8 +10,9 @@ const severities = ['error', 'warning', 'information', 'hint', 'none']
 /** In a comment: the rules that can be accepted, first those that found something on this line, the gravest before others. */
 export function acceptItems({ checked: { tree, findings } }: Here, offset: number): CompletionItem[] {
   const comment = tree.comments.find(({ span }) => span.start < offset && offset <= span.end + 1)
-  const [, word, rule] =
-    (comment && /^#+\s*(?:.*;\s+)?((?:accept\s+)?([\w-]*))$/.exec(tree.text.slice(comment.span.start, offset))) ?? []
+  const before = comment ? tree.text.slice(comment.span.start, offset) : ''
+  const last = before.slice(before.lastIndexOf(';') + 1)
+  const [, word, rule] = /^(?:#+\s*|\s+)((?:accept\s+)?([\w-]*))$/.exec(last) ?? []
   if (word === undefined || rule === undefined) return []
   const line = lineAround(tree.text, offset)
   const onLine = findings.filter(({ span }) => line.start <= span.start && span.start <= line.end)

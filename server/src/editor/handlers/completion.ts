@@ -36,6 +36,12 @@ function isThere({ checked }: Here, { span, typed }: Slot, textEdit: CompletionI
 /** Matches nothing that is typed, and keeps an editor from proposing words of its own in its place. */
 const hidden = (item: CompletionItem): CompletionItem => ({ ...item, filterText: '\u200B' })
 
+/**
+ * What a proposal is matched with: it lacks the last letter, so an editor drops the proposal when that is typed, without
+ * waiting for an answer, and Enter ends the line.
+ */
+const unfinished = (text: string) => text.replace(/.["']?$/u, '') || '\u200B'
+
 /** What may be typed here: fields in the order of a datasheet, words, units, ids, rules. */
 export function completion(here: Here, offset: number): CompletionItem[] {
   const slot = slotAt(here.checked, offset)
@@ -101,7 +107,7 @@ function words(here: Here, slot: Slot, all: readonly Word[]): CompletionItem[] {
       kind: CompletionItemKind.EnumMember,
       ...word,
       sortText: order(index),
-      filterText: text,
+      filterText: slot.typed === text ? text : unfinished(text),
       textEdit: replacement(here, slot.span, `${slot.needsBlank ? ' ' : ''}${text}`),
     }
   })
@@ -110,8 +116,9 @@ function words(here: Here, slot: Slot, all: readonly Word[]): CompletionItem[] {
 /** Once there is a number, its unit. */
 function unitItems(here: Here, slot: Slot): CompletionItem[] {
   const { info, span } = slot
-  const [, number, gap] = /^(.*\d)([ \t]*)\D*$/.exec(slot.typed) ?? []
-  if (!info.kind || number === undefined || gap === undefined || slot.needsBlank) return []
+  const number = /^.*\d/.exec(slot.typed)?.[0]
+  if (!info.kind || number === undefined || slot.needsBlank) return []
+  const gap = /^[ \t]*/.exec(slot.typed.slice(number.length))![0]
   const quote = /^["']/.exec(slot.typed)?.[0] ?? ''
   const range = { start: span.start + number.length, end: span.end }
   const currency = here.library.settings(here.path)?.record.currency?.value
@@ -120,7 +127,7 @@ function unitItems(here: Here, slot: Slot): CompletionItem[] {
     label: unit,
     kind: CompletionItemKind.Unit,
     sortText: order(index),
-    filterText: `${gap}${unit}`,
+    filterText: unfinished(`${gap}${unit}`),
     textEdit: replacement(here, range, ` ${unit}${quote}`),
   }))
 }

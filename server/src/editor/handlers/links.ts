@@ -27,9 +27,9 @@ function resolved(text: string, uri: string): string | null {
 }
 
 function normalized(uri: string): string {
-  const [, scheme, path] = /^([a-z][\w+.-]*:(?:\/\/[^/]*)?)(.*)$/i.exec(uri) ?? ['', '', uri]
+  const scheme = /^[a-z][\w+.-]*:(?:\/\/[^/]*)?/i.exec(uri)?.[0] ?? ''
   const steps: string[] = []
-  for (const step of path.split('/')) {
+  for (const step of uri.slice(scheme.length).split('/')) {
     if (step === '..' && steps.length > 1) steps.pop()
     else if (step !== '.' && step !== '..') steps.push(step)
   }

@@ -4,7 +4,7 @@ import { isCrystalline } from '../technology.ts'
 export const bendLimitHigh = panelRule({
   id: 'bend-limit-high',
   severity: 'information',
-  reason: 'Crystalline cells crack long before; a limit this large is a radius or another unit.',
+  reason: 'Some sheets print arcs of 240° and more, though crystalline cells crack well before; a radius says more.',
   source: 'common practice, no source: up to about 30 degrees over the length',
   messages: {
     high: 'The bend limit {bend} is above {most} degrees',

@@ -1,18 +1,16 @@
 import { percent } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import { efficiencyOf } from '../efficiency-of.ts'
-
-/** Detailed-balance limit of one junction in the AM1.5 global spectrum, band gap 1.34 eV. */
-const singleJunction = 0.337
-/** Two junctions, one sun, no concentration. */
-const twoJunctions = 0.46
+import { isCrystalline } from '../technology.ts'
+import { shockleyQueisser, siliconLimit, tandemLimit } from '../../physics/limits.ts'
 
 export const efficiencyImpossible = panelRule({
   id: 'efficiency-impossible',
   severity: 'error',
-  reason: 'No single-junction cell can turn more than a third of sunlight into power, whoever makes it.',
+  reason:
+    'No cell of one junction can turn more than a third of sunlight into power, and silicon no more than 29.4 %, whoever makes it.',
   source:
-    'W. Shockley, H. J. Queisser, J. Appl. Phys. 32 (1961) 510; S. Rühle, "Tabulated values of the Shockley-Queisser limit", Solar Energy 130 (2016) 139: 33.7 % at 1.34 eV under AM1.5G (33.2 % where the rear face shines too)',
+    'W. Shockley, H. J. Queisser, J. Appl. Phys. 32 (1961) 510; S. Rühle, "Tabulated values of the Shockley-Queisser limit", Solar Energy 130 (2016) 139: 33.7 % at 1.34 eV under AM1.5G (33.2 % where the rear face shines too); silicon 29.4 %: A. Richter, M. Hermle, S. W. Glunz, IEEE J. Photovoltaics 3 (2013) 1184 (from memory)',
   messages: {
     impossible: 'Pmax {pmax} on {length} by {width} would be an efficiency of {efficiency}, above the limit of {limit}',
   },
@@ -21,7 +19,8 @@ export const efficiencyImpossible = panelRule({
     const efficiency = efficiencyOf(panel)
     const { pmax } = panel.stc
     const { length, width } = panel.size
-    const limit = panel.cells.technology?.value === 'tandem' ? twoJunctions : singleJunction
+    const limit =
+      panel.cells.technology?.value === 'tandem' ? tandemLimit : isCrystalline(panel) ? siliconLimit : shockleyQueisser
     if (efficiency === undefined || !pmax || !length || !width || efficiency <= limit) return null
     return {
       say: 'impossible',

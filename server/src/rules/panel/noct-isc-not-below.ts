@@ -6,18 +6,14 @@ export const noctIscNotBelow = panelRule({
   reason: 'At 800 W/m2 and warm, Isc is below its value at standard test conditions; else the two rows are mixed up.',
   source: 'definition of NOCT conditions, 800 W/m2 and 20 °C air, IEC 61215 (from memory)',
   messages: {
-    above: 'above',
-    equalTo: 'equal to',
-    below: 'Isc at NOCT {noctIsc} is {relation} Isc {isc} at standard test conditions',
+    above: 'Isc at NOCT {atNoct} is above Isc {isc} at standard test conditions',
+    equal: 'Isc at NOCT {atNoct} is equal to Isc {isc} at standard test conditions',
   },
 
   check({ stc: { isc }, noct }) {
     if (!isc || !noct.isc || isc.value <= 0 || noct.isc.value < isc.value) return null
-    const relation = noct.isc.value > isc.value ? { say: 'above' } : { say: 'equalTo' }
-    return {
-      say: 'below',
-      with: { noctIsc: noct.isc, relation, isc },
-      suspects: [noct.isc, isc],
-    }
+    const atNoct = noct.isc
+    const say = atNoct.value > isc.value ? 'above' : 'equal'
+    return { say, with: { atNoct, isc }, suspects: [atNoct, isc] }
   },
 })

@@ -7,7 +7,8 @@ export const powerPerWeightUnusual = panelRule({
   id: 'power-per-weight-unusual',
   severity: 'warning',
   reason: 'No panel gives this much, or this little, power for its weight.',
-  source: 'common practice, no source: about 10 to 25 W/kg with glass, 30 to 90 W/kg without',
+  source:
+    'common practice, no source: about 10 to 25 W/kg with glass, 30 to 90 W/kg without, films of thin cells up to 1000 W/kg',
   messages: {
     unusual: 'Pmax {pmax} from {weight} is {perWeight}',
   },
@@ -16,7 +17,7 @@ export const powerPerWeightUnusual = panelRule({
     const { weight, stc } = panel
     if (!weight || !stc.pmax || weight.value <= 0) return null
     const perWeight = stc.pmax.value / weight.value
-    if (inside(perWeight, [3, isCrystalline(panel) ? 160 : 350])) return null
+    if (inside(perWeight, [3, isCrystalline(panel) ? 160 : 1000])) return null
     return {
       say: 'unusual',
       with: { pmax: stc.pmax, weight, perWeight: figure(perWeight, 'W/kg') },

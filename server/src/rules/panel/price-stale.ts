@@ -1,5 +1,5 @@
 import { panelRule } from '../about.ts'
-import { daysBetween } from '../dates.ts'
+import { daysBetween } from '../../records/dates.ts'
 
 export const priceStale = panelRule({
   id: 'price-stale',

@@ -1,16 +1,29 @@
+import { figure } from '../../findings/message.ts'
+import { coldVoltageFactor } from '../../physics/cold-voltage.ts'
+import { derive } from '../../values/derived.ts'
+import { vocCold } from '../../values/voc-cold.ts'
 import { panelRule } from '../about.ts'
 
 export const systemVoltageLow = panelRule({
   id: 'system-voltage-low',
   severity: 'warning',
   reason: 'A panel must bear at least its own voltage on a cold day.',
-  source: '1.2 Voc covers -40 °C for silicon (NEC table 690.7; from memory)',
+  source:
+    'coefficient method of US and IEC practice (NEC 690.7, IEC 62548; from memory); where no coefficient is given, NEC table 690.7(A) (as quoted in an open code)',
   messages: {
-    low: 'The system voltage {limit} is below 1.2 times Voc {voc}',
+    low: 'The system voltage {limit} is below the {cold} that Voc {voc} becomes at {coldest} °C',
   },
 
-  check({ limits: { system_voltage: limit }, stc: { voc } }) {
-    if (!limit || !voc || limit.value <= 0 || limit.value >= 1.2 * voc.value) return null
-    return { say: 'low', with: { limit, voc }, suspects: [limit, voc] }
+  check(panel, { site }) {
+    const { system_voltage: limit } = panel.limits
+    const { voc } = panel.stc
+    if (!limit || !voc || limit.value <= 0) return null
+    const cold = derive(vocCold, panel, site).value ?? voc.value * coldVoltageFactor(site.coldest)
+    if (cold <= limit.value) return null
+    return {
+      say: 'low',
+      with: { limit, cold: figure(cold, 'V'), voc, coldest: site.coldest },
+      suspects: [limit, voc],
+    }
   },
 })

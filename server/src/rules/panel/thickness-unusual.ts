@@ -2,7 +2,7 @@ import { panelRule } from '../about.ts'
 import { usualFor } from '../band.ts'
 
 /** mm */
-const usual = { flexible: [1, 6], rigid: [3, 60], folding: [2, 80] } as const
+const usual = { flexible: [0.2, 8], rigid: [1.5, 60], folding: [2, 80] } as const
 
 export const thicknessUnusual = panelRule({
   id: 'thickness-unusual',

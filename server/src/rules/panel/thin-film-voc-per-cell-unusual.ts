@@ -4,7 +4,10 @@ import { inside } from '../band.ts'
 
 type Band = readonly [number, number]
 
-/** Volts per cell, also of strips that are cut in two and both counted; amorphous silicon with one, two and three junctions. */
+/**
+ * Volts per cell, also of strips that are cut in two and both counted; amorphous silicon with one, two and three junctions.
+ * Gallium arsenide 1.07 to 1.13 V. @source M. A. Green et al., "Solar cell efficiency tables", Progress in Photovoltaics (from memory)
+ */
 const usual: Readonly<Record<string, readonly Band[]>> = {
   cigs: [[0.45, 0.78]],
   cdte: [
@@ -17,8 +20,9 @@ const usual: Readonly<Record<string, readonly Band[]>> = {
     [1.25, 1.76],
     [1.85, 2.35],
   ],
+  gaas: [[1, 1.17]],
   'thin-film': [
-    [0.34, 1.05],
+    [0.34, 1.17],
     [1.25, 1.76],
     [1.85, 2.35],
   ],

@@ -1,10 +1,15 @@
 import { figure } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import type { Measure } from '../../records/field.ts'
+import type { Panel } from '../../records/records.generated.ts'
 import { inside, usualFor } from '../band.ts'
+import { isCrystalline } from '../technology.ts'
 
 /** kg/m2 */
-const usual = { flexible: [1.2, 7.5], rigid: [6, 20], folding: [2, 16] } as const
+const usual = { flexible: [1.2, 7.5], rigid: [6, 20], folding: [1.5, 16] } as const
+/** Films of thin cells weigh less than silicon can, and rigid composites less than glass. */
+const leastOfThin = 0.15
+const leastOfComposite = 3
 
 export const weightPerAreaUnusual = panelRule({
   id: 'weight-per-area-unusual',
@@ -12,16 +17,22 @@ export const weightPerAreaUnusual = panelRule({
   reason:
     'Weight per area hardly differs between panels of one construction; else pounds and kilograms, or two models, are mixed up.',
   source:
-    'common practice, no source; glass alone is 2.5 kg/m2 per mm; Martins et al., "Robust glass-free lightweight photovoltaic modules": framed glass 10 to 15 kg/m2',
+    'common practice, no source; glass alone is 2.5 kg/m2 per mm; Martins et al., "Robust glass-free lightweight photovoltaic modules": framed glass 10 to 15 kg/m2, composites without glass 3.6 kg/m2',
   messages: {
     unusual: '{weight} on {length} by {width} is {perArea}, outside {low} to {high} kg/m2 that is usual for {panel}',
     poundsTypedAs: 'pounds typed as kilograms',
     decimalPointMoved: 'decimal point moved',
   },
 
-  check({ weight, size: { length, width }, construction }) {
+  check(record) {
+    const {
+      weight,
+      size: { length, width },
+      construction,
+    } = record
     if (!weight || !length || !width || weight.value <= 0 || length.value * width.value <= 0) return null
-    const { low, high, panel } = usualFor(usual, { construction })
+    const { low: usualLow, high, panel } = usualFor(usual, { construction })
+    const low = Math.min(usualLow, ...lighter(record))
     const perArea = weight.value / (length.value * width.value)
     if (low <= perArea && perArea <= high) return null
     const mends = ways(weight).filter(({ factor }) => inside(perArea * factor, [low, high]))
@@ -32,10 +43,17 @@ export const weightPerAreaUnusual = panelRule({
       say: 'unusual',
       with: { weight, length, width, perArea: figure(perArea, 'kg/m2'), low, high, panel },
       suspects: [weight, length, width],
-      severity: inside(perArea, [0.3, 40]) ? 'warning' : 'error',
+      severity: inside(perArea, [0.15, 40]) ? 'warning' : 'error',
     }
   },
 })
+
+/** What panels of this kind may weigh at least, where that is less than usual. */
+function lighter({ construction, surface, cells: { technology } }: Panel): readonly number[] {
+  const isThin = technology !== undefined && !isCrystalline({ cells: { technology } })
+  if (construction?.value === 'rigid') return surface && surface.value !== 'glass' ? [leastOfComposite] : []
+  return isThin ? [leastOfThin] : []
+}
 
 /** Slips by which a weight is far off, and what they make of it. */
 function ways({ text }: Measure) {

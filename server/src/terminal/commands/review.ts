@@ -1,6 +1,7 @@
 import { Option } from 'commander'
 import { checkFile } from '../../check/check.ts'
 import type { Severity } from '../../findings/finding.ts'
+import { reading } from '../../records/facts.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { reportOf } from '../file-report.ts'
 import { reviewJson } from '../formats/review-json.ts'
@@ -38,7 +39,9 @@ export const addReview: AddCommand = (program, world, end) => {
         throw new CouldNotRun(`\`${path}\` is no system description; its name ends in .system.yaml`)
       const checked = checkFile(library, full, world)!
       const report = reportOf(library, checked, world.cwd)
-      const review = checked.review!
+      const { review } = checked
+      if (!review)
+        throw new CouldNotRun(checked.findings.find(({ rule }) => rule === reading.internal.id)?.message ?? '')
       world.out(format === 'json' ? reviewJson(review, report) : reviewText(review, report, world.colour))
       end(reaches(count([report]), failOn) ? 1 : 0)
     })

@@ -1,3 +1,4 @@
+import { lineAround } from '../../text/lines.ts'
 import type { Span } from '../../text/span.ts'
 
 /** Longest piece of a line that is shown, and how much of it stands before the marked characters. */
@@ -17,7 +18,7 @@ export function excerpt(
   span: Span,
 ): { line: string; marker: string; column: number } {
   const start = starts[line] as number
-  const whole = text.slice(start, starts[line + 1] ?? text.length).replace(/[\r\n]+$/, '')
+  const whole = text.slice(start, lineAround(text, start).end)
   const from = Math.max(0, Math.min(span.start - start - window.before, whole.length - window.length))
   const until = Math.min(whole.length, from + window.length)
   const [left, right] = [from === 0 ? '' : '…', until === whole.length ? '' : '…']

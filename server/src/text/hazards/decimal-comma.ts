@@ -57,7 +57,8 @@ function inList(tree: Tree, list: ListNode): Hazard[] {
     2 <= runs.length && runs.every((run) => run.length === 2 && run.every((item) => /^-?\d+$/.test(item.text)))
   const split = runs.filter(
     (run) =>
-      run.length === 2 && (inRhythm || (/^[-+]?\d[\d.]*$/.test(run[0]!.text) && /^\d+\s*[^\d\s.]/.test(run[1]!.text))),
+      run.length === 2 &&
+      (inRhythm || (/^[-+]?\d+(?:\.\d+)*$/.test(run[0]!.text) && /^\d+\s*[^\d\s.]/.test(run[1]!.text))),
   )
   if (split.length === 0) return []
   const span = { start: split[0]![0]!.span.start, end: split.at(-1)![1]!.span.end }
@@ -99,8 +100,9 @@ function tightRuns(tree: Tree, list: ListNode): ScalarNode[][] {
 
 /** What a number with a comma can mean. Three digits behind it may be thousands as well. */
 function readings(typed: string): { text: string; why: string }[] {
-  const [, number, unit] = /^([^\s,]*\d,\s*\d[\d,]*)(.*)$/s.exec(typed) ?? []
+  const number = /^[^\s,]*\d,\s*\d[\d,]*/.exec(typed)?.[0]
   if (number === undefined) return []
+  const unit = typed.slice(number.length)
   const plain = number.replace(/\s/g, '')
   const commas = plain.split(',').length - 1
   const decimal = { text: plain.replace(/\.(?=\d{3}[.,])/g, '').replace(',', '.') + unit, why: 'a decimal point' }

@@ -68,7 +68,7 @@ function cutMap(tree: Tree, open: MapNode | ListNode, comment: Comment): Hazard 
   const { span } = comment
   const node = scalarBefore(tree, comment)
   const rest = tree.text.slice(span.start, span.end)
-  const end = span.start + rest.search(/\s*[,}\]]/)
+  const end = span.start + rest.slice(0, rest.search(/[,}\]]/)).trimEnd().length
   const whole = node ? tree.text.slice(node.span.start, end) : ''
   const blanks = node ? { start: node.span.end, end } : span
   const quoted = ({ span: { start } }: ScalarNode): Mend => ({

@@ -1,5 +1,5 @@
-import { batzelis } from './coefficients.ts'
-import type { Diode } from './single-diode.ts'
+import { batzelis } from '../../../server/src/physics/coefficients.ts'
+import type { Diode } from '../../../server/src/physics/single-diode.ts'
 
 /**
  * Five parameters from a datasheet in closed form. Its curve comes within about half a percent of the sheet; resistances

@@ -1,4 +1,4 @@
-import type { MonthlyAir } from './sun-hours.ts'
+import type { MonthlyAir } from '../../../server/src/physics/sun-hours.ts'
 
 /** Hours of a weather file; 24 make a day, as in local standard time. */
 export interface WeatherHours {

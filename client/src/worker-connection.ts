@@ -1,0 +1,41 @@
+import { BrowserMessageReader, BrowserMessageWriter, type MessageTransports } from 'vscode-languageclient/browser'
+import { lockPrefix } from '../../server/src/editor/protocol.ts'
+
+/**
+ * Starts a language server in a worker. A worker that dies tells nobody, so the server holds a lock as long as it lives; an
+ * error that nothing caught ends it, as it would end a process. Both close the connection, and the client starts another.
+ */
+export function startWorker(address: string): MessageTransports {
+  const lock = lockPrefix + crypto.randomUUID()
+  const worker = new Worker(address, { name: lock })
+  const gone = new Promise<void>((resolve) => {
+    const end = () => {
+      worker.terminate()
+      resolve()
+    }
+    worker.addEventListener('error', (event) => {
+      event.stopImmediatePropagation() // the connection would take it for an error of its own and give up
+      console.error(`the language server failed: ${event.message}`)
+      end()
+    })
+    // by its first message the worker has asked for the lock, so this waits until it lets go
+    worker.addEventListener('message', () => void navigator.locks?.request(lock, end), { once: true })
+  })
+  return { reader: new WorkerReader(worker, gone), writer: new BrowserMessageWriter(worker) }
+}
+
+class WorkerReader extends BrowserMessageReader {
+  constructor(
+    private readonly worker: Worker,
+    gone: Promise<void>,
+  ) {
+    super(worker)
+    void gone.then(() => this.fireClose())
+  }
+
+  /** A client that stops has no more use for the worker. */
+  override dispose(): void {
+    super.dispose()
+    this.worker.terminate()
+  }
+}

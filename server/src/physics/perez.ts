@@ -1,0 +1,93 @@
+import { radians } from './angles.ts'
+import type { PlaneIrradiance } from './transposition.ts'
+
+/** How bright the sky is around the sun and along the horizon, over its mean [1]. */
+export interface SkyBrightness {
+  /** F1, 0 to 1: share of the diffuse sun that comes from around the sun. */
+  readonly aroundSun: number
+  /** F2: what the horizon adds, below 0 where it is darker. */
+  readonly horizon: number
+}
+
+/** Upper ends of the eight classes of clearness, and F11 F12 F13 F21 F22 F23 of each. */
+const classes = [
+  [1.065, -0.008, 0.588, -0.062, -0.06, 0.072, -0.022],
+  [1.23, 0.13, 0.683, -0.151, -0.019, 0.066, -0.029],
+  [1.5, 0.33, 0.487, -0.221, 0.055, -0.064, -0.026],
+  [1.95, 0.568, 0.187, -0.295, 0.109, -0.152, -0.014],
+  [2.8, 0.873, -0.392, -0.362, 0.226, -0.462, 0.001],
+  [4.5, 1.132, -1.237, -0.412, 0.288, -0.823, 0.056],
+  [6.2, 1.06, -1.6, -0.359, 0.264, -1.127, 0.131],
+  [Infinity, 0.678, -0.327, -0.25, 0.156, -1.377, 0.251],
+] as const
+
+/**
+ * Brightness of the sky around the sun and along the horizon.
+ *
+ * @param normal            beam across its rays [W/m2]
+ * @param diffuse           on the horizontal [W/m2], above 0
+ * @param zenithCosine      of the sun's zenith angle, above 0
+ * @param extraterrestrial  across the rays [W/m2]
+ * @source R. Perez, P. Ineichen, R. Seals, J. Michalsky, R. Stewart, Solar Energy 44 (1990) 271-289, composite of all sites;
+ *         air mass: F. Kasten, A. T. Young, Applied Optics 28 (1989) 4735-4738
+ */
+export function skyBrightness(
+  normal: number,
+  diffuse: number,
+  zenithCosine: number,
+  extraterrestrial: number,
+): SkyBrightness {
+  const zenith = Math.acos(Math.min(1, zenithCosine))
+  const k = 1.041 * zenith ** 3
+  const clearness = ((diffuse + normal) / diffuse + k) / (1 + k)
+  const [, f11, f12, f13, f21, f22, f23] = classes.find(([upTo]) => clearness < upTo) ?? classes[7]
+  const brightness = (diffuse * airMass(zenithCosine, zenith)) / extraterrestrial
+  return {
+    aroundSun: Math.max(0, f11 + f12 * brightness + f13 * zenith),
+    horizon: f21 + f22 * brightness + f23 * zenith,
+  }
+}
+
+/** The least cosine of the zenith angle that the sky around the sun is divided by: 85°. */
+export const leastCosine = Math.cos(radians(85))
+
+/**
+ * Sun on a tilted plane, the sky brighter around the sun and brighter or darker along the horizon.
+ *
+ *     sky = Id ((1 - F1)(1 + cos tilt)/2 + F1 max(0, cosine)/max(cos zenith, cos 85°) + F2 sin tilt), at least 0
+ *
+ * @param normal        beam across its rays [W/m2]
+ * @param diffuse       on the horizontal [W/m2]
+ * @param global        on the horizontal [W/m2]
+ * @param cosine        of incidence, see `incidenceCosine`
+ * @param zenithCosine  of the sun's zenith angle
+ * @param brightness    see `skyBrightness`
+ * @param tilt          of the plane [°]
+ * @param albedo        of the ground [1]
+ * @returns             by origin
+ * @source see `skyBrightness`
+ */
+export function perez(
+  normal: number,
+  diffuse: number,
+  global: number,
+  cosine: number,
+  zenithCosine: number,
+  { aroundSun, horizon }: SkyBrightness,
+  tilt: number,
+  albedo: number,
+): PlaneIrradiance {
+  const up = (1 + Math.cos(radians(tilt))) / 2
+  const facing = Math.max(0, cosine)
+  const around = (aroundSun * facing) / Math.max(zenithCosine, leastCosine)
+  return {
+    beam: normal * facing,
+    sky: Math.max(0, diffuse * ((1 - aroundSun) * up + around + horizon * Math.sin(radians(tilt)))),
+    ground: global * albedo * (1 - up),
+  }
+}
+
+/** Path of the sun's rays through the air over that from the zenith. */
+function airMass(zenithCosine: number, zenith: number): number {
+  return 1 / (zenithCosine + 0.50572 * (96.07995 - (zenith * 180) / Math.PI) ** -1.6364)
+}

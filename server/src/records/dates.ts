@@ -1,0 +1,20 @@
+const pattern = /^\d{4}-\d{2}-\d{2}$/
+const day = 24 * 60 * 60 * 1000 // [ms]
+
+/** Whether a text is written year-month-day and is a day of the calendar, which 2026-02-30 is not. */
+export function isDay(text: string): boolean {
+  return timeOf(text) !== undefined
+}
+
+/** Whole days from one year-month-day to another; undefined where either is no day. */
+export function daysBetween(from: string, to: string): number | undefined {
+  const [a, b] = [timeOf(from), timeOf(to)]
+  return a === undefined || b === undefined ? undefined : (b - a) / day
+}
+
+/** Noon or midnight, winter or summer play no part: a date without a time is read as UTC. */
+function timeOf(text: string): number | undefined {
+  const time = pattern.test(text) ? Date.parse(text) : NaN
+  // a day that its month does not have is read as one of the next month
+  return !Number.isNaN(time) && new Date(time).toISOString().startsWith(text) ? time : undefined
+}

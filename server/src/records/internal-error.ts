@@ -1,0 +1,13 @@
+import type { Finding } from '../findings/finding.ts'
+import { finding } from '../findings/make.ts'
+import { reading } from './facts.ts'
+
+/** A mistake of our own, in place of whatever it stopped. Says nothing of what was thrown but its type: that may quote the record. */
+export function internalError(thrown: unknown): Finding {
+  const type = thrown instanceof Error ? thrown.constructor.name : typeof thrown
+  return finding(
+    reading.internal,
+    { pointer: '', span: { start: 0, end: 0 } },
+    `Wattproof stopped at a mistake of its own (${type}) while checking this file: please report it, with its version and, if you may share it, the file.`,
+  )
+}

@@ -1,0 +1,109 @@
+import type { Locator } from 'playwright-core'
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import type { Outcome } from './cases/run-cases.ts'
+import { missing } from './driver/visit.ts'
+import { visitWeb, type WebVisit } from './driver/web.ts'
+import { windowIn, type Window } from './driver/window.ts'
+
+// VS Code in a browser, where the extension and its language server are workers and no folder is on a disk
+describe.skipIf(missing)(missing ?? 'the packed extension in a browser', () => {
+  test('every case passes in the extension host', async () => {
+    const here = await visitWeb(true)
+    let outcomes: readonly Outcome[] = []
+    const lines: string[] = []
+    try {
+      let settle: (code: number) => void
+      const ended = new Promise<number>((resolve) => (settle = resolve))
+      await here.page.exposeFunction('codeAutomationLog', (_: string, words: unknown[]) => {
+        const line = words.join(' ')
+        if (line.startsWith('outcomes ')) outcomes = JSON.parse(line.slice(9)) as Outcome[]
+        else lines.push(line)
+      })
+      await here.page.exposeFunction('codeAutomationExit', (code: number) => settle(code))
+      await here.page.goto(here.address)
+      const code = await Promise.race([ended, new Promise<null>((resolve) => setTimeout(() => resolve(null), 150_000))])
+      expect(code, `the cases did not run:\n${lines.slice(-20).join('\n')}`).not.toBeNull()
+      expect(outcomes.length).toBeGreaterThan(10)
+      expect(outcomes.filter(({ problem }) => problem)).toEqual([])
+      expect(here.outside).toEqual([])
+    } finally {
+      await here.close()
+    }
+  }, 200_000)
+
+  describe('in its window', () => {
+    let here: WebVisit
+    let window: Window
+    let editor: Locator
+    const name = 'decimal-point-moved.panel.yaml'
+    const item = (name: string) => here.page.locator('.explorer-folders-view').getByRole('treeitem', { name })
+
+    beforeAll(async () => {
+      here = await visitWeb(false)
+      window = windowIn(here.page)
+      await here.page.goto(here.address)
+      await item('mistakes').click({ timeout: 60_000 })
+      await item(name).dblclick()
+      editor = window.editor(name)
+    })
+    afterAll(() => here?.close())
+    afterEach(async ({ task }) => {
+      if (task.result?.state === 'fail') await here?.picture(`failed-${task.name.replaceAll(/\W+/g, '-')}`)
+    })
+
+    test('the slip is marked, and the other lines say what they are worth', async () => {
+      await window.squiggle(editor, 'error').waitFor()
+      await window.line(editor, /pmax:\s110\sW\s+17\.1\s%,\shot\s82\.8\sW/).waitFor()
+      await here.picture('record')
+    })
+
+    test('a new record begins as a commented skeleton', async () => {
+      await window.command('Wattproof: New Panel Record')
+      await window.input.fill('knot-70')
+      await here.page.keyboard.press('Enter')
+      await window.line(window.editor('knot-70.panel.yaml'), /format:\s1/).waitFor()
+      await here.picture('skeleton')
+    })
+
+    test('an id is renamed in a system, and with it the file', async () => {
+      await item('mistakes').first().click() // makes room
+      await item('systems').first().click()
+      await item('van.system.yaml').dblclick()
+      const van = window.editor('van.system.yaml')
+      await window.rename(van, 'gannet-200', 'gannet-201')
+      // the hover over the cursor; the first may come before the file is seen under its new name
+      await window.press('Control+K Control+I', window.hover.getByText('Gannet 200').first())
+      await here.page.keyboard.press('Escape')
+    })
+
+    test.each([
+      { death: 'ends', how: () => globalThis.close() },
+      { death: 'fails where nothing catches it', how: () => void setTimeout(() => JSON.parse('{'), 0) },
+      { death: 'breaks a promise that nobody waits for', how: () => void Promise.reject(new Error('broken')) },
+    ])('a language server that $death comes back, and no finding is left over or there twice', async ({ how }) => {
+      const [first] = await servers()
+      await first!.worker.evaluate(how).catch(() => null) // a worker that is gone does not answer
+      await expect
+        .poll(async () => (await servers()).map(({ name }) => name), { timeout: 20_000 })
+        .toEqual([expect.not.stringMatching(first!.name) as string])
+      await here.page.locator('.tab').filter({ hasText: name }).click()
+      await window.squiggle(editor, 'error').waitFor()
+      await window.token(editor, '2.21 V').click({ force: true }) // the cursor may lie over it
+      await window.press('Control+.', window.fixes.and(here.page.locator('.focused')).filter({ hasText: '22.1 V' }))
+      await here.page.keyboard.press('Enter')
+      await window.squiggle(editor, 'error').waitFor({ state: 'detached' })
+      await here.page.keyboard.press('Control+Z')
+      await window.squiggle(editor, 'error').waitFor()
+      expect(here.outside).toEqual([])
+    })
+
+    /** The workers that hold a language server, with the names of their locks. */
+    async function servers() {
+      const named = here.page.workers().map(async (worker) => ({
+        worker,
+        name: (await worker.evaluate(() => self.name).catch(() => '')).replace(/^.* -> /, ''),
+      }))
+      return (await Promise.all(named)).filter(({ name }) => name.startsWith('wattproof-'))
+    }
+  })
+})
