@@ -9,7 +9,16 @@ test('the figures come as the one document that is promised', () => {
   const { out, code } = wattproof(['review', boat, '--format', 'json'])
   const review = JSON.parse(out)
   expect(code).toBe(0)
-  expect(Object.keys(review)).toEqual(['version', 'system', 'arrays', 'battery', 'months', 'not_checked', 'findings'])
+  expect(Object.keys(review)).toEqual([
+    'version',
+    'system',
+    'arrays',
+    'battery',
+    'months',
+    'year',
+    'not_checked',
+    'findings',
+  ])
   expect([review.version, review.system, review.findings]).toEqual([1, 'boat', []])
   expect(Object.keys(review.arrays[0])).toEqual([
     'id',
@@ -47,7 +56,7 @@ test('what is unsafe makes the exit code 1 and stands before the figures', () =>
 test('every review prints every caution, and what was not checked', () => {
   const words = wattproof(['review', boat]).out.replace(/\s+/g, ' ')
   for (const caution of cautions) expect(words).toContain(caution)
-  expect(words).toContain('Not checked, which is not the same as in order - Voltage rating')
+  expect(words).toContain('Not checked, which is not the same as in order - How cold the battery gets')
 })
 
 test('a panel is no system', () => {

@@ -4,8 +4,11 @@ import type { RecordTypes, Reference } from '../records/records.generated.ts'
 import type { ResolvedArray, ResolvedSystem, SiteTemperature, Used } from '../review/resolved.ts'
 import { siteOf } from '../values/site.ts'
 
+/** Years of weather that a review is made from: as many as make the figures steady to a tenth or two. */
+export const manyYears = 11
+
 /** A system with the records that it names. What cannot be found stays absent; `referenceFindings` tell of it. */
-export function resolveSystem(library: Library, file: ReadFile<'system'>): ResolvedSystem {
+export function resolveSystem(library: Library, file: ReadFile<'system'>, years = manyYears): ResolvedSystem {
   const system = file.record
   const settings = library.settings(file.path)?.record
   const climate = find('climate', system.site.climate) ?? settingsClimate()
@@ -17,6 +20,7 @@ export function resolveSystem(library: Library, file: ReadFile<'system'>): Resol
     arrays: system.arrays.map(array),
     ...(battery && { battery }),
     ...(climate && { climate }),
+    years,
     coldest: temperature('coldest'),
     hottest: temperature('hottest'),
   }

@@ -1,5 +1,5 @@
 import { radians } from './angles.ts'
-import { beamModifier, diffuseModifiers } from './iam.ts'
+import { diffuseModifiers } from './iam.ts'
 import { powerAt, type PowerTable } from './power-table.ts'
 import { leastCosine } from './perez.ts'
 import { monthDays } from './sun.ts'
@@ -38,14 +38,8 @@ export interface Energy {
  * @source sky: Perez et al. (1990); face: Martin & Ruiz (2001, 2005); cell temperature: Ross (1981); power: De Soto et al. (2006)
  */
 export function panelEnergy(sun: SunHours, mount: Mount, power: PowerTable): Energy {
-  const { plane, k, albedo, ar } = mount
-  const unshaded = 1 - mount.shading
-  const cosTilt = Math.cos(radians(plane.tilt))
-  const east = Math.sin(radians(plane.tilt)) * Math.sin(radians(plane.azimuth))
-  const north = Math.sin(radians(plane.tilt)) * Math.cos(radians(plane.azimuth))
-  const through = diffuseModifiers(plane.tilt, ar)
-  const skyView = (1 + cosTilt) / 2
-  const sinTilt = Math.sin(radians(plane.tilt))
+  const lit = lighting(sun, mount)
+  const light = { arriving: 0, entering: 0, cell: 0 }
   const hours = new Float64Array(sun.global.length)
   const months = new Array<number>(12).fill(0)
   const onPlane = new Array<number>(12).fill(0)
@@ -54,25 +48,56 @@ export function panelEnergy(sun: SunHours, mount: Mount, power: PowerTable): Ene
   sun.days.forEach(({ month }, d) => {
     counted[month]!++
     for (let at = 24 * d; at < 24 * d + 24; at++) {
-      const global = sun.global[at]!
-      if (global === 0) continue
-      const up = sun.up[at]!
-      const normal = sun.normal[at]!
-      const diffuse = sun.diffuse[at]!
-      const cosine = Math.max(0, cosTilt * up + east * sun.east[at]! + north * sun.north[at]!)
-      const around = sun.aroundSun[at]!
-      const direct = normal * cosine + (diffuse * around * cosine) / Math.max(up, leastCosine)
-      const sky = Math.max(0, diffuse * ((1 - around) * skyView + sun.horizon[at]! * sinTilt))
-      const ground = global * albedo * (1 - skyView)
-      const arriving = direct + sky + ground
-      const entering = direct * beamModifier(cosine, ar) + sky * through.sky + ground * through.ground
-      hours[at] = powerAt(power, unshaded * entering, sun.air[at]! + k * unshaded * arriving)
+      if (sun.global[at] === 0) continue
+      lit(at, light)
+      hours[at] = powerAt(power, light.entering, light.cell)
       months[month]! += hours[at]!
-      onPlane[month]! += arriving
+      onPlane[month]! += light.arriving
     }
   })
   const mean = (total: number, month: number) => (counted[month] ? total / counted[month] : 0)
   return { hours, months: months.map(mean), sun: onPlane.map(mean) }
+}
+
+/** What a panel sees in one hour. */
+export interface Light {
+  /** On the plane before reflection and shading, and what gets into the cells [W/m2]. */
+  arriving: number
+  entering: number
+  /** Temperature of the cells [°C]. */
+  cell: number
+}
+
+/**
+ * What a panel sees, hour by hour: writes it over a light that is handed in, as a year has many hours.
+ *
+ * @param sun    see `panelEnergy`
+ * @param mount  see `panelEnergy`
+ */
+export function lighting(sun: SunHours, mount: Mount): (at: number, light: Light) => void {
+  const { plane, k, albedo, ar } = mount
+  const unshaded = 1 - mount.shading
+  const cosTilt = Math.cos(radians(plane.tilt))
+  const sinTilt = Math.sin(radians(plane.tilt))
+  const east = sinTilt * Math.sin(radians(plane.azimuth))
+  const north = sinTilt * Math.cos(radians(plane.azimuth))
+  const through = diffuseModifiers(plane.tilt, ar)
+  const skyView = (1 + cosTilt) / 2
+  // `beamModifier` with its divisor worked out once, as a year has many hours
+  const straightOn = Math.expm1(-1 / ar)
+  return (at, light) => {
+    const up = sun.up[at]!
+    const diffuse = sun.diffuse[at]!
+    const cosine = Math.max(0, cosTilt * up + east * sun.east[at]! + north * sun.north[at]!)
+    const around = sun.aroundSun[at]!
+    const direct = sun.normal[at]! * cosine + (diffuse * around * cosine) / Math.max(up, leastCosine)
+    const sky = Math.max(0, diffuse * ((1 - around) * skyView + sun.horizon[at]! * sinTilt))
+    const ground = sun.global[at]! * albedo * (1 - skyView)
+    light.arriving = direct + sky + ground
+    light.entering =
+      unshaded * (direct * (Math.expm1(-cosine / ar) / straightOn) + sky * through.sky + ground * through.ground)
+    light.cell = sun.air[at]! + k * unshaded * light.arriving
+  }
 }
 
 /** Sum over a year of monthly means per day, in the unit of the means times days. */

@@ -202,6 +202,7 @@ export interface Climate {
     readonly hottest?: Measure
   }
   readonly ground_reflection?: Measure
+  readonly hourly?: Field<string>
   readonly source?: Field<string>
   readonly notes?: Field<string>
   readonly accepted: readonly {
@@ -269,8 +270,11 @@ export interface System {
     readonly in_series?: Field
     readonly in_parallel?: Field
     readonly autonomy?: Measure
+    readonly place?: Field<'inside' | 'outside'>
+    readonly kept_above?: Measure
     readonly fuse?: Measure
     readonly low_temperature_cutoff?: Field<boolean>
+    readonly charge_protection?: Field<'cutoff' | 'heated'>
     readonly cable: {
       readonly size?: Measure
       readonly length?: Measure
@@ -288,6 +292,7 @@ export interface System {
     readonly name?: Field<string>
     readonly power?: Measure
     readonly hours?: Measure
+    readonly at?: Field<string>
     readonly supply?: Field<'dc' | 'ac'>
     readonly months: readonly Field[]
     readonly days_a_week?: Field

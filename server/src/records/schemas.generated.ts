@@ -1831,6 +1831,15 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "unit": "%"
    },
    {
+    "key": "hourly",
+    "title": "hourly weather",
+    "description": "A file of hourly weather in EPW format, from the folder of this record. Its days are then used in place of days made from the monthly means.",
+    "examples": [
+     "example-bay.epw"
+    ],
+    "type": "text"
+   },
+   {
     "key": "source",
     "title": "source",
     "description": "Where the numbers come from.",
@@ -2458,6 +2467,37 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "unit": "days"
      },
      {
+      "key": "place",
+      "title": "place",
+      "description": "Where the battery is kept, which decides how cold it gets; outside where nothing is said.",
+      "examples": [
+       "inside"
+      ],
+      "type": "choice",
+      "choices": [
+       {
+        "value": "inside",
+        "description": "behind walls, as cold as the day's mean, or as warm as it is kept"
+       },
+       {
+        "value": "outside",
+        "description": "as cold as the air"
+       }
+      ]
+     },
+     {
+      "key": "kept_above",
+      "title": "kept above",
+      "description": "The lowest temperature of a place inside, which people or a heater of the room keep.",
+      "examples": [
+       "5 °C"
+      ],
+      "symbol": "kept above",
+      "type": "quantity",
+      "kind": "temperature",
+      "unit": "°C"
+     },
+     {
       "key": "fuse",
       "title": "battery fuse",
       "description": "Fuse at the battery.",
@@ -2472,11 +2512,30 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
      {
       "key": "low_temperature_cutoff",
       "title": "low-temperature cut-off",
-      "description": "Whether charging stops, or the battery is heated, when it is too cold.",
+      "description": "Whether charging stops when it is too cold; `charge_protection` says more.",
       "examples": [
        "true"
       ],
       "type": "boolean"
+     },
+     {
+      "key": "charge_protection",
+      "title": "charge protection",
+      "description": "What happens when it is too cold to be charged. Wins over `low_temperature_cutoff`, which means a cut-off.",
+      "examples": [
+       "heated"
+      ],
+      "type": "choice",
+      "choices": [
+       {
+        "value": "cutoff",
+        "description": "charging stops until the battery is warm enough"
+       },
+       {
+        "value": "heated",
+        "description": "what charges warms the battery first"
+       }
+      ]
      },
      {
       "key": "cable",
@@ -2638,6 +2697,18 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "type": "quantity",
        "kind": "duration",
        "unit": "h"
+      },
+      {
+       "key": "at",
+       "title": "time of day",
+       "description": "When on the day it runs: `day` (8 to 18 h), `evening` (18 to 24 h), `night` (22 to 6 h), or from when to when, such as 18..24 h. Spread over the whole day where nothing is said.",
+       "examples": [
+        "evening",
+        "day",
+        "night",
+        "18..24 h"
+       ],
+       "type": "text"
       },
       {
        "key": "supply",

@@ -7,10 +7,12 @@ import type { ResolvedSystem } from './resolved.ts'
 
 /** The figures of a system. Pure; nothing throws, and what cannot be known is null and named. */
 export function figuresOf(system: ResolvedSystem): Figures {
+  const year = yearOf(system)
   return {
     arrays: system.arrays.map((array, i) => arrayFigures(system, array, i)),
     battery: batteryFigures(system),
-    months: yearOf(system)?.months ?? [],
+    months: year?.months ?? [],
+    year: { unserved_wh: year?.unserved ?? null, unserved_p90_wh: year?.unservedP90 ?? null },
     not_checked: notChecked(system),
   }
 }

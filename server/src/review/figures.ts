@@ -40,11 +40,18 @@ export interface MonthFigures {
   readonly unserved_wh_day: number | null
 }
 
+/** Of a usual year, and of one of which nine in ten are no worse; null without a climate or a battery. */
+export interface YearFigures {
+  readonly unserved_wh: number | null
+  readonly unserved_p90_wh: number | null
+}
+
 /** The figures of a system. The command line prints them as they are, with findings beside them. */
 export interface Figures {
   readonly arrays: readonly ArrayFigures[]
   readonly battery: BatteryFigures
   readonly months: readonly MonthFigures[]
+  readonly year: YearFigures
   /** Sentences. What stands here was not looked at, which is not the same as being in order. */
   readonly not_checked: readonly string[]
 }

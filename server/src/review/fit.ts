@@ -1,4 +1,5 @@
-import { packPanels, type Place, type SurfaceShape } from './pack-panels.ts'
+import { packPanels, type Place } from './packing/pack-panels.ts'
+import type { SurfaceShape } from './packing/surface.ts'
 import { countOf } from './strings.ts'
 import type { ResolvedPanels, ResolvedSystem, Surface } from './resolved.ts'
 

@@ -1,10 +1,13 @@
 import { bankOf, inverterEfficiency } from './bank.ts'
+import { sharesOf, windowOf } from './hours-of-day.ts'
 import type { ResolvedSystem } from './resolved.ts'
 
 /** Energy through the battery's terminals on a day of the year [Wh]. */
 export interface DayEnergy {
   readonly load: number
   readonly other: number
+  /** The load of each of the 24 hours. */
+  readonly hours: readonly number[]
 }
 
 /** A source while it runs, and how long on that day. */
@@ -22,9 +25,14 @@ interface Use {
   readonly days_a_week?: { readonly value: number }
   readonly power?: { readonly value: number }
   readonly hours?: { readonly value: number }
+  readonly at?: { readonly value: string }
 }
 
 const second = 1 / 3600
+
+/** Loads of which nothing says when on the day they run, as they are spread over all of it. */
+export const loadsAtAnyTime = ({ system }: ResolvedSystem): readonly Load[] =>
+  system.loads.filter(({ at, hours }) => !at && (hours?.value ?? 0) * second < 24)
 
 /**
  * Loads and other sources, day by day. Days of use follow each other from the start of the week, as a weekend does; a part
@@ -41,14 +49,16 @@ export function demandOf(resolved: ResolvedSystem): Demand {
   const ac = system.loads.filter(({ supply }) => supply?.value === 'ac')
   const { standby, hours } = system.inverter
   const standbyDay = (standby?.value ?? 0) * (hours ? hours.value * second : 24)
+  const shares = new Map(system.loads.map((use) => [use, spread(use)]))
   const days = (month: number, weekday: number): DayEnergy => {
     const on = ac.length === 0 || ac.some((use) => share(use, month, weekday) > 0)
-    const loads = system.loads.reduce(
-      (sum, use) => sum + energy(use, month, weekday) / (use.supply?.value === 'ac' ? efficiency : 1),
-      own * voltage * 24 + (on ? standbyDay : 0),
-    )
+    const hours = new Array<number>(24).fill(own * voltage + (on ? standbyDay / 24 : 0))
+    for (const use of system.loads) {
+      const wh = energy(use, month, weekday) / (use.supply?.value === 'ac' ? efficiency : 1)
+      if (wh !== 0) shares.get(use)!.forEach((share, hour) => (hours[hour]! += share * wh))
+    }
     const other = system.other_sources.reduce((sum, use) => sum + energy(use, month, weekday), 0)
-    return { load: loads, other }
+    return { load: hours.reduce((sum, wh) => sum + wh, 0), other, hours }
   }
   const known = Array.from({ length: 12 }, (_, m) => Array.from({ length: 7 }, (_, day) => days(m + 1, day)))
   return (month, weekday) => known[month - 1]![weekday]!
@@ -63,7 +73,7 @@ export function running({ system }: ResolvedSystem, month: number, weekday: numb
 }
 
 /** Mean over the week of a month [Wh/day]. */
-export function meanDemand(demand: Demand, month: number): DayEnergy {
+export function meanDemand(demand: Demand, month: number): Pick<DayEnergy, 'load' | 'other'> {
   let load = 0
   let other = 0
   for (let day = 0; day < 7; day++) {
@@ -83,6 +93,11 @@ type Load = ResolvedSystem['system']['loads'][number]
 
 const energy = (use: Use, month: number, weekday: number): number =>
   (use.power?.value ?? 0) * (use.hours?.value ?? 0) * second * share(use, month, weekday)
+
+/** Over the hours of the day, see `sharesOf`. */
+function spread({ at, hours }: Use): readonly number[] {
+  return sharesOf(at ? windowOf(at.value) : null, Math.max(1 / 60, (hours?.value ?? 0) * second))
+}
 
 function share({ months, days_a_week: days }: Use, month: number, weekday: number): number {
   if (months.length > 0 && !months.some(({ value }) => value === month)) return 0

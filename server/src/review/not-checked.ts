@@ -4,6 +4,8 @@ import { allowable, inside, onRoof } from './cable-figures.ts'
 import { shapeOf } from './fit.ts'
 import { listed } from '../findings/listed.ts'
 import { vocAt } from './panel-at.ts'
+import { loadsAtAnyTime } from './loads.ts'
+import { lacksCurve } from './mismatch.ts'
 import { yearOf } from './year.ts'
 import { said } from './said.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
@@ -47,6 +49,8 @@ function* ofArray({ battery }: ResolvedSystem, { entry, panels, controller }: Re
   }
   for (const { entry: own, panel } of panels)
     if (!panel) yield `${id}: ${own.panel.id?.value ?? 'panel'}: no such panel record, so its string is not checked.`
+  if (lacksCurve({ entry, panels }))
+    yield `${id}: what its unlike panels lose together: no curve fits the sheet of one of them.`
   const { size, length, insulation } = entry.cable
   if (!size || !length) yield `${id}: voltage drop and heat of the cable: size or length is not given.`
   else if (!insulation) yield `${id}: allowable current of the cable: its insulation rating is not given.`
@@ -103,6 +107,11 @@ function* battery(resolved: ResolvedSystem): Generator<string> {
     if (!charge.max_current) yield 'Charge current: the battery gives no limit; what is usual for its chemistry counts.'
     if (!discharge.max_current) yield 'Load current against the battery: its limit is not given.'
   }
+  const { place, kept_above: kept } = own
+  if (resolved.battery && !place)
+    yield 'How cold the battery gets: where it is kept is not given; it counts as outside.'
+  else if (place?.value === 'inside' && !kept)
+    yield 'How cold the battery gets: above what the place inside is kept is not given; it counts as the mean of the day outside.'
   if (!own.cable.size || !own.cable.length) yield 'Battery cable: size or length is not given.'
   else if (!own.cable.insulation) yield 'Allowable current of the battery cable: its insulation rating is not given.'
   else if (allowable(own.cable, own.cable.size.value, inside) === null)
@@ -111,6 +120,9 @@ function* battery(resolved: ResolvedSystem): Generator<string> {
   const { loads, inverter } = resolved.system
   if (loads.some(({ supply }) => supply?.value === 'ac') && !inverter.efficiency)
     yield `Losses of the inverter: its efficiency is not given; ${100 * inverterEfficiency(undefined)} % is assumed.`
+  const anyTime = loadsAtAnyTime(resolved).map(({ name }) => name?.text ?? 'a load')
+  if (anyTime.length > 0)
+    yield `When on the day ${listed(anyTime)} ${anyTime.length > 1 ? 'run' : 'runs'}: not given; spread over all of it, and more goes unmet where loads run in the evening.`
   if (loads.length === 0) yield 'Balance of the year: no loads are given.'
 }
 

@@ -1,3 +1,4 @@
+import type { WeatherYear } from '../physics/weather-sky.ts'
 import type { Battery, Climate, Controller, Panel, System } from '../records/records.generated.ts'
 
 /** A record that a system uses, and where it stands: `path` is null for one that is written in the system itself. */
@@ -38,6 +39,10 @@ export interface ResolvedSystem {
   readonly arrays: readonly ResolvedArray[]
   readonly battery?: Used<Battery>
   readonly climate?: Used<Climate>
+  /** The hours of the climate's own file. */
+  readonly weather?: WeatherYear
+  /** How many years are made from the monthly means. */
+  readonly years: number
   readonly coldest: SiteTemperature
   readonly hottest: SiteTemperature
 }

@@ -2,6 +2,7 @@ import { panelEnergy, type Energy, type Mount } from '../physics/energy.ts'
 import { assumedNoct, installedNoctRise, rossCoefficient } from '../physics/mounting.ts'
 import type { PowerTable } from '../physics/power-table.ts'
 import { sunHours, type SunHours } from '../physics/sun-hours.ts'
+import { weatherSky, type WeatherYear } from '../physics/weather-sky.ts'
 import { syntheticSunDays } from '../physics/synthetic-days.ts'
 import type { Climate } from '../records/records.generated.ts'
 import { byMonth } from '../values/months.ts'
@@ -14,20 +15,36 @@ import type { ResolvedPanels, ResolvedSystem } from './resolved.ts'
 /** The same weather in every review, so that a figure changes only with what was typed. */
 const seed = 1988
 
-const skies = new WeakMap<Climate, Map<number, SunHours | null>>()
+const skies = new WeakMap<Climate, Map<string, SunHours | null>>()
+const measured = new WeakMap<WeatherYear, SunHours>()
 
-/** Hours of a year as weather makes them at the system's place; null without a climate of twelve months. */
-export function skyOf({ climate, system }: ResolvedSystem): SunHours | null {
+/** How many years there are: one where the climate has hours of its own. */
+export const yearsOf = ({ weather, years }: ResolvedSystem): number => (weather ? 1 : years)
+
+/**
+ * Hours of a year as weather makes them at the system's place, or as its own file has them; null without a climate of
+ * twelve months.
+ *
+ * @param year  from 0
+ */
+export function skyOf({ climate, system, weather }: ResolvedSystem, year = 0): SunHours | null {
+  if (weather) return kept(measured, weather, () => weatherSky(weather))
   const record = climate?.record
   const latitude = (system.site.latitude ?? record?.latitude)?.value
   if (!record || latitude === undefined || Math.abs(latitude) > 90) return null
-  const known = skies.get(record) ?? new Map<number, SunHours | null>()
-  skies.set(record, known)
-  if (!known.has(latitude)) known.set(latitude, work(record, latitude))
-  return known.get(latitude) ?? null
+  const known = kept(skies, record, () => new Map<string, SunHours | null>())
+  const key = `${latitude} ${year}`
+  if (!known.has(key)) known.set(key, work(record, latitude, year))
+  return known.get(key) ?? null
 }
 
-function work({ sun, air }: Climate, latitude: number): SunHours | null {
+function kept<K extends object, V>(map: WeakMap<K, V>, key: K, make: () => V): V {
+  const known = map.get(key) ?? make()
+  map.set(key, known)
+  return known
+}
+
+function work({ sun, air }: Climate, latitude: number, year: number): SunHours | null {
   const twelve = (list: Climate['sun']) => {
     const months = byMonth(list)
     const values = Array.from({ length: 12 }, (_, m) => months.get(m + 1)?.value)
@@ -36,7 +53,10 @@ function work({ sun, air }: Climate, latitude: number): SunHours | null {
   const [days, high, low] = [twelve(sun), twelve(air.mean_high), twelve(air.mean_low)]
   if (!days || days.some((day) => day < 0)) return null
   const wh = days.map((kwh) => 1000 * kwh)
-  return sunHours(latitude, syntheticSunDays(latitude, wh, seed), { high: high ?? mild.high, low: low ?? mild.low })
+  return sunHours(latitude, syntheticSunDays(latitude, wh, seed + year), {
+    high: high ?? mild.high,
+    low: low ?? mild.low,
+  })
 }
 
 /** Air where a climate gives none: its error moves the yield by a few per cent. */
@@ -63,26 +83,38 @@ const energies = new WeakMap<SunHours, WeakMap<PowerTable, Map<string, Energy>>>
  * Energy of one panel through the year where it lies, before losses outside the panel; null where its sheet says too little.
  *
  * @param held  voltage that the panel is held at [V]; null at its best point
+ * @param year  which of the years, see `skyOf`
  */
 export function energyOf(
   system: ResolvedSystem,
   panels: ResolvedPanels,
   held: number | null = null,
   plane = facingOf(panels, system),
+  year = 0,
 ): Energy | null {
-  const sky = skyOf(system)
+  const sky = skyOf(system, year)
+  const table = tableOf(panels, held)
+  const mount = mountOf(system, panels, plane)
+  return sky && table && mount && remembered(sky, table, mount)
+}
+
+/** Power of one panel, at its best point or held at a voltage. */
+export function tableOf({ panel }: ResolvedPanels, held: number | null): PowerTable | null {
+  if (!panel) return null
+  return held === null ? (panelPower(panel.record)?.table ?? null) : clampedTable(panel.record, held)
+}
+
+/** How panels are mounted on a plane; null without their record. */
+export function mountOf(system: ResolvedSystem, panels: ResolvedPanels, plane: Facing): Mount | null {
   const record = panels.panel?.record
-  if (!sky || !record) return null
-  const table = held === null ? panelPower(record)?.table : clampedTable(record, held)
-  if (!table) return null
+  if (!record) return null
   const k = rossCoefficient(
     record.noct.temperature?.value ?? assumedNoct,
     installedNoctRise[mountingOf(record, siteAt(system, panels))],
   )
   const shading = Math.min(1, Math.max(0, panels.surface?.shading?.value ?? 0))
   const albedo = system.climate?.record.ground_reflection?.value ?? usualAlbedo
-  const mount: Mount = { plane, k, shading, albedo, ar: reflection }
-  return remembered(sky, table, mount)
+  return { plane, k, shading, albedo, ar: reflection }
 }
 
 /** While somebody types in one file, the panels of the others stay as they are. */

@@ -97,12 +97,14 @@ function ofBattery({ system }: ResolvedSystem, { battery: own }: Figures): reado
       formula: 'usable energy x discharge efficiency / load of the heaviest month',
       source: 'energy balance',
       inputs,
+      digits: 2,
       at: autonomy ?? battery.id ?? parallel,
     }),
   ]
 }
 
-const simulated = 'hour-by-hour year around the monthly means, after Aguiar, Collares-Pereira and Conde (1988)'
+const simulated =
+  'hour-by-hour years around the monthly means, of which this is the usual one, after Aguiar, Collares-Pereira and Conde (1988)'
 
 /** The year, each figure with its twelve months; none without a climate. */
 function ofYear({ system, climate }: ResolvedSystem, { months }: Figures): readonly Value[] {
@@ -116,6 +118,7 @@ function ofYear({ system, climate }: ResolvedSystem, { months }: Figures): reado
     formula,
     source: simulated,
     inputs: [sunny],
+    digits: 2,
     at,
   })
   const load = mean((m) => m.load_wh_day)
@@ -128,10 +131,13 @@ function ofYear({ system, climate }: ResolvedSystem, { months }: Figures): reado
       'what the panels give on a mean day of the year',
       mean((m) => m.yield_wh_day),
       'Wh',
-      more(
-        list((m) => m.yield_wh_day, 'Wh a day'),
-        system.site.climate.id ?? system.name,
-      ),
+      {
+        ...more(
+          list((m) => m.yield_wh_day, 'Wh a day'),
+          system.site.climate.id ?? system.name,
+        ),
+        digits: 3,
+      },
     ),
     value(
       'year/lowest_soc',

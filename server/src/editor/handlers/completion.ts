@@ -92,7 +92,7 @@ function knownTexts(here: Here, { pointer, info }: Slot): Word[] {
     return allFacts.flatMap(({ rules }) => rules.map(({ id, reason }) => ({ label: id, documentation: reason })))
   if (/^\/accepted\/\d+\/field$/.test(pointer))
     return [...new Set(checked.findings.map((one) => one.pointer))].map((label) => ({ label }))
-  return /\/\d+$/.test(pointer) ? (info.examples ?? []).map((label) => ({ label })) : []
+  return /\/\d+$|^\/loads\/\d+\/at$/.test(pointer) ? (info.examples ?? []).map((label) => ({ label })) : []
 }
 
 type Word = Pick<CompletionItem, 'label' | 'detail' | 'documentation' | 'kind'>

@@ -1,40 +1,44 @@
-import { figure } from '../../findings/message.ts'
-import { monthDays } from '../../physics/sun.ts'
 import { bankOf } from '../bank.ts'
+import { darkHours } from '../dark-hours.ts'
 import { monthsInWords } from '../months-in-words.ts'
+import { rough, roughPercent } from '../rough.ts'
 import { reviewRule } from '../rule.ts'
+import { shortfallOf, yearOf } from '../year.ts'
+
+/** Shares of the load that are not met: worth a warning, and worth a word (common practice, no source). */
+const [warned, said] = [0.01, 0.002]
 
 export const batteryRunsEmpty = reviewRule({
   id: 'battery-runs-empty',
   severity: 'warning',
   reason: 'At its floor the battery is cut off and the loads stand still; often there, it also ages fast.',
-  source: 'hour-by-hour year around the monthly means, after Aguiar, Collares-Pereira and Conde (1988)',
+  source: 'hour-by-hour years around the monthly means, after Aguiar, Collares-Pereira and Conde (1988)',
   messages: {
-    inAUsual:
-      'In a usual year the battery runs down to its floor of {share} in {names}; {energy}, {share2} of the loads, are not met',
+    inOneYear: '; in one year of ten it is {value}',
+    inAUsual: 'In a usual year {nights} and {days} go dark, in {names}: {share} of the loads are not met{worse}',
     lithium: 'lithium',
     leadAcid: 'lead-acid',
-    inAUsual2: 'In a usual year the battery falls to {share}, below the {value} % that {part} should keep',
+    inAUsual2: 'In a usual year the battery falls to {low}, below the {value} % that {part} should keep',
   },
 
-  check(system, { months }) {
+  check(system, { months, year: { unserved_p90_wh: bad } }) {
     const bank = bankOf(system)
+    const year = yearOf(system)
+    const short = year && shortfallOf(year)
     const place = system.system.battery.in_parallel ?? system.system.battery.battery.id
-    if (!bank || !place) return null
-    const empty = months.filter(({ lowest_soc: soc }) => soc !== null && soc <= 1 - bank.depth + 1e-6)
-    if (empty.length > 0) {
-      const unserved = months.reduce((sum, m) => sum + (m.unserved_wh_day ?? 0) * monthDays[m.month - 1]!, 0)
-      const load = months.reduce((sum, m) => sum + m.load_wh_day * monthDays[m.month - 1]!, 0)
-      const names = monthsInWords(empty.map(({ month }) => month))
+    if (!bank || !short || !year.hours || !place) return null
+    const share = short.load > 0 ? short.unserved / short.load : 0
+    if (said <= share) {
+      const { days, nights } = darkHours(year.hours)
+      const names = monthsInWords(
+        months.filter((m) => (m.unserved_wh_day ?? 0) > 1e-3 * m.load_wh_day).map(({ month }) => month),
+      )
+      const worse = bad === null ? null : { say: 'inOneYear', with: { value: roughPercent(bad / short.load) } }
       return {
         say: 'inAUsual',
-        with: {
-          share: figure(100 * (1 - bank.depth), '%'),
-          names,
-          energy: figure(unserved / 1000, 'kWh'),
-          share2: figure((100 * unserved) / load, '%'),
-        },
+        with: { nights: count(nights, 'night'), days: count(days, 'day'), names, share: roughPercent(share), worse },
         suspects: [place],
+        severity: share < warned ? 'information' : 'warning',
       }
     }
     const limit = bank.lithium ? 0.3 : 0.5
@@ -43,7 +47,7 @@ export const batteryRunsEmpty = reviewRule({
     return {
       say: 'inAUsual2',
       with: {
-        share: figure(100 * low, '%'),
+        low: roughPercent(low),
         value: 100 * limit,
         part: bank.lithium ? { say: 'lithium' } : { say: 'leadAcid' },
       },
@@ -52,3 +56,5 @@ export const batteryRunsEmpty = reviewRule({
     }
   },
 })
+
+const count = (number: number, what: string) => `${rough(number)} ${what}${number === 1 ? '' : 's'}`

@@ -1,4 +1,5 @@
 import { chemistries } from '../../rules/chemistry.ts'
+import { coldestBattery } from '../frost.ts'
 import { elsewhere } from '../rule.ts'
 import { reviewRule } from '../rule.ts'
 
@@ -9,24 +10,22 @@ export const batteryTooCold = reviewRule({
   source: 'the maker’s limit, or the trade value of its chemistry (from memory)',
   messages: {
     asIsUsual: ', as is usual for {name}',
-    cold: 'It gets as cold as {coldest}, and the battery may be used down to {limit} °C{part}; keep it where it is warmer',
+    cold: 'It gets as cold as {cold} °C, and the battery may be used down to {limit} °C{part}; keep it where it is warmer',
   },
 
-  check({ system, battery, coldest }) {
+  check(resolved) {
+    const { system, battery } = resolved
+    const cold = coldestBattery(resolved)
     const { chemistry, discharge } = battery?.record ?? {}
     const place = system.battery.battery.id ?? chemistry
     if (!battery || !chemistry || !place) return null
     const typed = discharge?.lowest_temperature
     const facts = chemistries[chemistry.value]
     const limit = typed?.value ?? facts.coldestInUse
-    if (limit <= coldest.value) return null
+    if (limit <= cold) return null
     return {
       say: 'cold',
-      with: {
-        coldest: { value: coldest.value, unit: '°C' },
-        limit,
-        part: typed ? null : { say: 'asIsUsual', with: { name: facts.name } },
-      },
+      with: { cold, limit, part: typed ? null : { say: 'asIsUsual', with: { name: facts.name } } },
       suspects: [place],
       severity: typed ? 'warning' : 'information',
       ...elsewhere(battery, typed),

@@ -11,7 +11,7 @@ export const chargeCurrentClipped = reviewRule({
   source: 'oversizing by 30 % is common practice, no source',
   messages: {
     clipped:
-      '{hot} on a hot day are {current} at {voltage}, {share} more than the {most} of the controller; what exceeds it is lost',
+      '{hot} on a hot day are {current} at {charging}, {share} more than the {most} of the controller; what exceeds it is lost',
   },
 
   check(system, figures) {
@@ -22,15 +22,15 @@ export const chargeCurrentClipped = reviewRule({
       const hot = figures.arrays[i]?.pmax_hot_w ?? null
       if (!most || most.value <= 0 || hot === null || array.controller?.record.type?.value !== 'mppt') return []
       const place = array.entry.controller.id ?? most
-      const share = hot / bank.voltage / most.value
+      const share = hot / bank.charging / most.value
       if (share <= 1.3) return []
       return [
         {
           say: 'clipped',
           with: {
             hot: figure(hot, 'W'),
-            current: figure(hot / bank.voltage, 'A'),
-            voltage: figure(bank.voltage, 'V'),
+            current: figure(hot / bank.charging, 'A'),
+            charging: figure(bank.charging, 'V'),
             share: figure(100 * (share - 1), '%'),
             most: said(most),
           },

@@ -1,4 +1,5 @@
 import { chemistries } from '../../rules/chemistry.ts'
+import { coldestBattery, isProtected } from '../frost.ts'
 import { elsewhere } from '../rule.ts'
 import { reviewRule } from '../rule.ts'
 
@@ -9,19 +10,20 @@ export const lithiumInFrost = reviewRule({
   source: 'makers’ teaching pages on LiFePO4: no charging below 0 °C',
   messages: {
     found:
-      'It gets as cold as {coldest}, {name} must not be charged below {limit} °C, and no low_temperature_cutoff is recorded; fit one or heat the battery, and record it',
+      'It gets as cold as {cold} °C, {name} must not be charged below {limit} °C, and no charge_protection is recorded; fit a cut-off or heat the battery, and record it',
   },
 
-  check({ system, battery, coldest }) {
+  check(resolved) {
+    const { system, battery } = resolved
     const { chemistry, charge } = battery?.record ?? {}
     const place = system.battery.battery.id ?? chemistry
     if (!battery || !chemistry || !place || !chemistries[chemistry.value].lithium) return null
     const limit = charge?.lowest_temperature?.value ?? chemistries[chemistry.value].coldest
-    if (limit <= coldest.value || charge?.low_temperature_cutoff?.value || system.battery.low_temperature_cutoff?.value)
-      return null
+    const cold = coldestBattery(resolved)
+    if (limit <= cold || isProtected(resolved)) return null
     return {
       say: 'found',
-      with: { coldest: { value: coldest.value, unit: '°C' }, name: chemistries[chemistry.value].name, limit },
+      with: { cold, name: chemistries[chemistry.value].name, limit },
       suspects: [place],
       ...elsewhere(battery, charge?.lowest_temperature),
     }

@@ -1,4 +1,5 @@
 import { figure } from '../../findings/message.ts'
+import { lostIn } from '../mismatch-in-words.ts'
 import { placeOf } from '../rule.ts'
 import { sum, wholeStrings } from '../strings.ts'
 import { reviewRule } from '../rule.ts'
@@ -8,10 +9,11 @@ export const mixedPanelsInParallel = reviewRule({
   severity: 'warning',
   reason:
     'Strings in parallel share one voltage; the lower one is driven off its best point and may even take current from the other.',
-  source: '5 % is common practice, no source',
+  source: '5 % is common practice, no source; loss from the curves of the panels, hour by hour',
   messages: {
-    found:
-      'Strings of {vmp} and {vmp2} are in parallel; one of the two cannot work at its best point, so give each a controller of its own',
+    loses: ': {lost}',
+    andOneCannot: ', and one cannot work at its best point',
+    found: 'Strings of {vmp} and {vmp2} are in parallel{part}; a controller for each loses nothing',
   },
 
   check(system) {
@@ -23,11 +25,17 @@ export const mixedPanelsInParallel = reviewRule({
       const high = strings.reduce((a, b) => (a.vmp < b.vmp ? b : a), strings[0]!)
       const place = low?.first.entry.panel.id ?? placeOf(array)
       if (!low || !place || high.vmp <= 1.05 * low.vmp) return []
+      const lost = lostIn(system, array)
       return [
         {
           say: 'found',
-          with: { vmp: figure(low.vmp, 'V'), vmp2: figure(high.vmp, 'V') },
-          suspects: [place] as const,
+          with: {
+            vmp: figure(low.vmp, 'V'),
+            vmp2: figure(high.vmp, 'V'),
+            part: lost ? { say: 'loses', with: { lost: lost.said } } : { say: 'andOneCannot' },
+          },
+          suspects: [place],
+          ...(lost?.proposal && { correction: lost.proposal }),
         },
       ]
     })

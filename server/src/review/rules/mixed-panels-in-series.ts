@@ -1,4 +1,5 @@
 import { figure } from '../../findings/message.ts'
+import { lostIn } from '../mismatch-in-words.ts'
 import { placeOf } from '../rule.ts'
 import { stringsOf } from '../strings.ts'
 import { reviewRule } from '../rule.ts'
@@ -6,36 +7,35 @@ import { reviewRule } from '../rule.ts'
 export const mixedPanelsInSeries = reviewRule({
   id: 'mixed-panels-in-series',
   severity: 'warning',
-  reason: 'Panels in series share one current, that of the weakest.',
-  source: '5 % is common practice, no source',
+  reason: 'Panels in series share one current: the weaker one limits it, or is bridged by its bypass diodes.',
+  source: '5 % is common practice, no source; loss from the curves of the panels, hour by hour',
   messages: {
-    found: 'Panels of {imp} and {imp2} are in series; the weaker sets the current, and of {all} about {power} are lost',
+    loses: ': {lost}',
+    andTheWeaker: ', and the weaker limits the current',
+    found: 'Panels of {imp} and {imp2} are in series{part}',
   },
 
   check(system) {
     return system.arrays.flatMap((array) => {
       for (const string of stringsOf(array)) {
         const known = string.flatMap((panels) =>
-          panels.panel?.record.stc.imp
-            ? [{ panels, imp: panels.panel.record.stc.imp.value, pmax: panels.panel.record.stc.pmax?.value ?? 0 }]
-            : [],
+          panels.panel?.record.stc.imp ? [{ panels, imp: panels.panel.record.stc.imp.value }] : [],
         )
         const weak = known.reduce((a, b) => (b.imp < a.imp ? b : a), known[0]!)
         const strong = known.reduce((a, b) => (a.imp < b.imp ? b : a), known[0]!)
         const place = weak?.panels.entry.panel.id ?? placeOf(array)
         if (!weak || !place || strong.imp <= 1.05 * weak.imp) continue
-        const all = known.reduce((sum, { pmax }) => sum + pmax, 0)
-        const left = known.reduce((sum, { pmax, imp }) => sum + (pmax * weak.imp) / imp, 0)
+        const lost = lostIn(system, array)
         return [
           {
             say: 'found',
             with: {
               imp: figure(weak.imp, 'A'),
               imp2: figure(strong.imp, 'A'),
-              all: figure(all, 'W'),
-              power: figure(all - left, 'W'),
+              part: lost ? { say: 'loses', with: { lost: lost.said } } : { say: 'andTheWeaker' },
             },
-            suspects: [place] as const,
+            suspects: [place],
+            ...(lost?.proposal && { correction: lost.proposal }),
           },
         ]
       }

@@ -1,4 +1,5 @@
 import { figure } from '../../findings/message.ts'
+import { lostIn } from '../mismatch-in-words.ts'
 import { unlikePlanes } from '../planes.ts'
 import { placeOf } from '../rule.ts'
 import { reviewRule } from '../rule.ts'
@@ -7,21 +8,22 @@ export const unlikePlanesInSeries = reviewRule({
   id: 'unlike-planes-in-series',
   severity: 'warning',
   reason: 'Panels in series that see different sun all work at the current of the one that sees least.',
-  source: '10 deg is common practice, no source; loss from the hours of the year',
+  source: '10 deg is common practice, no source; loss from the curves of the panels, hour by hour',
   messages: {
     oneStringLies: 'One string lies across {id}, whose halves face {angle} apart',
     noSurface: 'no surface',
     oneStringLies2: 'One string lies on {id} and {id2}, which face {angle} apart',
-    thatCostsAbout: "; that costs about {share} of the string's energy",
+    loses: '; {loss}',
     found: '{where}{lost}; wire each side as a string of its own',
   },
 
   check(system) {
     return system.arrays.flatMap((array) =>
-      unlikePlanes(system, array).flatMap(({ panels, other, angle, loss }) => {
+      unlikePlanes(system, array).flatMap(({ panels, other, angle }) => {
         const place = other.entry.surface ?? placeOf(array)
         if (angle <= 10.5 || !place) return []
-        const lost = loss === null ? null : { say: 'thatCostsAbout', with: { share: figure(100 * loss, '%') } }
+        const loss = lostIn(system, array)
+        const lost = loss ? { say: 'loses', with: { loss: loss.said } } : null
         const where =
           panels === other
             ? { say: 'oneStringLies', with: { id: panels.surface?.id, angle: figure(angle, 'deg') } }

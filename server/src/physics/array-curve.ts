@@ -1,0 +1,123 @@
+import { currentAt, openCircuit, voltageAt, type Diode } from './single-diode.ts'
+
+/** Panels of one string that are alike and see the same light. */
+export interface Part {
+  readonly diode: Diode
+  readonly count: number
+  /** Bypass diodes of one panel; 0 for none. */
+  readonly bypass: number
+}
+
+/** Panels in series, and how many such strings there are side by side. */
+export interface PanelString {
+  readonly parts: readonly Part[]
+  readonly count: number
+}
+
+/** Drop of a bypass diode while it conducts [V]; 0.4 to 0.7 is common practice, no source. */
+const bypassDrop = 0.5
+/** Without a bypass diode no voltage of practice drives more current through a panel than it has [V]. */
+const unbridged = 1e5
+
+/**
+ * Voltage of a string at a current; a panel that cannot carry it is bridged by its bypass diodes.
+ *
+ *     V = sum of count max(V_panel(I), -drop x bypass diodes)
+ *
+ * @param current  [A], below 0 where others push into the string
+ * @returns        [V]
+ * @source Kirchhoff; curve of each panel by its single-diode model
+ */
+export function stringVoltage({ parts }: PanelString, current: number): number {
+  let voltage = 0
+  for (const { diode, count, bypass } of parts) {
+    const least = bypass > 0 ? -bypassDrop * bypass : -unbridged
+    const own = current < diode.il + diode.i0 ? voltageAt(diode, current) : least
+    voltage += count * Math.max(own, least)
+  }
+  return voltage
+}
+
+/**
+ * Largest power of strings in parallel, of all the humps that their curve may have: looked for on a grid, then narrowed down.
+ *
+ * @param strings  no blocking diodes: one may push current into another
+ * @returns        [W]
+ * @source Kirchhoff
+ */
+export function largestPower(strings: readonly PanelString[]): number {
+  const curves = strings.map(curveOf)
+  const highest = Math.max(0, ...curves.map(({ open }) => open))
+  if (!(highest > 0)) return 0
+  const power = (voltage: number) =>
+    voltage * curves.reduce((sum, { count, current }) => sum + count * current(voltage), 0)
+  let best = 0
+  for (let k = 1; k < steps; k++) if (power((k * highest) / steps) > power((best * highest) / steps)) best = k
+  return Math.max(0, narrowed(power, ((best - 1) * highest) / steps, ((best + 1) * highest) / steps))
+}
+
+/**
+ * Power into a battery that holds all strings at one voltage; 0 where together they cannot reach it.
+ *
+ * @param voltage  of the battery [V]
+ * @param drop     between array and battery [V]
+ */
+export function heldPower(strings: readonly PanelString[], voltage: number, drop: number): number {
+  const current = strings.reduce((sum, string) => sum + string.count * curveOf(string).current(voltage + drop), 0)
+  return Math.max(0, voltage * current)
+}
+
+const steps = 30
+
+interface Curve {
+  readonly count: number
+  readonly open: number
+  readonly current: (voltage: number) => number
+}
+
+/** A string of panels that are all alike has its current explicitly; of others points are worked out and joined. */
+function curveOf(string: PanelString): Curve {
+  const { parts, count } = string
+  const [only] = parts
+  if (parts.length === 1 && only) {
+    const { diode, count: length } = only
+    return { count, open: length * openCircuit(diode), current: (voltage) => currentAt(diode, voltage / length) }
+  }
+  const bends = parts.map(({ diode }) => diode.il)
+  const most = Math.max(...bends)
+  // closer together where a panel runs out of current, and on into current pushed backwards
+  const at = [...bends.flatMap((il) => knee.map((share) => share * il)), ...backwards.map((share) => share * most)]
+  const currents = [...new Set(at)].sort((a, b) => b - a)
+  const voltages = currents.map((i) => stringVoltage(string, i))
+  return { count, open: stringVoltage(string, 0), current: (voltage) => between(voltages, currents, voltage) }
+}
+
+const knee = [1, 0.999, 0.99, 0.97, 0.95, 0.92, 0.88, 0.83, 0.75, 0.65, 0.5, 0.3, 0.1, 0]
+const backwards = [-0.1, -0.3, -0.6, -1, -2]
+
+/** Voltages rise as currents fall. */
+function between(voltages: readonly number[], currents: readonly number[], voltage: number): number {
+  let low = 0
+  let high = voltages.length - 1
+  if (voltage <= voltages[low]!) return currents[low]!
+  if (voltages[high]! <= voltage) return currents[high]!
+  while (high - low > 1) {
+    const middle = (low + high) >> 1
+    if (voltages[middle]! <= voltage) low = middle
+    else high = middle
+  }
+  const share = (voltage - voltages[low]!) / (voltages[high]! - voltages[low]!)
+  return currents[low]! + share * (currents[high]! - currents[low]!)
+}
+
+/** Largest value between two places with one hump, by the golden section. */
+function narrowed(of: (x: number) => number, from: number, to: number): number {
+  const golden = (Math.sqrt(5) - 1) / 2
+  let [a, b] = [from, to]
+  for (let step = 0; step < 9; step++) {
+    const width = golden * (b - a)
+    if (of(b - width) < of(a + width)) a = b - width
+    else b = a + width
+  }
+  return of((a + b) / 2)
+}

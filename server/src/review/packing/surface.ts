@@ -1,0 +1,85 @@
+/** A rectangle on a surface [m]; x runs along the surface's length, from one corner. */
+export interface Rectangle {
+  readonly x: number
+  readonly y: number
+  readonly length: number
+  readonly width: number
+}
+
+export interface SurfaceShape {
+  /** [m] */
+  readonly length: number
+  readonly width: number
+  readonly keepOut: readonly Rectangle[]
+  /** Least distance between panels [m]. */
+  readonly gap: number
+}
+
+/** A panel with one side along x, in whole micrometres, the gap behind it included. */
+export interface Way {
+  readonly dx: number
+  readonly dy: number
+  readonly turned: boolean
+}
+
+/** A placed panel [µm]. */
+export interface Box extends Way {
+  readonly x: number
+  readonly y: number
+}
+
+/** What no panel may cover, open on all sides [µm]. */
+export interface Blocked {
+  readonly x0: number
+  readonly x1: number
+  readonly y0: number
+  readonly y1: number
+}
+
+/**
+ * The task in whole micrometres, so that equal places are equal numbers. Panels and surface are both longer by the gap,
+ * which leaves panels that may touch; a keep-out needs no gap, so it starts that much later.
+ */
+export interface Grid {
+  readonly length: number
+  readonly width: number
+  readonly ways: readonly Way[]
+  readonly blocked: readonly Blocked[]
+}
+
+/** A tenth of a millimetre is no reason to say that a panel does not fit [µm]. */
+const tolerance = 100
+
+const micrometres = (metres: number) => Math.round(metres * 1e6)
+
+export function gridOf(surface: SurfaceShape, panel: { readonly length: number; readonly width: number }): Grid {
+  const gap = micrometres(surface.gap)
+  const size = (metres: number) => micrometres(metres) + gap
+  const [along, across] = [size(panel.length), size(panel.width)]
+  const straight = { dx: along, dy: across, turned: false }
+  const length = size(surface.length) + tolerance
+  const width = size(surface.width) + tolerance
+  return {
+    length,
+    width,
+    ways: along === across ? [straight] : [straight, { dx: across, dy: along, turned: true }],
+    blocked: surface.keepOut
+      .map((k) => ({
+        x0: micrometres(k.x) + gap,
+        x1: micrometres(k.x + k.length),
+        y0: micrometres(k.y) + gap,
+        y1: micrometres(k.y + k.width),
+      }))
+      .filter((k) => 0 < k.x1 && k.x0 < length && 0 < k.y1 && k.y0 < width),
+  }
+}
+
+/** Whether a box lies on the surface and on no keep-out. */
+export function isFree({ length, width, blocked }: Grid, { x, y, dx, dy }: Box): boolean {
+  if (length < x + dx || width < y + dy) return false
+  for (const k of blocked) if (x < k.x1 && k.x0 < x + dx && y < k.y1 && k.y0 < y + dy) return false
+  return true
+}
+
+export const overlap = (a: Box, b: Box): boolean =>
+  a.x < b.x + b.dx && b.x < a.x + a.dx && a.y < b.y + b.dy && b.y < a.y + a.dy

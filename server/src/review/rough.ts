@@ -1,0 +1,11 @@
+/** A number of a simulation in text: two digits, for it is worth no more. */
+export function rough(value: number): string {
+  const digits = Math.abs(value) >= 10 ? Math.round(value) : Number(value.toPrecision(2))
+  return String(Object.is(digits, -0) ? 0 : digits)
+}
+
+/** A share as text in per cent; what is under a tenth of one is said to be so. */
+export function roughPercent(share: number): string {
+  const percent = 100 * share
+  return 0 < percent && percent < 0.095 ? 'under 0.1 %' : `${rough(percent)} %`
+}
