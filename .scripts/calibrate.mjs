@@ -8,7 +8,7 @@ import { calibrate } from './calibrate/groups.mjs'
 const rows = readRatings('test/published/data/modules-open.csv').filter((row) => groupOf(row))
 const note = '// Generated from the open module ratings by `npm run calibrate`; do not edit.'
 const outputs = {
-  'server/src/slips/calibration.generated.ts': [
+  'server/src/slips/model/calibration.generated.ts': [
     note,
     "import type { Calibration } from './calibration.ts'",
     '',

@@ -4,6 +4,7 @@ export default defineConfig({
   root: '.',
   test: {
     maxWorkers: 2,
+    globalSetup: ['test/build-first.ts'],
     projects: [
       // many start programs: the limit is only there against a program that never ends
       { test: { name: 'layers', include: ['test/**/*.test.ts'], exclude: ['test/workbench/**'], testTimeout: 60_000 } },

@@ -11,7 +11,7 @@ const components = 6
 /** The calibration of every group from rows of the open table. */
 export async function calibrate(rows) {
   const model = await modelSource(
-    `export { features, usable } from './features.ts'; export { coreOf } from './core.ts'; export { oddShares } from './odd-shares.ts'`,
+    `export { features, usable } from './density/features.ts'; export { coreOf } from './density/core.ts'; export { oddShares } from './density/odd-shares.ts'`,
   )
   const of = (group) =>
     calibrateGroup(

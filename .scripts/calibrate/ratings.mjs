@@ -25,7 +25,7 @@ export const rounded = (x, decimals) => (x === null ? NaN : Number(x.toFixed(dec
 export const areaOf = ({ length_mm, width_mm, area_m2 }) =>
   length_mm && width_mm ? (length_mm * width_mm) / 1e6 : area_m2
 
-/** The coordinates of the model, in the order of server/src/slips/features.ts, rounded as datasheets print them. */
+/** The coordinates of the model, in the order of server/src/slips/density/features.ts, rounded as datasheets print them. */
 export function coordinatesOf(row) {
   const counted = groupOf(row) !== 'thin'
   const area = areaOf(row)

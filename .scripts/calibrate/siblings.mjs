@@ -9,7 +9,7 @@ const narrowest = 0.001
 export async function siblings(rows) {
   // the model's own, so that siblings are those that it finds
   const { pointers, at, kinOf, sharedPlaces, growing, copied, chance, isCopy, nearestOf, wide } = await modelSource(
-    `export { pointers, at } from './evidence.ts'; export { kinOf, sharedPlaces } from './family.ts'; export { copied, chance, isCopy, nearestOf } from './nearest-sibling.ts'; export { growing, wide } from './ladder.ts'`,
+    `export { pointers, at } from './evidence.ts'; export { kinOf, sharedPlaces } from './family/family.ts'; export { copied, chance, isCopy, nearestOf } from './family/nearest-sibling.ts'; export { growing, wide } from './family/ladder.ts'`,
   )
   const all = rows.map((row) => evidenceOf(row, pointers, at))
   const places = Object.keys(sharedPlaces)
@@ -21,6 +21,7 @@ export async function siblings(rows) {
     const nearest = nearestOf(
       one,
       kin.map(({ other }) => other),
+      { growths: {}, copied: {} }, // what is sought here
     )
     for (const { rung } of nearest.ratings) {
       if (!rung) continue

@@ -1,4 +1,4 @@
-import { RelativePattern, Uri, workspace } from 'vscode'
+import { FileType, RelativePattern, Uri, workspace } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
 import {
   filesRequest,
@@ -9,6 +9,9 @@ import {
   type ReadResult,
 } from '../../server/src/editor/protocol.ts'
 import { skippedGlob } from './records.ts'
+
+/** More than the server analyses. */
+const mostBytes = 1024 * 1024
 
 /**
  * Answers the server's questions for the records of this window. The server asks the editor and not the disk, so that it
@@ -23,9 +26,12 @@ export function answerFiles(client: BaseLanguageClient): void {
   client.onRequest(readRequest, async ({ uri }: ReadParams): Promise<ReadResult> => {
     const file = Uri.parse(uri)
     try {
+      const { type, size } = await workspace.fs.stat(file)
+      if ((type & FileType.File) === 0) return { because: 'it is no regular file' }
+      if (size > mostBytes) return { because: 'it is larger than a record can be' }
       return new TextDecoder().decode(await workspace.fs.readFile(file))
     } catch {
-      return null // gone since it was listed, or a folder
+      return null // gone since it was listed
     }
   })
 }

@@ -17,6 +17,7 @@ test('without an acceptance it is told', () => expect(told(printed)).toEqual(['e
 
 test.each([
   ['on the line', broken('19.4 %', '19.4 % # accept efficiency-printed: cell area', printed)],
+  ['behind two signs', broken('19.4 %', '19.4 % ## accept efficiency-printed: cell area', printed)],
   ['behind other words', broken('19.4 %', '19.4 % # as printed; accept efficiency-printed: cell area', printed)],
   [
     'on the line of the group',

@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
+import { inOrder } from '../../server/src/check/order.ts'
+import type { Finding, Severity } from '../../server/src/findings/finding.ts'
 import { check } from './checked.ts'
 
 const tern = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8').replace('17.1 % # as printed', '14 %')
@@ -46,4 +48,10 @@ test.each([
   const text = tern.replace('construction: flexible', `construction: ${construction}`).replace('46 °C', '36 °C')
   const found = check(text).findings.filter(({ rule }) => rule === 'noct-unusual')
   expect(found.map((finding) => finding.severity)).toEqual([severity])
+})
+
+test('at one place findings stand by severity, information before hint', () => {
+  const at = (severity: Severity): Finding => ({ ...check(tern).findings[0]!, severity, span: { start: 1, end: 2 } })
+  const found = (['hint', 'warning', 'information', 'error'] as const).map(at)
+  expect(inOrder(found).map(({ severity }) => severity)).toEqual(['error', 'warning', 'information', 'hint'])
 })

@@ -20,6 +20,23 @@ describe('cable', () => {
     expect(power).toBeCloseTo(25.3, 1)
   })
 
+  /** The square root is the heat balance; 0.91 for 90 °C insulation at 40 °C stands in NEC table 310.15(B)(1) (from memory). */
+  test.each([
+    [90, 30, 1],
+    [90, 40, 0.91],
+    [60, 35, 0.91],
+    [90, 90, 0],
+    [105, 50, 0.86],
+  ])('insulation of %i °C in air of %i °C: factor %f', (insulation, air, factor) => {
+    expect(airFactor(insulation, air)).toBeCloseTo(factor, 2)
+  })
+
+  test('a fuse of just the current is the next one', () => {
+    expect(nextFuse([10, 15, 20], 15)).toBe(15)
+    expect(nextFuse([10, 15, 20], 15.1)).toBe(20)
+    expect(nextFuse([10, 15, 20], 20.1)).toBeNull()
+  })
+
   test('a size that is in no table lies between its neighbours', () => {
     const of = (area: number) => resistancePerMetre(area, 'class 5 plain', 20)
     expect(of(8)).toBeLessThan(of(6))

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { edits } from '../../server/src/slips/edits.ts'
+import { edits } from '../../server/src/slips/typos/edits.ts'
 
 test.each([
   { kind: 'digits swapped', typed: '16.8', meant: '18.6', decimals: 1 },

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { familyOf } from '../../server/src/slips/family.ts'
+import { familyOf } from '../../server/src/slips/family/family.ts'
 import { findSlip } from '../../server/src/slips/find-slip.ts'
 import { evidence, tern } from './records.ts'
 

@@ -4,6 +4,8 @@ import { evidence, tern } from './records.ts'
 
 const flexible = (texts: Readonly<Record<string, string>>) => evidence('mono', texts, 'flexible')
 
+const stcOnly = Object.fromEntries(Object.entries(tern).filter(([pointer]) => !pointer.startsWith('/noct')))
+
 test('a record in order is consistent', () => {
   expect(findSlip(flexible(tern))).toEqual({ kind: 'consistent' })
 })
@@ -56,6 +58,28 @@ test.each([
     text: tern[first],
     also: [{ pointer: second, text: tern[second] }],
   })
+})
+
+test('a voltage and a current exchanged keep the units of their fields', () => {
+  // without a product to hold, as that of the two is right in either order
+  const { '/stc/pmax': _, '/stc/efficiency': __, ...others } = stcOnly
+  const typed = { '/stc/vmp': '5.92 V', '/stc/imp': '18.6 A' }
+  expect(findSlip(flexible({ ...others, ...typed }))).toMatchObject({
+    kind: 'slip',
+    pointer: '/stc/vmp',
+    text: '18.6 V',
+    also: [{ pointer: '/stc/imp', text: '5.92 A' }],
+  })
+})
+
+test.each([
+  ['/stc/pmax', '81 W', '110 W'],
+  ['/stc/imp', '4.74 A', '5.92 A'],
+  ['/stc/isc', '5.11 A', '6.31 A'],
+])('%s of the NOCT row, %s, is read as that', (pointer, typed, meant) => {
+  const verdict = findSlip(flexible({ ...stcOnly, [pointer]: typed }))
+  const all = verdict.kind === 'slip' ? [verdict, ...verdict.alternatives] : []
+  expect(all.filter(({ why }) => why === 'the value at NOCT typed').map(({ text }) => text)).toContain(meant)
 })
 
 test('a correction keeps the unit and its spelling', () => {

@@ -79,6 +79,7 @@ export function yamlOf(row: Row, texts: Texts): string {
   return ['format: 1', `name: ${String(row['id'])}`, 'construction: rigid', ...lines, ''].join('\n')
 }
 
+/** Kinds that the model was told: each has candidates of its own in `slips/typos`. */
 export const kinds = [
   'digits swapped',
   'digit dropped',
@@ -97,6 +98,22 @@ export const kinds = [
   'milliamperes',
   'fraction as percent',
   'column beside',
+] as const
+
+/** Kinds that the model was not told, by which it is seen what it does with mistakes that nobody foresaw. */
+export const unforeseen = [
+  'another digit hit as well',
+  'digit held down',
+  'two keys missed',
+  'digit misread',
+  'digits rotated',
+  'value of the line above',
+  'inches as millimetres',
+  'NOCT in Fahrenheit',
+  'coefficient per Fahrenheit',
+  'voltage of the NOCT row',
+  'voltage of two in series',
+  'efficiency of the cells',
 ] as const
 
 export interface Made {
@@ -195,6 +212,27 @@ function changed(
       const pointer = pick(['/stc/pmax', '/stc/vmp', '/stc/imp', '/stc/voc', '/stc/isc'])
       return { [pointer]: printed(pick(others))[pointer]! }
     }
+    case 'value of the line above': {
+      const lines = ['/stc/pmax', '/stc/vmp', '/stc/imp', '/stc/voc', '/stc/isc']
+      const i = pick([1, 2, 3, 4])
+      const above = texts[lines[i - 1]!]!.split(' ')[0]!
+      return { [lines[i]!]: `${above} ${texts[lines[i]!]!.split(' ')[1]}` }
+    }
+    case 'inches as millimetres':
+      return scaled(texts, pick(['/size/length', '/size/width']), 1 / 25.4, 1)
+    case 'NOCT in Fahrenheit': {
+      const noct = texts['/noct/temperature']
+      return noct ? { '/noct/temperature': `${Math.round(parseFloat(noct) * 1.8 + 32)} °C` } : null
+    }
+    case 'coefficient per Fahrenheit':
+      return scaled(texts, pick([gamma, beta]), 5 / 9, 2)
+    case 'voltage of the NOCT row':
+      // what sheets of silicon print for 800 W/m2 (common practice, no source)
+      return scaled(texts, pick(['/stc/vmp', '/stc/voc']), 0.93, 1)
+    case 'voltage of two in series':
+      return scaled(texts, pick(['/stc/vmp', '/stc/voc']), 2, 1)
+    case 'efficiency of the cells':
+      return scaled(texts, '/stc/efficiency', 1.12, 1)
     default: {
       const pointer = pick(Object.keys(texts).filter((p) => !p.startsWith('/cells')))
       const [number, unit] = texts[pointer]!.split(' ')
@@ -202,6 +240,25 @@ function changed(
       return other === null ? null : { [pointer]: `${other} ${unit}` }
     }
   }
+}
+
+function scaled(texts: Texts, pointer: string, factor: number, decimals: number): Texts | null {
+  const [number, unit] = texts[pointer]?.split(' ') ?? []
+  return number ? { [pointer]: `${(Number(number) * factor).toFixed(decimals)} ${unit}` } : null
+}
+
+/** Digits that look alike, in print or by hand (common practice, no source). */
+const lookAlike: Readonly<Record<string, string>> = {
+  0: '68',
+  1: '74',
+  2: '7',
+  3: '8',
+  4: '19',
+  5: '38',
+  6: '08',
+  7: '12',
+  8: '036',
+  9: '4',
 }
 
 function typo(slip: string, text: string, pick: Pick): string | null {
@@ -221,6 +278,25 @@ function typo(slip: string, text: string, pick: Pick): string | null {
       return text.includes('.') ? text.replace('.', '').replace(/^(-?)0+(?=\d)/, '$1') : null
     case 'point moved':
       return text.includes('.') ? String(Number((Number(text) * pick([10, 0.1])).toPrecision(6))) : null
+    case 'another digit hit as well':
+      return put(i, 1, text[i]! + pick([...beside[text[i]!]!]))
+    case 'digit held down':
+      return put(i, 1, text[i]!.repeat(3))
+    case 'two keys missed': {
+      const j = digits[digits.indexOf(i) + 1]
+      if (j === undefined) return null
+      const first = put(i, 1, pick([...beside[text[i]!]!]))
+      return first.slice(0, j) + pick([...beside[text[j]!]!]) + first.slice(j + 1)
+    }
+    case 'digit misread':
+      return put(i, 1, pick([...lookAlike[text[i]!]!]))
+    case 'digits rotated': {
+      const [a, b, c] = digits.slice(digits.indexOf(i))
+      if (a === undefined || b === undefined || c === undefined) return null
+      const out = [...text]
+      ;[out[a], out[b], out[c]] = [text[b]!, text[c]!, text[a]!]
+      return out.join('').replace(/^(-?)0(?=\d)/, '$1')
+    }
     default:
       throw new Error(`no such slip: ${slip}`)
   }

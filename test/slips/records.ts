@@ -1,4 +1,4 @@
-import { takeApart } from '../../server/src/slips/printed.ts'
+import { takeApart } from '../../server/src/slips/typos/printed.ts'
 import type { Evidence, Reading } from '../../server/src/slips/evidence.ts'
 
 const factors: Readonly<Record<string, number>> = {

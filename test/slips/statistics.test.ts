@@ -5,7 +5,7 @@ import { beforeAll, expect, test } from 'vitest'
 import { calibrate } from '../../.scripts/calibrate/groups.mjs'
 // @ts-expect-error the calibration scripts carry no types
 import { groupOf, readRatings } from '../../.scripts/calibrate/ratings.mjs'
-import type { Calibration } from '../../server/src/slips/calibration.ts'
+import type { Calibration } from '../../server/src/slips/model/calibration.ts'
 import { findSlip } from '../../server/src/slips/find-slip.ts'
 import { halves, mistakes, printed, type Row } from './mistakes.ts'
 import { evidence } from './records.ts'

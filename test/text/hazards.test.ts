@@ -24,6 +24,14 @@ interface Case {
 }
 
 const cases: Readonly<Record<string, readonly Case[]>> = {
+  'not-utf-8': [
+    {
+      text: 'limits: { bend: 30\ufffd }',
+      on: '\ufffd',
+      says: 'A sign here is not UTF-8, perhaps Windows-1252 or Latin-1: save the file as UTF-8, and type the sign again.',
+      spoils: [],
+    },
+  ],
   'decimal-comma-splits': [
     {
       text: 'stc: { imp: 5,92 A, voc: 22.1 V }',

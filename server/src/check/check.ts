@@ -34,6 +34,7 @@ export type { Today } from './today.ts'
 export function checkFile(library: Library, path: string, now: Today): Checked | null {
   const file = library.file(path)
   if (!file) return null
+  if (file.unread) return { ...file, findings: file.readFindings, accepted: [], review: null, values: () => [] }
   try {
     return checked(library, file, now)
   } catch (error) {

@@ -1,7 +1,7 @@
 import type { Measure } from '../records/field.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { pointers, type Evidence, type Reading } from '../slips/evidence.ts'
-import { noctPointers } from '../slips/noct-row.ts'
+import { noctPointers } from '../slips/typos/noct-row.ts'
 
 /** What a panel record says of itself, as the slip search wants it. Fields that could not be read are absent. */
 export function evidenceOf({ record, fields }: ReadFile<'panel'>): Evidence {

@@ -2,7 +2,7 @@ import type { Library } from '../library/library.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { Sibling } from '../rules/about.ts'
 import type { Evidence } from '../slips/evidence.ts'
-import { familyOf, type Family } from '../slips/family.ts'
+import { familyOf, type Family } from '../slips/family/family.ts'
 import { evidenceOf } from './evidence.ts'
 
 /** The panels of a library that belong with one, as rules and the slip search want them. */

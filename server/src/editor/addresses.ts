@@ -29,9 +29,12 @@ export const besides = (uri: string, name: string) => uri.slice(0, uri.lastIndex
 
 export const fileName = (path: string) => path.slice(path.lastIndexOf('/') + 1)
 
+/** An escaped slash parts no folders. */
+const decodedStep = (step: string) => (/%2f/i.test(step) ? step : decodeURIComponent(step))
+
 function decoded(uri: string): string {
   try {
-    return decodeURIComponent(uri)
+    return uri.split('/').map(decodedStep).join('/')
   } catch {
     return uri
   }

@@ -16,12 +16,15 @@ export interface Around {
  */
 export async function around(files: Files, uri: string): Promise<Around> {
   const own = parentOf(uri)
-  for (let folder = own; ; folder = parentOf(folder.slice(0, -1))) {
-    const stands = async (names: readonly string[]) =>
-      (await Promise.all(names.map((name) => files.read(folder + name)))).some((text) => text !== null)
-    if (await stands(['wattproof.yaml', 'wattproof.yml'])) return { folder, isLibrary: true, deep: true }
-    if (await stands(['.git/HEAD', '.git'])) return { folder, isLibrary: false, deep: true }
-    if (/^[^:]*:\/*[^/]*\/$/.test(folder)) return { folder: own, isLibrary: false, deep: false }
+  for (let folder = own; ; ) {
+    const read = (names: readonly string[]) => Promise.all(names.map((name) => files.read(folder + name)))
+    if ((await read(['wattproof.yaml', 'wattproof.yml'])).some((text) => text !== null))
+      return { folder, isLibrary: true, deep: true }
+    if ((await read(['.git/HEAD', '.git'])).some((text) => typeof text === 'string'))
+      return { folder, isLibrary: false, deep: true }
+    const above = parentOf(folder.slice(0, -1))
+    if (above === '' || /^[^:]*:\/*[^/]*\/$/.test(folder)) return { folder: own, isLibrary: false, deep: false }
+    folder = above
   }
 }
 

@@ -29,12 +29,12 @@ export interface FilesParams {
 }
 export type FilesResult = readonly string[]
 
-/** Server to client: the text of a file, null where there is none. */
+/** Server to client: the text of a file, why it was not read, or null where there is none. */
 export const readRequest = 'wattproof/read'
 export interface ReadParams {
   readonly uri: string
 }
-export type ReadResult = string | null
+export type ReadResult = string | { readonly because: string } | null
 
 /** Client to server: a commented record to be filled in, null for a kind that does not exist. */
 export const skeletonRequest = 'wattproof/skeleton'

@@ -22,7 +22,7 @@ import { createSession, type Session } from './session.ts'
 export function serve(connection: Connection, own: Files | null): void {
   connection.onInitialize((params) => {
     const client = clientOf(params)
-    const session = createSession(connection, client, client.options.clientFiles ? clientFiles(connection) : own)
+    const session = createSession(connection, client, client.options.clientFiles ? clientFiles(connection, own) : own)
     const folders = params.workspaceFolders?.map(({ uri }) => uri) ?? (params.rootUri ? [params.rootUri] : [])
     connection.onInitialized(() => start(connection, session, folders))
     session.documents.listen(connection)

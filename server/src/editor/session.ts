@@ -142,13 +142,19 @@ export function createSession(connection: Connection, client: Client, files: Fil
     await reread(await files.list(added))
   }
 
+  /** The folder of the window, or around a file that is open, that a link in it may lead into. */
+  function folderAbove(uri: string): string | undefined {
+    const above = [...folders, ...searched].filter((folder) => uri.startsWith(folder.replace(/\/?$/, '/')))
+    return above.sort((a, b) => b.length - a.length)[0]
+  }
+
   /** Reads files again that are not open; one that is gone is dropped. */
   async function reread(uris: readonly string[]) {
     const paths = new Map(uris.map((uri) => [uri, pathOf(uri)]))
     for (let at = 0; at < uris.length; at += portion) {
       const some = uris.slice(at, at + portion)
       const texts = await Promise.all(
-        some.map(async (uri) => (paths.get(uri) ? ((await files?.read(uri)) ?? null) : null)),
+        some.map(async (uri) => (paths.get(uri) ? ((await files?.read(uri, folderAbove(uri))) ?? null) : null)),
       )
       some.forEach((uri, i) => {
         const path = paths.get(uri)

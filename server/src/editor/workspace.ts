@@ -4,12 +4,13 @@ import { createLibrary } from '../library/create.ts'
 import type { Library } from '../library/library.ts'
 import type { RecordKind } from '../records/field-info.ts'
 import { recordOfPath } from '../records/kinds.ts'
+import type { FileText } from '../records/unread.ts'
 import type { ReadFile } from '../records/read-file.ts'
 
 /** The library with a memory of what was checked: one parse and one check per version of a file. */
 export interface Workspace {
   readonly library: Library
-  put(path: string, text: string): void
+  put(path: string, text: FileText): void
   drop(path: string): void
   /** Folders opened side by side. */
   setFolders(folders: readonly string[]): void
@@ -36,7 +37,7 @@ export function createWorkspace(today: () => string): Workspace {
     library,
     put(path, text) {
       const before = library.file(path)
-      if (before?.tree.text === text) return
+      if (before && !before.unread && before.tree.text === text) return
       const namedBefore = before ? namedBy(before) : []
       if (before) leaveFamily(before)
       library.put(path, text)

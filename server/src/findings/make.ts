@@ -15,7 +15,7 @@ export function finding(
   return {
     rule: rule.id,
     severity: more.severity ?? rule.severity,
-    message,
+    message: shortened(message),
     pointer: place.pointer,
     span: place.span,
     reason: rule.reason,
@@ -23,4 +23,13 @@ export function finding(
     related: more.related ?? [],
     corrections: more.corrections ?? [],
   }
+}
+
+/** What a person reads at a glance: of a message that quotes more, the beginning and the advice at its end stay. */
+const longest = 300
+
+function shortened(message: string): string {
+  if (message.length <= longest) return message
+  const beginning = message.slice(0, 200).replace(/[\ud800-\udbff]$/, '')
+  return `${beginning} … ${message.slice(-90).replace(/^[\udc00-\udfff]/, '')}`
 }

@@ -1,6 +1,7 @@
 import type { RecordKind } from '../records/field-info.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import type { ReadFile } from '../records/read-file.ts'
+import type { FileText } from '../records/unread.ts'
 import { readFile } from '../records/read.ts'
 import { createKin } from './kin.ts'
 import type { Library, ReferencePlace } from './library.ts'
@@ -8,7 +9,7 @@ import { referencesOf } from './references.ts'
 
 /** An empty library. Reading is lazy: a file is read when it is first asked for. */
 export function createLibrary(): Library {
-  const texts = new Map<string, string>()
+  const texts = new Map<string, FileText>()
   const read = new Map<string, ReadFile>()
   let folders: readonly string[] = []
   let roots: readonly string[] = []
@@ -26,7 +27,7 @@ export function createLibrary(): Library {
       if (!recordOfPath(path) || texts.get(path) === text) return
       const isNew = !texts.has(path)
       texts.set(path, text)
-      if (recordOfPath(path)?.kind === 'panel') kin.put(path, text)
+      if (recordOfPath(path)?.kind === 'panel') kin.put(path, typeof text === 'string' ? text : '')
       changed(path, isNew)
     },
     drop(path) {

@@ -1,5 +1,6 @@
 import type { RecordKind } from '../records/field-info.ts'
 import type { ReadFile } from '../records/read-file.ts'
+import type { FileText } from '../records/unread.ts'
 import type { Field } from '../records/field.ts'
 
 /** A place where one record names another. */
@@ -16,7 +17,7 @@ export interface ReferencePlace {
  * outermost that was opened as a folder; ids resolve inside it.
  */
 export interface Library {
-  put(path: string, text: string): void
+  put(path: string, text: FileText): void
   drop(path: string): void
   /** Folders that are opened side by side, each ending in a slash: ids of one are not those of another. */
   setFolders(folders: readonly string[]): void

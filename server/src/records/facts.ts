@@ -11,6 +11,12 @@ const si = 'NIST Special Publication 811, Guide for the Use of the International
 
 /** The facts of every finding that reading a record can make. */
 export const reading = {
+  notRead: fact(
+    'file-not-read',
+    'error',
+    'What is not read is not checked, and whatever refers to it is checked without it.',
+    'the file system',
+  ),
   internal: fact(
     'internal-error',
     'error',

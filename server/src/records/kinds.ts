@@ -1,6 +1,6 @@
 import type { RecordKind } from './field-info.ts'
 
-const recordFile = /^(.+)\.(panel|controller|battery|climate|system)\.(?:ya?ml|json)$/i
+const recordFile = /^(.+)\.(panel|controller|battery|climate|system)\.(?:ya?ml|json)$/is
 const settingsFile = /^wattproof\.ya?ml$/i
 
 /**

@@ -2,6 +2,7 @@ import type { Finding } from '../findings/finding.ts'
 import type { Tree } from '../text/tree.ts'
 import type { Field } from './field.ts'
 import type { RecordKind } from './field-info.ts'
+import type { Unread } from './unread.ts'
 import type { RecordTypes } from './records.generated.ts'
 
 /** One file of a library as it was typed and as it was understood. */
@@ -13,6 +14,8 @@ export interface ReadFile<K extends RecordKind = RecordKind> {
   readonly record: RecordTypes[K]
   /** Every field that could be read, by its JSON pointer. */
   readonly fields: ReadonlyMap<string, Field<unknown>>
+  /** Why the text could not be had; absent where it could. */
+  readonly unread?: Unread
   /** What reading found: YAML hazards, schema, quantities. */
   readonly readFindings: readonly Finding[]
 }

@@ -5,10 +5,12 @@ import { reading } from './facts.ts'
 import { hazardsOf } from './hazards.ts'
 import { internalError } from './internal-error.ts'
 import type { RecordKind } from './field-info.ts'
+import { withKeptPromises } from './kept-promises.ts'
 import { recordOfPath } from './kinds.ts'
 import type { ReadFile } from './read-file.ts'
 import { readRecord } from './read-record.ts'
 import { schemaFindings } from './schema-findings.ts'
+import { notRead, type FileText } from './unread.ts'
 import { schemas } from './schemas.generated.ts'
 
 /**
@@ -18,15 +20,33 @@ import { schemas } from './schemas.generated.ts'
  * @param currency  ISO 4217 code of a bare price
  * @returns         null when the name says that it is none of ours
  */
-export function readFile(path: string, text: string, currency?: string): ReadFile | null {
+export function readFile(path: string, text: FileText, currency?: string): ReadFile | null {
   const what = recordOfPath(path)
   if (!what) return null
-  try {
-    return { path, ...what, ...read(what.kind, readTree(text), currency) } as ReadFile
-  } catch (error) {
-    const tree = { text, root: null, problems: [], comments: [] }
-    return { path, ...what, tree, ...understood(what.kind, tree), readFindings: [internalError(error)] } as ReadFile
+  if (typeof text !== 'string') {
+    return {
+      path,
+      ...what,
+      ...nothingOf(what.kind, ''),
+      unread: text,
+      readFindings: [notRead('file', text)],
+    } as ReadFile
   }
+  try {
+    const whole = read(what.kind, readTree(text), currency)
+    const readFindings = withKeptPromises(whole.tree, whole.readFindings, (after) => {
+      const { tree, readFindings: findings } = read(what.kind, readTree(after), currency)
+      return { tree, findings }
+    })
+    return { path, ...what, ...whole, readFindings } as ReadFile
+  } catch (error) {
+    return { path, ...what, ...nothingOf(what.kind, text), readFindings: [internalError(error)] } as ReadFile
+  }
+}
+
+function nothingOf(kind: RecordKind, text: string) {
+  const tree = { text, root: null, problems: [], comments: [] }
+  return { tree, ...understood(kind, tree) }
 }
 
 function read(kind: RecordKind, tree: Tree, currency: string | undefined) {

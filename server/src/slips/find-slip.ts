@@ -1,17 +1,17 @@
-import { calibration as calibrated } from './calibration.generated.ts'
-import type { Calibration } from './calibration.ts'
-import type { Candidate } from './candidate.ts'
-import { candidates } from './candidates.ts'
-import { coherenceWith } from './coherence-with.ts'
-import { identityGains } from './arithmetic.ts'
-import { frameOf, sources, typedCoherence, type Frame } from './coherence.ts'
+import { calibration as calibrated } from './model/calibration.generated.ts'
+import type { Calibration } from './model/calibration.ts'
+import type { Candidate } from './typos/candidate.ts'
+import { candidates } from './typos/candidates.ts'
+import { coherenceWith } from './density/coherence-with.ts'
+import { identityGains } from './density/arithmetic.ts'
+import { frameOf, sources, typedCoherence, type Frame } from './density/coherence.ts'
 import { pointers, type Evidence } from './evidence.ts'
-import { familyGains, type Family } from './family.ts'
-import { countsCells, groupOf } from './group.ts'
-import { unknown } from './unknown.ts'
+import { familyGains, type Family } from './family/family.ts'
+import { countsCells, groupOf } from './model/group.ts'
+import { unknown } from './typos/unknown.ts'
 import { judge } from './judge.ts'
-import { noctRowGain } from './noct-row.ts'
-import type { Tried } from './tried.ts'
+import { noctRowGain } from './typos/noct-row.ts'
+import type { Tried } from './typos/tried.ts'
 import type { SlipVerdict } from './verdict.ts'
 
 /** The one typing mistake that would make a panel record hang together, if there is one. */
@@ -20,11 +20,16 @@ export function findSlip(
   family: Family | null = null,
   calibration: Calibration = calibrated,
 ): SlipVerdict {
+  const { tried } = search(evidence, family, calibration)
+  return tried.length === 0 ? { kind: 'consistent' } : judge(evidence, tried, family)
+}
+
+/** What was held against what, before it is judged: for `findSlip`, and for `npm run slip-terms`, which prints it. */
+export function search(evidence: Evidence, family: Family | null, calibration: Calibration) {
   const group = groupOf(evidence)
   const frame = frameOf(evidence, calibration[group], countsCells(group), family)
   const suspects = suspectsOf(frame)
-  if (suspects.length === 0) return { kind: 'consistent' }
-  return judge(evidence, tryAll(evidence, frame, suspects), family)
+  return { frame, suspects, tried: suspects.length === 0 ? [] : tryAll(evidence, frame, suspects) }
 }
 
 /** A field is left out once the best so far is ahead of all that it could gain. */

@@ -1,6 +1,6 @@
 import { at, pointers, nameOf, type Evidence } from './evidence.ts'
-import { lender, siblingsLike, siblingsOtherThan, type Family } from './family.ts'
-import type { Tried } from './tried.ts'
+import { lender, siblingsLike, siblingsOtherThan, type Family } from './family/family.ts'
+import type { Tried } from './typos/tried.ts'
 import type { Mending, SlipVerdict } from './verdict.ts'
 
 /** Logarithm of the odds, before looking, that a record has no slip; set where true records stay quiet. */
@@ -49,7 +49,7 @@ export function judge(evidence: Evidence, tried: readonly Tried[], family: Famil
     siblings: family ? siblingsLike(family, best.candidate.places[0]!, best.candidate.values[0]!) : [],
     ...borrowed,
     message,
-    // twelve of the open ratings do, see the table in DEVELOPERS.md
+    // twelve of the open ratings do, see test/published/data/README.md
     isListed: best.candidate.places[0] === at.cells && text(at.cells) === '72' && first.text === '60',
     alternatives: mendings.filter((m) => m.text !== first.text || m.pointer !== first.pointer).slice(0, 3),
     odds,

@@ -3,6 +3,7 @@ import type { Accepted, Checked } from '../check/checked.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Library } from '../library/library.ts'
 import type { RecordKind } from '../records/field-info.ts'
+import { notRead, type Unread } from '../records/unread.ts'
 import { lineStarts } from '../text/lines.ts'
 import { folderOf, shown } from './paths.ts'
 
@@ -10,7 +11,7 @@ import { folderOf, shown } from './paths.ts'
 export interface FileReport {
   /** From the current folder, with forward slashes. */
   readonly path: string
-  readonly kind: RecordKind
+  readonly kind: RecordKind | 'folder'
   readonly text: string
   readonly starts: readonly number[]
   /** In file order. */
@@ -42,6 +43,18 @@ export function reportOf(library: Library, checked: Checked, cwd: string): FileR
     brokenSettings: kind === 'library' && readFindings.some(({ severity }) => severity === 'error'),
   }
 }
+
+/** A folder that could not be opened. */
+export const reportFolder = (path: string, why: Unread, cwd: string): FileReport => ({
+  path: shown(cwd, path),
+  kind: 'folder',
+  text: '',
+  starts: [0],
+  findings: [notRead('folder', why)],
+  accepted: [],
+  place: shown(cwd, path),
+  brokenSettings: false,
+})
 
 /** Places in other files as the person would name them. */
 function withShownPlaces(finding: Finding, cwd: string): Finding {

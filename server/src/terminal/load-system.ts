@@ -1,15 +1,16 @@
 import type { Library } from '../library/library.ts'
 import type { RecordKind } from '../records/field-info.ts'
 import { recordOfPath } from '../records/kinds.ts'
-import { contextsOf, libraryOf, load } from './load.ts'
+import { contextsOf, libraryOf, readTexts } from './load.ts'
 import { select } from './select.ts'
 import type { World } from './world.ts'
 
 /** A library with one system and only the records that it names, so that a large library costs no more than a small one. */
 export async function loadSystem(world: World, path: string, full: string): Promise<Library> {
-  const paths = (await contextsOf(world, [{ path: full, isFolder: false }])).flatMap((context) => context.paths)
+  const contexts = await contextsOf(world, [{ path: full, isFolder: false }])
+  const paths = contexts.flatMap((context) => context.paths)
   const settings = paths.filter((one) => /wattproof\.ya?ml$/i.test(one) && recordOfPath(one)?.kind === 'library')
-  const texts = await load(world, [], [full, ...settings])
+  const texts = await readTexts(world, contexts, [full, ...settings])
   const library = libraryOf(texts)
   const system = library.file(full)
   const named = system ? library.references(system).map(({ kind, field }) => ({ kind, id: field.value })) : []
@@ -17,7 +18,7 @@ export async function loadSystem(world: World, path: string, full: string): Prom
   const found = [...named, ...climates].map((reference) => paths.filter((one) => fits(one, reference)))
   // a name that fits nothing is told with its nearest neighbour, for which all must be known
   if (found.slice(0, named.length).some((fitting) => fitting.length === 0)) return (await select(world, [path])).library
-  for (const [one, text] of await load(world, [], found.flat())) library.put(one, text)
+  for (const [one, text] of await readTexts(world, contexts, found.flat())) library.put(one, text)
   return library
 }
 

@@ -1,6 +1,6 @@
 import { createLibrary } from '../library/create.ts'
 import type { Library } from '../library/library.ts'
-import { CouldNotRun } from './could-not-run.ts'
+import type { FileText, Unread } from '../records/unread.ts'
 import { findRecords, recordsIn } from './find-records.ts'
 import { folderOf, isWithin } from './paths.ts'
 import type { Texts } from './share.ts'
@@ -10,6 +10,8 @@ import type { World } from './world.ts'
 export interface Context {
   readonly folder: string
   readonly paths: readonly string[]
+  /** Folders below that could not be opened. */
+  readonly closed: ReadonlyMap<string, Unread>
 }
 
 /**
@@ -36,23 +38,30 @@ export async function contextsOf(
   return Promise.all(
     outermost.map(async ([folder, reach]) => ({
       folder,
-      paths: await (reach === 'deep' ? findRecords : recordsIn)(world, folder),
+      ...(await (reach === 'deep' ? findRecords : recordsIn)(world, folder)),
     })),
   )
 }
 
 /** Reads the files of all contexts, and those named on their own. */
-export async function load(
+export const load = (world: World, contexts: readonly Context[], named: readonly string[]) =>
+  readTexts(world, contexts, [...contexts.flatMap((context) => context.paths), ...named])
+
+/** Reads files; a link may lead into the innermost context around it, and out of all into its own folder. */
+export async function readTexts(
   world: World,
   contexts: readonly Context[],
-  named: readonly string[],
-): Promise<Map<string, string>> {
-  const texts = new Map<string, string>()
-  const paths = [...new Set([...contexts.flatMap((context) => context.paths), ...named])]
+  files: readonly string[],
+): Promise<Map<string, FileText>> {
+  const texts = new Map<string, FileText>()
+  const folders = contexts.map(({ folder }) => folder).sort((a, b) => b.length - a.length)
+  const paths = [...new Set(files)]
   // in portions, for a process may only hold so many files open
   for (let at = 0; at < paths.length; at += 64) {
     const portion = paths.slice(at, at + 64)
-    const read = await Promise.all(portion.map((path) => textOf(world, path)))
+    const read = await Promise.all(
+      portion.map((path) => world.readRecord(path, folders.find((one) => isWithin(one, path)) ?? folderOf(path))),
+    )
     read.forEach((text, i) => text !== null && texts.set(portion[i] as string, text))
   }
   return texts
@@ -62,17 +71,6 @@ export function libraryOf(texts: Texts): Library {
   const library = createLibrary()
   for (const [path, text] of texts) library.put(path, text)
   return library
-}
-
-/** null for a file that git still lists but that is gone. */
-async function textOf(world: World, path: string): Promise<string | null> {
-  try {
-    return await world.read(path)
-  } catch (error) {
-    const { code } = error as NodeJS.ErrnoException
-    if (code === 'ENOENT') return null
-    throw new CouldNotRun(`${path} cannot be read (${code ?? error})`)
-  }
 }
 
 async function upward(world: World, start: string): Promise<{ settings?: string; repository?: string }> {

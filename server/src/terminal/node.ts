@@ -1,8 +1,18 @@
 import { execFile } from 'node:child_process'
-import { appendFileSync, mkdirSync, readdirSync, readFileSync, realpathSync, statSync, writeFileSync } from 'node:fs'
+import {
+  appendFileSync,
+  mkdirSync,
+  readdirSync,
+  lstatSync,
+  readFileSync,
+  realpathSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs'
 import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
+import { readSafely, refusal, type Disk } from '../library/read-safely.ts'
 import { checkShare } from './check-all.ts'
 import { main } from './main.ts'
 import type { Share } from './share.ts'
@@ -25,6 +35,13 @@ const outsideHook = {
   GIT_PREFIX: undefined,
 }
 
+const disk: Disk = {
+  real: (path) => realpathSync.native(path).replaceAll('\\', '/'),
+  about: (path) => statSync(path),
+  isLink: (path) => lstatSync(path).isSymbolicLink(),
+  read: (path) => withoutMark(readFileSync(path, 'utf8')),
+}
+
 /** Files are read and written without waiting in between: a process that does nothing else meanwhile is the faster for it. */
 const world: World = {
   args: argv.slice(2),
@@ -45,6 +62,7 @@ const world: World = {
     return withoutMark(Buffer.concat(pieces).toString())
   },
   read: async (path) => withoutMark(readFileSync(path, 'utf8')),
+  readRecord: (path, within) => readSafely(disk, path, within),
   write: async (path, text) => writeFileSync(path, text),
   makeFolder: async (path) => {
     mkdirSync(path, { recursive: true })
@@ -54,7 +72,7 @@ const world: World = {
   list: async (folder) =>
     readdirSync(folder, { withFileTypes: true }).map((entry) => ({
       name: entry.name,
-      standing: entry.isFile() ? 'file' : entry.isDirectory() ? 'folder' : linkedFile(join(folder, entry.name)),
+      standing: entry.isDirectory() ? 'folder' : 'file',
     })),
   git: (folder, args) =>
     new Promise((resolve) =>
@@ -96,14 +114,9 @@ function standing(path: string): Standing {
   try {
     const found = statSync(path, { throwIfNoEntry: false })
     return found ? (found.isDirectory() ? 'folder' : 'file') : null
-  } catch {
-    return null
+  } catch (error) {
+    return refusal(error, path) && 'file' // it is there, and reading it will say what is wrong
   }
-}
-
-/** A linked folder is not entered, so that a walk ends. */
-function linkedFile(path: string): Standing {
-  return standing(path) === 'file' ? 'file' : null
 }
 
 /** Editors leave the byte order mark out too, so places agree. */

@@ -1,8 +1,9 @@
 import type { Library } from '../library/library.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import type { ReadFile } from '../records/read-file.ts'
+import type { Unread } from '../records/unread.ts'
 import { CouldNotRun } from './could-not-run.ts'
-import { byPath, findRecords } from './find-records.ts'
+import { byPath, findRecords, type Found } from './find-records.ts'
 import { contextsOf, libraryOf, load, type Context } from './load.ts'
 import { absolute, folderOf, isWithin } from './paths.ts'
 import type { Texts } from './share.ts'
@@ -14,6 +15,8 @@ export interface Selection {
   readonly texts: Texts
   readonly library: Library
   readonly targets: readonly string[]
+  /** Folders below what was named that could not be opened. */
+  readonly closed: ReadonlyMap<string, Unread>
 }
 
 /**
@@ -30,14 +33,17 @@ export async function select(world: World, paths: readonly string[], since?: str
   const inFolders = await Promise.all(
     places.filter(({ isFolder }) => isFolder).map(({ path }) => recordsBelow(world, path, contexts)),
   )
-  const targets = new Set([...files, ...inFolders.flat()])
+  const targets = new Set([...files, ...inFolders.flatMap((found) => found.paths)])
+  const asked = (path: string) => places.some((place) => isWithin(place.path, path))
+  const closed = new Map(
+    [...contexts, ...inFolders].flatMap((found) => [...found.closed]).filter(([path]) => asked(path)),
+  )
   const texts = await load(world, contexts, [...targets])
   const library = libraryOf(texts)
   if (since !== undefined) {
-    const asked = (path: string) => places.some((place) => isWithin(place.path, path))
-    return selection(texts, library, await affected(world, library, contexts, since, asked))
+    return selection({ texts, library, closed }, await affected(world, library, contexts, since, asked))
   }
-  return selection(texts, library, [...targets, ...dependents(library, files)])
+  return selection({ texts, library, closed }, [...targets, ...dependents(library, files)])
 }
 
 /** One text in place of what is on disk under that name; the file need not exist. */
@@ -46,13 +52,12 @@ export async function selectText(world: World, name: string, text: string): Prom
   mustBeRecord(name)
   const texts = await load(world, await contextsOf(world, [{ path, isFolder: false }]).catch(() => []), [])
   texts.set(path, text)
-  return { texts, library: libraryOf(texts), targets: [path] }
+  return { texts, library: libraryOf(texts), targets: [path], closed: new Map() }
 }
 
-const selection = (texts: Texts, library: Library, paths: readonly string[]): Selection => ({
-  texts,
-  library,
-  targets: [...new Set(paths)].filter((path) => texts.has(path)).sort(byPath),
+const selection = (all: Omit<Selection, 'targets'>, paths: readonly string[]): Selection => ({
+  ...all,
+  targets: [...new Set(paths)].filter((path) => all.texts.has(path)).sort(byPath),
 })
 
 async function place(world: World, path: string) {
@@ -70,8 +75,8 @@ function mustBeRecord(path: string): void {
   )
 }
 
-async function recordsBelow(world: World, folder: string, contexts: readonly Context[]): Promise<readonly string[]> {
-  return contexts.find((context) => context.folder === folder)?.paths ?? findRecords(world, folder)
+async function recordsBelow(world: World, folder: string, contexts: readonly Context[]): Promise<Found> {
+  return contexts.find((context) => context.folder === folder) ?? findRecords(world, folder)
 }
 
 /** Of what was asked for: what changed since a revision, with all that depends on it, and everything under changed settings. */

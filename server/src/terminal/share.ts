@@ -1,5 +1,7 @@
+import type { FileText } from '../records/unread.ts'
+
 /** Texts by path, as a library is made of them. */
-export type Texts = ReadonlyMap<string, string>
+export type Texts = ReadonlyMap<string, FileText>
 
 /** A share of the work, as it is handed to another thread. */
 export interface Share {

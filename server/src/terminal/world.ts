@@ -1,3 +1,4 @@
+import type { FileText } from '../records/unread.ts'
 import type { FileReport } from './file-report.ts'
 import type { Share } from './share.ts'
 
@@ -20,12 +21,14 @@ export interface World {
   readonly stdin: () => Promise<string>
   /** A file's text without a byte order mark; rejects where it cannot be read. */
   readonly read: (path: string) => Promise<string>
+  /** A record's text, why it was not read, or null where it is gone. A link may lead into the folder `within`. */
+  readonly readRecord: (path: string, within: string) => Promise<FileText | null>
   readonly write: (path: string, text: string) => Promise<void>
   /** A folder with all that lead to it, where it is not there. */
   readonly makeFolder: (path: string) => Promise<void>
   readonly append: (path: string, text: string) => Promise<void>
   readonly standing: (path: string) => Promise<Standing>
-  /** What a folder holds. */
+  /** What a folder holds; whatever is no folder counts as a file, a link to one too. */
   readonly list: (folder: string) => Promise<readonly { readonly name: string; readonly standing: Standing }[]>
   /** Runs git in a folder; null where there is no git. */
   readonly git: (

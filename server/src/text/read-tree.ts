@@ -1,3 +1,4 @@
+import { foreignEncoding } from './encoding.ts'
 import { parseTokens } from './parse.ts'
 import { plainMessage, plainProblem } from './plain-problem.ts'
 import { readNode } from './read-node.ts'
@@ -18,6 +19,8 @@ const mostComplaints = 50
  */
 export function readTree(text: string): Tree {
   if (text.length > longestText) return unread(text, tooBig(text))
+  const encoding = foreignEncoding(text)
+  if (encoding) return unread(text, { code: 'encoding', message: `The file is in ${encoding}.`, span: firstLine(text) })
   const marker =
     text.includes('<<<<<<<') || text.includes('>>>>>>>') ? /^(?:<{7}|>{7})(?![^ \t\r\n]).*/m.exec(text) : null
   if (marker) return unread(text, conflict(marker.index, marker[0].length))

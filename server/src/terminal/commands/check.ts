@@ -1,8 +1,9 @@
 import { InvalidArgumentError, Option } from 'commander'
 import type { Severity } from '../../findings/finding.ts'
+import { reading } from '../../records/facts.ts'
 import { checkAll } from '../check-all.ts'
 import { CouldNotRun } from '../could-not-run.ts'
-import type { FileReport } from '../file-report.ts'
+import { reportFolder, type FileReport } from '../file-report.ts'
 import { formatGithub, summaryTable } from '../formats/github.ts'
 import { formatJson } from '../formats/json.ts'
 import { formatSarif } from '../formats/sarif.ts'
@@ -49,6 +50,9 @@ export const addCheck: AddCommand = (program, world, end) => {
       await print(world, files, options)
       const broken = files.find(({ brokenSettings }) => brokenSettings)
       if (broken) throw new CouldNotRun(`${broken.path} can be read only in part, so its settings do not all apply`)
+      const unread = files.filter(({ findings }) => findings.some(({ rule }) => rule === reading.notRead.id))
+      if (unread.length > 0)
+        throw new CouldNotRun(`${unread.map(({ path }) => path).join(', ')}: not read, so the run is not complete`)
       if (files.length === 0) world.err('wattproof: nothing to check\n')
       end(reaches(count(files), options.failOn) ? 1 : 0)
     })
@@ -61,7 +65,8 @@ async function checked(world: World, paths: readonly string[], options: Options)
   const { library, targets } = selection
   const settings = [...new Set(targets.flatMap((path) => library.settings(path)?.path ?? []))]
   const broken = settings.filter((path) => !targets.includes(path) && hasErrors(path))
-  return checkAll(world, { ...selection, targets: [...broken, ...targets] }, options.jobs)
+  const reports = await checkAll(world, { ...selection, targets: [...broken, ...targets] }, options.jobs)
+  return [...reports, ...[...selection.closed].map(([path, why]) => reportFolder(path, why, world.cwd))]
 
   function hasErrors(path: string) {
     return library.file(path)?.readFindings.some(({ severity }) => severity === 'error')

@@ -37,6 +37,7 @@ export const addReview: AddCommand = (program, world, end) => {
       const file = library.file(full)
       if (file?.kind !== 'system')
         throw new CouldNotRun(`\`${path}\` is no system description; its name ends in .system.yaml`)
+      if (file.unread) throw new CouldNotRun(`\`${path}\` was not read: ${file.unread.because}`)
       const checked = checkFile(library, full, world)!
       const report = reportOf(library, checked, world.cwd)
       const { review } = checked

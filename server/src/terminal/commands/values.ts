@@ -21,6 +21,8 @@ export const addValues: AddCommand = (program, world) => {
       const full = absolute(world.cwd, path)
       if ((await world.standing(full)) === 'folder') throw new CouldNotRun(`\`${path}\` is a folder; name one record`)
       const { library } = await select(world, [path])
+      const file = library.file(full)
+      if (file?.unread) throw new CouldNotRun(`\`${path}\` was not read: ${file.unread.because}`)
       const values = checkFile(library, full, world)?.values() ?? []
       if (format === 'json') world.out(toJson(values))
       else if (values.length) world.out(toText(values))

@@ -10,6 +10,7 @@ import { mergeKey } from './merge-key.ts'
 import { minusApart } from './minus-apart.ts'
 import { missingColon } from './missing-colon.ts'
 import { missingSpace } from './missing-space.ts'
+import { notUtf8 } from './not-utf-8.ts'
 import { quantityInBraces } from './braces.ts'
 import { tabIndent } from './tab-indent.ts'
 import { textBehindQuote } from './text-behind-quote.ts'
@@ -19,6 +20,7 @@ export { explains, type Hazard, type HazardRule, type Mend } from './hazard.ts'
 
 /** Every way in which YAML damages what was typed; looked for before anything else is read. */
 export const hazards: readonly HazardRule[] = [
+  notUtf8,
   tabIndent,
   decimalComma,
   commaInText,

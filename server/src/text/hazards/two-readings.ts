@@ -18,7 +18,7 @@ const suspicious = /^[-+]?(?:0[\dbox]|\d+[_:eE])/i
 interface Writing {
   readonly form: RegExp
   readonly say: (text: string) => string
-  readonly plain?: (text: string) => string
+  readonly plain?: (text: string) => string | null
   /** Where a slip of the hand is likelier than either reading. */
   readonly spoils?: boolean
 }
@@ -26,23 +26,23 @@ interface Writing {
 const writings: readonly Writing[] = [
   {
     form: /^[-+]?0[0-7]+$/,
-    say: (t) => `${t} is ${decimal(t)} in YAML 1.2 and ${octal(t)} in YAML 1.1`,
+    say: (t) => `${t} is ${decimal(t)} in YAML 1.2 and ${inFigures(octal(t))} in YAML 1.1`,
     plain: decimal,
     spoils: true,
   },
   {
     form: /^0o[0-7]+$/,
-    say: (t) => `${t} is ${octal(t.replace('o', ''))} in YAML 1.2 and a text in YAML 1.1`,
+    say: (t) => `${t} is ${inFigures(octal(t.replace('o', '')))} in YAML 1.2 and a text in YAML 1.1`,
     spoils: true,
   },
   {
     form: /^[-+]?0x[\da-f]+$/i,
-    say: (t) => `${t} is ${hexadecimal(t)} to YAML, counted by sixteens, and a text to a person`,
+    say: (t) => `${t} is ${inFigures(hexadecimal(t))} to YAML, counted by sixteens, and a text to a person`,
     spoils: true,
   },
   {
     form: /^[-+]?0b[01]+$/,
-    say: (t) => `${t} is a text in YAML 1.2 and ${Number.parseInt(t.replace('0b', ''), 2)} in YAML 1.1`,
+    say: (t) => `${t} is a text in YAML 1.2 and ${inFigures(Number.parseInt(t.replace('0b', ''), 2))} in YAML 1.1`,
     spoils: true,
   },
   {
@@ -52,20 +52,20 @@ const writings: readonly Writing[] = [
   },
   {
     form: /^[-+]?[1-9]\d*(?::[0-5]?\d)+$/,
-    say: (t) => `${t} is a text in YAML 1.2 and ${sixties(t)}, counted by sixties, in YAML 1.1`,
+    say: (t) => `${t} is a text in YAML 1.2 and ${inFigures(sixties(t))}, counted by sixties, in YAML 1.1`,
     spoils: true,
   },
   {
     form: /^[-+]?\d+e[-+]?\d+$/i,
-    say: (t) => `${t} is ${Number(t)} in YAML 1.2 and a text in YAML 1.1`,
-    plain: (t) => String(Number(t)),
+    say: (t) => `${t} is ${inFigures(Number(t))} in YAML 1.2 and a text in YAML 1.1`,
+    plain: (t) => (Number.isFinite(Number(t)) ? String(Number(t)) : null),
   },
 ]
 
 function found(tree: Tree, node: ScalarNode): Hazard[] {
   const writing = writings.find(({ form }) => form.test(node.text))
   if (!writing) return []
-  const text = writing.plain?.(node.text)
+  const text = writing.plain?.(node.text) ?? null
   const plain: Mend[] = text
     ? [
         {
@@ -87,6 +87,10 @@ function found(tree: Tree, node: ScalarNode): Hazard[] {
       mends: [...plain, quoting(tree, node, node.text, 'guess')],
     }),
   ]
+}
+
+function inFigures(value: number): string {
+  return Number.isFinite(value) ? String(value) : 'a number beyond all bounds'
 }
 
 function decimal(text: string): string {

@@ -1,0 +1,188 @@
+import { efficiencyOfFramed, efficiencyOfOthers, identities, identityLog, takesPart } from './arithmetic.ts'
+import type { CalibratedPart, GroupCalibration, Mixture } from '../model/calibration.ts'
+import { coreLog, coreOf, expected, standOf, type Core, type Stand } from './core.ts'
+import { at, pointers, type Evidence } from '../evidence.ts'
+import { familyLog, type Family } from '../family/family.ts'
+import { coefficients } from '../fields.ts'
+import { coordinate, coordinates } from './features.ts'
+import { ln, relative } from './logs.ts'
+import { isAbsolute } from '../typos/printed.ts'
+import { shapeGains, shapeLog, shaping } from './shape.ts'
+
+/** Used again by each call, as some hundreds of candidates are tried on a record. No caller keeps it. */
+const y = new Float64Array(coordinates)
+
+/** A record as numbers, and the model that they are held against. */
+export interface Frame {
+  readonly group: GroupCalibration
+  readonly printedEfficiency: Mixture
+  readonly values: Float64Array
+  readonly halves: Float64Array
+  readonly present: readonly boolean[]
+  /** Coefficients typed per module, by place. */
+  readonly absolute: readonly boolean[]
+  /** Numbers that end with their decimal point. */
+  readonly unfinished: readonly boolean[]
+  readonly core: Core
+  readonly stand: Stand
+  /** Cells are counted alike in this group, and a count is given. */
+  readonly counted: boolean
+  readonly family: Family | null
+  /** What a change of other fields leaves as it is. */
+  readonly typed: Typed
+}
+
+interface Typed {
+  readonly shape: number
+  readonly shapeGains: Float64Array
+  readonly identities: readonly number[]
+  readonly core: number
+  /** What the core would gain if each coordinate were as the others expect it. */
+  readonly gains: Float64Array
+}
+
+export function frameOf(
+  evidence: Evidence,
+  calibrated: GroupCalibration,
+  countsCells: boolean,
+  family: Family | null,
+): Frame {
+  const known = evidence.construction === undefined || evidence.construction === 'rigid'
+  const group = known ? calibrated : widened(calibrated)
+  const values = new Float64Array(pointers.length).fill(NaN)
+  const halves = new Float64Array(pointers.length)
+  const present: boolean[] = []
+  const absolute: boolean[] = []
+  const unfinished: boolean[] = []
+  pointers.forEach((pointer, place) => {
+    const reading = evidence.readings[pointer]
+    present.push(reading !== undefined)
+    absolute.push(reading !== undefined && coefficients.includes(place) && isAbsolute(reading.text))
+    unfinished.push(reading !== undefined && /\d[.,](?!\d)/.test(reading.text))
+    if (!reading) return
+    values[place] = reading.value
+    halves[place] = reading.half
+  })
+  const counted = countsCells && present[at.cells]!
+  const printedEfficiency = known ? efficiencyOfFramed : efficiencyOfOthers
+  const partial = { group, printedEfficiency, values, halves, present, absolute, unfinished, counted, family }
+  const formed = sources.map((places, c) => (c === coordinate.cells ? counted : places.every((p) => present[p])))
+  const roundings = new Float64Array(coordinates)
+  sources.forEach((places, c) => {
+    if (c !== coordinate.cells) for (const place of places) roundings[c]! += rounding(partial, place)
+  })
+  const core = coreOf(group, formed, roundings)
+  coordinatesOf(partial, values, y)
+  const stand = standOf(core, y)
+  const parts = identities.map((_, i) => identityLog(partial, i, values, halves))
+  const now = coreLog(core, stand, stand.y)
+  const gains = new Float64Array(coordinates)
+  for (let c = 0; c < coordinates; c++) if (formed[c]) gains[c] = Math.max(0, expected(core, stand, c).log - now)
+  const shape = shapeLog(partial, values)
+  const typed = { shape, shapeGains: shapeGains(partial, values), identities: parts, core: now, gains }
+  return { ...partial, core, stand, typed }
+}
+
+/** Flexible and folding panels are hardly in the open ratings, so that half as much spread again is granted to them. */
+function widened(group: GroupCalibration): GroupCalibration {
+  const found = wide.get(group) ?? { ...group, parts: group.parts.map(wider) }
+  wide.set(group, found)
+  return found
+}
+
+const wide = new WeakMap<GroupCalibration, GroupCalibration>()
+
+const wider = ({ covariance, ...part }: CalibratedPart): CalibratedPart => ({
+  ...part,
+  covariance: covariance.map((line) => line.map((v) => 2.25 * v)),
+})
+
+/** The fields behind each coordinate. */
+export const sources: readonly (readonly number[])[] = [
+  [at.cells],
+  [at.length, at.width],
+  [at.voc],
+  [at.isc],
+  [at.vmp],
+  [at.imp],
+  [at.gamma],
+  [at.beta],
+  [at.alpha],
+  [at.noct],
+  [at.noctImp],
+  [at.noctVmp],
+]
+
+const rawPlaces: readonly number[] = [at.gamma, at.beta, at.alpha, at.noct]
+
+/** Variance by rounding, of the logarithm where the coordinate is one; no coarser than 3 %, so that gross slips still show. */
+function rounding({ values, halves, absolute }: Pick<Frame, 'values' | 'halves' | 'absolute'>, place: number): number {
+  const half = halves[place]!
+  if (!rawPlaces.includes(place)) return relative(half, values[place]!) ** 2 / 3
+  if (place === at.noct) return Math.min(half, 1) ** 2 / 3
+  const share = half / (absolute[place] ? Math.abs(values[whole(place)]!) : 1)
+  return Math.min(100 * share, 0.01) ** 2 / 3
+}
+
+/** What an absolute coefficient is a share of. */
+const whole = (place: number) => (place === at.gamma ? at.pmax : place === at.beta ? at.voc : at.isc)
+
+type Absolute = Pick<Frame, 'absolute'>
+
+function coordinatesOf(frame: Absolute, v: Float64Array, y: Float64Array): void {
+  for (let c = 0; c < coordinates; c++) y[c] = one(frame, v, c)
+}
+
+/** The coordinate that a place is behind; -1 for what only identities hold. */
+const coordinateOf = (place: number): number => sources.findIndex((places) => places.includes(place))
+
+function one(frame: Absolute, v: Float64Array, c: number): number {
+  const place = sources[c]![0]!
+  if (c === coordinate.area) return ln(v[at.length]!) + ln(v[at.width]!)
+  if (c === coordinate.noct) return v[place]!
+  return coefficients.includes(place) ? percent(frame, v, place) : ln(v[place]!)
+}
+
+const percent = (frame: Absolute, v: Float64Array, place: number) =>
+  (100 * v[place]!) / (frame.absolute[place] ? v[whole(place)]! : 1)
+
+/**
+ * How well a whole record hangs together: logarithm of its density; -Infinity where that is certainly below `floor`.
+ *
+ * @param changed places in which the values are not the typed ones
+ */
+export function coherence(
+  frame: Frame,
+  v: Float64Array,
+  halves: Float64Array,
+  changed: readonly number[],
+  floor: number,
+): number {
+  const { typed, absolute, stand, family } = frame
+  let sum = 0
+  for (let i = 0; i < identities.length; i++)
+    sum += changed.some((place) => takesPart[i]![place]) ? identityLog(frame, i, v, halves) : typed.identities[i]!
+  if (changed.length === 1 && !absolute.includes(true)) {
+    const place = changed[0]!
+    const c = coordinateOf(place)
+    const most = typed.shape + typed.shapeGains[place]! + typed.core + (c < 0 ? 0 : typed.gains[c]!)
+    const ofFamily = family ? familyLog(family, v) : 0
+    if (sum + ofFamily + most < floor) return -Infinity
+    y.set(stand.y)
+    if (c >= 0) y[c] = one(frame, v, c)
+    sum += ofFamily
+  } else {
+    if (family) sum += familyLog(family, v)
+    coordinatesOf(frame, v, y)
+  }
+  sum += changed.some((place) => shaping.includes(place)) ? shapeLog(frame, v) : typed.shape
+  return sum + coreLog(frame.core, stand, y)
+}
+
+/** How well the record hangs together as typed. */
+export function typedCoherence({ typed, family, values }: Frame): number {
+  return (
+    typed.identities.reduce((sum, one) => sum + one, typed.shape + typed.core) +
+    (family ? familyLog(family, values) : 0)
+  )
+}

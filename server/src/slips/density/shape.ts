@@ -1,0 +1,60 @@
+import type { GroupCalibration, Mixture } from '../model/calibration.ts'
+import { at, pointers } from '../evidence.ts'
+import { ln, mixtureLog, peak } from './logs.ts'
+
+/** ln(area [m2]) of panels whose cells are not counted: from a flexible 10 W panel to the largest glass. */
+const anyArea: Mixture = [
+  [0.7, Math.log(1.7), 0.35],
+  [0.3, Math.log(0.9), 0.9],
+]
+
+const usualCounts: Readonly<Record<number, number>> = {
+  60: 0.3,
+  72: 0.3,
+  36: 0.06,
+  54: 0.06,
+  48: 0.03,
+  66: 0.06,
+  96: 0.06,
+  78: 0.02,
+  80: 0.02,
+}
+
+interface Shape {
+  readonly group: Pick<GroupCalibration, 'aspect' | 'cellArea'>
+  readonly present: readonly boolean[]
+  /** Cells are counted alike in this group, and a count is given. */
+  readonly counted: boolean
+}
+
+/** How likely the shape is: cell area, sides, cell count. */
+export function shapeLog(shape: Shape, v: Float64Array): number {
+  const sum = countLog(shape, v)
+  return shape.present[at.length] && shape.present[at.width] ? sum + aspectLog(shape, v) + areaLog(shape, v) : sum
+}
+
+const countLog = ({ counted }: Shape, v: Float64Array) =>
+  counted ? Math.log(usualCounts[v[at.cells]!] ?? (Number.isInteger(v[at.cells]!) ? 0.001 : 1e-6)) : 0
+
+function aspectLog({ group }: Shape, v: Float64Array): number {
+  const aspect = ln(v[at.length]!) - ln(v[at.width]!)
+  return mixtureLog(group.aspect, Math.abs(aspect)) + (aspect < 0 ? -2 : 0)
+}
+
+function areaLog({ group, counted }: Shape, v: Float64Array): number {
+  const area = ln(v[at.length]!) + ln(v[at.width]!)
+  return counted ? mixtureLog(group.cellArea, area - ln(v[at.cells]!)) : mixtureLog(anyArea, area)
+}
+
+/** What the shape could gain by another value, by place. */
+export function shapeGains(shape: Shape, v: Float64Array): Float64Array {
+  const gains = new Float64Array(pointers.length)
+  const isSized = shape.present[at.length] && shape.present[at.width]
+  const ofArea = isSized ? peak(shape.counted ? shape.group.cellArea : anyArea) - areaLog(shape, v) : 0
+  if (isSized) gains[at.length] = gains[at.width] = peak(shape.group.aspect) - aspectLog(shape, v) + ofArea
+  if (shape.counted) gains[at.cells] = Math.log(usualCounts[60]!) - countLog(shape, v) + ofArea
+  return gains
+}
+
+/** Places that the shape hangs on. */
+export const shaping: readonly number[] = [at.length, at.width, at.cells]

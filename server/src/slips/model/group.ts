@@ -1,0 +1,11 @@
+import type { Group } from './calibration.ts'
+import type { Evidence } from '../evidence.ts'
+
+const crystalline = ['mono', 'perc', 'topcon', 'hjt', 'back-contact']
+
+/** The group that a record is held against; a record that names no technology is taken as mono, by far the commonest. */
+export const groupOf = ({ technology }: Evidence): Group =>
+  technology === undefined || crystalline.includes(technology) ? 'mono' : technology === 'poly' ? 'poly' : 'thin'
+
+/** Thin film counts its cells in ways that differ by maker. */
+export const countsCells = (group: Group): boolean => group !== 'thin'

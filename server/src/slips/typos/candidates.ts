@@ -1,0 +1,168 @@
+import { isSame } from '../../quantities/same.ts'
+import { asListed, ofField, ofKind, type Candidate } from './candidate.ts'
+import type { Frame } from '../density/coherence.ts'
+import { edits, type Kind } from './edits.ts'
+import { at, nameOf, pointers, type Evidence } from '../evidence.ts'
+import { anothersLog, siblingTexts } from '../family/family.ts'
+import { coefficients, electrical } from '../fields.ts'
+import { placeOf, simple, volts, type Place, type Read } from './place.ts'
+import { unitSlips } from './unit-slips.ts'
+
+/** Slips that would explain what was typed: of one field by its place, and of two that stand in each other's. */
+export function candidates(evidence: Evidence, frame: Frame) {
+  const known: (Place | undefined)[] = []
+  const read = (place: number) => (known[place] ??= placeOf(evidence, place))
+  const ofPlace = (p: Place) => [...texts(p), ...unitSlips(p, frame, read), ...rows(p), ...computed(p, evidence, frame)]
+  return {
+    of(place: number): readonly Candidate[] {
+      const p = read(place)
+      const others = siblings(place, evidence, frame)
+      const own = place === at.cells ? cellCounts(frame) : p ? ofPlace(p) : []
+      if (others.length === 0) return own
+      // the same value as siblings print it
+      const printed = (one: Candidate) =>
+        others.find(({ values }) => isSame(values[0]!, one.values[0]!))?.texts ?? one.texts
+      return [...others, ...own.map((one) => ({ ...one, texts: printed(one) }))]
+    },
+    swaps: (suspects: readonly number[]): readonly Candidate[] => swaps(read, suspects),
+  }
+}
+
+/** Kinds that do not say by themselves what happened. */
+const inWords: Partial<Record<Kind, string>> = {
+  'sign lost': 'minus sign lost',
+  'point moved': 'decimal point moved',
+  'point dropped': 'decimal point dropped',
+  'neighbouring key': 'neighbouring key hit',
+}
+
+/** Odds against swapped digits, which published lists show too, though less often than `asListed`. */
+const swapped = 0.85
+
+const texts = (p: Place): Candidate[] =>
+  edits(p.number, p.decimals, volts.includes(p.place) ? 1 : 0)
+    .filter(({ kind }) => kind !== 'sign lost' || coefficients.includes(p.place))
+    .map((e) =>
+      simple(
+        p,
+        e.number,
+        inWords[e.kind] ?? e.kind,
+        (e.kind === 'sign lost' ? ofKind - Math.log(2) : ofField) +
+          e.chance -
+          (e.kind === 'digits swapped' ? swapped : 0),
+      ),
+    )
+
+/** One value from the row at nominal operating temperature: about 0.74 of Pmax, 0.80 of Imp, 0.81 of Isc. */
+function rows(p: Place): Candidate[] {
+  const share = p.place === at.pmax ? 0.74 : p.place === at.imp ? 0.8 : p.place === at.isc ? 0.81 : 0
+  if (share === 0) return []
+  const value = Number(p.number) / share
+  const numbers =
+    p.place === at.pmax ? [String(Math.round(value / 5) * 5)] : [0, -0.01, 0.01].map((off) => (value + off).toFixed(2))
+  return numbers
+    .filter((number) => Number(number) > 0)
+    .map((number, i) => simple(p, number, 'the value at NOCT typed', ofKind - Math.log(3) - (i === 0 ? 1.5 : 2.5)))
+}
+
+const operatingPoints = [
+  { pmax: at.pmax, vmp: at.vmp, imp: at.imp, where: '' },
+  { pmax: at.noctPmax, vmp: at.noctVmp, imp: at.noctImp, where: ' at NOCT' },
+] as const
+
+/** What the arithmetic of the other fields asks for, for slips that change a value in any other way. */
+function computed(p: Place, evidence: Evidence, frame: Frame): Candidate[] {
+  const v = frame.values
+  const has = (...places: number[]) => places.every((place) => frame.present[place])
+  const ways: Candidate[] = []
+  const restore = (n: number, decimals: number, why: string, chance: number) => {
+    if (!Number.isFinite(n) || n <= 0 || Number(n.toFixed(decimals)) === 0) return
+    // another model's value is near; a value far off has another history, which its digits would show
+    const far = Math.abs(Math.log((n * p.factor) / v[p.place]!)) > 0.15 ? 4 : 0
+    ways.push(simple(p, n.toFixed(decimals), why, chance - far))
+  }
+  const other = ofAnother(p.place, evidence, frame)
+  if (p.place === at.pmax && p.factor === 1 && has(at.vmp, at.imp)) {
+    const product = v[at.vmp]! * v[at.imp]!
+    for (const n of [5 * Math.round(product / 5), Math.round(product)]) restore(n, 0, 'Vmp times Imp', other)
+    restore(product, 1, 'Vmp times Imp', other - 1.5)
+  }
+  if (p.place === at.noctPmax && has(at.noctVmp, at.noctImp))
+    restore(v[at.noctVmp]! * v[at.noctImp]!, p.decimals, 'Vmp times Imp at NOCT', other)
+  for (const { pmax, vmp, imp, where } of operatingPoints) {
+    if (p.place === vmp && has(pmax, imp)) restore(v[pmax]! / v[imp]!, p.decimals, `Pmax over Imp${where}`, other)
+    if (p.place === imp && has(pmax, vmp)) restore(v[pmax]! / v[vmp]!, p.decimals, `Pmax over Vmp${where}`, other)
+  }
+  if (p.place === at.efficiency && has(at.pmax, at.length, at.width))
+    restore((0.1 * v[at.pmax]!) / (v[at.length]! * v[at.width]!), 1, 'Pmax over the area', other - 1)
+  return ways
+}
+
+/** One of five ratings has the value of another model. */
+const ofAnother = (place: number, evidence: Evidence, { family }: Frame) =>
+  ofKind - Math.log(5) - 4.5 - asListed + anothersLog(family, evidence, place)
+
+/** What the siblings carry, for slips that change a value in any other way. */
+function siblings(place: number, evidence: Evidence, frame: Frame): Candidate[] {
+  const { family } = frame
+  const typed = evidence.readings[pointers[place]!]!
+  return (family ? siblingTexts(family, place) : []).flatMap((text) => {
+    const meant = family!.siblings.map((one) => one.readings[pointers[place]!]).find((one) => one?.text === text)
+    return !meant || meant.value === typed.value
+      ? []
+      : [
+          {
+            places: [place],
+            values: [meant.value],
+            texts: [text],
+            why: 'the value of its siblings',
+            prior: electrical.includes(place) ? ofAnother(place, evidence, frame) : ofField - 3.5 - asListed,
+          },
+        ]
+  })
+}
+
+/** The counts that published lists have in each other's place; judged, as are the odds of them. */
+const confused = [60, 72]
+
+function cellCounts({ values, counted }: Frame): Candidate[] {
+  if (!counted) return []
+  const typed = values[at.cells]!
+  const to = (n: number, why: string, prior: number): Candidate => ({
+    places: [at.cells],
+    values: [n],
+    texts: [String(n)],
+    why,
+    prior,
+  })
+  return [
+    ...[36, 48, 54, 60, 66, 72, 96]
+      .filter((n) => n !== typed)
+      .map((n) =>
+        to(n, 'another usual cell count', ofKind - Math.log(6) - (confused.includes(typed) ? 3 : 1.5) - asListed),
+      ),
+    ...[32, 33, 40, 44, 50, 55, 64, 78, 80, 84, 88, 108, 120, 128]
+      .filter((n) => n !== typed)
+      .map((n) => to(n, 'another cell count', ofKind - 8 - asListed)),
+    ...(typed % 2 === 0 ? [to(typed / 2, 'half-cells counted twice', ofKind - 0.5)] : []),
+  ]
+}
+
+function swaps(read: Read, suspects: readonly number[]): Candidate[] {
+  const pairs = [
+    [at.voc, at.vmp, 0],
+    [at.isc, at.imp, 0],
+    [at.gamma, at.beta, 0],
+    [at.vmp, at.imp, -3],
+    [at.beta, at.alpha, -3],
+  ] as const
+  return pairs.flatMap(([a, b, less]) => {
+    if (!suspects.includes(a) && !suspects.includes(b)) return []
+    const [p, q] = [read(a), read(b)]
+    if (!p || !q || p.number === q.number) return []
+    const mixed = p.rest.trim() !== q.rest.trim()
+    const texts = mixed ? [q.number + p.rest, p.number + q.rest] : [q.text, p.text]
+    const values = [Number(q.number) * p.factor, Number(p.number) * q.factor]
+    return [{ places: [a, b], values, texts, why: `${nameOf(a)} and ${nameOf(b)} exchanged`, prior: ofKind + less }]
+  })
+}

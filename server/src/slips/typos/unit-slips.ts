@@ -1,0 +1,70 @@
+import { ofField, ofKind, type Candidate } from './candidate.ts'
+import type { Frame } from '../density/coherence.ts'
+import { at } from '../evidence.ts'
+import { coefficients, electrical, sides } from '../fields.ts'
+import { simple, type Place, type Read } from './place.ts'
+import { decimalsOf, metres } from './printed.ts'
+
+/** The units that ratings are printed in, for those that a prefix may have slipped into. */
+const unitOf: Readonly<Record<string, string>> = { kW: 'W', mW: 'W', kV: 'V', mV: 'V', mA: 'A' }
+
+/** A number that belongs with another unit than the one typed. How likely each way is, is judged. */
+export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] {
+  if (sides.includes(p.place)) {
+    const now = metres(p.rest)
+    const other = read(p.place === at.length ? at.width : at.length)
+    const chance = ofKind - Math.log(6) - (other && other.rest === p.rest ? 2.5 : 0)
+    return now === undefined
+      ? []
+      : (['mm', 'cm', 'm', 'in'] as const).flatMap((unit) => {
+          const factor = metres(unit)!
+          return factor === now
+            ? []
+            : [
+                {
+                  places: [p.place],
+                  values: [Number(p.number) * factor],
+                  texts: [`${p.number} ${unit}`],
+                  why: `${p.rest.trim() || 'mm'} typed for ${unit}`,
+                  prior: chance,
+                },
+              ]
+        })
+  }
+  const number = Number(p.number)
+  const ways: Candidate[] = []
+  const restore = (n: number, why: string, chance: number, decimals = p.decimals) =>
+    ways.push(simple(p, n.toFixed(decimals), why, chance))
+  if (p.rest.includes('%') && Math.abs(number) < 1) {
+    if (p.place === at.gamma || p.place === at.beta || p.place === at.efficiency)
+      restore(100 * number, 'a fraction typed as percent', ofKind - Math.log(3))
+    else if (p.place === at.alpha) restore(100 * number, 'a fraction typed as percent', ofField - 2)
+  }
+  if (coefficients.includes(p.place) && p.rest.includes('%')) {
+    const of = values[p.place === at.gamma ? at.pmax : p.place === at.beta ? at.voc : at.isc]!
+    const unit = p.place === at.gamma ? 'W' : p.place === at.beta ? 'V' : 'A'
+    const chance = p.place === at.beta ? ofKind : ofKind - 3
+    for (const [factor, prefix, less] of [
+      [1, '', 0],
+      [1e-3, 'm', 1.5],
+    ] as const) {
+      const share = (100 * number * factor) / of
+      if (Number.isFinite(share) && Math.abs(share) >= 0.5 * 10 ** -p.decimals)
+        restore(share, `${prefix}${unit}/°C for the module typed as percent`, chance - less)
+    }
+  }
+  if ((p.place === at.imp || p.place === at.isc || p.place === at.noctImp) && p.rest.trim() === 'A' && number >= 30)
+    restore(number / 1000, 'milliamperes typed as amperes', ofKind - Math.log(2))
+  const unit = p.rest.trim()
+  const plain = electrical.includes(p.place) ? unitOf[unit] : undefined
+  if (plain)
+    ways.push({
+      places: [p.place],
+      values: [number],
+      halves: [0.5 * 10 ** -decimalsOf(p.number)],
+      texts: [`${p.number} ${plain}`],
+      why: `${unit} typed for ${plain}`,
+      prior: ofField,
+    })
+  return ways
+}
