@@ -10,7 +10,8 @@ const mayImport = {
   slips: ['records', 'quantities', 'text', 'findings'],
   review: ['rules', 'values', 'records', 'physics', 'quantities', 'findings'],
   library: ['records', 'text', 'findings'],
-  check: ['library', 'review', 'slips', 'rules', 'values', 'records', 'text', 'findings'],
+  sheets: ['records', 'quantities', 'text', 'findings'],
+  check: ['sheets', 'library', 'review', 'slips', 'rules', 'values', 'records', 'text', 'findings'],
   report: ['review', 'values', 'records', 'quantities', 'findings'],
 };
 const packages = ['yaml'];

@@ -29,6 +29,22 @@ const node = {
 }
 const web = { ...common, platform: 'browser', target: 'es2022', mainFields: ['browser', 'module', 'main'] }
 
+/** The PDF library asks whether it may make code at run time; it may not, and then goes another way. */
+const withoutCode = {
+  name: 'without-code',
+  setup({ onLoad }) {
+    onLoad({ filter: /pdfjs-dist[\\/].*[.]mjs$/ }, ({ path }) => ({
+      contents: readFileSync(path, 'utf8').replaceAll('new Function(', 'null.code('),
+    }))
+  },
+}
+
+/** It could fetch a file by its address, too; a reader of bytes has nothing to fetch with. */
+const sealed = {
+  define: { fetch: 'undefined', XMLHttpRequest: 'undefined', 'import.meta.url': '""' },
+  plugins: [withoutCode],
+}
+
 const programs = [
   {
     ...node,
@@ -39,6 +55,7 @@ const programs = [
   },
   { ...node, entry: 'server/src/terminal/node.ts', outfile: 'dist/terminal.js' },
   { ...node, entry: 'server/src/editor/node.ts', outfile: 'dist/server.js' },
+  { ...node, entry: 'server/src/reader/node.ts', outfile: 'dist/sheet-reader.js', ...sealed },
   { ...node, entry: 'client/src/desktop.ts', outfile: 'dist/client.js', external: ['vscode', './session.js'] },
   { ...node, entry: 'client/src/session-desktop.ts', outfile: 'dist/session.js', external: ['vscode'] },
   { ...web, entry: 'server/src/editor/web.ts', outfile: 'dist/web/server.js', format: 'iife' },

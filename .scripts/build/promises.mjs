@@ -14,7 +14,9 @@ export function broken(metafiles) {
         ...bare
           .filter((name) => network.includes(name))
           .map((name) => `${path} imports ${name}: no program of ours uses the network`),
-        ...(/\bfetch\(|\bXMLHttpRequest\b|\bWebSocket\(/.test(text) ? [`${path} holds a network call`] : []),
+        ...(/(?<![.\w$]|async )fetch\((?![^()]*(?:\([^()]*\)[^()]*)*\)\{)|\bXMLHttpRequest\b|\bWebSocket\(/.test(text)
+          ? [`${path} holds a network call`]
+          : []),
         ...(/\bnew Function\b|\beval\(/.test(text)
           ? [`${path} makes code at run time, which a browser may forbid`]
           : []),

@@ -54,7 +54,7 @@ describe('a mistake of our own in one file', () => {
           put('/sound.panel.yaml', sound)
         }
         return ['/odd.panel.yaml', '/sound.panel.yaml'].map((path) => {
-          const { findings } = reportFile(library, path, '/', today)!
+          const { findings } = reportFile(library, path, '/', { today })!
           expect(workspace.check(path)!.findings).toEqual(findings)
           return findings
         })

@@ -8,6 +8,7 @@ import { panelValues } from '../values/panel-values.ts'
 import type { Value } from '../values/value.ts'
 import { accept, complaints, type Match } from './accept.ts'
 import { acceptancesIn, type Acceptance } from './acceptances.ts'
+import { besideSheet } from './beside-sheet.ts'
 import type { Checked } from './checked.ts'
 import { relativesOf } from './family.ts'
 import { fold } from './fold.ts'
@@ -66,6 +67,24 @@ function checked(library: Library, file: ReadFile, now: Today): Checked {
 
 /** What rules and the slip search find in a panel record, one finding a mistake, and what of it is accepted. */
 function panelFound(
+  library: Library,
+  file: ReadFile<'panel'>,
+  now: Today,
+  severities: Severities,
+  acceptances: readonly Acceptance[],
+): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
+  const currency = library.settings(file.path)?.record.currency?.value
+  const search = (one: ReadFile<'panel'>) => panelSearched(library, one, now, severities, acceptancesIn(one))
+  const { open, accepted } = panelSearched(library, file, now, severities, acceptances)
+  const judge = (one: ReadFile<'panel'>) => {
+    const again = search(one)
+    return [...again.open, ...again.accepted.map(({ found }) => found)]
+  }
+  const beside = now.sheetOf?.(file.path)
+  return { open: besideSheet(file, open, { beside, acceptances, currency, severities, judge }), accepted }
+}
+
+function panelSearched(
   library: Library,
   file: ReadFile<'panel'>,
   now: Today,

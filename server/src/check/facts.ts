@@ -8,6 +8,7 @@ import { reviewRules } from '../review/rules/index.generated.ts'
 import { hazards } from '../text/hazards/index.ts'
 import { acceptanceFacts } from './acceptance-facts.ts'
 import { referenceFacts } from './references.ts'
+import { sheetFacts } from './sheet-facts.ts'
 import { slipFacts } from './slip-facts.ts'
 
 /** Every rule there is, by chapter of the reference. */
@@ -15,6 +16,7 @@ export const allFacts: readonly { readonly title: string; readonly rules: readon
   { title: 'Numbers that YAML damages', rules: hazards },
   { title: 'Reading a record', rules: Object.values(reading) },
   { title: 'Panel records', rules: [...panelRules, ...Object.values(slipFacts)] },
+  { title: 'Beside the datasheet', rules: Object.values(sheetFacts) },
   { title: 'Controller records', rules: controllerRules },
   { title: 'Battery records', rules: batteryRules },
   { title: 'Climate records', rules: climateRules },

@@ -35,7 +35,7 @@ const correction = ({ why, ...rest }: Fix, { rule }: Found, bundle: Bundle | und
 })
 
 /** A field by its name and as it was typed: `Voc 39.1 V`. */
-function called(kind: RecordKind, { pointer, text }: Place): string {
+export function called(kind: RecordKind, { pointer, text }: Place): string {
   const root = schemas[kind]
   const info = root && infoAt(root, pointer)
   return info ? `${nameOf(info)} ${text}` : text

@@ -12,6 +12,7 @@ export const sentences = {
     slip: '{claim}{borrowed}; {text} ({why}) agrees with the other values{like}.',
     disagree: '{claim}{witnesses}.',
     borrowed: ', and {field} {value} is what {other} has',
+    printed: '{claim} (the sheet prints it so).',
     copied: '; it is what {other} has',
     like: ' and with {family}',
     asItIs: '{text}',

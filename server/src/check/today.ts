@@ -1,9 +1,12 @@
 import type { Bundle } from '../findings/words.ts'
+import type { Beside } from '../sheets/beside.ts'
 
 /** What the adapters know and the layers below may not ask for. */
 export interface Today {
   /** The date, year-month-day. */
   readonly today: string
+  /** The sheet that the panel record at a path names; undefined where it names none or none was looked for. */
+  readonly sheetOf?: (path: string) => Beside | undefined
   /** Messages of another language. */
   readonly bundle?: Bundle
 }

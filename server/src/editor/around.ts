@@ -16,7 +16,7 @@ export interface Around {
  */
 export async function around(files: Files, uri: string): Promise<Around> {
   const own = parentOf(uri)
-  for (let folder = own; ; ) {
+  for (let folder = own; ;) {
     const read = (names: readonly string[]) => Promise.all(names.map((name) => files.read(folder + name)))
     if ((await read(['wattproof.yaml', 'wattproof.yml'])).some((text) => text !== null))
       return { folder, isLibrary: true, deep: true }

@@ -81,6 +81,8 @@ export interface Panel {
   readonly datasheet: {
     readonly source?: Field<string>
     readonly page?: Field
+    readonly model?: Field<string>
+    readonly sha256?: Field<string>
     readonly revision?: Field<string>
     readonly typed_by?: Field<string>
     readonly typed_on?: Field<string>

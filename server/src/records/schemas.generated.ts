@@ -758,6 +758,24 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "type": "integer"
      },
      {
+      "key": "model",
+      "title": "model on the sheet",
+      "description": "The heading of the column or row that was typed, where the sheet has several models.",
+      "examples": [
+       "Tern 110"
+      ],
+      "type": "text"
+     },
+     {
+      "key": "sha256",
+      "title": "fingerprint of the sheet",
+      "description": "SHA-256 of the file, which notices a sheet that was replaced.",
+      "examples": [
+       "9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08"
+      ],
+      "type": "text"
+     },
+     {
       "key": "revision",
       "title": "revision",
       "description": "Revision printed on the sheet.",

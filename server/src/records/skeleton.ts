@@ -1,15 +1,23 @@
 import type { FieldInfo } from './field-info.ts'
 
+/** What is known of a field already: its text as YAML, and where it comes from. */
+export interface Given {
+  readonly text: string
+  readonly note: string
+}
+
 /**
  * A record to be filled in: what is required stands open, everything else is commented out with an example, each line
  * with what the field means.
+ *
+ * @param given  values by JSON pointer that stand in it from the start
  */
-export function skeleton(info: FieldInfo): string {
+export function skeleton(info: FieldInfo, given: ReadonlyMap<string, Given> = new Map()): string {
   return [
     `# ${info.title}. ${info.description}`,
     '# Type numbers with their unit, as the sheet prints them. Take the # away from the lines that the sheet gives.',
     '',
-    ...fieldsOf(info).flatMap((field) => lines(field, '', !field.required)),
+    ...fieldsOf(info).flatMap((field) => lines(field, { indent: '', isComment: !field.required, at: '', given })),
     '',
   ].join('\n')
 }
@@ -17,26 +25,50 @@ export function skeleton(info: FieldInfo): string {
 /** Acceptances are left out: they answer findings, and a comment on the line does the same. */
 const fieldsOf = (info: FieldInfo) => (info.fields ?? []).filter(({ key }) => key !== 'accepted')
 
-function lines(field: FieldInfo, indent: string, isComment: boolean): string[] {
+interface Place {
+  readonly indent: string
+  readonly isComment: boolean
+  /** JSON pointer of the group around it. */
+  readonly at: string
+  readonly given: ReadonlyMap<string, Given>
+}
+
+function lines(field: FieldInfo, { indent, isComment, at, given }: Place): string[] {
   const start = `${indent}${field.key}:`
+  const pointer = `${at}/${field.key}`
+  const known = given.get(pointer)
+  if (known) return [line(`${start} ${known.text}`, known.note, false)]
   if (field.key === 'format' && indent === '') return ['format: 1']
+  const isOpen = !isComment || [...given.keys()].some((one) => one.startsWith(`${pointer}/`))
   if (field.type === 'group')
-    return [line(start, field.description, isComment), ...members(field, `${indent}  `, isComment)]
+    return [
+      line(start, field.description, !isOpen),
+      ...members(field, { indent: `${indent}  `, isComment, at: pointer, given }),
+    ]
   if (field.type === 'list' && field.item)
-    return [line(start, field.description, isComment), ...entries(field.item, `${indent}  `)]
+    return [
+      line(start, field.description, !isOpen),
+      ...entries(field.item, { indent: `${indent}  `, isComment: true, at: pointer, given }),
+    ]
   const value = isComment ? (example(field) ?? '') : ''
   return [line(`${start} ${value}`.trimEnd(), about(field, value), isComment)]
 }
 
-const members = (group: FieldInfo, indent: string, isComment: boolean) =>
-  fieldsOf(group).flatMap((field) => lines(field, indent, isComment || !field.required))
+const members = (group: FieldInfo, place: Place) =>
+  fieldsOf(group).flatMap((field) => lines(field, { ...place, isComment: place.isComment || !field.required }))
 
-/** One entry of a list, always as a comment. */
-function entries(item: FieldInfo, indent: string): string[] {
+/** The entries that are given; else one as a comment. */
+function entries(item: FieldInfo, place: Place): string[] {
+  const { indent, at, given } = place
   if (item.type !== 'group')
     return [line(`${indent}- ${example(item) ?? ''}`.trimEnd(), about(item, example(item) ?? ''), true)]
-  const [first, ...others] = members(item, `${indent}  `, true)
-  return first === undefined ? [] : [first.replace(`${indent}  `, `${indent}- `), ...others]
+  const count = new Set(
+    [...given.keys()].filter((one) => one.startsWith(`${at}/`)).map((one) => one.slice(at.length + 1).split('/')[0]),
+  ).size
+  return Array.from({ length: Math.max(1, count) }, (_, i) => {
+    const [first, ...others] = members(item, { ...place, indent: `${indent}  `, isComment: true, at: `${at}/${i}` })
+    return first === undefined ? [] : [first.replace(`${indent}  `, `${indent}- `), ...others]
+  }).flat()
 }
 
 /** `#` takes the place of nothing: without it the line is the record's. */

@@ -82,7 +82,7 @@ const energies = new WeakMap<SunHours, WeakMap<PowerTable, Map<string, Energy>>>
 /**
  * Energy of one panel through the year where it lies, before losses outside the panel; null where its sheet says too little.
  *
- * @param held  voltage that the panel is held at [V]; null at its best point
+ * @param held  voltage that the panel is held at [V]; null at its maximum power point
  * @param year  which of the years, see `skyOf`
  */
 export function energyOf(
@@ -98,7 +98,7 @@ export function energyOf(
   return sky && table && mount && remembered(sky, table, mount)
 }
 
-/** Power of one panel, at its best point or held at a voltage. */
+/** Power of one panel, at its maximum power point or held at a voltage. */
 export function tableOf({ panel }: ResolvedPanels, held: number | null): PowerTable | null {
   if (!panel) return null
   return held === null ? (panelPower(panel.record)?.table ?? null) : clampedTable(panel.record, held)

@@ -147,12 +147,12 @@ function ofYear({ system, climate }: ResolvedSystem, { months }: Figures): reado
       more(list(percent, '%'), bank),
     ),
     value(
-      'year/not_met',
-      'share of the loads that is not met',
+      'year/unmet_load',
+      'share of unmet load',
       isKnown && load > 0 ? mean((m) => m.unserved_wh_day) / load : null,
       '1',
       more(
-        list((m) => m.unserved_wh_day, 'Wh a day not met'),
+        list((m) => m.unserved_wh_day, 'Wh a day of unmet load'),
         system.loads[0]?.name,
       ),
     ),

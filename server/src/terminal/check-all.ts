@@ -1,8 +1,18 @@
 import type { Library } from '../library/library.ts'
 import { reportFile, type FileReport } from './file-report.ts'
+import type { Today } from '../check/check.ts'
+import type { Beside } from '../sheets/beside.ts'
 import { libraryOf } from './load.ts'
 import type { Share, Texts } from './share.ts'
 import type { World } from './world.ts'
+
+/** What is to be checked, with everything around it. */
+export interface Work {
+  readonly texts: Texts
+  readonly library: Library
+  readonly targets: readonly string[]
+  readonly sheets: ReadonlyMap<string, Beside>
+}
 
 /**
  * Checks files one by one, or in several threads where that pays. The result is the same and in the same order.
@@ -11,27 +21,31 @@ import type { World } from './world.ts'
  */
 export async function checkAll(
   world: World,
-  { texts, library, targets }: { texts: Texts; library: Library; targets: readonly string[] },
+  { texts, library, targets, sheets }: Work,
   jobs?: number,
 ): Promise<readonly FileReport[]> {
   const threads = Math.min(jobs ?? Math.min(world.processors, Math.floor(targets.length / worthwhile)), targets.length)
   const { cwd, today } = world
-  if (threads <= 1) return reports(library, targets, cwd, today)
+  if (threads <= 1) return reports(library, targets, cwd, nowOf(today, sheets))
   const size = Math.ceil(targets.length / threads)
   const shares = Array.from({ length: threads }, (_, i) => ({
     texts,
     targets: targets.slice(i * size, (i + 1) * size),
     cwd,
     today,
+    sheets,
   }))
   return (await Promise.all(shares.map(world.inThread))).flat()
 }
 
 /** What a thread does. */
-export const checkShare = ({ texts, targets, cwd, today }: Share) => reports(libraryOf(texts), targets, cwd, today)
+export const checkShare = ({ texts, targets, cwd, today, sheets }: Share) =>
+  reports(libraryOf(texts), targets, cwd, nowOf(today, sheets))
+
+const nowOf = (today: string, sheets: Share['sheets']): Today => ({ today, sheetOf: (path) => sheets.get(path) })
 
 /** Files for each thread below which starting it costs more than it saves; measured. */
 const worthwhile = 1000
 
-const reports = (library: Library, targets: readonly string[], cwd: string, today: string) =>
-  targets.flatMap((path) => reportFile(library, path, cwd, today) ?? [])
+const reports = (library: Library, targets: readonly string[], cwd: string, now: Today) =>
+  targets.flatMap((path) => reportFile(library, path, cwd, now) ?? [])

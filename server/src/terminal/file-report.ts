@@ -1,4 +1,4 @@
-import { checkFile } from '../check/check.ts'
+import { checkFile, type Today } from '../check/check.ts'
 import type { Accepted, Checked } from '../check/checked.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Library } from '../library/library.ts'
@@ -24,8 +24,8 @@ export interface FileReport {
 }
 
 /** null for a path that the library does not hold. */
-export function reportFile(library: Library, path: string, cwd: string, today: string): FileReport | null {
-  const checked = checkFile(library, path, { today })
+export function reportFile(library: Library, path: string, cwd: string, now: Today): FileReport | null {
+  const checked = checkFile(library, path, now)
   return checked && reportOf(library, checked, cwd)
 }
 

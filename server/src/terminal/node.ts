@@ -12,6 +12,7 @@ import {
 import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
+import { createSheets } from '../reader/kept.ts'
 import { readSafely, refusal, type Disk } from '../library/read-safely.ts'
 import { checkShare } from './check-all.ts'
 import { main } from './main.ts'
@@ -82,6 +83,7 @@ const world: World = {
       }),
     ),
   processors: availableParallelism(),
+  sheets: (cache) => createSheets(join(program, 'sheet-reader.js'), { cache, env }),
   inThread: (share) =>
     new Promise((resolve, reject) => {
       new Worker(file, { workerData: share }).once('message', resolve).once('error', reject)

@@ -1,3 +1,4 @@
+import type { Beside } from '../sheets/beside.ts'
 import type { FileText } from '../records/unread.ts'
 
 /** Texts by path, as a library is made of them. */
@@ -9,4 +10,6 @@ export interface Share {
   readonly targets: readonly string[]
   readonly cwd: string
   readonly today: string
+  /** By the path of the record that names it. */
+  readonly sheets: ReadonlyMap<string, Beside>
 }

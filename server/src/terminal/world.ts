@@ -1,5 +1,6 @@
 import type { FileText } from '../records/unread.ts'
 import type { FileReport } from './file-report.ts'
+import type { Sheets } from '../reader/kept.ts'
 import type { Share } from './share.ts'
 
 /** What stands at a path. */
@@ -36,6 +37,8 @@ export interface World {
     args: readonly string[],
   ) => Promise<{ readonly code: number; readonly out: string } | null>
   readonly processors: number
+  /** The datasheets that records name; `cache` says whether what was read is kept from run to run. */
+  readonly sheets: (cache: boolean) => Sheets
   /** Checks a share of the files in another thread. */
   readonly inThread: (share: Share) => Promise<readonly FileReport[]>
   /** Becomes the language server; settles when that ends. */

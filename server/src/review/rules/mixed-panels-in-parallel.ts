@@ -8,11 +8,11 @@ export const mixedPanelsInParallel = reviewRule({
   id: 'mixed-panels-in-parallel',
   severity: 'warning',
   reason:
-    'Strings in parallel share one voltage; the lower one is driven off its best point and may even take current from the other.',
+    'Strings in parallel share one voltage; the lower one is driven off its maximum power point and may even take current from the other.',
   source: '5 % is common practice, no source; loss from the curves of the panels, hour by hour',
   messages: {
     loses: ': {lost}',
-    andOneCannot: ', and one cannot work at its best point',
+    andOneCannot: ', and one cannot work at its maximum power point',
     found: 'Strings of {vmp} and {vmp2} are in parallel{part}; a controller for each loses nothing',
   },
 

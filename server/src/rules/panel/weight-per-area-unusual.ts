@@ -35,11 +35,10 @@ export const weightPerAreaUnusual = panelRule({
     const low = Math.min(usualLow, ...lighter(record))
     const perArea = weight.value / (length.value * width.value)
     if (low <= perArea && perArea <= high) return null
-    const mends = ways(weight).filter(({ factor }) => inside(perArea * factor, [low, high]))
-    const [mend] = mends
+    const fixes = ways(weight).filter(({ factor }) => inside(perArea * factor, [low, high]))
+    const [fix] = fixes
     return {
-      ...(mend &&
-        mends.length === 1 && { correction: { field: weight, ...mend.proposal, certainty: 'guess' as const } }),
+      ...(fix && fixes.length === 1 && { correction: { field: weight, ...fix.proposal, certainty: 'guess' as const } }),
       say: 'unusual',
       with: { weight, length, width, perArea: figure(perArea, 'kg/m2'), low, high, panel },
       suspects: [weight, length, width],

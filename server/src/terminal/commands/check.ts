@@ -1,6 +1,7 @@
 import { InvalidArgumentError, Option } from 'commander'
 import type { Severity } from '../../findings/finding.ts'
 import { reading } from '../../records/facts.ts'
+import { sheetsBeside } from '../beside.ts'
 import { checkAll } from '../check-all.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { reportFolder, type FileReport } from '../file-report.ts'
@@ -21,12 +22,13 @@ interface Options {
   readonly since?: string
   readonly stdinFilename?: string
   readonly jobs?: number
+  readonly cache: boolean
 }
 
 export const addCheck: AddCommand = (program, world, end) => {
   program
     .command('check')
-    .description('findings in records: what is wrong, by how much, and what would mend it')
+    .description('findings in records: what is wrong, by how much, and what would fix it')
     .argument('[path...]', 'files and folders, or - for standard input; the current folder if none is given')
     .addOption(
       new Option('--format <format>', 'how to print').choices(['text', 'json', 'sarif', 'github']).default('text'),
@@ -40,7 +42,7 @@ export const addCheck: AddCommand = (program, world, end) => {
     .option('--since <revision>', 'only what changed since a git revision, and what depends on it')
     .option('--stdin-filename <path>', 'the name that standard input would have')
     .option('--jobs <n>', 'how many threads; by default as many as pay', wholeNumber)
-    .option('--no-cache', 'accepted, and always so: nothing is kept from run to run')
+    .option('--no-cache', 'read every datasheet anew; otherwise what was read is kept, by content')
     .addHelpText(
       'after',
       '\nExamples:\n  wattproof check panels\n  wattproof check --since origin/main --format github',
@@ -65,7 +67,9 @@ async function checked(world: World, paths: readonly string[], options: Options)
   const { library, targets } = selection
   const settings = [...new Set(targets.flatMap((path) => library.settings(path)?.path ?? []))]
   const broken = settings.filter((path) => !targets.includes(path) && hasErrors(path))
-  const reports = await checkAll(world, { ...selection, targets: [...broken, ...targets] }, options.jobs)
+  const all = [...broken, ...targets]
+  const sheets = await sheetsBeside(world, library, all, options.cache)
+  const reports = await checkAll(world, { ...selection, targets: all, sheets }, options.jobs)
   return [...reports, ...[...selection.closed].map(([path, why]) => reportFolder(path, why, world.cwd))]
 
   function hasErrors(path: string) {

@@ -4,7 +4,8 @@ import { addExplain } from './explain.ts'
 import { addNew } from './new.ts'
 import { addReview } from './review.ts'
 import { addServe } from './serve.ts'
+import { addSheet } from './sheet.ts'
 import { addValues } from './values.ts'
 
 /** In the order of the help. */
-export const commands: readonly AddCommand[] = [addCheck, addValues, addReview, addNew, addExplain, addServe]
+export const commands: readonly AddCommand[] = [addCheck, addValues, addReview, addSheet, addNew, addExplain, addServe]

@@ -6,10 +6,11 @@ import { recordOfPath } from '../../records/kinds.ts'
 import type { FieldInfo, RecordKind } from '../../records/field-info.ts'
 import { schemas } from '../../records/schemas.generated.ts'
 import { CouldNotRun } from '../could-not-run.ts'
-import { absolute, folderOf } from '../paths.ts'
+import { absolute, folderOf, shown } from '../paths.ts'
 import { skeleton } from '../../records/skeleton.ts'
 import type { World } from '../world.ts'
 import type { AddCommand } from './command.ts'
+import { draftsFrom } from './new-from-sheet.ts'
 
 export const addNew: AddCommand = (program, world) => {
   program
@@ -17,7 +18,12 @@ export const addNew: AddCommand = (program, world) => {
     .description('a commented skeleton record, to be filled in')
     .addArgument(new Argument('<kind>', 'the kind of record').choices(Object.keys(schemas)))
     .option('-o, --output <file>', 'write it to a file that is not there yet')
-    .option('--from <file>', 'climate: gather an EPW hourly weather file by month')
+    .option(
+      '--from <file>',
+      'panel: draft it from a datasheet (PDF); climate: gather an EPW hourly weather file by month',
+    )
+    .option('--model <name>', 'panel: the column or row of the datasheet')
+    .option('--all', 'panel: one file for each model of the datasheet, in the folder that -o names')
     .option('--latitude <degrees>', 'climate: guess one from the latitude alone, marked as an assumption')
     .addHelpText(
       'after',
@@ -27,26 +33,54 @@ export const addNew: AddCommand = (program, world) => {
       const { output } = options
       const info = schemas[kind]
       if (!info) throw new CouldNotRun(`there is no skeleton of ${kind}`)
+      if (isSheet(kind, options)) {
+        const drafts = await draftsFrom(world, options.from!, options)
+        const paths = drafts.flatMap(({ path }) => path ?? [])
+        for (const path of paths) await mustBeFree(world, path, kind)
+        if (new Set(paths).size < paths.length)
+          throw new CouldNotRun('two models of the sheet would have one file name')
+        for (const { text, path } of drafts) path === null ? world.out(text) : await written(world, path, text)
+        return
+      }
       const text = await recordText(world, kind, info, options)
       if (output === undefined) return world.out(text)
       const path = absolute(world.cwd, output)
-      const ending = kind === 'library' ? 'wattproof.yaml' : `.${kind}.yaml`
-      if (recordOfPath(path)?.kind !== kind)
-        throw new CouldNotRun(`\`${output}\` would not be read as ${kind}: its name must end in ${ending}`)
-      if (await world.standing(path)) throw new CouldNotRun(`\`${output}\` is there already and stays as it is`)
-      await world
-        .makeFolder(folderOf(path))
-        .then(() => world.write(path, text))
-        .catch((error: NodeJS.ErrnoException) => {
-          throw new CouldNotRun(`${output} cannot be written (${error.code})`)
-        })
+      await mustBeFree(world, path, kind)
+      await written(world, path, text)
     })
+}
+
+/** A file that would be read as this kind of record, and that is not there. */
+async function mustBeFree(world: World, path: string, kind: RecordKind): Promise<void> {
+  const name = shown(world.cwd, path)
+  const ending = kind === 'library' ? 'wattproof.yaml' : `.${kind}.yaml`
+  if (recordOfPath(path)?.kind !== kind)
+    throw new CouldNotRun(`\`${name}\` would not be read as ${kind}: its name must end in ${ending}`)
+  if (await world.standing(path)) throw new CouldNotRun(`\`${name}\` is there already and stays as it is`)
+}
+
+const written = (world: World, path: string, text: string): Promise<void> =>
+  world
+    .makeFolder(folderOf(path))
+    .then(() => world.write(path, text))
+    .catch((error: NodeJS.ErrnoException) => {
+      throw new CouldNotRun(`${shown(world.cwd, path)} cannot be written (${error.code})`)
+    })
+
+/** A panel from a PDF, told by its suffix. */
+function isSheet(kind: RecordKind, { from, model, all }: Options): boolean {
+  if (kind === 'panel' && from !== undefined && /\.pdf$/i.test(from)) return true
+  if (model !== undefined || all)
+    throw new CouldNotRun('--model and --all choose from a datasheet: `new panel --from SHEET.pdf`')
+  return false
 }
 
 interface Options {
   readonly output?: string
   readonly from?: string
   readonly latitude?: string
+  readonly model?: string
+  readonly all?: boolean
 }
 
 async function recordText(
@@ -56,7 +90,10 @@ async function recordText(
   { from, latitude }: Options,
 ): Promise<string> {
   if (from === undefined && latitude === undefined) return skeleton(info)
-  if (kind !== 'climate') throw new CouldNotRun('--from and --latitude make a climate record; `new climate` takes them')
+  if (kind !== 'climate')
+    throw new CouldNotRun(
+      '--from reads a datasheet (.pdf) for a panel or weather for a climate record, and --latitude makes a climate record',
+    )
   if (from !== undefined && latitude !== undefined) throw new CouldNotRun('give --from or --latitude, not both')
   return from === undefined ? assumed(latitude ?? '') : gathered(world, from)
 }

@@ -35,7 +35,7 @@ const styles = { error: 'red', warning: 'yellow', information: 'blue', hint: 'gr
 const words: Readonly<Record<Severity, string>> = {
   error: 'ERROR',
   warning: 'Warning',
-  information: 'Remark',
+  information: 'Information',
   hint: 'Hint',
 }
 
@@ -63,8 +63,8 @@ function arrays(list: readonly ArrayFigures[]): string {
   const rows: readonly (readonly [string, (array: ArrayFigures) => string])[] = [
     ['power as printed', (a) => amount(a.pmax_stc_w, 'W')],
     ['power on a hot day', (a) => amount(a.pmax_hot_w, 'W')],
-    ['open-circuit voltage, cold', (a) => amount(a.voc_cold_v, 'V', 1)],
-    ['working voltage, hot', (a) => amount(a.vmp_hot_v, 'V', 1)],
+    ['cold Voc', (a) => amount(a.voc_cold_v, 'V', 1)],
+    ['hot Vmp', (a) => amount(a.vmp_hot_v, 'V', 1)],
     ['design current, 1.25 x Isc', (a) => amount(a.isc_design_a, 'A', 1)],
     ['cable may carry (guide)', (a) => amount(a.cable?.ampacity_a ?? null, 'A')],
     ['lost in the cable', (a) => amount(a.cable?.drop_pct ?? null, '%', 1)],
@@ -94,7 +94,7 @@ function months(list: readonly MonthFigures[]): string {
     m.unserved_wh_day === null ? 'not known' : m.unserved_wh_day.toFixed(0),
     m.lowest_soc === null ? 'not known' : `${(100 * m.lowest_soc).toFixed(0)} %`,
   ])
-  return table([['', 'sun kWh/m2', 'panels give', 'loads take', 'not met', 'battery at least'], ...rows])
+  return table([['', 'sun kWh/m2', 'panels give', 'loads take', 'unmet load', 'lowest state of charge'], ...rows])
 }
 
 function shortfall(system: Review['system']): string {
@@ -105,8 +105,8 @@ function shortfall(system: Review['system']): string {
   const kilowatthours = `${(load / 1000).toFixed(0)} kWh that the loads take in the year`
   const said =
     shortHours === 0
-      ? `All of the ${kilowatthours} are met.`
-      : `Of the ${kilowatthours} ${((100 * unserved) / load).toFixed(1)} % are not met, in ${((100 * shortHours) / hours).toFixed(1)} % of its hours.`
+      ? `All of the ${kilowatthours} are supplied.`
+      : `Of the ${kilowatthours} ${((100 * unserved) / load).toFixed(1)} % are unmet load, in ${((100 * shortHours) / hours).toFixed(1)} % of its hours.`
   return `${folded(`  ${said} Dull days come in runs here as they do outside; a year worse than usual gives less.`)}\n`
 }
 

@@ -1,0 +1,97 @@
+import { createHash } from 'node:crypto'
+import { mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs'
+import { homedir } from 'node:os'
+import { join } from 'node:path'
+import type { Sheet } from '../sheets/sheet.ts'
+import { unreadable } from '../sheets/sheet.ts'
+import { createReader, type Reader } from './ask.ts'
+import { mostBytes, tooLarge } from './limits.ts'
+
+export interface SheetFile {
+  readonly sheet: Sheet
+  readonly sha256: string
+}
+
+export interface Sheets {
+  /** The sheet in a file; null where there is no such file. */
+  at(path: string): Promise<SheetFile | null>
+  end(): void
+}
+
+/**
+ * Sheets by their content: what was read once is kept in the user's cache folder, under the fingerprint of the file and
+ * of the program that read it.
+ *
+ * @param program  the file of the reading process
+ * @param cache    whether anything is kept from run to run
+ */
+export function createSheets(
+  program: string,
+  { cache, env }: { cache: boolean; env: Readonly<Record<string, string | undefined>> },
+): Sheets {
+  let reader: Reader | null = null
+  let folder: string | null = null
+  const known = new Map<string, Promise<Sheet>>()
+  return {
+    async at(path) {
+      const bytes = bytesAt(path)
+      if (bytes === null) return null
+      if (bytes === 'too large') return { sheet: unreadable(tooLarge), sha256: '' }
+      const sha256 = createHash('sha256').update(bytes).digest('hex')
+      const sheet = known.get(sha256) ?? read(bytes, sha256)
+      known.set(sha256, sheet)
+      return { sheet: await sheet, sha256 }
+    },
+    end: () => reader?.end(),
+  }
+
+  async function read(bytes: Uint8Array, sha256: string): Promise<Sheet> {
+    const kept = cache ? join((folder ??= folderOf()), `${sha256}.json`) : null
+    const before = kept && readKept(kept)
+    if (before) return before
+    reader ??= createReader(program)
+    const { sheet, lasting } = await reader.read(bytes)
+    if (kept && lasting) keep(kept, sheet)
+    return sheet
+  }
+
+  function folderOf(): string {
+    const made = createHash('sha256').update(readFileSync(program)).digest('hex').slice(0, 16)
+    const home =
+      env.XDG_CACHE_HOME ||
+      env.LOCALAPPDATA ||
+      join(homedir(), process.platform === 'darwin' ? 'Library/Caches' : '.cache')
+    return join(home, 'wattproof', 'sheets', made)
+  }
+}
+
+function bytesAt(path: string): Uint8Array | 'too large' | null {
+  try {
+    const { size } = statSync(path)
+    return size > mostBytes ? 'too large' : new Uint8Array(readFileSync(path))
+  } catch {
+    return null
+  }
+}
+
+/** null for a file that is not there or was cut. */
+function readKept(path: string): Sheet | null {
+  try {
+    const kept = JSON.parse(readFileSync(path, 'utf8')) as Sheet
+    return Array.isArray(kept.models) ? kept : null
+  } catch {
+    return null
+  }
+}
+
+/** Under another name first, so that nobody reads half a file. A cache that cannot be written is no failure. */
+function keep(path: string, sheet: Sheet) {
+  try {
+    mkdirSync(join(path, '..'), { recursive: true })
+    const draft = `${path}.${process.pid}`
+    writeFileSync(draft, JSON.stringify(sheet))
+    renameSync(draft, path)
+  } catch {
+    // the sheet is read anew next time
+  }
+}

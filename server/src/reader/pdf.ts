@@ -1,0 +1,65 @@
+import './stubs.ts'
+import { getDocument, VerbosityLevel } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import { WorkerMessageHandler } from 'pdfjs-dist/legacy/build/pdf.worker.mjs'
+import type { Page, Run } from '../sheets/page.ts'
+
+// the library then parses where it is, instead of starting a worker of its own
+Object.assign(globalThis, { pdfjsWorker: { WorkerMessageHandler } })
+
+/** More pages than any datasheet has. */
+export const mostPages = 50
+
+/**
+ * The texts of a PDF with their places. Scripts, network, fonts of the system and pictures stay off.
+ *
+ * @throws  where the library cannot read the file: encrypted, damaged, none
+ */
+export async function pagesOf(bytes: Uint8Array): Promise<readonly Page[]> {
+  const task = getDocument({
+    data: bytes,
+    isEvalSupported: false,
+    enableXfa: false,
+    disableFontFace: true,
+    useSystemFonts: false,
+    useWasm: false,
+    useWorkerFetch: false,
+    isOffscreenCanvasSupported: false,
+    isImageDecoderSupported: false,
+    maxImageSize: 1,
+    stopAtErrors: false,
+    verbosity: VerbosityLevel.ERRORS,
+  })
+  try {
+    const document = await task.promise
+    const pages: Page[] = []
+    for (let number = 1; number <= Math.min(document.numPages, mostPages); number++) {
+      const page = await document.getPage(number)
+      const view = page.getViewport({ scale: 1 })
+      const { items } = await page.getTextContent()
+      const runs = items.flatMap((item) => ('str' in item ? runOf(item, view.transform) : []))
+      pages.push({ number, width: view.width, height: view.height, runs })
+      page.cleanup()
+    }
+    return pages
+  } finally {
+    await task.destroy()
+  }
+}
+
+interface Item {
+  readonly str: string
+  readonly transform: readonly number[]
+  readonly width: number
+  readonly fontName: string
+}
+
+/** In the page as it is shown. Slanted and upright text is a watermark or an axis, and is left out. */
+function runOf({ str, transform, width, fontName }: Item, view: readonly number[]): readonly Run[] {
+  if (str.trim() === '') return []
+  const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = transform
+  const [A = 0, B = 0, C = 0, D = 0, E = 0, F = 0] = view
+  const across = [A * a + C * b, B * a + D * b] as const
+  const size = Math.hypot(A * c + C * d, B * c + D * d)
+  if (across[0] <= 0 || Math.abs(across[1]) > 0.05 * across[0] || size === 0) return []
+  return [{ text: str, x: A * e + C * f + E, y: B * e + D * f + F, width, size, font: fontName }]
+}

@@ -1,0 +1,74 @@
+import { ratingsAmong } from './electric.ts'
+import { withConditions } from './conditions.ts'
+import { candidateOf } from './fits.ts'
+import { modelsOf, type Placed } from './models.ts'
+import { decimalOf } from './numbers.ts'
+import type { Page } from './page.ts'
+import { piecesOf } from './pieces.ts'
+import { restAmong } from './rest.ts'
+import { rowsOf } from './rows.ts'
+import { unreadable, type Reading, type Sheet, type SheetModel } from './sheet.ts'
+import type { Choice } from './electric.ts'
+import { cellsOf } from './tables.ts'
+import { warrantyIn } from './warranty.ts'
+
+/** What the pages of a datasheet print for the fields of a record, model by model. */
+export function readSheet(pages: readonly Page[]): Sheet {
+  const all = pages.map(piecesOf)
+  if (all.every((pieces) => pieces.length === 0)) return unreadable('it has no text: a scan or a drawing', pages.length)
+  const decimal = decimalOf(all.flat().map(({ text }) => text))
+  const cells = all.flatMap((pieces, i) => cellsOf(rowsOf(pieces, decimal), pieces, 1000 * i, decimal))
+  const { names, placed } = modelsOf(cells.map((cell) => candidateOf(cell, decimal)))
+  const shared = warrantyIn(all, decimal)
+  const models =
+    names.length < 2
+      ? onPages(names[0] ?? '', placed).map((one) => ({
+          ...one,
+          readings: [...one.readings, ...shared.filter(({ page }) => (one.page ?? page) === page)],
+        }))
+      : names.map((name, i) => ({
+          name,
+          readings: [...readingsOf(placed.filter(({ model }) => model === i || model === -1)), ...shared],
+        }))
+  const problem = models.every(({ readings }) => readings.length === 0) ? 'no value of a panel is found in it' : null
+  return { pages: pages.length, models, problem }
+}
+
+/** One product; or several that have a page each, with ratings of their own. */
+function onPages(name: string, cells: readonly Placed[]): readonly SheetModel[] {
+  const pages = [...new Set(cells.map(({ cell }) => cell.page))]
+  const own = pages.filter((page) => {
+    const readings = readingsOf(cells.filter(({ cell }) => cell.page === page))
+    return ['/stc/pmax', '/stc/voc', '/stc/isc'].every((field) => readings.some((r) => r.field === field))
+  })
+  if (own.length < 2) return [{ name, readings: readingsOf(cells) }]
+  const models = own.map((page) => ({
+    name: `page ${page}`,
+    page,
+    readings: readingsOf(cells.filter(({ cell }) => cell.page === page || !own.includes(cell.page))),
+  }))
+  const power = new Set(models.map(({ readings }) => readings.find(({ field }) => field === '/stc/pmax')?.typed))
+  return power.size === models.length ? models : [{ name, readings: readingsOf(cells) }]
+}
+
+function readingsOf(cells: readonly Placed[]): readonly Reading[] {
+  const pool = withConditions(cells)
+  const stc = ratingsAmong(pool.filter(({ condition }) => condition !== 'noct'))
+  const noct = ratingsAmong(pool.filter(({ condition }) => condition === 'noct'))
+  const rest = restAmong(pool, stc)
+  return [
+    ...Object.entries(stc).map(([key, choice]) => reading(`/stc/${key}`, choice)),
+    ...Object.entries(noct).map(([key, choice]) => reading(`/noct/${key}`, choice)),
+    ...[...rest].map(([field, choice]) => reading(field, choice)),
+  ]
+}
+
+const reading = (field: string, { from: { cell }, fit }: Choice): Reading => ({
+  field,
+  typed: fit.typed,
+  also: fit.also,
+  text: cell.text,
+  label: cell.columns > 1 && cell.heads.length > 0 ? `${cell.label} ${cell.heads.join(' ')}`.trim() : cell.label,
+  page: cell.page,
+  box: cell.box,
+})

@@ -1,0 +1,167 @@
+import type { Piece } from './page.ts'
+import { numbersIn, plainly, unitAlone, type Decimal } from './numbers.ts'
+
+/** A label with the values that belong to it, from left to right. */
+export interface Row {
+  readonly label: string
+  readonly labels: readonly Piece[]
+  readonly values: readonly Piece[]
+  readonly unit: string | null
+  readonly y: number
+  readonly size: number
+}
+
+/** Whether a text is a cell that holds a quantity, and no name, sentence or heading. */
+export function isValue(text: string, decimal: Decimal): boolean {
+  if (isEmpty(text)) return true
+  const line = plainly(text).trim()
+  const lead = /^(?:[(~≈<>=≥≤±+-]|\s|DC|dc|ca\.|max\.?|min\.?|approx\.?|up to|bis|[øØ⌀])*/.exec(line)?.[0].length ?? 0
+  const numbers = numbersIn(line, decimal)
+  const first = numbers[0]
+  if (!first || first.start > lead + 3) return false
+  if (first.unit === null && /^[-_]?(?!x ?\d)\p{L}/u.test(line.slice(first.end))) return false
+  if (line.slice(first.start, first.start + 1) !== line.slice(lead, lead + 1) && first.start > lead) return false
+  let rest = line
+  for (const { start, end } of [...numbers].reverse()) rest = rest.slice(0, start) + ' ' + rest.slice(end)
+  const words = rest.replace(/\([^)]*\)/g, ' ').match(/\p{L}{3,}/gu) ?? []
+  return words.length <= 2
+}
+
+const isEmpty = (text: string) => /^(?:[-–—]+|n\/?a\.?|\/)$/i.test(text.trim())
+
+/** Finds for every value the label to its left; wrapped labels are put together again. */
+export function rowsOf(pieces: readonly Piece[], decimal: Decimal): readonly Row[] {
+  const values = pieces.filter(({ text }) => isValue(text, decimal) && unitAlone(text) === null)
+  const texts = pieces.filter((one) => !values.includes(one))
+  const labels = texts.filter(({ text }) => unitAlone(text) === null || text.length === 1)
+  const units = texts.filter(({ text }) => unitAlone(text) !== null)
+  const rows = new Map<Piece, Piece[]>()
+  const loose: Piece[] = []
+  for (const value of values) {
+    const label = labelOf(
+      value,
+      labels.filter((l) => !units.includes(l) || !labels.some((o) => near(o, value) && o.right <= l.x)),
+    )
+    if (label) rows.set(label, [...(rows.get(label) ?? []), value])
+    else loose.push(value)
+  }
+  const own = new Set([...rows.keys()])
+  const found = [...rows].map(([label, cells]): Row => {
+    const sorted = [...cells].sort((a, b) => a.x - b.x)
+    const parts = [...symbolsBefore(label, labels, own), ...wrapped(label, texts, own)].sort(
+      (a, b) => a.y - b.y || a.x - b.x,
+    )
+    const first = sorted[0]!
+    const last = sorted.at(-1)!
+    const unit = units.find(
+      (u) =>
+        near(u, first) &&
+        ((label.right <= u.x + 1 && u.right <= first.x + 1) || (u.x >= last.right && u.x - last.right < 12 * u.size)),
+    )
+    const values = sorted.map((v) => continued(v, pieces, own))
+    return {
+      label: parts.map((p) => p.text).join(' '),
+      labels: parts,
+      values,
+      unit: unit ? unitAlone(unit.text) : null,
+      y: first.y,
+      size: label.size,
+    }
+  })
+  return [...found, ...unlabelled(loose)].sort((a, b) => a.y - b.y || a.values[0]!.x - b.values[0]!.x)
+}
+
+const near = (a: Piece, b: Piece) => Math.abs(a.y - b.y) <= 0.4 * Math.max(a.size, b.size)
+
+/** The nearest text to the left on the baseline; or the nearer one whose two lines stand above and below it. */
+function labelOf(value: Piece, labels: readonly Piece[]): Piece | null {
+  const left = labels.filter(
+    (l) => l.right <= value.x + 0.2 * value.size && Math.abs(l.y - value.y) <= 1.3 * value.size,
+  )
+  const exact = best(
+    left.filter((l) => near(l, value)),
+    value,
+  )
+  const about = best(
+    left.filter((l) => !near(l, value) && Math.abs(l.y - value.y) <= 0.85 * value.size),
+    value,
+  )
+  if (exact && about && about.x > exact.right) return about
+  return exact ?? about
+}
+
+const best = (labels: readonly Piece[], value: Piece): Piece | null =>
+  [...labels].sort((a, b) => b.right - a.right || Math.abs(a.y - value.y) - Math.abs(b.y - value.y))[0] ?? null
+
+/** A symbol in a column of its own has the words of the label to its left. */
+function symbolsBefore(label: Piece, labels: readonly Piece[], own: ReadonlySet<Piece>): readonly Piece[] {
+  if (label.text.length > 7) return []
+  const before = best(
+    labels.filter((l) => near(l, label) && l.right <= label.x && !own.has(l)),
+    label,
+  )
+  return before && label.x - before.right < 30 * label.size ? [before] : []
+}
+
+/** Lines above and below that carry no value of their own, as near as lines of one paragraph. */
+function wrapped(label: Piece, texts: readonly Piece[], own: ReadonlySet<Piece>): readonly Piece[] {
+  const lines = [label]
+  const free = texts.filter(
+    (t) => t.font === label.font && !own.has(t) && Math.abs(t.size - label.size) < 0.1 * label.size,
+  )
+  for (const way of [1, -1]) {
+    let last = label
+    for (;;) {
+      const next = free.find((t) => {
+        const step = (t.y - last.y) * way
+        return 0 < step && step <= 1.4 * label.size && Math.abs(t.x - label.x) < 0.6 * label.size
+      })
+      if (!next || belongsElsewhere(next, last, own)) break
+      lines.push(next)
+      last = next
+    }
+  }
+  return lines
+}
+
+/** A line between two rows belongs to the nearer one. */
+function belongsElsewhere(line: Piece, to: Piece, own: ReadonlySet<Piece>): boolean {
+  const mine = Math.abs(line.y - to.y)
+  return [...own].some(
+    (o) => o !== to && Math.abs(o.x - line.x) < 0.6 * line.size && Math.abs(o.y - line.y) < 0.97 * mine,
+  )
+}
+
+/** A cell whose text goes on in the next line. */
+function continued(value: Piece, pieces: readonly Piece[], own: ReadonlySet<Piece>): Piece {
+  const next = pieces.find(
+    (p) =>
+      p !== value &&
+      0 < p.y - value.y &&
+      p.y - value.y <= 1.4 * value.size &&
+      p.x < value.right &&
+      value.x < p.right &&
+      /^[(/]|^x\s/.test(plainly(p.text)) &&
+      !own.has(p),
+  )
+  if (!next) return value
+  const x = Math.min(value.x, next.x)
+  const right = Math.max(value.right, next.right)
+  return { ...value, text: `${value.text} ${next.text}`, x, right, width: right - x }
+}
+
+/** Values in a line with no label at all: rows of a table whose first column is a number. */
+function unlabelled(values: readonly Piece[]): readonly Row[] {
+  const rows: Piece[][] = []
+  for (const value of values) {
+    const row = rows.find(([first]) => near(first!, value))
+    if (row) row.push(value)
+    else rows.push([value])
+  }
+  return rows
+    .filter((row) => row.length > 2)
+    .map((row): Row => {
+      const [first, ...rest] = [...row].sort((a, b) => a.x - b.x)
+      return { label: first!.text, labels: [first!], values: rest, unit: null, y: first!.y, size: first!.size }
+    })
+}

@@ -1,0 +1,76 @@
+import { Option } from 'commander'
+import type { ReadFile } from '../../records/read-file.ts'
+import { hold, type Held } from '../../sheets/hold.ts'
+import type { Sheet } from '../../sheets/sheet.ts'
+import { sheetsBeside } from '../beside.ts'
+import { CouldNotRun } from '../could-not-run.ts'
+import { absolute } from '../paths.ts'
+import { select } from '../select.ts'
+import { table } from '../table.ts'
+import type { AddCommand } from './command.ts'
+
+export const addSheet: AddCommand = (program, world) => {
+  program
+    .command('sheet')
+    .description('a panel record held against its datasheet, value by value')
+    .argument('<record>', 'a panel record whose datasheet.source is a PDF')
+    .addOption(new Option('--format <format>', 'how to print').choices(['text', 'json']).default('text'))
+    .option('--no-cache', 'read the datasheet anew')
+    .addHelpText(
+      'after',
+      '\nSheets of panels only; those of controllers and batteries are not read.\n\nExample:\n  wattproof sheet panels/tern-110.panel.yaml',
+    )
+    .action(async (path: string, { format, cache }: { format: 'text' | 'json'; cache: boolean }) => {
+      const full = absolute(world.cwd, path)
+      const { library } = await select(world, [path])
+      const file = library.file(full)
+      if (file?.kind !== 'panel')
+        throw new CouldNotRun(`\`${path}\` is no panel record; only sheets of panels are read`)
+      const beside = (await sheetsBeside(world, library, [full], cache)).get(full)
+      if (!beside) throw new CouldNotRun(`\`${path}\` names no PDF as datasheet.source`)
+      if (beside.state === 'missing') throw new CouldNotRun(`${beside.source} is not there`)
+      const { sheet, source } = beside
+      if (sheet.problem !== null) throw new CouldNotRun(`${source} cannot be read: ${sheet.problem}`)
+      const held = hold(file as ReadFile<'panel'>, sheet)
+      world.out(format === 'json' ? toJson(source, sheet, held) : toText(source, held))
+    })
+}
+
+function toJson(source: string, { pages }: Sheet, { model, fields, unused }: Held): string {
+  const document = {
+    version: 1,
+    source,
+    pages,
+    model,
+    fields: fields.map(({ field, status, reading }) => ({
+      field: field.pointer,
+      typed: field.text,
+      status,
+      page: reading?.page ?? null,
+      text: reading?.text ?? null,
+      label: reading?.label ?? null,
+      box: reading?.box ?? null,
+    })),
+    unused: unused.map(({ field, page, text, label }) => ({ field, page, text, label })),
+  }
+  return `${JSON.stringify(document, null, 2)}\n`
+}
+
+function toText(source: string, { model, fields, unused }: Held): string {
+  const rows = fields.map(({ field, status, reading, text }) => [
+    field.pointer,
+    field.text,
+    status === 'other' ? `other: ${text}` : status,
+    reading ? `page ${reading.page}: ${shortened(reading.label)} ${shortened(reading.text)}` : '',
+  ])
+  const more = unused.map(({ field, typed, page, label }) => [
+    field,
+    '',
+    `not typed: ${typed}`,
+    `page ${page}: ${shortened(label)}`,
+  ])
+  const head = `${source}${model ? `, ${model}` : ''}\n`
+  return head + table([['field', 'typed', 'the sheet', 'where'], ...rows, ...more])
+}
+
+const shortened = (text: string) => (text.length > 50 ? `${text.slice(0, 49)}…` : text)
