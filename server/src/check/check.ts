@@ -47,7 +47,7 @@ export function checkFile(library: Library, path: string, now: Today): Checked |
 function checked(library: Library, file: ReadFile, now: Today): Checked {
   const severities = severitiesOf(library.settings(file.path)?.record)
   const acceptances = acceptancesIn(file)
-  const review = reviewOf(library, file)
+  const review = reviewOf(library, file, now.years)
   const rest = severities([...readingFound(file), ...rulesFound(library, file, review)])
   const panel =
     file.kind === 'panel' ? panelFound(library, file as ReadFile<'panel'>, now, severities, acceptances) : null

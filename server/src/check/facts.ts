@@ -9,6 +9,7 @@ import { hazards } from '../text/hazards/index.ts'
 import { acceptanceFacts } from './acceptance-facts.ts'
 import { referenceFacts } from './references.ts'
 import { sheetFacts } from './sheet-facts.ts'
+import { weatherFacts } from './weather.ts'
 import { slipFacts } from './slip-facts.ts'
 
 /** Every rule there is, by chapter of the reference. */
@@ -20,7 +21,7 @@ export const allFacts: readonly { readonly title: string; readonly rules: readon
   { title: 'Controller records', rules: controllerRules },
   { title: 'Battery records', rules: batteryRules },
   { title: 'Climate records', rules: climateRules },
-  { title: 'References between records', rules: Object.values(referenceFacts) },
+  { title: 'References between records', rules: [...Object.values(referenceFacts), ...Object.values(weatherFacts)] },
   { title: 'Systems', rules: reviewRules },
   { title: 'Acceptances and settings', rules: Object.values(acceptanceFacts) },
 ]

@@ -8,6 +8,7 @@ import { controllerRules } from '../rules/controller/index.generated.ts'
 import { judge } from './judge.ts'
 import { systemReferences, unresolved, unused } from './references.ts'
 import type { Review } from './review.ts'
+import { weatherFound } from './weather.ts'
 import { settingsFound } from './rule-names.ts'
 
 /** What the rules over records other than panels find, and over a system with its figures. */
@@ -20,7 +21,11 @@ export function rulesFound(library: Library, file: ReadFile, review: Review | nu
     case 'battery':
       return [...judge(batteryRules, file as ReadFile<'battery'>, undefined), ...unused(library, file)]
     case 'climate':
-      return [...judge(climateRules, file as ReadFile<'climate'>, undefined), ...unused(library, file)]
+      return [
+        ...judge(climateRules, file as ReadFile<'climate'>, undefined),
+        ...weatherFound(library, file as ReadFile<'climate'>),
+        ...unused(library, file),
+      ]
     case 'system': {
       const { system, figures } = review!
       const { kind, tree } = file

@@ -3,7 +3,7 @@ import type { ReadFile } from '../records/read-file.ts'
 import { figuresOf } from '../review/figures-of.ts'
 import type { Figures } from '../review/figures.ts'
 import type { ResolvedSystem } from '../review/resolved.ts'
-import { resolveSystem } from './resolve-system.ts'
+import { manyYears, resolveSystem } from './resolve-system.ts'
 
 /** A system with the records that it names, and its figures. */
 export interface Review {
@@ -11,8 +11,8 @@ export interface Review {
   readonly figures: Figures
 }
 
-export function reviewOf(library: Library, file: ReadFile): Review | null {
+export function reviewOf(library: Library, file: ReadFile, years = manyYears): Review | null {
   if (file.kind !== 'system') return null
-  const system = resolveSystem(library, file as ReadFile<'system'>)
+  const system = resolveSystem(library, file as ReadFile<'system'>, years)
   return { system, figures: figuresOf(system) }
 }

@@ -1,7 +1,7 @@
 import { figure } from '../../findings/message.ts'
 import { batteryCable } from '../battery-figures.ts'
-import { mostDrop, nextBatteryCable } from '../next-cable.ts'
-import { throughBattery } from '../bank.ts'
+import { mostDrop } from '../next-cable.ts'
+import { cableThatCarries, mainPair } from '../main-pair.ts'
 import { said } from '../said.ts'
 import { reviewRule } from '../rule.ts'
 
@@ -20,10 +20,8 @@ export const batteryCableDropHigh = reviewRule({
     const drop = cable?.drop_pct ?? null
     if (!own.size || !cable || drop === null || drop <= mostDrop.battery) return null
     const size = own.size
-    const correction = nextBatteryCable(
-      system,
-      Math.max(throughBattery(system) ?? 0, system.system.battery.fuse?.value ?? 0),
-    )
+    const pair = mainPair(system)
+    const correction = pair ? cableThatCarries(system, pair) : undefined
     return {
       say: 'high',
       with: {

@@ -1,7 +1,8 @@
 import { figure } from '../../findings/message.ts'
-import { throughBattery } from '../bank.ts'
-import { allowable, ampacitySource, inside } from '../cable-figures.ts'
-import { nextBatteryCable } from '../next-cable.ts'
+import { mainCurrent } from '../bank-current.ts'
+import { mainInWords } from '../current-in-words.ts'
+import { ampacitySource } from '../cable-figures.ts'
+import { cableThatCarries, mainPair } from '../main-pair.ts'
 import { said } from '../said.ts'
 import { reviewRule } from '../rule.ts'
 
@@ -11,22 +12,22 @@ export const batteryCableThin = reviewRule({
   reason: 'A cable that carries more than it is made for gets hot and starts a fire.',
   source: ampacitySource,
   messages: {
-    thin: 'Up to {current} flow to or from the battery, and {size} with {insulation} insulation may carry {iz} as a guide value',
+    thin: '{main}, and {size} with {insulation} insulation may carry {iz} as a guide value',
   },
 
   check(system) {
     const own = system.system.battery.cable
-    const iz = own.size ? allowable(own, own.size.value, inside) : null
-    const current = throughBattery(system)
-    if (!own.size || iz === null || current === null || current <= iz) return null
-    const correction = nextBatteryCable(system, Math.max(current, system.system.battery.fuse?.value ?? 0))
+    const main = mainCurrent(system)
+    const pair = mainPair(system)
+    if (!own.size || !main || !pair || pair.iz === null || pair.design <= pair.iz) return null
+    const correction = cableThatCarries(system, pair)
     return {
       say: 'thin',
       with: {
-        current: figure(current, 'A'),
+        main: mainInWords(main),
         size: said(own.size),
         insulation: said(own.insulation),
-        iz: figure(iz, 'A'),
+        iz: figure(pair.iz, 'A'),
       },
       suspects: [own.size],
       ...(correction && { correction }),

@@ -1,8 +1,7 @@
 import { figure } from '../../findings/message.ts'
-import { allFuseSizes } from '../../physics/fuses.ts'
-import { throughBattery } from '../bank.ts'
 import { allowable, ampacitySource, inside } from '../cable-figures.ts'
-import { nextBatteryCable } from '../next-cable.ts'
+import { fuseBelowCable } from '../main-pair.ts'
+import { mainDesignCurrent } from '../bank-current.ts'
 import { said } from '../said.ts'
 import { reviewRule } from '../rule.ts'
 
@@ -12,7 +11,6 @@ export const batteryFuseAboveCable = reviewRule({
   reason: 'The fuse protects the cable: one that is larger than the cable lets it burn without opening.',
   source: `fuse at most the allowable current (IEC 60364-4-43, from memory); ${ampacitySource}`,
   messages: {
-    protectsTheCable: 'protects the cable and carries {needed}',
     found:
       'The fuse of {fuse} is larger than the {iz} that {size} with {insulation} insulation may carry as a guide value',
   },
@@ -21,16 +19,7 @@ export const batteryFuseAboveCable = reviewRule({
     const { fuse, cable } = system.system.battery
     const iz = cable.size ? allowable(cable, cable.size.value, inside) : null
     if (!fuse || !cable.size || iz === null || fuse.value <= iz) return null
-    const needed = throughBattery(system) ?? 0
-    const size = allFuseSizes.findLast((one) => one <= iz && 1.25 * needed <= one)
-    const correction = size
-      ? {
-          field: fuse,
-          text: `${size} A`,
-          why: { say: 'protectsTheCable', with: { needed: figure(needed, 'A') } },
-          certainty: 'guess' as const,
-        }
-      : nextBatteryCable(system, fuse.value)
+    const correction = fuseBelowCable(system, { design: mainDesignCurrent(system) ?? 0, iz })
     return {
       say: 'found',
       with: { fuse: said(fuse), iz: figure(iz, 'A'), size: said(cable.size), insulation: said(cable.insulation) },

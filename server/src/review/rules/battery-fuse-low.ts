@@ -1,8 +1,6 @@
-import { figure } from '../../findings/message.ts'
-import { fuseSizes, nextFuse } from '../../physics/fuses.ts'
-import { throughBattery } from '../bank.ts'
-import { allowable, inside } from '../cable-figures.ts'
-import { nextBatteryCable } from '../next-cable.ts'
+import { mainCurrent } from '../bank-current.ts'
+import { mainInWords } from '../current-in-words.ts'
+import { fuseThatCarries, mainPair } from '../main-pair.ts'
 import { said } from '../said.ts'
 import { reviewRule } from '../rule.ts'
 
@@ -13,35 +11,20 @@ export const batteryFuseLow = reviewRule({
     'A fuse that opens in normal use leaves the boat dark, and gets replaced by a larger one that protects nothing.',
   source: 'design current at most the fuse (IEC 60364-4-43, from memory)',
   messages: {
-    aWouldOn: '; {size} A would, on a cable of {thicker} ({why})',
-    low: 'Up to {needed} flow to or from the battery, more than its fuse of {fuse} carries{part}',
-    carriesWithA: 'carries {needed} with a quarter to spare',
+    low: '{main}, more than the fuse of {fuse}',
   },
 
   check(system) {
-    const { fuse, cable } = system.system.battery
-    const needed = throughBattery(system)
-    if (!fuse || needed === null || needed <= fuse.value) return null
-    const iz = cable.size ? allowable(cable, cable.size.value, inside) : null
-    const size = nextFuse(fuseSizes.vehicle, 1.25 * needed)
-    const fits = size !== null && (iz === null || size <= iz)
-    const thicker = size !== null && !fits ? nextBatteryCable(system, size) : undefined
+    const { fuse } = system.system.battery
+    const main = mainCurrent(system)
+    const pair = mainPair(system)
+    if (!fuse || !main || !pair || pair.design <= fuse.value) return null
+    const correction = fuseThatCarries(system, pair)
     return {
       say: 'low',
-      with: {
-        needed: figure(needed, 'A'),
-        fuse: said(fuse),
-        part: thicker ? { say: 'aWouldOn', with: { size, thicker, why: thicker.why } } : null,
-      },
+      with: { main: mainInWords(main), fuse: said(fuse) },
       suspects: [fuse],
-      ...(fits && {
-        correction: {
-          field: fuse,
-          text: `${size} A`,
-          why: { say: 'carriesWithA', with: { needed: figure(needed, 'A') } },
-          certainty: 'guess' as const,
-        },
-      }),
+      ...(correction && { correction }),
     }
   },
 })

@@ -1,6 +1,6 @@
 import { figure } from '../../findings/message.ts'
 import { fuseSizes, nextFuse } from '../../physics/fuses.ts'
-import { throughBattery } from '../bank.ts'
+import { mainCurrent, mainDesignCurrent } from '../bank-current.ts'
 import { allowable, inside } from '../cable-figures.ts'
 import { reviewRule } from '../rule.ts'
 
@@ -19,9 +19,10 @@ export const batteryFuseMissing = reviewRule({
     const { fuse, cable, battery, in_parallel: parallel } = system.system.battery
     const place = cable.size ?? battery.id ?? parallel
     if (fuse || !system.battery || !place) return null
-    const needed = throughBattery(system)
+    const needed = mainCurrent(system)?.amps ?? null
+    const design = mainDesignCurrent(system)
     const iz = cable.size ? allowable(cable, cable.size.value, inside) : null
-    const size = needed ? nextFuse(fuseSizes.vehicle, 1.25 * needed) : null
+    const size = design ? nextFuse(fuseSizes.vehicle, design) : null
     const fits = size !== null && (iz === null || size <= iz)
     return {
       say: 'missing',

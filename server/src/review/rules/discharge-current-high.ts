@@ -1,5 +1,7 @@
 import { figure } from '../../findings/message.ts'
-import { allLoadCurrent, bankOf } from '../bank.ts'
+import { loadCurrent } from '../bank-current.ts'
+import { partsInWords } from '../current-in-words.ts'
+import { bankOf } from '../bank.ts'
 import { elsewhere } from '../rule.ts'
 import { reviewRule } from '../rule.ts'
 
@@ -9,7 +11,7 @@ export const dischargeCurrentHigh = reviewRule({
   reason: 'Above what a battery may give, its management switches it off in the middle of use, or it gets hot.',
   source: 'the maker’s limit',
   messages: {
-    high: 'All loads together take {current}, more than the {mostOut} that the bank gives; {value} in parallel would give it',
+    high: 'All loads together take {current} at {lowest} ({parts}), more than the {mostOut} that the bank gives; {parallel} in parallel would give it',
   },
 
   check(system) {
@@ -17,15 +19,17 @@ export const dischargeCurrentHigh = reviewRule({
     const limit = system.battery?.record.discharge.max_current
     const place = system.system.battery.in_parallel ?? system.system.battery.battery.id
     if (!bank || !limit || !place) return null
-    const current = allLoadCurrent(system, bank)
+    const { amps: current, parts } = loadCurrent(system, bank)
     if (current <= bank.mostOut) return null
     const parallel = Math.max(1, system.system.battery.in_parallel?.value ?? 1)
     return {
       say: 'high',
       with: {
         current: figure(current, 'A'),
+        lowest: figure(bank.lowest, 'V'),
+        parts: partsInWords(parts),
         mostOut: figure(bank.mostOut, 'A'),
-        value: Math.ceil((current / bank.mostOut) * parallel),
+        parallel: Math.ceil((current / bank.mostOut) * parallel),
       },
       suspects: [place],
       ...elsewhere(system.battery, limit),

@@ -30,7 +30,7 @@ export const stringFuseMissing = reviewRule({
       const limit = lowest(array.panels.map(({ panel }) => panel?.record.limits.series_fuse))
       const back = reverseCurrent(strings.value, isc)
       if (strings.value < 3 && !(limit && limit.value < back)) return []
-      const window = stringFuseWindow(isc, limit?.value ?? Infinity)
+      const window = stringFuseWindow(isc, limit?.value ?? Infinity, system.practice)
       const size = nextFuse(fuseSizes.string, window.low)
       const fix = size !== null && size <= window.high ? { say: 'aStringFuse', with: { size } } : { say: 'noFuseSuits' }
       const stands = limit && back <= limit.value

@@ -11,11 +11,12 @@ export const stringFuseOff = reviewRule({
   severity: 'warning',
   reason: 'Too small a string fuse blows in bright sun; too large a one lets the panel burn first.',
   source:
-    'IEC 62548 practice: 1.5 Isc to 2.4 Isc and at most the panel’s maximum series fuse (as quoted by a worked example)',
+    'IEC 62548 practice: 1.5 Isc to 2.4 Isc and at most the panel’s maximum series fuse (as quoted by a worked example); NEC 690.9, at least 1.56 Isc (as quoted by trade articles); `practice` in wattproof.yaml chooses one',
   messages: {
     exceedsThePanels: "exceeds the panel's maximum series fuse of {limit}",
     isMoreThan: "is more than 2.4 times the string's Isc of {isc}",
-    isLessThan: "is less than 1.5 times the string's Isc of {isc} and will blow in bright sun",
+    isLessThan: "is less than {value} times the string's Isc of {isc} and will blow in bright sun",
+    isLessThan2: 'is less than the 1.56 times Isc of US practice, {low}',
     off: 'The string fuse {fuse} {why}',
     betweenAnd: 'between {low} and {high}',
   },
@@ -26,8 +27,9 @@ export const stringFuseOff = reviewRule({
       const isc = stringIsc(array)
       if (!fuse || isc === null) return []
       const limit = lowest(array.panels.map(({ panel }) => panel?.record.limits.series_fuse))
-      const { low, high } = stringFuseWindow(isc, limit?.value ?? Infinity)
+      const { low, high } = stringFuseWindow(isc, limit?.value ?? Infinity, system.practice)
       if (low <= fuse.value && fuse.value <= high) return []
+      const blows = system.practice === 'NEC' ? low : 1.5 * isc
       const size = nextFuse(fuseSizes.string, low)
       const fits = size !== null && size <= high
       const big = high < fuse.value
@@ -35,13 +37,15 @@ export const stringFuseOff = reviewRule({
         ? limit && limit.value < fuse.value
           ? { say: 'exceedsThePanels', with: { limit: said(limit) } }
           : { say: 'isMoreThan', with: { isc: figure(isc, 'A') } }
-        : { say: 'isLessThan', with: { isc: figure(isc, 'A') } }
+        : fuse.value < blows
+          ? { say: 'isLessThan', with: { value: figure(blows / isc), isc: figure(isc, 'A') } }
+          : { say: 'isLessThan2', with: { low: figure(low, 'A') } }
       return [
         {
           say: 'off',
           with: { fuse: said(fuse), why },
           suspects: [fuse],
-          severity: big ? ('error' as const) : ('warning' as const),
+          severity: big ? ('error' as const) : fuse.value < blows ? ('warning' as const) : ('information' as const),
           ...elsewhere(array.panels[0]?.panel, limit),
           ...(fits && {
             correction: {

@@ -3,7 +3,7 @@ import type { ArrayFigures } from '../figures.ts'
 import type { ResolvedArray, ResolvedSystem } from '../resolved.ts'
 import { obstacle, voltageNeeded, wiringsThatWork } from '../rewire.ts'
 import { elsewhere, placeOf } from '../rule.ts'
-import { isUniform } from '../strings.ts'
+import { isUniform, stringVocHot } from '../strings.ts'
 import { said } from '../said.ts'
 import { reviewRule } from '../rule.ts'
 
@@ -11,10 +11,12 @@ export const stringVoltageLow = reviewRule({
   id: 'string-voltage-low',
   severity: 'warning',
   reason: 'Hot panels give less voltage; below what the battery is charged at, the charge never completes.',
-  source: 'headroom of 1 V to run is common practice, no source; voltage at maximum power by the sheet’s coefficients',
+  source:
+    'headroom of 1 V to run is common practice, no source; loaded, the voltage at maximum power counts and, to start, the open-circuit voltage, both by the sheet’s coefficients',
   messages: {
     tooLittle: 'too little: the controller needs {run} to charge the battery at {charging}',
-    startsLater: 'and the controller starts only at {start}, {above} above the battery being charged',
+    startsLater:
+      'and open it gives {open}; the controller starts only at {start}, {above} above the battery being charged',
     littleAbove: 'only {voltage} above the {run} that the controller needs',
     noString: '; no string of these panels suits this controller',
     longer: '; {series} in series would give {hot}, and {cold} at {coldest}{obstacle}',
@@ -29,18 +31,23 @@ export const stringVoltageLow = reviewRule({
       const needed = voltageNeeded(system, array)
       if (!own || vmp === null || !place || !needed) return []
       const seeks = array.controller?.record.type?.value === 'mppt'
-      if (needed.start <= vmp && (!seeks || needed.run + 2 <= vmp)) return []
+      const open = stringVocHot(system, array)
+      const starts = open === null || needed.start <= open
+      if (needed.run <= vmp && starts && (!seeks || needed.run + 2 <= vmp)) return []
       const above = array.controller?.record.input.above_battery
       const why =
         vmp < needed.run
           ? { say: 'tooLittle', with: { run: figure(needed.run, 'V'), charging: figure(needed.charging, 'V') } }
-          : vmp < needed.start
-            ? { say: 'startsLater', with: { start: figure(needed.start, 'V'), above: said(above) } }
+          : !starts
+            ? {
+                say: 'startsLater',
+                with: { open: figure(open, 'V'), start: figure(needed.start, 'V'), above: said(above) },
+              }
             : { say: 'littleAbove', with: { voltage: figure(vmp - needed.run, 'V'), run: figure(needed.run, 'V') } }
       return [
         {
           say: 'low',
-          with: { vmp: figure(vmp, 'V'), why, more: vmp < needed.start ? more(system, array, own) : null },
+          with: { vmp: figure(vmp, 'V'), why, more: vmp < needed.run || !starts ? more(system, array, own) : null },
           suspects: [place],
           severity: vmp < needed.run ? ('warning' as const) : ('information' as const),
           ...elsewhere(array.controller, above),

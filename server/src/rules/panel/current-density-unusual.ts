@@ -8,7 +8,7 @@ import { isCrystalline } from '../technology.ts'
  * folding panels leave much area beside the cells; a bifacial module may be rated with light on its back.
  */
 const usual = [20, 44] as const
-const credible = [9, 50] as const
+const credible = [11, 50] as const
 /** m2 */
 const small = 0.7
 
@@ -34,7 +34,7 @@ export const currentDensityUnusual = panelRule({
 
   check(panel) {
     const { isc } = panel.stc
-    const { in_series: cells } = panel.cells
+    const { in_series: cells, parallel_strings: strings } = panel.cells
     const { length, width } = panel.size
     if (!isc || !cells || !length || !width || !isCrystalline(panel)) return null
     const area = length.value * width.value
@@ -42,13 +42,15 @@ export const currentDensityUnusual = panelRule({
     const density = densityOf(isc.value, cells.value, area)
     const isSmall = area < small || panel.construction?.value === 'folding'
     const low = isSmall ? credible[0] : usual[0]
+    // half-cut modules are of modern cells: none of the 766 open ones that are no small panels lies below 20
+    const least = strings && strings.value > 1 ? low : credible[0]
     const high = panel.bifacial?.value ? credible[1] : usual[1]
     if (inside(density, [low, high])) return null
     return {
       say: 'unusual',
       with: { isc, cells, length, width, density: figure(density, 'mA/cm2'), value: usual[0], value2: usual[1] },
       suspects: [cells, isc, length, width],
-      severity: inside(density, credible) ? 'information' : 'warning',
+      severity: inside(density, [least, credible[1]]) ? 'information' : 'warning',
     }
   },
 })
