@@ -14,4 +14,4 @@ self.addEventListener('unhandledrejection', ({ reason }) => {
   throw reason
 })
 
-serve(createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker)), null)
+serve(createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker)), null, null)

@@ -6,6 +6,7 @@ import type { RecordKind } from '../records/field-info.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import type { FileText } from '../records/unread.ts'
 import type { ReadFile } from '../records/read-file.ts'
+import type { Beside } from '../sheets/beside.ts'
 
 /** The library with a memory of what was checked: one parse and one check per version of a file. */
 export interface Workspace {
@@ -16,6 +17,8 @@ export interface Workspace {
   setFolders(folders: readonly string[]): void
   /** null for a file that is none of ours */
   check(path: string): Checked | null
+  /** Something beside a file has changed. */
+  recheck(path: string): void
   /** Forgets what depends on the changes since the last call. Null when nothing changed. */
   settle(): Settled | null
 }
@@ -23,7 +26,7 @@ export interface Workspace {
 /** Files that must be looked at again although they did not change themselves: those, or all. */
 export type Settled = ReadonlySet<string> | 'all'
 
-export function createWorkspace(today: () => string): Workspace {
+export function createWorkspace(today: () => string, sheetOf?: (path: string) => Beside | undefined): Workspace {
   const library = createLibrary()
   const known = new Map<string, Checked>()
   const changed = new Set<string>()
@@ -58,9 +61,14 @@ export function createWorkspace(today: () => string): Workspace {
     check(path) {
       const before = known.get(path)
       if (before) return before
-      const checked = checkFile(library, path, { today: today() })
+      const checked = checkFile(library, path, { today: today(), ...(sheetOf && { sheetOf }) })
       if (checked) known.set(path, checked)
       return checked
+    },
+    recheck(path) {
+      known.delete(path)
+      changed.add(path)
+      left.add(path)
     },
     settle() {
       if (changed.size === 0 && !all) return null
