@@ -21,13 +21,13 @@ for (const { alarms, clean } of results)
 
 function table(title, rows) {
   console.log(`${title.padEnd(44)}  first half learnt      second half learnt`)
-  console.log(`${''.padEnd(44)}  caught placed mended    caught placed mended`)
+  console.log(`${''.padEnd(44)}  caught placed fixed    caught placed fixed`)
   for (const kind of rows)
     console.log(
       kind.padEnd(44),
       ...results.map(({ of }) => {
-        const { n, caught, placed, mended } = of.get(kind)
-        return ` ${[caught, placed, mended].map((part) => percent(part, n)).join(' ')}   `
+        const { n, caught, placed, fixed } = of.get(kind)
+        return ` ${[caught, placed, fixed].map((part) => percent(part, n)).join(' ')}   `
       }),
     )
   console.log()
@@ -58,7 +58,7 @@ async function judge(learnt, unseen) {
   return { of, alarms: [...before.values()].filter(({ length }) => length > 0).length, clean: unseen.length }
 
   function plant(some, together) {
-    for (const kind of [...some, together]) of.set(kind, { n: 0, caught: 0, placed: 0, mended: 0 })
+    for (const kind of [...some, together]) of.set(kind, { n: 0, caught: 0, placed: 0, fixed: 0 })
     const made = some.flatMap((kind) => mistakes(unseen, kind, each, 11).map((one) => ({ ...one, kind })))
     const found = check(made.map(({ row, texts }) => yamlOf(row, texts)))
     made.forEach(({ kind, row, pointers }, i) => {
@@ -70,7 +70,7 @@ async function judge(learnt, unseen) {
         sum.n++
         sum.caught += fresh.length > 0
         sum.placed += fresh.some(({ pointer }) => pointers.includes(pointer))
-        sum.mended += first.some(({ pointer, text }) => pointers.includes(pointer) && text === was[pointer])
+        sum.fixed += first.some(({ pointer, text }) => pointers.includes(pointer) && text === was[pointer])
       }
     })
   }

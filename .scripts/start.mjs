@@ -1,5 +1,5 @@
 // What `npm start` shows on a fresh machine, in about a screen: a library in order, what a panel and a system are worth, one
-// planted mistake with its mend, and where to go from there.
+// planted mistake with its fix, and where to go from there.
 import { spawnSync } from 'node:child_process'
 
 const width = 100

@@ -42,7 +42,7 @@ test('what is unusual about the fields of a warning is not told besides', () => 
   expect(found(panel('Tern 110', { length: '119 mm' }), [])).toMatchObject([{ rule: 'efficiency-impossible' }])
 })
 
-test('of remarks on one field that with a mend is told', () => {
+test('of remarks on one field that with a fix is told', () => {
   expect(found(panel('Tern 110', { noct: '64 °C' }), [small, large])).toMatchObject([{ rule: 'unlike-family' }])
 })
 

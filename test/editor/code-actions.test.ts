@@ -38,7 +38,7 @@ function editsOf({ edit }: CodeAction, reason: string): TextEdit[] {
 const snippetText = ({ snippet }: SnippetTextEdit, reason: string) =>
   snippet.value.replace('$1', reason).replace(/\\([\\$}])/g, '$1')
 
-describe('mends', () => {
+describe('fixes', () => {
   test('the only one is preferred', () => {
     const { action, rules } = check(tern.replace('voc:', 'vo$0cc:'), 'voc', tern)
     expect(action).toMatchObject({ kind: 'quickfix', isPreferred: true })
@@ -56,7 +56,7 @@ describe('mends', () => {
   test('all that keeps its meaning at once, and nothing else', () => {
     const before = tern.replace('22.1 V', '22,1 V').replace('5.92 A', '5,92 A').replace('110 W', '11.0 W')
     const after = tern.replace('110 W', '11.0 W')
-    const { action } = check(`$0${before}`, 'Mend all', after, { only: ['source.fixAll'] })
+    const { action } = check(`$0${before}`, 'Fix all', after, { only: ['source.fixAll'] })
     expect(action.kind).toBe('source.fixAll.wattproof')
     expect(actionsAt(`$0${before}`, { only: ['quickfix'] }).actions.map(({ kind }) => kind)).not.toContain(
       'source.fixAll.wattproof',

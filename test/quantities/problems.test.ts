@@ -4,7 +4,7 @@ import type { ReadOptions } from '../../server/src/quantities/read.ts'
 import { readQuantity } from '../../server/src/quantities/read.ts'
 
 /** `marked` has the characters that the finding is on in brackets. */
-type Case = [kind: QuantityKind, marked: string, code: QuantityProblem['code'], mends: string[], options?: ReadOptions]
+type Case = [kind: QuantityKind, marked: string, code: QuantityProblem['code'], fixes: string[], options?: ReadOptions]
 
 test.each<Case>([
   ['voltage', '18.6 [A]', 'wrong-dimension', ['18.6 V']],
@@ -72,13 +72,13 @@ test.each<Case>([
   ['area', '[41 AWG]', 'no-number', []],
   ['temperature-range', '[85 °C]', 'no-number', []],
   ['temperature-range', '[-40 85 °C]', 'no-number', ['-40 to 85 °C']],
-])('%s "%s" is %s', (kind, marked, code, mends, options = {}) => {
+])('%s "%s" is %s', (kind, marked, code, fixes, options = {}) => {
   const text = marked.replace(/[[\]]/g, '')
   const { problem } = readQuantity(text, kind, options)
   expect(problem?.code).toBe(code)
   const { start, end } = problem!
   expect(`${text.slice(0, start)}[${text.slice(start, end)}]${text.slice(end)}`).toBe(marked)
-  expect(problem!.mends.map((m) => m.text)).toEqual(mends)
+  expect(problem!.fixes.map((m) => m.text)).toEqual(fixes)
 })
 
 test.each([
@@ -100,7 +100,7 @@ test.each([
   '- W',
   'TBD W',
 ])('"%s" is not given', (text) => {
-  expect(readQuantity(text, 'power', { unit: 'W' }).problem).toMatchObject({ code: 'not-given', mends: [] })
+  expect(readQuantity(text, 'power', { unit: 'W' }).problem).toMatchObject({ code: 'not-given', fixes: [] })
 })
 
 test('messages say what was typed and what is expected', () => {
@@ -114,8 +114,8 @@ test('messages say what was typed and what is expected', () => {
   )
 })
 
-test('only a blank behind the sign is mended without asking', () => {
-  const certain = (text: string, kind: QuantityKind) => readQuantity(text, kind).problem?.mends.map((m) => m.certainty)
+test('only a blank behind the sign is fixed without asking', () => {
+  const certain = (text: string, kind: QuantityKind) => readQuantity(text, kind).problem?.fixes.map((m) => m.certainty)
   expect(certain('- 0.38 %/K', 'power-coefficient')).toEqual(['same'])
   expect(certain('18.6 A', 'voltage')).toEqual(['guess'])
   expect(certain('1,190 mm', 'length')).toEqual(['guess', 'guess'])
@@ -123,5 +123,5 @@ test('only a blank behind the sign is mended without asking', () => {
 
 test('a pasted page is not searched for a quantity', () => {
   const { problem } = readQuantity('110 W '.repeat(100), 'power')
-  expect(problem).toMatchObject({ code: 'no-number', start: 0, end: 200, mends: [] })
+  expect(problem).toMatchObject({ code: 'no-number', start: 0, end: 200, fixes: [] })
 })

@@ -36,14 +36,14 @@ test('reading never throws, and offsets lie inside the text', () => {
   )
 })
 
-test('every mend reads without a problem; a mend of the same meaning keeps the value', () => {
+test('every fix reads without a problem; a fix of the same meaning keeps the value', () => {
   fc.assert(
     fc.property(text, kind, options, (typed, k, o) => {
       const read = readQuantity(typed, k, o)
-      for (const mend of notes(read).flatMap((note) => note.mends)) {
-        const again = readQuantity(mend.text, k, o)
+      for (const fix of notes(read).flatMap((note) => note.fixes)) {
+        const again = readQuantity(fix.text, k, o)
         expect(again.problem).toBeUndefined()
-        if (read.quantity && mend.certainty === 'same') {
+        if (read.quantity && fix.certainty === 'same') {
           const { value, upper, unit } = read.quantity
           expect(again.quantity).toMatchObject({ value, unit, ...(upper !== undefined && { upper }) })
         }

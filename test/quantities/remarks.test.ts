@@ -4,7 +4,7 @@ import type { ReadOptions } from '../../server/src/quantities/read.ts'
 import { readQuantity } from '../../server/src/quantities/read.ts'
 
 /** Read all the same, with a quiet fix. `marked` has the characters that the remark is on in brackets. */
-type Case = [QuantityKind, marked: string, value: number, code: string, mend: string, certainty: string, ReadOptions?]
+type Case = [QuantityKind, marked: string, value: number, code: string, fix: string, certainty: string, ReadOptions?]
 
 test.each<Case>([
   ['voltage', '[18,6] V', 18.6, 'decimal-comma', '18.6 V', 'same'],
@@ -35,7 +35,7 @@ test.each<Case>([
   ['money', '[289.-] CHF', 289, 'spelling', '289 CHF', 'same'],
   ['money', '[1,289] USD', 1289, 'spelling', '1289 USD', 'same'],
   ['temperature-range', '[85..-40 °C]', -40, 'spelling', '-40 to 85 °C', 'same'],
-])('%s "%s" is read as %d', (kind, marked, value, code, mend, certainty, options = {}) => {
+])('%s "%s" is read as %d', (kind, marked, value, code, fix, certainty, options = {}) => {
   const text = marked.replace(/[[\]]/g, '')
   const read = readQuantity(text, kind, options)
   expect(read.problem).toBeUndefined()
@@ -44,11 +44,11 @@ test.each<Case>([
   expect(more).toEqual([])
   const { start, end } = remark!
   expect(`${text.slice(0, start)}[${text.slice(start, end)}]${text.slice(end)}`).toBe(marked)
-  expect(remark).toMatchObject({ code, mends: [{ text: mend, certainty }] })
+  expect(remark).toMatchObject({ code, fixes: [{ text: fix, certainty }] })
 })
 
-test('the mend of one remark makes the other harmless mends too', () => {
+test('the fix of one remark makes the other harmless fixes too', () => {
   const read = readQuantity('–0,38 %/ºC', 'power-coefficient')
-  const texts = read.quantity ? read.remarks.flatMap((r) => r.mends.map((m) => m.text)) : []
+  const texts = read.quantity ? read.remarks.flatMap((r) => r.fixes.map((m) => m.text)) : []
   expect(texts).toEqual(['-0.38 %/°C', '-0.38 %/°C', '-0.38 %/°C'])
 })

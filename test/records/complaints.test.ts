@@ -221,9 +221,9 @@ test.each([
   [ratingsAs('vmp', 'vmpp'), ' vmp: 18.6 V'],
 ])('%#: the correction leaves nothing to complain about: %s', (text, after) => {
   const [first] = readFile('a.panel.yaml', text)!.readFindings
-  const mended = applyEdits(text, first!.corrections[0]!.edits)
-  expect(mended).toContain(after)
-  expect(told(mended)).toEqual([])
+  const fixed = applyEdits(text, first!.corrections[0]!.edits)
+  expect(fixed).toContain(after)
+  expect(told(fixed)).toEqual([])
 })
 
 /** What a reader of messages must never see. */

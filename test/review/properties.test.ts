@@ -17,7 +17,7 @@ test('one more panel never lowers the yield of any month', () => {
 })
 
 test.each([
-  ['the best point', seeking],
+  ['the maximum power point', seeking],
   ['battery voltage', switching],
 ])('one more string never lowers the yield of any month, at %s', (_, controller) => {
   const all = [1, 2, 3].map((strings) => figuresOf(example({ count: 1, strings, cable: 50, controller })).months)
@@ -28,7 +28,7 @@ test.each([
     )
 })
 
-test('a switching controller never gives more than one that seeks the best point', () => {
+test('a switching controller never gives more than one that seeks the maximum power point', () => {
   const [best, held] = [seeking, switching].map(
     (controller) => figuresOf(example({ count: 1, cable: 50, controller })).months,
   )

@@ -8,7 +8,7 @@ const rows = readFileSync('samples/mistakes/README.md', 'utf8')
   .split('\n')
   .filter((line) => /^\| \S+\.panel\./.test(line))
   .map((line) => line.split('|').slice(1, -1).map((cell) => cell.trim()))
-  .map(([file = '', field = '', severity = '', said = '', mend = '']) => ({ file, field, severity, said, mend }))
+  .map(([file = '', field = '', severity = '', said = '', fix = '']) => ({ file, field, severity, said, fix }))
 
 test('the table has every record, and at least sixteen', () => {
   const files = readdirSync('samples/mistakes').filter((name) => name.includes('.panel.'))
@@ -16,12 +16,12 @@ test('the table has every record, and at least sixteen', () => {
   expect(rows.length).toBeGreaterThanOrEqual(16)
 })
 
-test.each(rows)('$file: found on $field', ({ file, field, severity, said, mend }) => {
+test.each(rows)('$file: found on $field', ({ file, field, severity, said, fix }) => {
   const here = (found.get(`samples/mistakes/${file}`) ?? []).filter((finding) => finding.field === field && isSerious(finding))
   const told = here.find(({ message }) => message.includes(said))
   expect(told, JSON.stringify(here, null, 1)).toBeDefined()
   expect(severities.indexOf(told?.severity ?? '')).toBeLessThanOrEqual(severities.indexOf(severity))
-  if (mend) expect(told?.correction).toMatchObject({ field, text: mend })
+  if (fix) expect(told?.correction).toMatchObject({ field, text: fix })
 })
 
 test('the settings beside them are in order', () => {

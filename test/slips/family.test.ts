@@ -21,16 +21,16 @@ const judged = (typed: Readonly<Record<string, string>>, others = ladder) => {
   return findSlip(odd, familyOf(odd, others))
 }
 
-test.each<{ slip: string; typed: Record<string, string>; mended: string }>([
-  { slip: 'a neighbouring key', typed: { '/temperature_coefficients/voc': '-0.39 %/°C' }, mended: '-0.29 %/°C' },
-  { slip: 'a neighbouring key', typed: { '/noct/temperature': '56 °C' }, mended: '46 °C' },
-  { slip: 'digits swapped', typed: { '/temperature_coefficients/isc': '0.5 %/°C' }, mended: '0.05 %/°C' },
-  { slip: 'another count', typed: { '/cells/in_series': '40' }, mended: '36' },
-])('$slip: $typed is named with the siblings that say otherwise', ({ typed, mended }) => {
+test.each<{ slip: string; typed: Record<string, string>; fixed: string }>([
+  { slip: 'a neighbouring key', typed: { '/temperature_coefficients/voc': '-0.39 %/°C' }, fixed: '-0.29 %/°C' },
+  { slip: 'a neighbouring key', typed: { '/noct/temperature': '56 °C' }, fixed: '46 °C' },
+  { slip: 'digits swapped', typed: { '/temperature_coefficients/isc': '0.5 %/°C' }, fixed: '0.05 %/°C' },
+  { slip: 'another count', typed: { '/cells/in_series': '40' }, fixed: '36' },
+])('$slip: $typed is named with the siblings that say otherwise', ({ typed, fixed }) => {
   expect(judged(typed)).toMatchObject({
     kind: 'slip',
     pointer: Object.keys(typed)[0],
-    text: mended,
+    text: fixed,
     siblings: ladder,
   })
 })
@@ -46,18 +46,18 @@ test('a rating that stands in the column beside is told as that', () => {
   })
 })
 
-test.each<{ rating: string; typed: Record<string, string>; mended: string }>([
-  { rating: 'Isc', typed: { '/stc/isc': '6.02 A' }, mended: tern['/stc/isc']! },
-  { rating: 'Voc', typed: { '/stc/voc': '21.4 V' }, mended: tern['/stc/voc']! },
-])('$rating of another model is mended from the same model in another record', ({ typed, mended }) => {
+test.each<{ rating: string; typed: Record<string, string>; fixed: string }>([
+  { rating: 'Isc', typed: { '/stc/isc': '6.02 A' }, fixed: tern['/stc/isc']! },
+  { rating: 'Voc', typed: { '/stc/voc': '21.4 V' }, fixed: tern['/stc/voc']! },
+])('$rating of another model is fixed from the same model in another record', ({ typed, fixed }) => {
   const [pointer] = Object.keys(typed)
   const copy = evidence('mono', tern)
   const lenders = [step(105, 5.65, 6.02), step(107, 5.75, 6.14, { '/stc/voc': '21.4 V' })]
-  const misread = evidence('mono', { ...tern, [pointer!]: '9.99' + mended.slice(-2) })
+  const misread = evidence('mono', { ...tern, [pointer!]: '9.99' + fixed.slice(-2) })
   expect(judged(typed, [...lenders, misread, copy, copy])).toMatchObject({
     kind: 'slip',
     pointer,
-    text: mended,
+    text: fixed,
     siblings: [copy, copy],
   })
 })

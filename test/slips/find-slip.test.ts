@@ -15,34 +15,34 @@ test('and so it is without all that may be left out', () => {
   expect(findSlip(flexible(bare))).toEqual({ kind: 'consistent' })
 })
 
-test.each<{ slip: string; typed: Record<string, string>; mended: string }>([
-  { slip: 'decimal point moved', typed: { '/stc/voc': '2.21 V' }, mended: '22.1 V' },
-  { slip: 'decimal point dropped', typed: { '/stc/voc': '221 V' }, mended: '22.1 V' },
-  { slip: 'digits swapped', typed: { '/stc/vmp': '16.8 V' }, mended: '18.6 V' },
-  { slip: 'digits swapped', typed: { '/size/length': '1910 mm' }, mended: '1190 mm' },
-  { slip: 'a digit dropped', typed: { '/stc/imp': '5.2 A' }, mended: '5.92 A' },
-  { slip: 'a digit doubled', typed: { '/stc/pmax': '1110 W' }, mended: '110 W' },
-  { slip: 'a neighbouring key', typed: { '/stc/imp': '6.92 A' }, mended: '5.92 A' },
-  { slip: 'the sign lost', typed: { '/temperature_coefficients/pmax': '0.38 %/°C' }, mended: '-0.38 %/°C' },
-  { slip: 'a length unit', typed: { '/size/width': '540 cm' }, mended: '540 mm' },
-  { slip: 'a length unit', typed: { '/size/length': '1190 in' }, mended: '1190 mm' },
-  { slip: 'mV', typed: { '/stc/voc': '22.1 mV' }, mended: '22.1 V' },
-  { slip: 'kW', typed: { '/stc/pmax': '110 kW' }, mended: '110 W' },
-  { slip: 'milliamperes', typed: { '/stc/isc': '6310 A' }, mended: '6.31 A' },
-  { slip: 'a fraction as percent', typed: { '/temperature_coefficients/voc': '-0.0029 %/°C' }, mended: '-0.29 %/°C' },
-  { slip: 'V/°C as percent', typed: { '/temperature_coefficients/voc': '-0.064 %/°C' }, mended: '-0.29 %/°C' },
-  { slip: 'the cell count', typed: { '/cells/in_series': '60' }, mended: '36' },
-  { slip: 'half-cells', typed: { '/cells/in_series': '72' }, mended: '36' },
-  { slip: 'Imp at NOCT that no slip of the hand explains', typed: { '/noct/imp': '5.23 A' }, mended: '4.71 A' },
-  { slip: 'Vmp at NOCT that no slip of the hand explains', typed: { '/noct/vmp': '15.5 V' }, mended: '17.2 V' },
-  { slip: 'the end of a number missing', typed: { '/stc/efficiency': '17. %' }, mended: '17.1 %' },
-  { slip: 'a comma for the point', typed: { '/stc/vmp': '16,8 V' }, mended: '18.6 V' },
-])('$slip: $typed', ({ typed, mended }) => {
+test.each<{ slip: string; typed: Record<string, string>; fixed: string }>([
+  { slip: 'decimal point moved', typed: { '/stc/voc': '2.21 V' }, fixed: '22.1 V' },
+  { slip: 'decimal point dropped', typed: { '/stc/voc': '221 V' }, fixed: '22.1 V' },
+  { slip: 'digits swapped', typed: { '/stc/vmp': '16.8 V' }, fixed: '18.6 V' },
+  { slip: 'digits swapped', typed: { '/size/length': '1910 mm' }, fixed: '1190 mm' },
+  { slip: 'a digit dropped', typed: { '/stc/imp': '5.2 A' }, fixed: '5.92 A' },
+  { slip: 'a digit doubled', typed: { '/stc/pmax': '1110 W' }, fixed: '110 W' },
+  { slip: 'a neighbouring key', typed: { '/stc/imp': '6.92 A' }, fixed: '5.92 A' },
+  { slip: 'the sign lost', typed: { '/temperature_coefficients/pmax': '0.38 %/°C' }, fixed: '-0.38 %/°C' },
+  { slip: 'a length unit', typed: { '/size/width': '540 cm' }, fixed: '540 mm' },
+  { slip: 'a length unit', typed: { '/size/length': '1190 in' }, fixed: '1190 mm' },
+  { slip: 'mV', typed: { '/stc/voc': '22.1 mV' }, fixed: '22.1 V' },
+  { slip: 'kW', typed: { '/stc/pmax': '110 kW' }, fixed: '110 W' },
+  { slip: 'milliamperes', typed: { '/stc/isc': '6310 A' }, fixed: '6.31 A' },
+  { slip: 'a fraction as percent', typed: { '/temperature_coefficients/voc': '-0.0029 %/°C' }, fixed: '-0.29 %/°C' },
+  { slip: 'V/°C as percent', typed: { '/temperature_coefficients/voc': '-0.064 %/°C' }, fixed: '-0.29 %/°C' },
+  { slip: 'the cell count', typed: { '/cells/in_series': '60' }, fixed: '36' },
+  { slip: 'half-cells', typed: { '/cells/in_series': '72' }, fixed: '36' },
+  { slip: 'Imp at NOCT that no slip of the hand explains', typed: { '/noct/imp': '5.23 A' }, fixed: '4.71 A' },
+  { slip: 'Vmp at NOCT that no slip of the hand explains', typed: { '/noct/vmp': '15.5 V' }, fixed: '17.2 V' },
+  { slip: 'the end of a number missing', typed: { '/stc/efficiency': '17. %' }, fixed: '17.1 %' },
+  { slip: 'a comma for the point', typed: { '/stc/vmp': '16,8 V' }, fixed: '18.6 V' },
+])('$slip: $typed', ({ typed, fixed }) => {
   const pointer = Object.keys(typed)[0]
   expect(findSlip(flexible({ ...tern, ...typed }))).toMatchObject({
     kind: 'slip',
     pointer,
-    text: mended,
+    text: fixed,
   })
 })
 

@@ -34,24 +34,24 @@ test('true records of unseen families stay quiet, but for wrong cell counts of t
 })
 
 test.each([
-  { slip: 'digits swapped', caught: 0.83, mended: 0.8 },
-  { slip: 'digit dropped', caught: 0.81, mended: 0.67 },
-  { slip: 'digit doubled', caught: 0.84, mended: 0.84 },
-  { slip: 'neighbouring key', caught: 0.73, mended: 0.66 },
-  { slip: 'point dropped', caught: 0.98, mended: 0.9 },
-  { slip: 'voltages swapped', caught: 0.99, mended: 0.99 },
-  { slip: 'currents swapped', caught: 0.99, mended: 0.99 },
-  { slip: 'coefficients swapped', caught: 0.86, mended: 0.86 },
-  { slip: 'sign lost', caught: 0.99, mended: 0.97 },
-  { slip: 'length unit', caught: 0.98, mended: 0.95 },
-  { slip: 'cell count', caught: 0.82, mended: 0.78 },
-])('$slip: at least $caught caught and $mended mended', ({ slip, caught, mended }) => {
+  { slip: 'digits swapped', caught: 0.83, fixed: 0.8 },
+  { slip: 'digit dropped', caught: 0.81, fixed: 0.67 },
+  { slip: 'digit doubled', caught: 0.84, fixed: 0.84 },
+  { slip: 'neighbouring key', caught: 0.73, fixed: 0.66 },
+  { slip: 'point dropped', caught: 0.98, fixed: 0.9 },
+  { slip: 'voltages swapped', caught: 0.99, fixed: 0.99 },
+  { slip: 'currents swapped', caught: 0.99, fixed: 0.99 },
+  { slip: 'coefficients swapped', caught: 0.86, fixed: 0.86 },
+  { slip: 'sign lost', caught: 0.99, fixed: 0.97 },
+  { slip: 'length unit', caught: 0.98, fixed: 0.95 },
+  { slip: 'cell count', caught: 0.82, fixed: 0.78 },
+])('$slip: at least $caught caught and $fixed fixed', ({ slip, caught, fixed }) => {
   const made = mistakes(unseen, slip, 200, 11)
   const verdicts = made.map(({ row, texts }) => findSlip(evidence(row.sort, texts), null, calibration))
-  const mends = verdicts.filter(
+  const fixes = verdicts.filter(
     (v, i) => v.kind === 'slip' && made[i]!.pointers.includes(v.pointer) && v.text === printed(made[i]!.row)[v.pointer],
   )
   expect(made.length).toBe(200)
   expect(verdicts.filter((v) => v.kind !== 'consistent').length / made.length).toBeGreaterThan(caught)
-  expect(mends.length / made.length).toBeGreaterThan(mended)
+  expect(fixes.length / made.length).toBeGreaterThan(fixed)
 })

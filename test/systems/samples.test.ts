@@ -14,7 +14,7 @@ const rows = readFileSync(`${folder}/README.md`, 'utf8')
       .slice(1, -1)
       .map((cell) => cell.trim()),
   )
-  .map(([file = '', field = '', severity = '', said = '', mend = '']) => ({ file, field, severity, said, mend }))
+  .map(([file = '', field = '', severity = '', said = '', fix = '']) => ({ file, field, severity, said, fix }))
 
 test.each(
   library
@@ -29,7 +29,7 @@ test('the table has every hazard', () => {
   expect(rows.map(({ file }) => file).sort()).toEqual(readdirSync(`${folder}/hazards`).sort())
 })
 
-test.each(rows)('$file: found on $field', ({ file, field, severity, said, mend }) => {
+test.each(rows)('$file: found on $field', ({ file, field, severity, said, fix }) => {
   const { findings } = checkFile(library, `${folder}/hazards/${file}`, now)!
   const told = findings.find((finding) => finding.pointer === field && finding.message.includes(said))
   expect(
@@ -40,5 +40,5 @@ test.each(rows)('$file: found on $field', ({ file, field, severity, said, mend }
       1,
     ),
   ).toBe(severity)
-  if (mend) expect(told?.corrections[0]?.text).toBe(mend)
+  if (fix) expect(told?.corrections[0]?.text).toBe(fix)
 })

@@ -16,7 +16,7 @@ test('values of a system are the figures of its review, each at a field that sta
   const { months } = figures
   expect(all.get('year/yield')?.formula).toContain(`January to December ${months[0]!.yield_wh_day.toFixed(0)}, `)
   expect(all.get('year/lowest_soc')?.value).toBe(Math.min(...months.map((m) => m.lowest_soc!)))
-  expect(all.get('year/not_met')?.value).toBe(0)
+  expect(all.get('year/unmet_load')?.value).toBe(0)
   expect(all.size).toBe(2 * 9 + 3 + 3)
   for (const { at } of all.values()) expect(fields.has(at)).toBe(true)
 })

@@ -30,7 +30,7 @@ test('nothing is empty: strict readers break on an empty object', () => {
   expect(JSON.stringify(sarif('.', 'samples'))).not.toMatch(/\{\}|"snippet":\{"text":""\}/)
 })
 
-test('a mend becomes a fix that does what it says', () => {
+test('a fix becomes a fix that does what it says', () => {
   const broken = good.replace('imp: 5.92 A', 'imp: 5,92 A')
   const log = sarif(scratch({ 'a.panel.yaml': broken }))
   const replacement = resultsOf(log).flatMap((r) => r.fixes ?? [])[0]?.artifactChanges[0]?.replacements[0]

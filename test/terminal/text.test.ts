@@ -47,21 +47,21 @@ test('place, severity, rule and message stand in one line, the text and its mark
   expect(lines.at(-2)).toMatch(/^1 file, \d+ errors?\b/)
 })
 
-test('the mend is told', () => {
+test('the fix is told', () => {
   const { out } = wattproof(['check', 'samples/mistakes/comma-in-braces.panel.yaml'])
-  expect(out).toMatch(/mend: 3\.10 A \(a decimal point\)/)
+  expect(out).toMatch(/fix: 3\.10 A \(a decimal point\)/)
 })
 
 test.each([
   {
     of: 'a neighbour by its name',
     file: 'systems/hazards/four-in-series.system.yaml',
-    mend: '2, and in_parallel: 2 (',
+    fix: '2, and in_parallel: 2 (',
   },
-  { of: 'one elsewhere by its path', file: 'mistakes', mend: ', and warranty.workmanship.years: ' },
-])('a second field of the mend is told: $of', ({ file, mend }) => {
+  { of: 'one elsewhere by its path', file: 'mistakes', fix: ', and warranty.workmanship.years: ' },
+])('a second field of the fix is told: $of', ({ file, fix }) => {
   const { out } = wattproof(['check', `samples/${file}`])
-  expect(out.split('\n').filter((line) => line.includes(' mend: ') && line.includes(mend))).not.toEqual([])
+  expect(out.split('\n').filter((line) => line.includes(' fix: ') && line.includes(fix))).not.toEqual([])
 })
 
 test('some further places are named in one line, those in other files from the current folder on', () => {

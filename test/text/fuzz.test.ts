@@ -13,7 +13,7 @@ function misplaced(text: string): Span[] {
   const tree = readTree(text)
   const { places, scalars, collections } = inventory(tree)
   const found = hazards.flatMap((rule) => rule.find(tree))
-  for (const hazard of found) for (const { edits } of hazard.mends) readTree(applyEdits(text, edits))
+  for (const hazard of found) for (const { edits } of hazard.fixes) readTree(applyEdits(text, edits))
   const accepted = acceptComments(tree)
   for (const { entry } of places) {
     for (const edit of [setScalar, renameKey, appendComment].map((make) => make(tree, entry.pointer, 'x: 1')))

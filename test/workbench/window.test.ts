@@ -43,7 +43,7 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
     await here.page.mouse.move(1000, 780)
   })
 
-  test('a quick fix mends it, and the record on disk differs in these characters alone', async () => {
+  test('a quick fix fixes it, and the record on disk differs in these characters alone', async () => {
     const before = readFileSync(join(here.folder, 'mistakes', name), 'utf8')
     await window.token(editor, '2.21 V').click()
     await window.cursor.filter({ hasText: 'Ln 14,' }).waitFor()
@@ -56,7 +56,7 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
     await expect
       .poll(() => readFileSync(join(here.folder, 'mistakes', name), 'utf8'), { timeout: 10_000 })
       .toBe(before.replace('voc: 2.21 V', 'voc: 22.1 V'))
-    await here.picture('mended')
+    await here.picture('fixed')
   })
 
   test('plain YAML syntax is reported too, where no other extension does', async () => {

@@ -84,8 +84,8 @@ function explained(
       ...(also.length > 0 && { also }),
     }
   })
-  const mended = readFile(file.path, applyEdits(file.tree.text, corrections[0]!.edits)) as ReadFile<'panel'>
-  const left = about.judge(mended)
+  const fixed = readFile(file.path, applyEdits(file.tree.text, corrections[0]!.edits)) as ReadFile<'panel'>
+  const left = about.judge(fixed)
   const gone = found.filter((f) => !left.some((l) => l.rule === f.rule && l.pointer === f.pointer))
   const lead = strongest(gone.filter(isSerious), verdict.pointer)
   const cause = lead ? lead.message.replace(/\.$|; [^;]* would agree\.$/, '') : capital(verdict.message)
@@ -106,7 +106,7 @@ function explained(
   return [...found.filter((f) => !gone.includes(f)), one]
 }
 
-/** What the family says against a value that nothing mends. */
+/** What the family says against a value that nothing fixes. */
 function witnesses(
   { from, siblings }: Pick<SlipVerdict & { kind: 'disagree' }, 'from' | 'siblings'>,
   about: About,
@@ -125,7 +125,7 @@ function nameAt(file: ReadFile<'panel'>, pointer: string): string {
 
 /**
  * Serious findings that share a field tell of one mistake; the strongest speaks for them, on the field most of them name,
- * and for what is merely unusual about the same fields. Of what is unusual that with a mend speaks for the rest.
+ * and for what is merely unusual about the same fields. Of what is unusual that with a fix speaks for the rest.
  */
 function fold(found: readonly Finding[]): readonly Finding[] {
   const kept: Finding[] = []

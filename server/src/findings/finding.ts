@@ -3,7 +3,7 @@ import type { Edit, Span } from '../text/span.ts'
 /** error: impossible or unsafe; warning: very unlikely; information: unusual; hint: missing. */
 export type Severity = 'error' | 'warning' | 'information' | 'hint'
 
-/** A change that would mend the file. Only `same` may be applied without a person looking. */
+/** A change that would fix the file. Only `same` may be applied without a person looking. */
 export interface Correction {
   /** JSON pointer of the field that would change. */
   readonly pointer: string
@@ -38,7 +38,7 @@ export interface Finding {
   readonly reason: string
   readonly source: string
   readonly related: readonly Related[]
-  /** The best mend, and others worth offering behind it. */
+  /** The best fix, and others worth offering behind it. */
   readonly corrections: readonly Correction[]
 }
 

@@ -29,7 +29,7 @@ export interface Energy {
 }
 
 /**
- * Energy of one panel at its best point, hour by hour. Losses outside the panel (wiring, controller, dirt) are the caller's.
+ * Energy of one panel at its maximum power point, hour by hour. Losses outside the panel (wiring, controller, dirt) are the caller's.
  *
  * @param sun    hours of 12 mean days, of a year, or of any days
  * @param mount  plane and losses at the panel

@@ -100,8 +100,8 @@ function whyNoKnee({ vmp, imp, voc, isc }: Anchors): string | null {
   const i = imp / isc
   if (v >= 1) return `Vmp is ${percent(v)} of Voc, and must be below it`
   if (i >= 1) return `Imp is ${percent(i)} of Isc, and must be below it`
-  if (v <= 0.5) return `Vmp is ${percent(v)} of Voc, and no diode curve has its best point in the lower half`
-  if (i <= 0.5) return `Imp is ${percent(i)} of Isc, and no diode curve has its best point in the lower half`
+  if (v <= 0.5) return `Vmp is ${percent(v)} of Voc, and no diode curve has its maximum power point in the lower half`
+  if (i <= 0.5) return `Imp is ${percent(i)} of Isc, and no diode curve has its maximum power point in the lower half`
   if (v * i < 0.3) return `the fill factor is ${percent(v * i)}, hardly more than the 25 % of a mere resistance`
   return null
 }

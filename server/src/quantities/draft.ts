@@ -1,5 +1,5 @@
 import type { Plain } from './plain.ts'
-import type { Mend, Quantity, QuantityKind, QuantityProblem, Remark } from './quantity.ts'
+import type { Fix, Quantity, QuantityKind, QuantityProblem, Remark } from './quantity.ts'
 
 export interface ReadOptions {
   /** The unit of a bare number. */
@@ -15,7 +15,7 @@ export interface Task {
   readonly options: ReadOptions
 }
 
-/** A peculiarity and the characters that would mend it. */
+/** A peculiarity and the characters that would fix it. */
 export interface Note {
   readonly code: Remark['code']
   readonly message: string
@@ -23,20 +23,20 @@ export interface Note {
   readonly end: number
   readonly replacement: string
   readonly why: string
-  readonly certainty: Mend['certainty']
+  readonly certainty: Fix['certainty']
 }
 
-export interface DraftProblem extends Omit<QuantityProblem, 'mends'> {
+export interface DraftProblem extends Omit<QuantityProblem, 'fixes'> {
   /** Worked out only when asked for; those that do not read are dropped. */
-  readonly mends: () => readonly Mend[]
+  readonly fixes: () => readonly Fix[]
 }
 
 export type Draft =
   | { readonly quantity: Quantity; readonly notes: readonly Note[]; readonly problem?: undefined }
   | { readonly quantity?: undefined; readonly problem: DraftProblem }
 
-export const guess = (text: string, why: string): Mend => ({ text, why, certainty: 'guess' })
-export const same = (text: string, why: string): Mend => ({ text, why, certainty: 'same' })
+export const guess = (text: string, why: string): Fix => ({ text, why, certainty: 'guess' })
+export const same = (text: string, why: string): Fix => ({ text, why, certainty: 'same' })
 
 /** A problem at `start` to `end` of the plain text. */
 export function problem(
@@ -45,10 +45,10 @@ export function problem(
   start: number,
   end: number,
   message: string,
-  mends: () => readonly Mend[] = () => [],
+  fixes: () => readonly Fix[] = () => [],
 ): { problem: DraftProblem } {
   const from = plain.start(start)
-  return { problem: { code, message, start: from, end: Math.max(from, plain.end(end)), mends } }
+  return { problem: { code, message, start: from, end: Math.max(from, plain.end(end)), fixes } }
 }
 
 /** The typed text with the plain characters `start` to `end` replaced. */

@@ -40,7 +40,7 @@ export function numberProblem(task: Task, number: Scanned): Draft {
   const message = `"${typed}" may be ${whole} or ${plain}; write the one that is meant`
   const sign = typed.includes(',') ? 'comma' : 'point'
   return problem(task, 'ambiguous-comma', start, end, message, () => [
-    guess(replaced(task, start, end, whole), `the ${sign} parts thousands`),
+    guess(replaced(task, start, end, whole), `the ${sign} separates thousands`),
     guess(replaced(task, start, end, typed.includes(',') ? plain : `${plain}0`), `the ${sign} is a decimal ${sign}`),
   ])
 }

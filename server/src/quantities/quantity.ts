@@ -44,11 +44,11 @@ export interface QuantityProblem {
   /** Offsets inside the text that was read. */
   readonly start: number
   readonly end: number
-  readonly mends: readonly Mend[]
+  readonly fixes: readonly Fix[]
 }
 
 /** Another text for the whole field. */
-export interface Mend {
+export interface Fix {
   readonly text: string
   /** Completes "18.6 V: decimal comma written as a point". */
   readonly why: string
@@ -61,7 +61,7 @@ export interface Remark {
   readonly message: string
   readonly start: number
   readonly end: number
-  readonly mends: readonly Mend[]
+  readonly fixes: readonly Fix[]
 }
 
 export type Reading =

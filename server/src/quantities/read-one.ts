@@ -76,13 +76,13 @@ function misplaced(task: Task, start: number, number: Scanned, sign: string) {
   const one = sign.trim()
   if (one === '-' || one === '+') {
     const message = `The sign and the number must touch: write ${one}${number.plain}`
-    const mend = same(replaced(task, start, number.start, one), 'the blank behind the sign is taken out')
-    return problem(task, 'misplaced-sign', start, number.end, message, () => [mend])
+    const fix = same(replaced(task, start, number.start, one), 'the blank behind the sign is taken out')
+    return problem(task, 'misplaced-sign', start, number.end, message, () => [fix])
   }
   const shown = plain.typed.slice(plain.start(start), plain.end(number.start)).trim()
-  const mend = guess(replaced(task, start, number.start, /^[- ]+$/.test(sign) ? '-' : ''), 'one sign')
+  const fix = guess(replaced(task, start, number.start, /^[- ]+$/.test(sign) ? '-' : ''), 'one sign')
   return problem(task, 'misplaced-sign', start, number.end, `"${shown}" is more sign than one number takes`, () => [
-    mend,
+    fix,
   ])
 }
 

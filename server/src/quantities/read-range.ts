@@ -38,10 +38,10 @@ export function readRange(task: Task): Draft {
   const b = toBase(signed(gap[2], high.value), last.symbol)
   const notes: Note[] = [...numberNote(task, low), ...numberNote(task, high)]
   if (a > b) {
-    const mend = `${signed(gap[2], 1) < 0 ? '-' : ''}${high.plain} to ${signed(sign1, 1) < 0 ? '-' : ''}${low.plain} ${last.symbol}`
+    const fix = `${signed(gap[2], 1) < 0 ? '-' : ''}${high.plain} to ${signed(sign1, 1) < 0 ? '-' : ''}${low.plain} ${last.symbol}`
     if (first.symbol !== last.symbol) return twoWanted(task, 'misplaced-sign')
     const message = `"${typed.trim()}" was read with the lower end first`
-    notes.push(spelling(task, { start: 0, end: text.length, replacement: mend, message, why: 'the lower end first' }))
+    notes.push(spelling(task, { start: 0, end: text.length, replacement: fix, message, why: 'the lower end first' }))
   }
   const half = Math.max(halfInBase(low.half, first.symbol), halfInBase(high.half, last.symbol))
   const unitDefaulted = !typedUnit && !gap[1]
@@ -63,9 +63,9 @@ function oneOnly(task: Task, low: { end: number; plain: string }): Draft {
 function twoWanted(
   task: Task,
   code: 'no-number' | 'misplaced-sign',
-  mends?: () => readonly ReturnType<typeof guess>[],
+  fixes?: () => readonly ReturnType<typeof guess>[],
 ): Draft {
   const { text, typed } = task.plain
   const message = `"${typed.trim()}" does not read as the lowest and the highest temperature; write ${kinds[task.kind].example}`
-  return problem(task, code, 0, text.length, message, mends)
+  return problem(task, code, 0, text.length, message, fixes)
 }

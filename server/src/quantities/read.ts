@@ -20,9 +20,8 @@ export type { ReadOptions } from './draft.ts'
  */
 export function readQuantity(text: string, kind: QuantityKind, options: ReadOptions = {}): Reading {
   const draft = attempt(text, kind, options)
-  const reads = (mend: { text: string }) =>
-    mend.text !== text && attempt(mend.text, kind, options).quantity !== undefined
-  if (draft.problem) return { problem: { ...draft.problem, mends: draft.problem.mends().filter(reads) } }
+  const reads = (fix: { text: string }) => fix.text !== text && attempt(fix.text, kind, options).quantity !== undefined
+  if (draft.problem) return { problem: { ...draft.problem, fixes: draft.problem.fixes().filter(reads) } }
   if (draft.notes.length === 0) return { quantity: draft.quantity, remarks: [] }
   return { quantity: draft.quantity, remarks: draft.notes.map((note) => remark(text, note, draft.notes, reads)) }
 }
@@ -98,10 +97,10 @@ function shown(chars: string): string {
   return `"${chars}" (U+${chars.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')})`
 }
 
-/** A remark's mend makes all harmless mends at once, so that applying one does not undo another. */
-function remark(text: string, note: Note, notes: readonly Note[], reads: (mend: { text: string }) => boolean): Remark {
+/** A remark's fix makes all harmless fixes at once, so that applying one does not undo another. */
+function remark(text: string, note: Note, notes: readonly Note[], reads: (fix: { text: string }) => boolean): Remark {
   const edits = notes.filter((n) => n === note || n.certainty === 'same').sort((a, b) => b.start - a.start)
-  const mended = edits.reduce((t, e) => t.slice(0, e.start) + e.replacement + t.slice(e.end), text)
-  const mend = { text: mended.trim(), why: note.why, certainty: note.certainty }
-  return { code: note.code, message: note.message, start: note.start, end: note.end, mends: [mend].filter(reads) }
+  const fixed = edits.reduce((t, e) => t.slice(0, e.start) + e.replacement + t.slice(e.end), text)
+  const fix = { text: fixed.trim(), why: note.why, certainty: note.certainty }
+  return { code: note.code, message: note.message, start: note.start, end: note.end, fixes: [fix].filter(reads) }
 }

@@ -3,7 +3,7 @@ import { guess, problem, replaced } from './draft.ts'
 import { unitNames, kinds } from './kinds.ts'
 import { usualUnit } from './measure.ts'
 import type { Scanned } from './number.ts'
-import type { Mend } from './quantity.ts'
+import type { Fix } from './quantity.ts'
 import { completedUnit, nearestUnits, unitKey, unitOfAnyKind, unitOfKind } from './unit-text.ts'
 
 const behind = /^(.*?)([\s,;(]*(?:typ|max|min|nom|approx|each)\.?\)?|\s*[.,;]+)\s*$/i
@@ -27,9 +27,9 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
 
   const sign = /^[-+](?:\s+|$)/.exec(unit)
   if (sign && unitOfKind(unit.slice(sign[0].length) || usualUnit(task), task.kind)) {
-    const mend = `${sign[0].trim()}${number.plain} ${unit.slice(sign[0].length)}`.trim()
-    return problem(task, 'misplaced-sign', start, start + 1, `The sign stands behind the number; write ${mend}`, () => [
-      guess(mend, 'the sign before the number'),
+    const fix = `${sign[0].trim()}${number.plain} ${unit.slice(sign[0].length)}`.trim()
+    return problem(task, 'misplaced-sign', start, start + 1, `The sign stands behind the number; write ${fix}`, () => [
+      guess(fix, 'the sign before the number'),
     ])
   }
   const other = unitOfAnyKind(unit)
@@ -63,9 +63,9 @@ const spaced = (text: string, start: number, unit: string) =>
   text[start - 1] === ' ' || /[A-Za-z%°]/.test(text[start] ?? '') ? unit : ` ${unit}`
 
 /** `11O W`, `l10 W`: letters among digits. */
-export function looksLikeDigits(typed: string): Mend[] | null {
-  const mended = typed.replace(/[OoIl](?=\d)|(?<=\d)[OoIl](?![A-Za-z])/g, (letter) => (/o/i.test(letter) ? '0' : '1'))
-  return mended === typed ? null : [guess(mended, 'a letter that looks like a digit')]
+export function looksLikeDigits(typed: string): Fix[] | null {
+  const fixed = typed.replace(/[OoIl](?=\d)|(?<=\d)[OoIl](?![A-Za-z])/g, (letter) => (/o/i.test(letter) ? '0' : '1'))
+  return fixed === typed ? null : [guess(fixed, 'a letter that looks like a digit')]
 }
 
 function twoNumbers(task: Task, first: Scanned, start: number, end: number, wanted: string): Draft {

@@ -22,7 +22,7 @@ export function hazardsOf(tree: Tree): HazardsFound {
       ...found.map(({ facts, hazard }) =>
         finding(facts, hazard, hazard.message, {
           related: hazard.related,
-          corrections: hazard.mends.map((mend) => ({ ...mend, pointer: hazard.pointer })),
+          corrections: hazard.fixes.map((fix) => ({ ...fix, pointer: hazard.pointer })),
         }),
       ),
       ...rest.map(({ message, span }) => finding(reading.syntax, { pointer: '', span }, message)),

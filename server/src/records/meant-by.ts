@@ -8,14 +8,14 @@ import type { FieldInfo } from './field-info.ts'
 /** What a value of the wrong shape most likely stands for: `yes`, `5 years`, `2026/10/4`. */
 export function meantBy(node: Node, info: FieldInfo | null, tree: Tree): readonly Correction[] {
   if (node.kind !== 'scalar') return []
-  const text = mend(node.text, info)
+  const text = fix(node.text, info)
   if (text === null) return []
   // a number or a word in quotes would be a text again
   const edits = [info?.type === 'date' ? setScalar(tree, node.pointer, text) : { span: node.span, text }]
   return [{ pointer: node.pointer, text, why: 'as it is written here', certainty: 'guess', edits }]
 }
 
-function mend(typed: string, info: FieldInfo | null): string | null {
+function fix(typed: string, info: FieldInfo | null): string | null {
   switch (info?.type) {
     case 'boolean':
       return /^(?:yes|y|on)$/i.test(typed) ? 'true' : /^(?:no|n|off)$/i.test(typed) ? 'false' : null

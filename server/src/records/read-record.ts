@@ -1,7 +1,7 @@
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { isDay } from './dates.ts'
-import type { Mend } from '../quantities/quantity.ts'
+import type { Fix } from '../quantities/quantity.ts'
 import { readQuantity } from '../quantities/read.ts'
 import { replaceNode } from '../text/edits.ts'
 import type { MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
@@ -109,7 +109,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     for (const note of notes) {
       const at = startOf(node)
       const span = at === null ? node.span : { start: at + note.start, end: at + note.end }
-      const corrections = note.mends.map((mend) => mended(mend, node))
+      const corrections = note.fixes.map((fix) => fixed(fix, node))
       findings.push(
         finding(quantityFacts[note.code], { pointer: node.pointer, span }, `${note.message}.`, { corrections }),
       )
@@ -122,8 +122,8 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     return [start, start + 1].find((at) => context.tree.text.startsWith(text, at)) ?? null
   }
 
-  function mended(mend: Mend, node: ScalarNode) {
-    return { ...mend, pointer: node.pointer, edits: [replaceNode(context.tree, node, mend.text)] }
+  function fixed(fix: Fix, node: ScalarNode) {
+    return { ...fix, pointer: node.pointer, edits: [replaceNode(context.tree, node, fix.text)] }
   }
 
   function keep<T extends Field<unknown>>(field: T | undefined): T | undefined {

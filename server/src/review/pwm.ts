@@ -10,7 +10,7 @@ import { siteAt } from './panel-at.ts'
 import type { ResolvedArray, ResolvedPanels, ResolvedSystem } from './resolved.ts'
 
 export interface PwmPower {
-  /** At the best point, and clamped to the battery [W] for one panel. */
+  /** At the maximum power point, and clamped to the battery [W] for one panel. */
   readonly best: number
   readonly clamped: number
 }
@@ -20,7 +20,7 @@ export const switchDrop = 0.5
 
 /**
  * Voltage at which a controller that only switches holds each panel [V]: that of the bank, halfway between nominal and
- * charged (common practice, no source), over the panels in series. Null for one that seeks the best point, and without a bank.
+ * charged (common practice, no source), over the panels in series. Null for one that seeks the maximum power point, and without a bank.
  */
 export function clampOf({ controller, entry }: ResolvedArray, bank: Bank | null): number | null {
   if (controller?.record.type?.value !== 'pwm' || !bank) return null
@@ -28,7 +28,7 @@ export function clampOf({ controller, entry }: ResolvedArray, bank: Bank | null)
 }
 
 /**
- * What one panel gives when a controller joins it to the battery instead of seeking its best point: in 800 W/m2 and air of
+ * What one panel gives when a controller joins it to the battery instead of seeking its maximum power point: in 800 W/m2 and air of
  * 20 °C, warm as mounted.
  *
  * @param voltage  battery voltage that falls to one panel, see `clampOf` [V]
@@ -46,7 +46,7 @@ export function pwmPower(system: ResolvedSystem, panels: ResolvedPanels, voltage
 
 const tables = new WeakMap<Panel, Map<number, PowerTable | null>>()
 
-/** Power of a panel that is held at a voltage; without a diode at the current of its best point. Null where its sheet says too little. */
+/** Power of a panel that is held at a voltage; without a diode at the current of its maximum power point. Null where its sheet says too little. */
 export function clampedTable(panel: Panel, voltage: number): PowerTable | null {
   const own = tables.get(panel) ?? new Map<number, PowerTable | null>()
   tables.set(panel, own)

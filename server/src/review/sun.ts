@@ -74,6 +74,8 @@ export interface Facing {
 
 export function facingOf({ surface }: ResolvedPanels, { system, climate }: ResolvedSystem): Facing {
   const latitude = (system.site.latitude ?? climate?.record.latitude)?.value ?? 45
+  // turned every way through the day, a plane catches about what a level one does
+  if (system.site.swings?.value) return { tilt: 0, azimuth: 180 }
   return { tilt: surface?.tilt?.value ?? 0, azimuth: surface?.azimuth?.value ?? (latitude < 0 ? 0 : 180) }
 }
 
@@ -82,7 +84,7 @@ const energies = new WeakMap<SunHours, WeakMap<PowerTable, Map<string, Energy>>>
 /**
  * Energy of one panel through the year where it lies, before losses outside the panel; null where its sheet says too little.
  *
- * @param held  voltage that the panel is held at [V]; null at its best point
+ * @param held  voltage that the panel is held at [V]; null at its maximum power point
  * @param year  which of the years, see `skyOf`
  */
 export function energyOf(
@@ -98,7 +100,7 @@ export function energyOf(
   return sky && table && mount && remembered(sky, table, mount)
 }
 
-/** Power of one panel, at its best point or held at a voltage. */
+/** Power of one panel, at its maximum power point or held at a voltage. */
 export function tableOf({ panel }: ResolvedPanels, held: number | null): PowerTable | null {
   if (!panel) return null
   return held === null ? (panelPower(panel.record)?.table ?? null) : clampedTable(panel.record, held)

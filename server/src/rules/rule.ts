@@ -18,7 +18,7 @@ export interface Doubt {
   readonly severity?: Severity
   /** Fields of other files that belong to it. */
   readonly elsewhere?: readonly { readonly path: string; readonly field: Field<unknown> }[]
-  /** A mend that the rule alone knows. */
+  /** A fix that the rule alone knows. */
   readonly correction?: Proposal
 }
 

@@ -1,7 +1,7 @@
 import { at, pointers, nameOf, type Evidence } from './evidence.ts'
 import { lender, siblingsLike, siblingsOtherThan, type Family } from './family/family.ts'
 import type { Tried } from './typos/tried.ts'
-import type { Mending, SlipVerdict } from './verdict.ts'
+import type { SlipFix, SlipVerdict } from './verdict.ts'
 
 /** Logarithm of the odds, before looking, that a record has no slip; set where true records stay quiet. */
 const quiet = 2.15
@@ -41,8 +41,8 @@ export function judge(evidence: Evidence, tried: readonly Tried[], family: Famil
       message,
       odds,
     }
-  const mendings = exact.filter((t) => t === best || share(t.score) > 0.02).map((t) => mending(t, share(t.score)))
-  const first = mending(best, share(best.score))
+  const fixes = exact.filter((t) => t === best || share(t.score) > 0.02).map((t) => fixing(t, share(t.score)))
+  const first = fixing(best, share(best.score))
   return {
     kind: 'slip',
     ...first,
@@ -51,12 +51,12 @@ export function judge(evidence: Evidence, tried: readonly Tried[], family: Famil
     message,
     // twelve of the open ratings do, see test/published/data/README.md
     isListed: best.candidate.places[0] === at.cells && text(at.cells) === '72' && first.text === '60',
-    alternatives: mendings.filter((m) => m.text !== first.text || m.pointer !== first.pointer).slice(0, 3),
+    alternatives: fixes.filter((m) => m.text !== first.text || m.pointer !== first.pointer).slice(0, 3),
     odds,
   }
 }
 
-function mending({ candidate: { places, texts, why } }: Tried, certainty: number): Mending {
+function fixing({ candidate: { places, texts, why } }: Tried, certainty: number): SlipFix {
   const also = texts.slice(1).map((text, i) => ({ pointer: pointers[places[i + 1]!]!, text }))
   return { pointer: pointers[places[0]!]!, text: texts[0]!, ...(also.length > 0 && { also }), why, certainty }
 }

@@ -1,7 +1,7 @@
 import type { Evidence } from './evidence.ts'
 
 /** A correction of one field, or of two that were typed in each other's place. */
-export interface Mending {
+export interface SlipFix {
   readonly pointer: string
   /** The whole text that the field should read. */
   readonly text: string
@@ -20,14 +20,14 @@ export interface Borrowed {
 
 export type SlipVerdict =
   | { readonly kind: 'consistent' }
-  | (Mending &
+  | (SlipFix &
       Borrowed & {
         readonly kind: 'slip'
         /** What is wrong, without the correction and without a full stop. */
         readonly message: string
         /** Records of the family that read as the correction does. */
         readonly siblings: readonly Evidence[]
-        readonly alternatives: readonly Mending[]
+        readonly alternatives: readonly SlipFix[]
         /** True lists carry just this contradiction now and then, so that it is unusual rather than unlikely. */
         readonly isListed: boolean
         /** How strongly the record speaks of a slip: natural logarithm of the odds. */

@@ -16,7 +16,7 @@ export function count(files: readonly FileReport[]): Counts {
 export const reaches = (counts: Counts, threshold: Severity) =>
   severities.slice(0, severities.indexOf(threshold) + 1).some((severity) => 0 < counts[severity])
 
-/** `12 files, 2 errors, 1 warning`: what there is none of is left out, but errors are always told. */
+/** `12 files, 2 errors, 1 warning`: a severity without findings is left out, but errors are always counted. */
 export function inWords({ files, ...found }: Counts): string {
   const parts = severities.filter((severity) => severity === 'error' || 0 < found[severity])
   return [plural(files, 'file'), ...parts.map((severity) => plural(found[severity], nouns[severity]))].join(', ')
@@ -31,7 +31,7 @@ export function foundInWords(found: Counts): string {
 const nouns: Readonly<Record<Severity, string>> = {
   error: 'error',
   warning: 'warning',
-  information: 'remark',
+  information: 'information',
   hint: 'hint',
 }
-const plural = (n: number, noun: string) => `${n} ${noun}${n === 1 ? '' : 's'}`
+const plural = (n: number, noun: string) => `${n} ${noun}${n === 1 || noun === nouns.information ? '' : 's'}`

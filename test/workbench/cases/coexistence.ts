@@ -44,7 +44,7 @@ export async function otherYamlIsLeftAlone() {
   same(ours(document.uri), [])
 }
 
-/** What source control shows beside a file is history, and nobody can mend it. */
+/** What source control shows beside a file is history, and nobody can fix it. */
 export async function olderVersionsAreLeftAlone() {
   const provider = workspace.registerTextDocumentContentProvider('old-version', {
     provideTextDocumentContent: () => slip,

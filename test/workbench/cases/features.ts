@@ -36,7 +36,7 @@ export async function aRecordThatAgreesHasNoSquiggle() {
 }
 
 export async function aQuickFixPutsThePointBack() {
-  const document = await showNew('mended.panel.yaml', slip)
+  const document = await showNew('fixed.panel.yaml', slip)
   const [finding] = await soon(
     'the finding',
     () => ours(document.uri).filter((f) => ruleOf(f) === 'voc-below-vmp'),

@@ -11,7 +11,7 @@ import { isWithin, spotAt } from '../spot.ts'
 import { toTextEdit } from '../to-protocol.ts'
 import { acceptance, removal } from './accept.ts'
 
-/** Mends, acceptances, other units, and everything at once that may be mended without a person looking. */
+/** Fixes, acceptances, other units, and everything at once that may be fixed without a person looking. */
 export function codeActions(
   here: Here,
   span: Span,
@@ -56,16 +56,15 @@ function conversions(here: Here, offset: number): CodeAction[] {
   }))
 }
 
-/** Only what keeps the meaning; two mends of the same characters wait for the next time. */
+/** Only what keeps the meaning; two fixes of the same characters wait for the next time. */
 function allSafe(here: Here): CodeAction[] {
   const safe: Edit[] = []
   for (const { corrections } of here.checked.findings) {
-    const mend = corrections.find(({ certainty }) => certainty === 'same')
-    if (mend && mend.edits.every((one) => safe.every((other) => isApart(one.span, other.span))))
-      safe.push(...mend.edits)
+    const fix = corrections.find(({ certainty }) => certainty === 'same')
+    if (fix && fix.edits.every((one) => safe.every((other) => isApart(one.span, other.span)))) safe.push(...fix.edits)
   }
   if (safe.length === 0) return []
-  return [{ title: 'Mend all that keeps its meaning', kind: fixAll, edit: edit(here, safe) }]
+  return [{ title: 'Fix all that keeps its meaning', kind: fixAll, edit: edit(here, safe) }]
 }
 
 const isApart = (a: Span, b: Span) => !isWithin(a, b.start) && !isWithin(a, b.end) && !isWithin(b, a.start)

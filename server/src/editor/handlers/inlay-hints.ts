@@ -27,7 +27,7 @@ const words: Readonly<Record<string, string>> = {
   usable: 'usable',
   autonomy: 'lasts',
   yield: 'a day',
-  not_met: 'not met',
+  unmet_load: 'unmet',
 }
 const byWorth = Object.keys(words)
 

@@ -8,7 +8,7 @@ export const mixedPanelsInParallel: ReviewRule = {
   id: 'mixed-panels-in-parallel',
   severity: 'warning',
   reason:
-    'Strings in parallel share one voltage; the lower one is driven off its best point and may even take current from the other.',
+    'Strings in parallel share one voltage; the lower one is driven off its maximum power point and may even take current from the other.',
   source: '5 % is common practice, no source; loss from the curves of the panels, hour by hour',
 
   check(system) {
@@ -23,7 +23,7 @@ export const mixedPanelsInParallel: ReviewRule = {
       const lost = lostIn(system, array)
       return [
         {
-          message: `Strings of ${short(low.vmp)} V and ${short(high.vmp)} V are in parallel${lost ? `: ${lost.text}` : ', and one cannot work at its best point'}; a controller for each loses nothing`,
+          message: `Strings of ${short(low.vmp)} V and ${short(high.vmp)} V are in parallel${lost ? `: ${lost.text}` : ', and one cannot work at its maximum power point'}; a controller for each loses nothing`,
           suspects: [place] as const,
           ...(lost?.proposal && { correction: lost.proposal }),
         },

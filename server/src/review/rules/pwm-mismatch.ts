@@ -9,7 +9,7 @@ export const pwmMismatch: ReviewRule = {
   id: 'pwm-mismatch',
   severity: 'warning',
   reason:
-    'A controller that only switches holds the panels at battery voltage, far below their best point when they have too many cells.',
+    'A controller that only switches holds the panels at battery voltage, far below their maximum power point when they have too many cells.',
   source: 'single-diode model of the panel at 800 W/m2 and air of 20 °C; a ratio of 1.6 is common practice, no source',
 
   check(system) {

@@ -14,16 +14,16 @@ export const wiringCountMismatch: ReviewRule = {
       const count = panels.reduce((sum, p) => sum + (p.entry.count?.value ?? 0), 0)
       if (series.value * parallel.value === count) return []
       const [strings, length] = [count / series.value, count / parallel.value]
-      const mend = (field: Field<number>, text: number, why: string) => ({
+      const fix = (field: Field<number>, text: number, why: string) => ({
         field,
         text: String(text),
         why,
         certainty: 'guess' as const,
       })
       const correction = Number.isInteger(strings)
-        ? mend(parallel, strings, `${series.text} x ${strings} = ${count}`)
+        ? fix(parallel, strings, `${series.text} x ${strings} = ${count}`)
         : Number.isInteger(length)
-          ? mend(series, length, `${length} x ${parallel.text} = ${count}`)
+          ? fix(series, length, `${length} x ${parallel.text} = ${count}`)
           : undefined
       return [
         {

@@ -29,11 +29,10 @@ export const weightPerAreaUnusual: PanelRule = {
     const low = Math.min(usualLow, ...lighter(record))
     const perArea = weight.value / (length.value * width.value)
     if (low <= perArea && perArea <= high) return null
-    const mends = ways(weight).filter(({ factor }) => inside(perArea * factor, [low, high]))
-    const [mend] = mends
+    const fixes = ways(weight).filter(({ factor }) => inside(perArea * factor, [low, high]))
+    const [fix] = fixes
     return {
-      ...(mend &&
-        mends.length === 1 && { correction: { field: weight, ...mend.proposal, certainty: 'guess' as const } }),
+      ...(fix && fixes.length === 1 && { correction: { field: weight, ...fix.proposal, certainty: 'guess' as const } }),
       message: `${weight.text} on ${length.text} by ${width.text} is ${short(perArea)} kg/m2, outside ${low} to ${high} kg/m2 that is usual for ${panel}`,
       suspects: [weight, length, width],
       severity: inside(perArea, [0.15, 40]) ? 'warning' : 'error',

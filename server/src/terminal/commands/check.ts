@@ -28,7 +28,7 @@ interface Options {
 export const addCheck: AddCommand = (program, world, end) => {
   program
     .command('check')
-    .description('findings in records: what is wrong, by how much, and what would mend it')
+    .description('findings in records: what is wrong, by how much, and what would fix it')
     .argument('[path...]', 'files and folders, or - for standard input; the current folder if none is given')
     .addOption(
       new Option('--format <format>', 'how to print').choices(['text', 'json', 'sarif', 'github']).default('text'),

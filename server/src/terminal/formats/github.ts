@@ -62,8 +62,8 @@ function annotation(
     title: rule,
   }
   const properties = Object.entries(place).map(([name, value]) => `${name}=${property(String(value))}`)
-  const mend = corrections[0] ? `\nmend: ${corrections[0].text} (${corrections[0].why})` : ''
-  return `::${level} ${properties.join(',')}::${data(message + mend)}`
+  const fix = corrections[0] ? `\nmend: ${corrections[0].text} (${corrections[0].why})` : ''
+  return `::${level} ${properties.join(',')}::${data(message + fix)}`
 }
 
 const data = (text: string) => text.replaceAll('%', '%25').replaceAll('\r', '%0D').replaceAll('\n', '%0A')

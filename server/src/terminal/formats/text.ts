@@ -6,7 +6,7 @@ import type { FileReport } from '../file-report.ts'
 import { count, inWords } from '../severity.ts'
 import { excerpt } from './excerpt.ts'
 
-/** What a compiler would print: the place and the message in one line, the text with a marker, the mend; a count at the end. */
+/** What a compiler would print: the place and the message in one line, the text with a marker, the fix; a count at the end. */
 export function formatText(files: readonly FileReport[], colour: boolean): string {
   const paint: Paint = colour ? (style, text) => styleText(style, text, { validateStream: false }) : (_, text) => text
   const parts = files.flatMap((file) => file.findings.map((finding) => toText(finding, file, paint)))
@@ -33,13 +33,13 @@ function toText(
     `${paint('bold', `${path}:${number}:${shown.column}:`)} ${paint(style, severity)} ${rule}: ${message}`,
     `${paint('gray', `  ${number} |`)} ${shown.line}`,
     `${paint('gray', `  ${gutter} |`)} ${paint(style, shown.marker)}`,
-    ...corrections.slice(0, 1).map((correction) => `  ${gutter} ${paint('green', 'mend:')} ${mend(correction)}`),
+    ...corrections.slice(0, 1).map((correction) => `  ${gutter} ${paint('green', 'fix:')} ${fix(correction)}`),
     ...(related.length > 0 ? [`  ${gutter} ${paint('gray', 'see:')} ${places(related, file)}`] : []),
   ]
   return `${lines.join('\n')}\n`
 }
 
-function mend({ pointer, text, why, also }: Correction): string {
+function fix({ pointer, text, why, also }: Correction): string {
   const others = (also ?? []).map((other) => `, and ${pathFrom(parentPointer(pointer), other.pointer)}: ${other.text}`)
   return `${text === '' ? 'leave it out' : text}${others.join('')} (${why})`
 }

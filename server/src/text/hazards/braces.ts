@@ -22,7 +22,7 @@ export const quantityInBraces: HazardRule = {
         pointer: map.pointer,
         span: map.span,
         swallows: map.entries.map(({ pointer }) => pointer),
-        mends: readable ? [{ edits: [{ span: map.span, text }], why: 'without braces', certainty: 'same', text }] : [],
+        fixes: readable ? [{ edits: [{ span: map.span, text }], why: 'without braces', certainty: 'same', text }] : [],
       })
     }),
 }

@@ -20,7 +20,7 @@ export const commaInText: HazardRule = {
           span: entry.keySpan,
           spoils: [],
           swallows: [entry.pointer],
-          mends: [
+          fixes: [
             {
               edits: [{ span, text: spelledScalar(text, 'plain', true) }],
               why: 'the whole text in quotes',

@@ -2,7 +2,7 @@ import { groupBy } from '../group.ts'
 import { applyEdits, type Edit } from '../span.ts'
 import { inventory } from '../tree-queries.ts'
 import type { Entry, ListNode, ScalarNode, Tree } from '../tree.ts'
-import { hazard, yamlSource, type Hazard, type HazardRule, type Mend } from './hazard.ts'
+import { hazard, yamlSource, type Hazard, type HazardRule, type Fix } from './hazard.ts'
 import { strays } from './strays.ts'
 
 export const decimalComma: HazardRule = {
@@ -31,18 +31,18 @@ function inMaps(tree: Tree): Hazard[] {
 function split(tree: Tree, head: Entry, pieces: readonly Entry[]): Hazard {
   const span = { start: head.value!.span.start, end: pieces.at(-1)!.keySpan.end }
   const typed = tree.text.slice(span.start, span.end)
-  const mends = readings(typed).map(({ text, why }, _, all): Mend => {
+  const fixes = readings(typed).map(({ text, why }, _, all): Fix => {
     const certainty = all.length === 1 && /\d,\d/.test(typed) ? 'same' : 'guess'
     return { edits: [{ span, text }], why, certainty, text }
   })
   const rest = pieces.map(({ key }) => key).join(' and a stray ')
   const read = `YAML reads ${head.key}: ${(head.value as ScalarNode).text} and a stray ${rest}`
   return hazard({
-    message: `The decimal comma in ${typed} splits the entry inside { }: ${read}.${advice(mends)}`,
+    message: `The decimal comma in ${typed} splits the entry inside { }: ${read}.${advice(fixes)}`,
     pointer: head.pointer,
     span,
     swallows: pieces.map(({ pointer }) => pointer),
-    mends,
+    fixes,
   })
 }
 
@@ -81,7 +81,7 @@ function inList(tree: Tree, list: ListNode): Hazard[] {
       pointer: list.pointer,
       span,
       spoils: [list.pointer, ...list.items.flatMap((item) => (item ? [item.pointer] : []))],
-      mends: [{ edits, why: 'decimal points', certainty: 'guess', text: `[${text}]` }],
+      fixes: [{ edits, why: 'decimal points', certainty: 'guess', text: `[${text}]` }],
     }),
   ]
 }
@@ -112,8 +112,8 @@ function readings(typed: string): { text: string; why: string }[] {
   return commas === 1 ? [thousands, decimal] : [thousands]
 }
 
-function advice(mends: readonly Mend[]): string {
-  return mends.length === 0
+function advice(fixes: readonly Fix[]): string {
+  return fixes.length === 0
     ? ' Write the number without commas.'
-    : ` Write ${mends.map(({ text }) => text).join(' or ')}.`
+    : ` Write ${fixes.map(({ text }) => text).join(' or ')}.`
 }

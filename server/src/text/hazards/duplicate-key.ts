@@ -3,7 +3,7 @@ import { removeThisEntry } from '../edits.ts'
 import { lineStarts, positionAt } from '../lines.ts'
 import { inventory } from '../tree-queries.ts'
 import type { Entry, Tree } from '../tree.ts'
-import { hazard, yamlSource, type Hazard, type HazardRule, type Mend } from './hazard.ts'
+import { hazard, yamlSource, type Hazard, type HazardRule, type Fix } from './hazard.ts'
 
 export const duplicateKey: HazardRule = {
   id: 'field-twice',
@@ -39,11 +39,11 @@ function twice(tree: Tree, first: Entry, second: Entry): Hazard {
     pointer: first.pointer,
     span: second.keySpan,
     related: [{ span: first.keySpan, message: `${first.key} stands here for the first time` }],
-    mends: same ? [keepFirst] : [keepFirst, keepSecond],
+    fixes: same ? [keepFirst] : [keepFirst, keepSecond],
   })
 }
 
-function keeping(tree: Tree, gone: Entry, kept: Entry, certainty: Mend['certainty']): Mend {
+function keeping(tree: Tree, gone: Entry, kept: Entry, certainty: Fix['certainty']): Fix {
   const text = kept.value ? shown(tree, kept) : ''
   return {
     edits: [removeThisEntry(tree, gone)],

@@ -3,7 +3,7 @@ import { lineAround } from '../lines.ts'
 import { spelledScalar } from '../spelling.ts'
 import { inventory } from '../tree-queries.ts'
 import type { Comment, ListNode, MapNode, ScalarNode, Tree } from '../tree.ts'
-import { hazard, yamlSource, type Hazard, type HazardRule, type Mend } from './hazard.ts'
+import { hazard, yamlSource, type Hazard, type HazardRule, type Fix } from './hazard.ts'
 
 /** Beyond these a file is no record. */
 const mostComments = 200
@@ -42,7 +42,7 @@ function cutText(tree: Tree, node: ScalarNode, { span, text }: Comment): Hazard 
     pointer: node.pointer,
     span,
     spoils: [],
-    mends: [
+    fixes: [
       {
         edits: [{ span: { start, end: start }, text: ' ' }],
         why: 'a space that shows it is a comment',
@@ -71,13 +71,13 @@ function cutMap(tree: Tree, open: MapNode | ListNode, comment: Comment): Hazard 
   const end = span.start + rest.slice(0, rest.search(/[,}\]]/)).trimEnd().length
   const whole = node ? tree.text.slice(node.span.start, end) : ''
   const blanks = node ? { start: node.span.end, end } : span
-  const quoted = ({ span: { start } }: ScalarNode): Mend => ({
+  const quoted = ({ span: { start } }: ScalarNode): Fix => ({
     edits: [{ span: { start, end }, text: spelledScalar(whole, 'plain', true) }],
     why: 'the whole text in quotes',
     certainty: 'guess',
     text: whole,
   })
-  const leftOut = ({ text }: ScalarNode): Mend => ({
+  const leftOut = ({ text }: ScalarNode): Fix => ({
     edits: [{ span: blanks, text: '' }],
     why: 'the words behind the # left out',
     certainty: 'guess',
@@ -90,7 +90,7 @@ function cutMap(tree: Tree, open: MapNode | ListNode, comment: Comment): Hazard 
     span,
     spoils: [open.pointer],
     explains: [{ start: span.start, end: next }],
-    mends: node ? (startsAsNumber.test(node.text) ? [leftOut(node), quoted(node)] : [quoted(node), leftOut(node)]) : [],
+    fixes: node ? (startsAsNumber.test(node.text) ? [leftOut(node), quoted(node)] : [quoted(node), leftOut(node)]) : [],
   })
 }
 

@@ -24,10 +24,10 @@ export interface Hazard {
   readonly explains: readonly Span[]
   readonly related: readonly { readonly span: Span; readonly message: string }[]
   /** The best one first. */
-  readonly mends: readonly Mend[]
+  readonly fixes: readonly Fix[]
 }
 
-export interface Mend {
+export interface Fix {
   readonly edits: readonly Edit[]
   /** Completes "22.1 V: ...". */
   readonly why: string
@@ -41,7 +41,7 @@ export const yamlSource = (section: string) => `YAML 1.2.2, section ${section}`
 
 /** A hazard that spoils its own field and explains the complaints on its own characters. */
 export function hazard(at: Pick<Hazard, 'message' | 'pointer' | 'span'> & Partial<Hazard>): Hazard {
-  return { spoils: [at.pointer], swallows: [], explains: [at.span], related: [], mends: [], ...at }
+  return { spoils: [at.pointer], swallows: [], explains: [at.span], related: [], fixes: [], ...at }
 }
 
 /** Whether `problem` is what `hazard` has already said in better words. */
@@ -50,7 +50,7 @@ export function explains({ explains }: Hazard, { span }: Pick<SyntaxProblem, 'sp
 }
 
 /** Quotes make the text whole again, whatever is in it. */
-export function quoting(tree: Tree, { span }: Node, text: string, certainty: Mend['certainty']): Mend {
+export function quoting(tree: Tree, { span }: Node, text: string, certainty: Fix['certainty']): Fix {
   const quoted = isJson(tree) ? JSON.stringify(text) : quotedScalar(text)
   return { edits: [{ span, text: quoted }], why: 'the whole text in quotes', certainty, text }
 }

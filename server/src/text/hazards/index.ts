@@ -16,7 +16,7 @@ import { tabIndent } from './tab-indent.ts'
 import { textBehindQuote } from './text-behind-quote.ts'
 import { twoReadings } from './two-readings.ts'
 
-export { explains, type Hazard, type HazardRule, type Mend } from './hazard.ts'
+export { explains, type Hazard, type HazardRule, type Fix } from './hazard.ts'
 
 /** Every way in which YAML damages what was typed; looked for before anything else is read. */
 export const hazards: readonly HazardRule[] = [

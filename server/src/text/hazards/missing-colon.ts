@@ -24,7 +24,7 @@ function joined({ entry, map }: Stray): Hazard {
     span: entry.keySpan,
     // the field is here, and not missed besides
     swallows: [entry.pointer, ...(map.entries.some((one) => one.pointer === pointer) ? [] : [pointer])],
-    mends: [
+    fixes: [
       {
         edits,
         why: 'a colon behind the name',

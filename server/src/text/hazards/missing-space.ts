@@ -39,7 +39,7 @@ function glued(typed: string, span: Span, parent: string, swallows: string[], sp
     span,
     spoils: [pointer, ...spoils],
     swallows,
-    mends: [
+    fixes: [
       {
         edits: [{ span: { start: at, end: at }, text: ' ' }],
         why: 'a space behind the colon',

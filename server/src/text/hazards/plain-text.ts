@@ -1,6 +1,6 @@
 import { inventory } from '../tree-queries.ts'
 import type { ScalarNode, Tree } from '../tree.ts'
-import { beginsAsNumber, hazard, quoting, type Hazard, type HazardRule, type Mend } from './hazard.ts'
+import { beginsAsNumber, hazard, quoting, type Hazard, type HazardRule, type Fix } from './hazard.ts'
 
 /** Facts of a hazard that shows in the words of one value: no sound plain text in YAML can match `damaged`. */
 interface TextHazard extends Omit<HazardRule, 'find'> {
@@ -17,11 +17,11 @@ export function textHazard({ damaged, message, better, ...facts }: TextHazard): 
     )
   const found = (tree: Tree, node: ScalarNode): Hazard => {
     const guess = better(node.text)
-    const best: Mend[] = guess ? [{ ...guess, edits: [{ span: node.span, text: guess.text }] }] : []
-    const mends =
+    const best: Fix[] = guess ? [{ ...guess, edits: [{ span: node.span, text: guess.text }] }] : []
+    const fixes =
       guess?.certainty === 'same' ? best : [...best, quoting(tree, node, node.text, guess ? 'guess' : 'same')]
     const { pointer, span } = node
-    return hazard({ message: message(node.text, guess?.text ?? null), pointer, span, mends })
+    return hazard({ message: message(node.text, guess?.text ?? null), pointer, span, fixes })
   }
   return { ...facts, find }
 }

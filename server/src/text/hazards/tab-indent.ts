@@ -14,14 +14,14 @@ export const tabIndent: HazardRule = {
     const first = tree.problems.find(({ code }) => code === 'TAB_AS_INDENT')
     if (!first) return []
     const indents = tabbed(tree.text)
-    const { edits, mended } = mending(tree, indents)
-    const [here, there] = [pointers(tree), pointers(mended)]
+    const { edits, fixed } = fixing(tree, indents)
+    const [here, there] = [pointers(tree), pointers(fixed)]
     const moved = [...here, ...there].filter((pointer) => !here.has(pointer) || !there.has(pointer))
     const start = indents[0]?.end ?? first.span.start
     const entry = entriesOf(tree).find(({ entry }) => start <= entry.keySpan.start)?.entry
     const words = /^[ \t]*([^\r\n:#]*)/.exec(tree.text.slice(lineAround(tree.text, start).start))![1]!.trim()
     const others = indents.length <= 1 ? '' : ` and ${indents.length - 1} more line${indents.length === 2 ? '' : 's'}`
-    const certainty = moved.length === 0 && mended.problems.length === 0 ? 'same' : 'guess'
+    const certainty = moved.length === 0 && fixed.problems.length === 0 ? 'same' : 'guess'
     return [
       hazard({
         message: `A tab indents ${words}${others}: YAML counts spaces only. Write spaces instead.`,
@@ -29,8 +29,8 @@ export const tabIndent: HazardRule = {
         span: indents[0] ?? first.span,
         spoils: moved,
         swallows: moved,
-        explains: mended.problems.length > 0 ? indents : [...indents, ...tree.problems.map(({ span }) => span)],
-        mends:
+        explains: fixed.problems.length > 0 ? indents : [...indents, ...tree.problems.map(({ span }) => span)],
+        fixes:
           edits.length === 0
             ? []
             : [
@@ -47,18 +47,18 @@ export const tabIndent: HazardRule = {
 }
 
 /** Spaces in place of the tabs; where YAML stumbles over those, the tabs left out. */
-function mending(tree: Tree, indents: readonly Span[]): { readonly edits: readonly Edit[]; readonly mended: Tree } {
+function fixing(tree: Tree, indents: readonly Span[]): { readonly edits: readonly Edit[]; readonly fixed: Tree } {
   const with_ = (step: string) => {
     const edits = indents.map((span): Edit => ({
       span,
       text: tree.text.slice(span.start, span.end).replaceAll('\t', step),
     }))
-    return { edits, mended: readTree(applyEdits(tree.text, edits)) }
+    return { edits, fixed: readTree(applyEdits(tree.text, edits)) }
   }
   const spaces = with_(unit(tree.text))
-  if (spaces.mended.problems.length === 0) return spaces
+  if (spaces.fixed.problems.length === 0) return spaces
   const none = with_('')
-  return none.mended.problems.length === 0 ? none : spaces
+  return none.fixed.problems.length === 0 ? none : spaces
 }
 
 function tabbed(text: string): Span[] {

@@ -1,6 +1,6 @@
 import { inventory } from '../tree-queries.ts'
 import type { ScalarNode, Tree } from '../tree.ts'
-import { hazard, quoting, type Hazard, type HazardRule, type Mend } from './hazard.ts'
+import { hazard, quoting, type Hazard, type HazardRule, type Fix } from './hazard.ts'
 
 export const twoReadings: HazardRule = {
   id: 'number-two-readings',
@@ -66,7 +66,7 @@ function found(tree: Tree, node: ScalarNode): Hazard[] {
   const writing = writings.find(({ form }) => form.test(node.text))
   if (!writing) return []
   const text = writing.plain?.(node.text) ?? null
-  const plain: Mend[] = text
+  const plain: Fix[] = text
     ? [
         {
           edits: [{ span: node.span, text }],
@@ -84,7 +84,7 @@ function found(tree: Tree, node: ScalarNode): Hazard[] {
       pointer,
       span,
       spoils: writing.spoils ? [pointer] : [],
-      mends: [...plain, quoting(tree, node, node.text, 'guess')],
+      fixes: [...plain, quoting(tree, node, node.text, 'guess')],
     }),
   ]
 }
