@@ -15,7 +15,7 @@ const from = {
   'physics/sun-days': 'yearSunDays',
   'physics/sun-hours': 'sunHours',
   'records/read': 'readFile',
-  'check/panel': 'panelFindings',
+  'check/check': 'checkFile',
   'library/create': 'createLibrary',
 }
 const contents = Object.entries(from)
@@ -75,6 +75,6 @@ for (const [what, path] of [
   const file = library.file(path)
   time(`reading a ${what}`, 100, () => wp.readFile(path, text))
   time(`all rules and the slip search on a ${what}`, 100, () =>
-    wp.panelFindings(library, file, { today: '2026-11-25' }),
+    wp.checkFile(library, file.path, { today: '2026-11-25' }),
   )
 }

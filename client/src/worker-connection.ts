@@ -19,10 +19,16 @@ export function startWorker(address: string): MessageTransports {
       end()
     })
     // by its first message the worker has asked for the lock, so this waits until it lets go
-    worker.addEventListener('message', () => void navigator.locks?.request(lock, end), { once: true })
+    const watch = () => {
+      navigator.locks?.request(lock, end).catch(unwatched)
+    }
+    worker.addEventListener('message', watch, { once: true })
   })
   return { reader: new WorkerReader(worker, gone), writer: new BrowserMessageWriter(worker) }
 }
+
+/** The server works on, but its end would go unnoticed. */
+const unwatched = (error: unknown) => console.error('the language server is not watched:', error)
 
 class WorkerReader extends BrowserMessageReader {
   constructor(
@@ -30,7 +36,7 @@ class WorkerReader extends BrowserMessageReader {
     gone: Promise<void>,
   ) {
     super(worker)
-    void gone.then(() => this.fireClose())
+    gone.then(() => this.fireClose()).catch(unwatched)
   }
 
   /** A client that stops has no more use for the worker. */

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { inOrder } from '../../server/src/check/severities.ts'
+import { inOrder } from '../../server/src/check/order.ts'
 import type { Finding, Severity } from '../../server/src/findings/finding.ts'
 import { check } from './checked.ts'
 

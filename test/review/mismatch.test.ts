@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
+import { inWords } from '../../server/src/findings/words.ts'
 import { bankOf } from '../../server/src/review/bank.ts'
-import { lostIn } from '../../server/src/review/mismatch-in-words.ts'
+import { lostIn, mismatchPhrases } from '../../server/src/review/mismatch-in-words.ts'
 import { mismatchOf } from '../../server/src/review/mismatch.ts'
 import { yearOf } from '../../server/src/review/year.ts'
 import { high, strong, system, weak } from './cases.ts'
@@ -33,7 +34,7 @@ test('like panels lose nothing, and what is lost is missing in the year', () => 
 
 test('the message says how the panels are strung, and which wiring loses less', () => {
   const one = system({ panels: [strong, weak, strong, weak], series: 2 })
-  const { text } = lostIn(one, one.arrays[0]!)!
+  const text = inWords(lostIn(one, one.arrays[0]!)!.said, mismatchPhrases)
   expect(text).toMatch(/^strung in the order of the list, 2S2P, the array loses (1[89]|2[01]) % of its year; /)
   expect(text).toMatch(/[14]S[14]P|2S2P, like panels together/)
 })

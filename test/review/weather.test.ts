@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
-import { reviewSystem } from '../../server/src/check/review.ts'
+import { reviewOf } from '../../server/src/check/review.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
-import type { ReadFile } from '../../server/src/records/read-file.ts'
 import { readTable } from '../published/read-table.ts'
 import { inland, strong } from './cases.ts'
 
@@ -39,7 +38,7 @@ loads: [{ name: all, power: 9 W, hours: 24 }]
 }
 const review = (text: string | null) => {
   const all = library(text)
-  return reviewSystem(all, all.file('/a/own.system.yaml') as ReadFile<'system'>)
+  return reviewOf(all, all.file('/a/own.system.yaml')!)!
 }
 const told = (text: string) =>
   checkFile(library(text), '/a/place.climate.yaml', { today: '2026-01-01' })!.findings.map(({ rule, message }) => [

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
-import { judge } from '../../server/src/check/doubts.ts'
+import { toFinding } from '../../server/src/check/in-words.ts'
+import { judge } from '../../server/src/check/judge.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
 import type { Library } from '../../server/src/library/library.ts'
 import { reviewRules } from '../../server/src/review/rules/index.generated.ts'
@@ -46,7 +47,7 @@ test.each(rules.map(({ id }) => id))('%s has an example that is found and one th
 /** The rules of a panel by themselves: in a whole check one mistake is told once, by the strongest of them. */
 function alone(library: Library, file: ReadFile<'panel'>) {
   const others = library.ofKind('panel', file.path).filter(({ path }) => path !== file.path)
-  return judge(panelRules, file, {
+  const found = judge(panelRules, file, {
     settings: undefined,
     site: siteOf(undefined),
     today,
@@ -54,4 +55,5 @@ function alone(library: Library, file: ReadFile<'panel'>) {
     siblings: others,
     kin: others,
   })
+  return found.map((one) => toFinding(one, file.kind))
 }

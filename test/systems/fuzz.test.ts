@@ -1,8 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
-import { reviewSystem } from '../../server/src/check/review.ts'
-import type { ReadFile } from '../../server/src/records/read-file.ts'
 import { inventory } from '../../server/src/text/tree-queries.ts'
 import { applyEdits } from '../../server/src/text/span.ts'
 import { folder, libraryOf } from './library.ts'
@@ -46,7 +44,7 @@ test('whatever is typed in a system, it is reviewed, every figure is a number or
           ),
         )
         const checked = checkFile(library, path, { today: '2026-11-25' })!
-        const { figures } = reviewSystem(library, library.file(path) as ReadFile<'system'>)
+        const { figures } = checked.review!
         const seen = JSON.stringify(figures, (_, value) =>
           typeof value === 'number' && !Number.isFinite(value) ? 'NOT A NUMBER' : value,
         )

@@ -1,14 +1,12 @@
 import { expect, test } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
-import { reviewSystem } from '../../server/src/check/review.ts'
-import type { ReadFile } from '../../server/src/records/read-file.ts'
 import { folder, libraryOf } from './library.ts'
 
 test('values of a system are the figures of its review, each at a field that stands in the file', () => {
   const library = libraryOf()
   const path = `${folder}/boat.system.yaml`
-  const { fields, values } = checkFile(library, path, { today: '2026-11-25' })!
-  const { figures } = reviewSystem(library, library.file(path) as ReadFile<'system'>)
+  const { fields, review, values } = checkFile(library, path, { today: '2026-11-25' })!
+  const { figures } = review!
   const all = new Map(values().map((value) => [value.id, value]))
   expect(all.get('arrays/0/voc_cold')).toMatchObject({ value: figures.arrays[0]!.voc_cold_v, text: '52.9 V' })
   expect(all.get('arrays/1/isc_design')?.value).toBe(figures.arrays[1]!.isc_design_a)

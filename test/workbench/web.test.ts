@@ -76,10 +76,17 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a browser', () => {
       await here.page.keyboard.press('Escape')
     })
 
+    const breakPromise = () => {
+      // eslint-disable-next-line @typescript-eslint/no-floating-promises -- what the server has to survive
+      Promise.reject(new Error('broken'))
+    }
     test.each([
       { death: 'ends', how: () => globalThis.close() },
       { death: 'fails where nothing catches it', how: () => void setTimeout(() => JSON.parse('{'), 0) },
-      { death: 'breaks a promise that nobody waits for', how: () => void Promise.reject(new Error('broken')) },
+      {
+        death: 'breaks a promise that nobody waits for',
+        how: breakPromise,
+      },
     ])('a language server that $death comes back, and no finding is left over or there twice', async ({ how }) => {
       const [first] = await servers()
       await first!.worker.evaluate(how).catch(() => null) // a worker that is gone does not answer

@@ -1,5 +1,4 @@
-import type { Correction, Finding, Related } from '../findings/finding.ts'
-import { finding } from '../findings/make.ts'
+import { foundAt, type Found } from '../findings/found.ts'
 import type { Field } from '../records/field.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { readFile } from '../records/read.ts'
@@ -7,155 +6,122 @@ import type { Beside } from '../sheets/beside.ts'
 import { hold, type Witness } from '../sheets/hold.ts'
 import { setScalar } from '../text/edits.ts'
 import { applyEdits } from '../text/span.ts'
-import { isAccepted } from './acceptances.ts'
-import { called } from './doubts.ts'
+import { accept } from './accept.ts'
+import type { Acceptance } from './acceptances.ts'
+import { called } from './in-words.ts'
+import { placeOf } from './judge.ts'
+import { asItIs, sentence } from './sentences.ts'
+import type { Severities } from './severities.ts'
 import { sheetFacts } from './sheet-facts.ts'
+
+/** What holding a record against its sheet wants to know beside the findings. */
+export interface SheetContext {
+  readonly beside: Beside | undefined
+  readonly acceptances: readonly Acceptance[]
+  readonly severities: Severities
+  /** ISO 4217 code of a bare price. */
+  readonly currency: string | undefined
+  /** What is found in the record after a correction. */
+  readonly judge: (file: ReadFile<'panel'>) => readonly Found[]
+}
 
 /**
  * Holds a panel record against its sheet. What the sheet prints otherwise leads, and the findings that its correction
  * explains away are folded into it; of a value that the sheet itself prints, a finding says so and offers no other.
  *
  * @param found  what rules and arithmetic find in the record
- * @param judge  the same for the record after a correction
  */
 export function besideSheet(
   file: ReadFile<'panel'>,
-  found: readonly Finding[],
-  beside: Beside | undefined,
-  judge: (file: ReadFile<'panel'>) => readonly Finding[],
-): readonly Finding[] {
+  found: readonly Found[],
+  { beside, acceptances, currency, severities, judge }: SheetContext,
+): readonly Found[] {
   const source = file.fields.get('/datasheet/source')
   if (!source) return found
   const notes = draftNote(file)
   if (!beside) return [...found, ...notes]
+  const about = { source: beside.source }
   if (beside.state === 'missing')
-    return [
-      ...found,
-      ...notes,
-      finding(sheetFacts.missing, source, `${beside.source} is not there, so no value is held against it.`),
-    ]
+    return [...found, ...notes, foundAt(sheetFacts.missing, source, { say: 'missing', with: about })]
   const { sheet, sha256 } = beside
-  if (sheet.problem !== null)
-    return [
-      ...found,
-      ...notes,
-      finding(sheetFacts.unreadable, source, `${beside.source} cannot be read: ${sheet.problem}.`),
-    ]
+  if (sheet.problem !== null) {
+    const said = { say: 'unreadable', with: { ...about, problem: sheet.problem } } as const
+    return [...found, ...notes, foundAt(sheetFacts.unreadable, source, said)]
+  }
   const { fields } = hold(file, sheet)
-  const stands = isAccepted(file)
-  const unlike = fields
-    .filter(({ status }) => status === 'other')
-    .map((one) => ({ one, finding: toFinding(file, one) }))
-  const open = unlike.filter((u) => !stands(u.finding))
-  const all = [...notes, ...replaced(file, sha256), ...unlike.filter((u) => stands(u.finding)).map((u) => u.finding)]
+  const unlike = severities(fields.filter(({ status }) => status === 'other').map((one) => unlikeSheet(file, one)))
+  const { open, accepted } = accept(unlike, acceptances)
+  const all = [...notes, ...replaced(file, sha256), ...accepted.map((one) => one.found)]
   if (open.length === 0) return [...found.map((one) => vouched(one, fields)), ...all]
-  const mended = readFile(
-    file.path,
-    applyEdits(
-      file.tree.text,
-      open.flatMap((u) => u.finding.corrections[0]!.edits),
-    ),
-  ) as ReadFile<'panel'>
-  const left = judge(mended)
-  const stays = (one: Finding) => left.some(({ rule, pointer }) => rule === one.rule && pointer === one.pointer)
+  const edits = open.flatMap((one) => one.fixes[0]!.edits)
+  const left = judge(readFile(file.path, applyEdits(file.tree.text, edits), currency) as ReadFile<'panel'>)
+  const stays = (one: Found) => left.some(({ rule, pointer }) => rule.id === one.rule.id && pointer === one.pointer)
   const gone = found.filter((one) => !stays(one))
   return [
-    ...found.filter((one) => stays(one)).map((one) => vouched(one, fields)),
-    ...open.map((u, i) =>
-      fold(
+    ...found.filter(stays).map((one) => vouched(one, fields)),
+    ...open.map((one) =>
+      foldInto(
         file,
-        u.finding,
-        gone.filter(
-          (g) =>
-            leadOf(
-              g,
-              open.map((o) => o.one),
-            ) === i,
-        ),
+        one,
+        gone.filter((g) => leadOf(g, open) === one),
       ),
     ),
     ...all,
   ]
 }
 
-function toFinding(file: ReadFile<'panel'>, { field, reading, text }: Witness): Finding {
-  const { page, label } = reading!
-  const correction: Correction = {
+function unlikeSheet(file: ReadFile<'panel'>, { field, reading, text }: Witness): Found {
+  const { page, label: printed } = reading!
+  const fix = {
     pointer: field.pointer,
     text: text!,
-    why: 'as the sheet prints it',
-    certainty: 'guess',
+    why: asItIs('as the sheet prints it'),
+    certainty: 'guess' as const,
     edits: [setScalar(file.tree, field.pointer, text!)],
   }
-  const where = label.length > 60 ? `${label.slice(0, 59)}…` : label
-  const message = `${called(file.kind, field)}: the sheet prints ${text} (page ${page}${where ? `, "${where}"` : ''}).`
-  return finding(sheetFacts.unlike, field, message, { corrections: [correction] })
+  const label = printed.length > 60 ? `${printed.slice(0, 59)}…` : printed
+  const about = { field: called(file.kind, field), text: text!, page }
+  return label
+    ? foundAt(sheetFacts.unlike, field, { say: 'labelled', with: { ...about, label } }, { fixes: [fix] })
+    : foundAt(sheetFacts.unlike, field, { say: 'unlike', with: about }, { fixes: [fix] })
 }
 
-/** The unlike field that a finding speaks of; the first where it speaks of none. */
-function leadOf({ pointer, related }: Finding, unlike: readonly Witness[]): number {
-  const at = unlike.findIndex(({ field }) => field.pointer === pointer)
-  if (at >= 0) return at
-  return Math.max(
-    0,
-    unlike.findIndex(({ field }) => related.some(({ span }) => span.start === field.span.start)),
-  )
-}
+/** The finding about the sheet whose field another speaks of; the first where it speaks of none. */
+const leadOf = ({ pointer, places }: Found, unlike: readonly Found[]): Found | undefined =>
+  unlike.find((one) => one.pointer === pointer) ??
+  unlike.find((one) => places.some((place) => place.path === undefined && place.pointer === one.pointer)) ??
+  unlike[0]
 
-function fold(file: ReadFile<'panel'>, lead: Finding, gone: readonly Finding[]): Finding {
-  const places = gone.flatMap((one): readonly Related[] => [
-    { span: one.span, message: nameAt(file, one.pointer) },
-    ...one.related,
-  ])
-  const isNew = (place: Related, i: number) =>
-    place.span.start !== lead.span.start && places.findIndex((p) => p.span.start === place.span.start) === i
-  return { ...lead, related: [...lead.related, ...places.filter(isNew)] }
-}
-
-function nameAt(file: ReadFile<'panel'>, pointer: string): string {
-  const field = file.fields.get(pointer)
-  return field ? called(file.kind, field) : pointer
+function foldInto(file: ReadFile<'panel'>, lead: Found, gone: readonly Found[]): Found {
+  const places = gone.flatMap((one) => {
+    const field = file.fields.get(one.pointer)
+    return [field ? placeOf(field) : { pointer: one.pointer, text: one.pointer, span: one.span }, ...one.places]
+  })
+  const isNew = ({ pointer, path }: Found['places'][number], i: number) =>
+    (path !== undefined || pointer !== lead.pointer) &&
+    places.findIndex((p) => p.pointer === pointer && p.path === path) === i
+  return { ...lead, places: [...lead.places, ...places.filter(isNew)] }
 }
 
 /** What the sheet itself prints is no slip of the hand. */
-function vouched(one: Finding, fields: readonly Witness[]): Finding {
+function vouched(one: Found, fields: readonly Witness[]): Found {
   const printed = fields.some(({ field, status }) => field.pointer === one.pointer && status === 'same')
-  if (
-    !printed ||
-    one.severity === 'hint' ||
-    (one.corrections.every(({ certainty }) => certainty === 'same') && one.corrections.length > 0)
-  )
-    return one
-  const severity = one.rule === 'likely-slip' ? 'information' : one.severity
-  return { ...one, severity, message: `${one.message.replace(/\.$/, '')} (the sheet prints it so).`, corrections: [] }
+  const isSafe = one.fixes.length > 0 && one.fixes.every(({ certainty }) => certainty === 'same')
+  if (!printed || one.severity === 'hint' || isSafe) return one
+  const severity = one.rule.id === 'likely-slip' ? 'information' : one.severity
+  return { ...one, severity, sentence: sentence({ say: 'printed', with: { claim: one.claim } }), fixes: [] }
 }
 
-function replaced(file: ReadFile<'panel'>, sha256: string): readonly Finding[] {
+function replaced(file: ReadFile<'panel'>, sha256: string): readonly Found[] {
   const typed = file.fields.get('/datasheet/sha256') as Field<string> | undefined
   if (!typed || typed.value.toLowerCase() === sha256) return []
   const edits = [setScalar(file.tree, typed.pointer, sha256)]
-  const correction: Correction = {
-    pointer: typed.pointer,
-    text: sha256,
-    why: 'the sheet that is there now',
-    certainty: 'guess',
-    edits,
-  }
-  return [
-    finding(sheetFacts.replaced, typed, 'The sheet is not the one that this record was typed from.', {
-      corrections: [correction],
-    }),
-  ]
+  const why = asItIs('the sheet that is there now')
+  const fix = { pointer: typed.pointer, text: sha256, why, certainty: 'guess', edits } as const
+  return [foundAt(sheetFacts.replaced, typed, { say: 'replaced' }, { fixes: [fix] })]
 }
 
-function draftNote(file: ReadFile<'panel'>): readonly Finding[] {
+function draftNote(file: ReadFile<'panel'>): readonly Found[] {
   const by = file.fields.get('/datasheet/typed_by')
-  if (by?.value !== 'sheet') return []
-  return [
-    finding(
-      sheetFacts.draft,
-      by,
-      'These values were read by a program; look at the sheet, then put your initials here.',
-    ),
-  ]
+  return by?.value === 'sheet' ? [foundAt(sheetFacts.draft, by, { say: 'draft' })] : []
 }

@@ -1,4 +1,4 @@
-import type { Finding } from '../findings/finding.ts'
+import type { Found } from '../findings/found.ts'
 import type { Library } from '../library/library.ts'
 import { internalError } from '../records/internal-error.ts'
 import type { ReadFile } from '../records/read-file.ts'
@@ -6,81 +6,102 @@ import type { Panel } from '../records/records.generated.ts'
 import { systemValues } from '../review/system-values.ts'
 import { panelValues } from '../values/panel-values.ts'
 import type { Value } from '../values/value.ts'
-import { settle } from './acceptances.ts'
+import { accept, complaints, type Match } from './accept.ts'
+import { acceptancesIn, type Acceptance } from './acceptances.ts'
 import { besideSheet } from './beside-sheet.ts'
 import type { Checked } from './checked.ts'
-import { panelFindings } from './panel.ts'
-import { batteryFindings, climateFindings, controllerFindings } from './records.ts'
-import { reviewSystem } from './review.ts'
-import { ruleNames, settingsFindings } from './rule-names.ts'
-import { inOrder, withSeverities } from './severities.ts'
+import { relativesOf } from './family.ts'
+import { fold } from './fold.ts'
+import { toFinding } from './in-words.ts'
+import { rulesFound } from './kind-rules.ts'
+import { inOrder } from './order.ts'
+import { panelRulesFor } from './panel.ts'
+import { readingFound } from './reading.ts'
+import { reviewOf, type Review } from './review.ts'
+import { ruleNames } from './rule-names.ts'
+import { severitiesOf, type Severities } from './severities.ts'
 import { siteFor } from './site.ts'
-import { unresolvedFindings, unusedFindings } from './system.ts'
-import { weatherFindings } from './weather.ts'
+import { slipIn } from './slip.ts'
 import type { Today } from './today.ts'
 
 export type { Today } from './today.ts'
 
 /**
- * Checks one file of a library. The same for the editor and for the command line, to the letter. A mistake of our own
- * becomes a finding beside those of reading.
+ * Checks one file of a library: read, rules, severities, acceptances, slip, fold, order, words. The same for the editor
+ * and for the command line, to the letter. A mistake of our own becomes a finding beside those of reading.
  *
  * @returns null when the library holds no such file
  */
 export function checkFile(library: Library, path: string, now: Today): Checked | null {
   const file = library.file(path)
   if (!file) return null
-  if (file.unread) return { ...file, findings: file.readFindings, accepted: [], values: () => [] }
+  if (file.unread) return { ...file, findings: file.readFindings, accepted: [], review: null, values: () => [] }
   try {
-    return settled(library, file, now)
+    return checked(library, file, now)
   } catch (error) {
     const findings = inOrder([...file.readFindings, internalError(error)])
-    return { ...file, findings, accepted: [], values: () => [] }
+    return { ...file, findings, accepted: [], review: null, values: () => [] }
   }
 }
 
-function settled(library: Library, file: ReadFile, now: Today): Checked {
-  const settings = library.settings(file.path)?.record
-  const found = withSeverities([...file.readFindings, ...kindFindings(library, file, now)], settings)
-  const { findings, accepted } = settle(file, found, ruleNames)
+function checked(library: Library, file: ReadFile, now: Today): Checked {
+  const severities = severitiesOf(library.settings(file.path)?.record)
+  const acceptances = acceptancesIn(file)
+  const review = reviewOf(library, file, now.years)
+  const rest = severities([...readingFound(file), ...rulesFound(library, file, review)])
+  const panel =
+    file.kind === 'panel' ? panelFound(library, file as ReadFile<'panel'>, now, severities, acceptances) : null
+  const { open, accepted } = accept([...rest, ...(panel?.open ?? [])], acceptances)
+  const all = [...(panel?.accepted ?? []), ...accepted]
+  const idle = severities(complaints(acceptances, all, ruleNames))
+  const finding = (found: Found) => toFinding(found, file.kind, now.bundle)
   let values: readonly Value[] | null = null
   return {
     ...file,
-    findings: inOrder(findings),
-    accepted,
-    values: () => (values ??= valuesOf(library, file, now)),
+    findings: inOrder([...open, ...idle].map(finding)),
+    accepted: all.map(({ found, acceptance }) => ({ finding: finding(found), because: acceptance.because })),
+    review,
+    values: () => (values ??= valuesOf(library, file, review)),
   }
 }
 
-function valuesOf(library: Library, file: ReadFile, { years }: Today): readonly Value[] {
+/** What rules and the slip search find in a panel record, one finding a mistake, and what of it is accepted. */
+function panelFound(
+  library: Library,
+  file: ReadFile<'panel'>,
+  now: Today,
+  severities: Severities,
+  acceptances: readonly Acceptance[],
+): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
+  const currency = library.settings(file.path)?.record.currency?.value
+  const search = (one: ReadFile<'panel'>) => panelSearched(library, one, now, severities, acceptancesIn(one))
+  const { open, accepted } = panelSearched(library, file, now, severities, acceptances)
+  const judge = (one: ReadFile<'panel'>) => {
+    const again = search(one)
+    return [...again.open, ...again.accepted.map(({ found }) => found)]
+  }
+  const beside = now.sheetOf?.(file.path)
+  return { open: besideSheet(file, open, { beside, acceptances, currency, severities, judge }), accepted }
+}
+
+function panelSearched(
+  library: Library,
+  file: ReadFile<'panel'>,
+  now: Today,
+  severities: Severities,
+  acceptances: readonly Acceptance[],
+): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
+  const relatives = relativesOf(library, file)
+  const rules = panelRulesFor(library, file, relatives, now)
+  const judged = rules(file)
+  const { open, accepted } = accept(severities(judged), acceptances)
+  const unsettled = accept(judged, acceptances).open
+  const currency = library.settings(file.path)?.record.currency?.value
+  const context = { rules, severities, unsettled, currency, nameOf: relatives.nameOf }
+  return { open: fold(file, open, slipIn(file, relatives, accepted), context), accepted }
+}
+
+function valuesOf(library: Library, file: ReadFile, review: Review | null): readonly Value[] {
   if (file.kind === 'panel') return panelValues(file.record as Panel, siteFor(library, file.path))
-  if (file.kind !== 'system') return []
-  const { system, figures } = reviewSystem(library, file as ReadFile<'system'>, years)
-  return systemValues(system, figures)
-}
-
-function panelWithSheet(library: Library, file: ReadFile<'panel'>, now: Today): readonly Finding[] {
-  const judge = (one: ReadFile<'panel'>) => panelFindings(library, one, now)
-  return besideSheet(file, judge(file), now.sheetOf?.(file.path), judge)
-}
-
-function kindFindings(library: Library, file: ReadFile, now: Today): readonly Finding[] {
-  switch (file.kind) {
-    case 'panel':
-      return [...panelWithSheet(library, file as ReadFile<'panel'>, now), ...unusedFindings(library, file)]
-    case 'controller':
-      return [...controllerFindings(file as ReadFile<'controller'>), ...unusedFindings(library, file)]
-    case 'battery':
-      return [...batteryFindings(file as ReadFile<'battery'>), ...unusedFindings(library, file)]
-    case 'climate':
-      return [
-        ...climateFindings(file as ReadFile<'climate'>),
-        ...weatherFindings(library, file as ReadFile<'climate'>),
-        ...unusedFindings(library, file),
-      ]
-    case 'system':
-      return reviewSystem(library, file as ReadFile<'system'>, now.years).findings
-    case 'library':
-      return [...settingsFindings(file as ReadFile<'library'>), ...unresolvedFindings(library, file)]
-  }
+  return review ? systemValues(review.system, review.figures) : []
 }

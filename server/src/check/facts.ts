@@ -6,11 +6,11 @@ import { controllerRules } from '../rules/controller/index.generated.ts'
 import { panelRules } from '../rules/panel/index.generated.ts'
 import { reviewRules } from '../review/rules/index.generated.ts'
 import { hazards } from '../text/hazards/index.ts'
-import { acceptanceFacts } from './acceptances.ts'
-import { referenceFacts } from './system.ts'
-import { weatherFacts } from './weather.ts'
-import { slipFacts } from './one-mistake.ts'
+import { acceptanceFacts } from './acceptance-facts.ts'
+import { referenceFacts } from './references.ts'
 import { sheetFacts } from './sheet-facts.ts'
+import { weatherFacts } from './weather.ts'
+import { slipFacts } from './slip-facts.ts'
 
 /** Every rule there is, by chapter of the reference. */
 export const allFacts: readonly { readonly title: string; readonly rules: readonly RuleFacts[] }[] = [

@@ -1,3 +1,4 @@
+import type { Bundle } from '../findings/words.ts'
 import type { Beside } from '../sheets/beside.ts'
 
 /** What the adapters know and the layers below may not ask for. */
@@ -8,4 +9,6 @@ export interface Today {
   readonly years?: number
   /** The sheet that the panel record at a path names; undefined where it names none or none was looked for. */
   readonly sheetOf?: (path: string) => Beside | undefined
+  /** Messages of another language. */
+  readonly bundle?: Bundle
 }

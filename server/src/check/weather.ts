@@ -1,5 +1,4 @@
-import type { Finding, RuleFacts } from '../findings/finding.ts'
-import { finding } from '../findings/make.ts'
+import { foundAt, type Found, type Speaker } from '../findings/found.ts'
 import type { Library } from '../library/library.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { weatherPath } from '../records/weather-file.ts'
@@ -10,18 +9,21 @@ export const weatherFacts = {
     severity: 'warning',
     reason: 'Without its hours the year is made from the monthly means, as for a climate that names no file.',
     source: 'the file itself',
+    messages: {
+      elsewhere: '{file} must be an .epw file beside this record or below it',
+      unreadable: '{file} {why}',
+    },
   },
-} as const satisfies Record<string, RuleFacts>
+} as const satisfies Record<string, Speaker>
 
 /** A file of hourly weather that is not there or cannot be used. */
-export function weatherFindings(library: Library, { path, record }: ReadFile<'climate'>): readonly Finding[] {
+export function weatherFound(library: Library, { path, record }: ReadFile<'climate'>): readonly Found[] {
   const { hourly } = record
   if (!hourly) return []
   const place = weatherPath(path, hourly.value)
-  if (place === null)
-    return [
-      finding(weatherFacts.unreadable, hourly, `${hourly.text} must be an .epw file beside this record or below it.`),
-    ]
+  if (place === null) return [foundAt(weatherFacts.unreadable, hourly, { say: 'elsewhere', with: { file: hourly } })]
   const weather = library.weather(place)
-  return typeof weather === 'string' ? [finding(weatherFacts.unreadable, hourly, `${hourly.text} ${weather}.`)] : []
+  return typeof weather === 'string'
+    ? [foundAt(weatherFacts.unreadable, hourly, { say: 'unreadable', with: { file: hourly, why: weather } })]
+    : []
 }

@@ -240,6 +240,10 @@ export interface System {
       readonly width?: Measure
     }[]
     readonly gap?: Measure
+    readonly walkway: {
+      readonly side?: Field<'length' | 'width'>
+      readonly width?: Measure
+    }
     readonly mounting?: Field<'bonded' | 'canvas' | 'standoff' | 'open rack'>
     readonly tilt?: Measure
     readonly azimuth?: Measure
@@ -372,6 +376,11 @@ export interface Settings {
       readonly low?: Measure
       readonly high?: Measure
     }
+  }
+  readonly expected_life: {
+    readonly flexible?: Measure
+    readonly rigid?: Measure
+    readonly folding?: Measure
   }
 }
 

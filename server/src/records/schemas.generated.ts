@@ -2175,6 +2175,47 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "unit": "mm"
       },
       {
+       "key": "walkway",
+       "title": "walkway",
+       "description": "A strip that stays free for feet, along one side of the surface, from the corner.",
+       "type": "group",
+       "fields": [
+        {
+         "key": "side",
+         "title": "side",
+         "description": "Which side it runs along.",
+         "required": true,
+         "examples": [
+          "length"
+         ],
+         "type": "choice",
+         "choices": [
+          {
+           "value": "length",
+           "description": "along the length, where y is 0"
+          },
+          {
+           "value": "width",
+           "description": "along the width, where x is 0"
+          }
+         ]
+        },
+        {
+         "key": "width",
+         "title": "width",
+         "description": "How broad it is.",
+         "required": true,
+         "examples": [
+          "300 mm"
+         ],
+         "symbol": "walkway width",
+         "type": "quantity",
+         "kind": "length",
+         "unit": "mm"
+        }
+       ]
+      },
+      {
        "key": "mounting",
        "title": "mounting",
        "description": "How panels are fixed to it.",
@@ -3484,6 +3525,50 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
         "kind": "money"
        }
       ]
+     }
+    ]
+   },
+   {
+    "key": "expected_life",
+    "title": "expected life",
+    "description": "How long panels are expected to last, by construction; `compare` works out a price per kilowatt-hour from it.",
+    "type": "group",
+    "fields": [
+     {
+      "key": "flexible",
+      "title": "flexible",
+      "description": "Four years where nothing is said: bonded flexible panels last one to five (common practice, no source).",
+      "examples": [
+       "4 years"
+      ],
+      "symbol": "expected life, flexible",
+      "type": "quantity",
+      "kind": "duration",
+      "unit": "years"
+     },
+     {
+      "key": "rigid",
+      "title": "rigid",
+      "description": "25 years where nothing is said (common practice, no source).",
+      "examples": [
+       "25 years"
+      ],
+      "symbol": "expected life, rigid",
+      "type": "quantity",
+      "kind": "duration",
+      "unit": "years"
+     },
+     {
+      "key": "folding",
+      "title": "folding",
+      "description": "Not known where nothing is said.",
+      "examples": [
+       "5 years"
+      ],
+      "symbol": "expected life, folding",
+      "type": "quantity",
+      "kind": "duration",
+      "unit": "years"
      }
     ]
    }

@@ -1,4 +1,3 @@
-import { short } from '../rules/band.ts'
 import { bankOf, chargeParts, inverterEfficiency, type Bank } from './bank.ts'
 import type { ResolvedSystem } from './resolved.ts'
 
@@ -116,23 +115,4 @@ function inverted(
 
 const byAmps = (parts: readonly Part[]) => [...parts].sort((a, b) => b.amps - a.amps)
 
-const sum = (parts: readonly Part[]) => parts.reduce((total, { amps }) => total + amps, 0)
-
-/** `All loads at once draw 112 A at 12 V (kettle 111 A, the inverter itself 1.3 A); 1.25 times that is 140 A`. */
-export function mainInWords({ amps, parts, from, voltage }: BankCurrent): string {
-  const what =
-    from === 'loads'
-      ? `All loads at once draw ${short(amps)} A at ${short(voltage)} V (${partsInWords(parts)})`
-      : `All sources together charge with ${short(amps)} A (${partsInWords(parts)})`
-  return `${what}; 1.25 times that is ${short(continuous * amps)} A`
-}
-
-/** `kettle 153 A, windlass 78 A, 3 others 12 A`. */
-export function partsInWords(parts: readonly Part[]): string {
-  const shown = parts.filter(({ amps }) => amps >= 0.05)
-  const first = shown.length > 4 ? shown.slice(0, 3) : shown
-  const rest = shown.slice(first.length)
-  return [...first, ...(rest.length > 0 ? [{ name: `${rest.length} others`, amps: sum(rest) }] : [])]
-    .map(({ name, amps }) => `${name} ${amps >= 10 ? Math.round(amps) : Number(amps.toFixed(1))} A`)
-    .join(', ')
-}
+export const sum = (parts: readonly Part[]) => parts.reduce((total, { amps }) => total + amps, 0)

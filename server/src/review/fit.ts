@@ -13,15 +13,22 @@ export interface Laid {
 }
 
 /** Outline of a surface; null where it has no size. */
-export function shapeOf({ size, keep_out: keepOut, gap }: Surface): SurfaceShape | null {
+export function shapeOf({ size, keep_out: keepOut, gap, walkway }: Surface): SurfaceShape | null {
   if (!size.length || !size.width) return null
+  const [length, width] = [size.length.value, size.width.value]
+  const strip = Math.max(0, walkway.width?.value ?? 0)
   return {
-    length: size.length.value,
-    width: size.width.value,
+    length,
+    width,
     gap: Math.max(0, gap?.value ?? 0),
-    keepOut: keepOut.flatMap(({ x, y, length, width }) =>
-      x && y && length && width ? [{ x: x.value, y: y.value, length: length.value, width: width.value }] : [],
-    ),
+    keepOut: [
+      ...keepOut.flatMap(({ x, y, length, width }) =>
+        x && y && length && width ? [{ x: x.value, y: y.value, length: length.value, width: width.value }] : [],
+      ),
+      ...(strip > 0 && walkway.side
+        ? [{ x: 0, y: 0, ...(walkway.side.value === 'length' ? { length, width: strip } : { length: strip, width }) }]
+        : []),
+    ],
   }
 }
 

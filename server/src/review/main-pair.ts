@@ -1,10 +1,21 @@
 import { allFuseSizes, fuseSizes, nextFuse } from '../physics/fuses.ts'
-import { short } from '../rules/band.ts'
-import type { Proposal } from '../rules/rule.ts'
+import { figure, sayFrom, type Phrases } from '../findings/message.ts'
+import type { Proposal } from '../findings/rule.ts'
 import { mainDesignCurrent } from './bank-current.ts'
 import { allowable, inside } from './cable-figures.ts'
 import { nextBatteryCable } from './next-cable.ts'
 import type { ResolvedSystem } from './resolved.ts'
+
+export const mainPairPhrases = {
+  id: 'main-pair',
+  messages: {
+    atLeast: 'at least {design}',
+    withCable: 'at least {design}, with a cable of {cable} ({why})',
+    between: 'between {design} and {most}',
+  },
+} as const satisfies Phrases
+
+const say = sayFrom(mainPairPhrases)
 
 /** The main fuse and cable, which are judged together: what sets one right must not make the other wrong. */
 export interface MainPair {
@@ -31,7 +42,7 @@ export function fuseThatCarries(system: ResolvedSystem, { design, iz }: MainPair
     return {
       field: fuse,
       text: `${iz === null ? size : between} A`,
-      why: `at least ${short(design)} A`,
+      why: say({ say: 'atLeast', with: { design: figure(design, 'A') } }),
       certainty: 'guess',
     }
   const cable = nextBatteryCable(system, size)
@@ -39,7 +50,7 @@ export function fuseThatCarries(system: ResolvedSystem, { design, iz }: MainPair
   return {
     field: fuse,
     text: `${size} A`,
-    why: `at least ${short(design)} A, with a cable of ${cable.text} (${cable.why})`,
+    why: say({ say: 'withCable', with: { design: figure(design, 'A'), cable: cable.text, why: cable.why } }),
     certainty: 'guess',
     also: [{ field: cable.field, text: cable.text }],
   }
@@ -57,6 +68,11 @@ export function fuseBelowCable(system: ResolvedSystem, pair: MainPair): Proposal
   const { design, iz } = pair
   const size = iz === null ? undefined : allFuseSizes.findLast((one) => design <= one && one <= iz)
   if (fuse && size !== undefined)
-    return { field: fuse, text: `${size} A`, why: `between ${short(design)} and ${short(iz!)} A`, certainty: 'guess' }
+    return {
+      field: fuse,
+      text: `${size} A`,
+      why: say({ say: 'between', with: { design: figure(design), most: figure(iz!, 'A') } }),
+      certainty: 'guess',
+    }
   return cableThatCarries(system, pair)
 }

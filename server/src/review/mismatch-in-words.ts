@@ -1,17 +1,30 @@
+import { sayFrom, type Phrases, type Said } from '../findings/message.ts'
+import type { Proposal } from '../findings/rule.ts'
 import type { Field } from '../records/field.ts'
-import type { Proposal } from '../rules/rule.ts'
 import { bankOf } from './bank.ts'
 import { bestWiring, type Better } from './best-wiring.ts'
 import { mismatchOf } from './mismatch.ts'
 import type { ResolvedArray, ResolvedPanels, ResolvedSystem } from './resolved.ts'
 import { roughPercent } from './rough.ts'
 
+export const mismatchPhrases = {
+  id: 'mismatch',
+  messages: {
+    now: 'strung in the order of the list, {series}S{parallel}P, the array loses {loss} of its year',
+    and: '{now}; {wiring}',
+    sorted: '{series}S{parallel}P, like panels together, loses {loss}',
+    asListed: '{series}S{parallel}P, the list as it is, loses {loss}',
+  },
+} as const satisfies Phrases
+
+const say = sayFrom(mismatchPhrases)
+
 /** What an array of unlike panels or planes loses in the year, for a message; null where it is not known. */
 export interface Lost {
   /** [1] */
   readonly share: number
   /** Such as `strung in the order of the list, 2S2P, the array loses 19 % of its year; 2S2P, like panels together, loses 0.1 %`. */
-  readonly text: string
+  readonly said: Said
   readonly proposal: Proposal | null
 }
 
@@ -23,20 +36,26 @@ export function lostIn(system: ResolvedSystem, array: ResolvedArray): Lost | nul
   const loss = mismatchOf(system, array, bank)?.loss
   if (loss === undefined) return null
   const { in_series: series, in_parallel: parallel } = array.entry.wiring
-  const now = `strung in the order of the list, ${series?.text ?? 1}S${parallel?.text ?? 1}P, the array loses ${roughPercent(loss)} of its year`
+  const now = say({
+    say: 'now',
+    with: { series: series ?? 1, parallel: parallel ?? 1, loss: roughPercent(loss) },
+  })
   const better = loss > much ? bestWiring(system, array, bank, loss) : null
-  if (!better) return { share: loss, text: now, proposal: null }
-  const wiring = `${better.series}S${better.parallel}P, ${better.isOrderOther ? 'like panels together' : 'the list as it is'}, loses ${roughPercent(Math.max(0, better.loss))}`
+  if (!better) return { share: loss, said: now, proposal: null }
+  const wiring = say({
+    say: better.isOrderOther ? 'sorted' : 'asListed',
+    with: { series: better.series, parallel: better.parallel, loss: roughPercent(Math.max(0, better.loss)) },
+  })
   const proposal = proposalOf(array, better, wiring)
   // what is proposed is told behind the message anyway
-  return { share: loss, text: proposal ? now : `${now}; ${wiring}`, proposal }
+  return { share: loss, said: proposal ? now : say({ say: 'and', with: { now, wiring } }), proposal }
 }
 
 /** Numbers of the wiring, and the entries of the list in another order where all of them name a record. */
 function proposalOf(
   { entry }: ResolvedArray,
   { series, parallel, order, isOrderOther }: Better,
-  why: string,
+  why: Said,
 ): Proposal | null {
   const { in_series: inSeries, in_parallel: inParallel } = entry.wiring
   if (!inSeries || !inParallel) return null

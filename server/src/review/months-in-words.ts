@@ -1,19 +1,27 @@
+import { sayFrom, type Param, type Phrases } from '../findings/message.ts'
 import { monthNames } from '../values/months.ts'
-import { listed } from '../findings/listed.ts'
+import { monthName } from '../rules/words.ts'
+
+export const spans = {
+  id: 'months-in-words',
+  messages: { all: 'every month', allBut: 'every month but {months}', run: '{first} to {last}' },
+} as const satisfies Phrases
+
+const say = sayFrom(spans)
 
 /** Months as a person would say them: October to February, June; every month but July. */
-export function monthsInWords(months: readonly number[]): string {
+export function monthsInWords(months: readonly number[]): Param {
   const has = (month: number) => months.includes(((month + 11) % 12) + 1)
-  if (months.length === 12) return 'every month'
-  const others = monthNames.filter((_, m) => !months.includes(m + 1))
-  if (others.length <= 3) return `every month but ${listed(others)}`
+  if (months.length === 12) return say({ say: 'all' })
+  const others = monthNames.flatMap((_, m) => (months.includes(m + 1) ? [] : [m + 1]))
+  if (others.length <= 3) return say({ say: 'allBut', with: { months: { list: others.map(monthName), last: 'and' } } })
   const starts = months.filter((month) => !has(month - 1))
-  return listed(starts.flatMap((start) => runFrom(start)))
+  return { list: starts.flatMap((start) => runFrom(start)), last: 'and' }
 
-  function runFrom(start: number): string[] {
+  function runFrom(start: number): Param[] {
     let end = start
     while (has(end + 1)) end++
-    const names = Array.from({ length: end - start + 1 }, (_, i) => monthNames[(start + i - 1) % 12]!)
-    return names.length < 3 ? names : [`${names[0]} to ${names.at(-1)}`]
+    const names = Array.from({ length: end - start + 1 }, (_, i) => monthName(((start + i - 1) % 12) + 1))
+    return names.length < 3 ? names : [say({ say: 'run', with: { first: names[0], last: names.at(-1) } })]
   }
 }

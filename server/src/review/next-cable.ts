@@ -1,7 +1,7 @@
-import { short } from '../rules/band.ts'
+import { figure, sayFrom, type Phrases, type Said } from '../findings/message.ts'
+import type { Proposal } from '../findings/rule.ts'
 import { gaugeArea } from '../physics/cable.ts'
 import { gaugeText } from '../quantities/gauge.ts'
-import type { Proposal } from '../rules/rule.ts'
 import { batteryCable } from './battery-figures.ts'
 import { allowable, inside, onRoof, perMetre, type CableFigures, type Surroundings } from './cable-figures.ts'
 import type { ArrayFigures } from './figures.ts'
@@ -9,6 +9,9 @@ import type { ResolvedArray, ResolvedSystem, Cable } from './resolved.ts'
 
 const metric = [0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120]
 const gauges = [18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3]
+
+export const nextCablePhrases = { id: 'next-cable', messages: { figures: '{known}' } } as const satisfies Phrases
+const say = sayFrom(nextCablePhrases)
 
 /** Most that is recommended to be lost in an array's cable and before the battery [%]. */
 export const mostDrop = { array: 3, battery: 2 }
@@ -40,12 +43,13 @@ function nextThatDoes(
     const scale = size ? perMetre(system, cable, area, where) / perMetre(system, cable, size.value, where) : 1
     const drop = now?.drop_pct ? now.drop_pct * scale : null
     if ((iz !== null && iz < most.current) || (drop !== null && most.drop < drop)) return null
-    return [drop === null ? [] : [`${short(drop)} %`], iz === null ? [] : [`${short(iz)} A`]].flat().join(', ')
+    const known = [drop === null ? [] : [figure(drop, '%')], iz === null ? [] : [figure(iz, 'A')]].flat()
+    return say({ say: 'figures', with: { known: { list: known } } })
   })
 }
 
 /** The next larger size in the cable's own measure that is good [m2 in]. Nothing where none is. */
-function nextCable(cable: Cable, good: (size: number) => string | null): Proposal | undefined {
+function nextCable(cable: Cable, good: (size: number) => Said | null): Proposal | undefined {
   const { size } = cable
   if (!size) return undefined
   const inGauge = size.quantity.unit === 'AWG'

@@ -1,11 +1,24 @@
-import { short } from '../rules/band.ts'
-import type { Proposal } from '../rules/rule.ts'
+import { figure, sayFrom, type Phrases, type Said } from '../findings/message.ts'
+import type { Proposal } from '../findings/rule.ts'
 import { bankOf } from './bank.ts'
 import type { ArrayFigures } from './figures.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
 import { switchDrop } from './pwm.ts'
 import { said } from './said.ts'
 import { countOf, isUniform, stringVocHot } from './strings.ts'
+
+export const rewiring = {
+  id: 'rewiring',
+  messages: {
+    otherCount: ', with another number of panels',
+    tooMuchCurrent: ', but {strings} strings then give {current}, and the controller stands {limit}',
+    wired: '{voltage} at {coldest}{strings}',
+    strings: ', {strings} strings',
+    fusedStrings: ', {strings} strings, each with a fuse',
+  },
+} as const satisfies Phrases
+
+const say = sayFrom(rewiring)
 
 /** What a string must keep on a hot day for its controller [V]: loaded, to run, and open, to start; null where nothing is known of it. */
 export function voltageNeeded(system: ResolvedSystem, { controller }: ResolvedArray): VoltageNeeded | null {
@@ -62,15 +75,15 @@ export function wiringsThatWork(
 }
 
 /** Why the same panels cannot be wired in strings of so many; null where they can. */
-export function obstacle(array: ResolvedArray, figures: ArrayFigures, series: number): string | null {
+export function obstacle(array: ResolvedArray, figures: ArrayFigures, series: number): Said | null {
   const count = countAll(array)
-  if (count % series !== 0) return ', with another number of panels'
+  if (count % series !== 0) return say({ say: 'otherCount' })
   const { isc_design_a: current } = figures
   const limit = array.controller?.record.input.max_short_circuit_current
   const strings = count / series
   const next = current === null ? 0 : (current * strings) / Math.max(1, array.entry.wiring.in_parallel?.value ?? 1)
   if (!limit || next <= limit.value) return null
-  return `, but ${strings} strings then give ${short(next)} A, and the controller stands ${said(limit)}`
+  return say({ say: 'tooMuchCurrent', with: { strings, current: figure(next, 'A'), limit: said(limit) } })
 }
 
 /** Another wiring of the same panels, of which none is left over; nothing where something stands against it. */
@@ -86,7 +99,14 @@ export function rewired(
   return {
     field: inSeries,
     text: String(series),
-    why: `${short(cold)} V at ${coldest} °C${strings > 1 ? `, ${strings} strings${strings > 2 ? ', each with a fuse' : ''}` : ''}`,
+    why: say({
+      say: 'wired',
+      with: {
+        voltage: figure(cold, 'V'),
+        coldest: { value: coldest, unit: '°C' },
+        strings: strings > 1 ? say({ say: strings > 2 ? 'fusedStrings' : 'strings', with: { strings } }) : null,
+      },
+    }),
     certainty: 'guess',
     ...(strings !== inParallel.value && { also: [{ field: inParallel, text: String(strings) }] }),
   }

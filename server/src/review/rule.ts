@@ -1,10 +1,10 @@
 import type { Field } from '../records/field.ts'
-import type { Rule } from '../rules/rule.ts'
+import { ruleOver } from '../findings/rule.ts'
 import type { Figures } from './figures.ts'
 import type { ResolvedArray, ResolvedSystem, Used } from './resolved.ts'
 
 /** A rule over a whole system, of the same shape as those over one record. */
-export type ReviewRule = Rule<ResolvedSystem, Figures>
+export const reviewRule = ruleOver<ResolvedSystem, Figures>()
 
 /** Fields of another record that a finding speaks of; those of a record written in place are in this file anyway. */
 export function elsewhere(used: Used<unknown> | undefined, ...fields: readonly (Field<unknown> | undefined)[]) {

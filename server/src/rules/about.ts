@@ -1,6 +1,6 @@
+import { ruleOver } from '../findings/rule.ts'
 import type { Panel, Settings } from '../records/records.generated.ts'
 import type { Site } from '../values/site.ts'
-import type { Rule } from './rule.ts'
 
 /** What a panel rule may know beside the record. */
 export interface PanelAbout {
@@ -21,4 +21,4 @@ export interface Sibling {
   readonly record: Panel
 }
 
-export type PanelRule = Rule<Panel, PanelAbout>
+export const panelRule = ruleOver<Panel, PanelAbout>()

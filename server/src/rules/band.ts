@@ -1,10 +1,9 @@
+import type { Said } from '../findings/message.ts'
 import type { Panel } from '../records/records.generated.ts'
+import { word } from './words.ts'
 
 /** Whether a value lies in a closed band. */
 export const inside = (value: number, [low, high]: readonly [number, number]): boolean => low <= value && value <= high
-
-/** A number for a message: three digits, no exponent. */
-export const short = (value: number): string => String(Number(value.toPrecision(3)))
 
 type Construction = NonNullable<Panel['construction']>['value']
 
@@ -12,9 +11,9 @@ type Construction = NonNullable<Panel['construction']>['value']
 export function usualFor(
   bands: Readonly<Record<Construction, readonly [number, number]>>,
   { construction }: Pick<Panel, 'construction'>,
-): { low: number; high: number; panel: string } {
+): { low: number; high: number; panel: Said } {
   const kind = construction?.value
   const some = kind ? [bands[kind]] : Object.values(bands)
   const [low, high] = [Math.min(...some.map(([least]) => least)), Math.max(...some.map(([, most]) => most))]
-  return { low, high, panel: kind ? `a ${kind} panel` : 'a panel' }
+  return { low, high, panel: kind ? word({ say: 'panelOfKind', with: { kind } }) : word({ say: 'panel' }) }
 }

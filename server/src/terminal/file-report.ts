@@ -1,5 +1,5 @@
 import { checkFile, type Today } from '../check/check.ts'
-import type { Accepted } from '../check/checked.ts'
+import type { Accepted, Checked } from '../check/checked.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Library } from '../library/library.ts'
 import type { RecordKind } from '../records/field-info.ts'
@@ -26,8 +26,11 @@ export interface FileReport {
 /** null for a path that the library does not hold. */
 export function reportFile(library: Library, path: string, cwd: string, now: Today): FileReport | null {
   const checked = checkFile(library, path, now)
-  if (!checked) return null
-  const { kind, tree, findings, accepted, readFindings } = checked
+  return checked && reportOf(library, checked, cwd)
+}
+
+export function reportOf(library: Library, checked: Checked, cwd: string): FileReport {
+  const { path, kind, tree, findings, accepted, readFindings } = checked
   const settings = library.settings(path)
   return {
     path: shown(cwd, path),

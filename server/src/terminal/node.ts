@@ -51,6 +51,7 @@ const world: World = {
   home: dirname(program),
   today: [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((n) => String(n).padStart(2, '0')).join('-'),
   colour,
+  width: stdout.columns || Number(env.COLUMNS) || 100,
   out: (text) => {
     stdout.write(text)
   },

@@ -16,6 +16,8 @@ export interface World {
   /** The date, year-month-day. */
   readonly today: string
   readonly colour: boolean
+  /** Of the terminal, in characters; 100 where there is none. */
+  readonly width: number
   readonly out: (text: string) => void
   readonly err: (text: string) => void
   /** The whole of standard input. */

@@ -23,7 +23,7 @@ export const warrantedEnergyLacks = (panel: Panel, site: Site): readonly string[
 ]
 
 /** The output warranty as years at full power: each step's years times its share. */
-function fullYears({ warranty: { output } }: Panel): number {
+export function fullYears({ warranty: { output } }: Panel): number {
   const steps = output.flatMap(({ years, at_least: share }) =>
     years && share ? [{ until: years.value, share: share.value }] : [],
   )

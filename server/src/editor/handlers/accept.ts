@@ -1,5 +1,5 @@
 import type { CodeAction, SnippetTextEdit, TextEdit } from 'vscode-languageserver'
-import { acceptanceFacts } from '../../check/acceptances.ts'
+import { acceptanceFacts } from '../../check/acceptance-facts.ts'
 import type { Finding, RuleFacts } from '../../findings/finding.ts'
 import { appendComment, removeEntry } from '../../text/edits.ts'
 import { lineAround } from '../../text/lines.ts'

@@ -1,13 +1,16 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { mostDrop, nextArrayCable } from '../next-cable.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const arrayCableDropHigh: ReviewRule = {
+export const arrayCableDropHigh = reviewRule({
   id: 'array-cable-drop-high',
   severity: 'information',
   reason: 'What is lost in the cable is gone, and a controller that only switches then charges the battery too little.',
   source: '3 % for feeders is recommended for boats (ABYC E-11, as quoted by marine trade pages)',
+  messages: {
+    high: '{size} over {length} lose {drop} of the voltage at {currentA}, where 3 % is recommended',
+  },
 
   check(system, figures) {
     return system.arrays.flatMap((array, i) => {
@@ -18,12 +21,18 @@ export const arrayCableDropHigh: ReviewRule = {
       const correction = nextArrayCable(system, array, figures.arrays[i]!)
       return [
         {
-          message: `${said(own.size)} over ${said(own.length)} lose ${short(drop)} % of the voltage at ${short(cable.current_a)} A, where 3 % is recommended`,
-          suspects: [own.size, own.length ?? own.size] as const,
+          say: 'high',
+          with: {
+            size: said(own.size),
+            length: said(own.length),
+            drop: figure(drop, '%'),
+            currentA: figure(cable.current_a, 'A'),
+          },
+          suspects: [own.size, own.length ?? own.size],
           severity: drop > 10 ? ('warning' as const) : ('information' as const),
           ...(correction && { correction }),
         },
       ]
     })
   },
-}
+})

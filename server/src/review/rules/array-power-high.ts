@@ -1,15 +1,17 @@
-import { short } from '../../rules/band.ts'
-import { percent } from '../../rules/words.ts'
+import { figure, percent } from '../../findings/message.ts'
 import { bankOf } from '../bank.ts'
 import { controllersOf, mostPower, sumOf } from '../controllers.ts'
 import { elsewhere } from '../rule.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const arrayPowerHigh: ReviewRule = {
+export const arrayPowerHigh = reviewRule({
   id: 'array-power-high',
   severity: 'information',
   reason: 'What panels give beyond the power of their controller is not taken, and some makers void the warranty.',
   source: 'the maker’s limit; 30 % more is common practice, no source',
+  messages: {
+    high: '{stc} of panels are {share} more than the {most} that the controller can use on this bank',
+  },
 
   check(system, figures) {
     const bank = bankOf(system)
@@ -23,11 +25,12 @@ export const arrayPowerHigh: ReviewRule = {
       if (stc <= 1.3 * most) return []
       return [
         {
-          message: `${short(stc)} W of panels are ${percent(stc / most - 1)} more than the ${short(most)} W that the controller can use on this bank`,
-          suspects: [place] as const,
+          say: 'high',
+          with: { stc: figure(stc, 'W'), share: percent(stc / most - 1), most: figure(most, 'W') },
+          suspects: [place],
           ...elsewhere(group.controller, input.max_power),
         },
       ]
     })
   },
-}
+})

@@ -1,13 +1,18 @@
-import { short } from '../../rules/band.ts'
+import { figure, whole } from '../../findings/message.ts'
 import { heaviestDay } from '../battery-figures.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const autonomyShort: ReviewRule = {
+export const autonomyShort = reviewRule({
   id: 'autonomy-short',
   severity: 'warning',
   reason: 'A few dull days in a row are usual in every season.',
   source: 'common practice, no source',
+  messages: {
+    day: '1 day',
+    short:
+      'The bank lasts {days} days at {energy} a day, where {part} is wanted; {value} Wh usable would do, which is {more} in parallel',
+  },
 
   check(system, { battery: { autonomy_days: days, usable_wh: usable } }) {
     const { autonomy, in_parallel: parallel, battery } = system.system.battery
@@ -18,8 +23,15 @@ export const autonomyShort: ReviewRule = {
     if (wanted <= Number(days.toFixed(1))) return null
     const more = Math.ceil((wanted / days) * Math.max(1, parallel?.value ?? 1))
     return {
-      message: `The bank lasts ${short(days)} days at ${Math.round(heaviestDay(system))} Wh a day, where ${autonomy ? said(autonomy) : '1 day'} is wanted; ${Math.ceil((wanted / days) * usable)} Wh usable would do, which is ${more} in parallel`,
+      say: 'short',
+      with: {
+        days: figure(days),
+        energy: whole(heaviestDay(system), 'Wh'),
+        part: autonomy ? said(autonomy) : { say: 'day' },
+        value: Math.ceil((wanted / days) * usable),
+        more,
+      },
       suspects: [place],
     }
   },
-}
+})

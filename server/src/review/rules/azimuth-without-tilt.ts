@@ -1,22 +1,26 @@
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const azimuthWithoutTilt: ReviewRule = {
+export const azimuthWithoutTilt = reviewRule({
   id: 'azimuth-without-tilt',
   severity: 'information',
   reason: 'A level panel faces no direction, so one of the two numbers was meant otherwise.',
   source: 'geometry',
+  messages: {
+    found: 'With a tilt of {tilt} the azimuth {azimuth} has no effect',
+  },
 
   check({ system }) {
     return system.surfaces.flatMap(({ tilt, azimuth }) =>
       azimuth && tilt && tilt.value === 0
         ? [
             {
-              message: `With a tilt of ${said(tilt)} the azimuth ${said(azimuth)} has no effect`,
+              say: 'found',
+              with: { tilt: said(tilt), azimuth: said(azimuth) },
               suspects: [azimuth, tilt] as const,
             },
           ]
         : [],
     )
   },
-}
+})

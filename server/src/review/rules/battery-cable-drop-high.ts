@@ -1,15 +1,18 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { batteryCable } from '../battery-figures.ts'
 import { mostDrop } from '../next-cable.ts'
 import { cableThatCarries, mainPair } from '../main-pair.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const batteryCableDropHigh: ReviewRule = {
+export const batteryCableDropHigh = reviewRule({
   id: 'battery-cable-drop-high',
   severity: 'warning',
   reason: 'The controller measures the battery through this cable; a drop in it makes every charge stop early.',
   source: '2 % is common practice, no source',
+  messages: {
+    high: '{size} over {length} lose {drop} of the voltage at {currentA}, where 2 % is the most before the battery',
+  },
 
   check(system) {
     const own = system.system.battery.cable
@@ -20,9 +23,15 @@ export const batteryCableDropHigh: ReviewRule = {
     const pair = mainPair(system)
     const correction = pair ? cableThatCarries(system, pair) : undefined
     return {
-      message: `${said(size)} over ${said(own.length)} lose ${short(drop)} % of the voltage at ${short(cable.current_a)} A, where 2 % is the most before the battery`,
+      say: 'high',
+      with: {
+        size: said(size),
+        length: said(own.length),
+        drop: figure(drop, '%'),
+        currentA: figure(cable.current_a, 'A'),
+      },
       suspects: [size, own.length ?? size],
       ...(correction && { correction }),
     }
   },
-}
+})

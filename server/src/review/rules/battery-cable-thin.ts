@@ -1,15 +1,19 @@
-import { short } from '../../rules/band.ts'
-import { mainCurrent, mainInWords } from '../bank-current.ts'
+import { figure } from '../../findings/message.ts'
+import { mainCurrent } from '../bank-current.ts'
+import { mainInWords } from '../current-in-words.ts'
 import { ampacitySource } from '../cable-figures.ts'
 import { cableThatCarries, mainPair } from '../main-pair.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const batteryCableThin: ReviewRule = {
+export const batteryCableThin = reviewRule({
   id: 'battery-cable-thin',
   severity: 'error',
   reason: 'A cable that carries more than it is made for gets hot and starts a fire.',
   source: ampacitySource,
+  messages: {
+    thin: '{main}, and {size} with {insulation} insulation may carry {iz} as a guide value',
+  },
 
   check(system) {
     const own = system.system.battery.cable
@@ -18,9 +22,15 @@ export const batteryCableThin: ReviewRule = {
     if (!own.size || !main || !pair || pair.iz === null || pair.design <= pair.iz) return null
     const correction = cableThatCarries(system, pair)
     return {
-      message: `${mainInWords(main)}, and ${said(own.size)} with ${said(own.insulation)} insulation may carry ${short(pair.iz)} A as a guide value`,
+      say: 'thin',
+      with: {
+        main: mainInWords(main),
+        size: said(own.size),
+        insulation: said(own.insulation),
+        iz: figure(pair.iz, 'A'),
+      },
       suspects: [own.size],
       ...(correction && { correction }),
     }
   },
-}
+})

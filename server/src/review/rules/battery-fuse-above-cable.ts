@@ -1,15 +1,19 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { allowable, ampacitySource, inside } from '../cable-figures.ts'
 import { fuseBelowCable } from '../main-pair.ts'
 import { mainDesignCurrent } from '../bank-current.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const batteryFuseAboveCable: ReviewRule = {
+export const batteryFuseAboveCable = reviewRule({
   id: 'battery-fuse-above-cable',
   severity: 'error',
   reason: 'The fuse protects the cable: one that is larger than the cable lets it burn without opening.',
   source: `fuse at most the allowable current (IEC 60364-4-43, from memory); ${ampacitySource}`,
+  messages: {
+    found:
+      'The fuse of {fuse} is larger than the {iz} that {size} with {insulation} insulation may carry as a guide value',
+  },
 
   check(system) {
     const { fuse, cable } = system.system.battery
@@ -17,9 +21,10 @@ export const batteryFuseAboveCable: ReviewRule = {
     if (!fuse || !cable.size || iz === null || fuse.value <= iz) return null
     const correction = fuseBelowCable(system, { design: mainDesignCurrent(system) ?? 0, iz })
     return {
-      message: `The fuse of ${said(fuse)} is larger than the ${short(iz)} A that ${said(cable.size)} with ${said(cable.insulation)} insulation may carry as a guide value`,
+      say: 'found',
+      with: { fuse: said(fuse), iz: figure(iz, 'A'), size: said(cable.size), insulation: said(cable.insulation) },
       suspects: [fuse, cable.size],
       ...(correction && { correction }),
     }
   },
-}
+})

@@ -1,14 +1,18 @@
-import { mainCurrent, mainInWords } from '../bank-current.ts'
+import { mainCurrent } from '../bank-current.ts'
+import { mainInWords } from '../current-in-words.ts'
 import { fuseThatCarries, mainPair } from '../main-pair.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const batteryFuseLow: ReviewRule = {
+export const batteryFuseLow = reviewRule({
   id: 'battery-fuse-low',
   severity: 'warning',
   reason:
     'A fuse that opens in normal use leaves the boat dark, and gets replaced by a larger one that protects nothing.',
   source: 'design current at most the fuse (IEC 60364-4-43, from memory)',
+  messages: {
+    low: '{main}, more than the fuse of {fuse}',
+  },
 
   check(system) {
     const { fuse } = system.system.battery
@@ -17,9 +21,10 @@ export const batteryFuseLow: ReviewRule = {
     if (!fuse || !main || !pair || pair.design <= fuse.value) return null
     const correction = fuseThatCarries(system, pair)
     return {
-      message: `${mainInWords(main)}, more than the fuse of ${said(fuse)}`,
+      say: 'low',
+      with: { main: mainInWords(main), fuse: said(fuse) },
       suspects: [fuse],
       ...(correction && { correction }),
     }
   },
-}
+})

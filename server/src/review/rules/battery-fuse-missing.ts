@@ -1,14 +1,19 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { fuseSizes, nextFuse } from '../../physics/fuses.ts'
 import { mainCurrent, mainDesignCurrent } from '../bank-current.ts'
 import { allowable, inside } from '../cable-figures.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const batteryFuseMissing: ReviewRule = {
+export const batteryFuseMissing = reviewRule({
   id: 'battery-fuse-missing',
   severity: 'error',
   reason: 'A short circuit of the bank melts its cable in seconds unless a fuse at the battery opens first.',
   source: 'ABYC E-11 and ISO 13297 (as quoted by marine trade pages): a fuse within 18 to 20 cm of the battery',
+  messages: {
+    aWouldCarry: '; {size} A would carry the {needed} of normal use',
+    andProtectThe: ' and protect the cable, which may carry {iz}',
+    missing: 'No fuse is given for the battery cable{part}{part2}',
+  },
 
   check(system) {
     const { fuse, cable, battery, in_parallel: parallel } = system.system.battery
@@ -20,8 +25,12 @@ export const batteryFuseMissing: ReviewRule = {
     const size = design ? nextFuse(fuseSizes.vehicle, design) : null
     const fits = size !== null && (iz === null || size <= iz)
     return {
-      message: `No fuse is given for the battery cable${fits ? `; ${size} A would carry the ${short(needed!)} A of normal use` : ''}${fits && iz !== null ? ` and protect the cable, which may carry ${short(iz)} A` : ''}`,
+      say: 'missing',
+      with: {
+        part: fits ? { say: 'aWouldCarry', with: { size, needed: figure(needed!, 'A') } } : null,
+        part2: fits && iz !== null ? { say: 'andProtectThe', with: { iz: figure(iz, 'A') } } : null,
+      },
       suspects: [place],
     }
   },
-}
+})

@@ -1,13 +1,17 @@
 import { chemistries } from '../../rules/chemistry.ts'
 import { coldestBattery } from '../frost.ts'
 import { elsewhere } from '../rule.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const batteryTooCold: ReviewRule = {
+export const batteryTooCold = reviewRule({
   id: 'battery-too-cold',
   severity: 'warning',
   reason: 'Colder than its maker permits a battery gives little, and a flat lead-acid battery freezes and bursts.',
   source: 'the maker’s limit, or the trade value of its chemistry (from memory)',
+  messages: {
+    asIsUsual: ', as is usual for {name}',
+    cold: 'It gets as cold as {cold} °C, and the battery may be used down to {limit} °C{part}; keep it where it is warmer',
+  },
 
   check(resolved) {
     const { system, battery } = resolved
@@ -20,10 +24,11 @@ export const batteryTooCold: ReviewRule = {
     const limit = typed?.value ?? facts.coldestInUse
     if (limit <= cold) return null
     return {
-      message: `It gets as cold as ${cold} °C, and the battery may be used down to ${limit} °C${typed ? '' : `, as is usual for ${facts.name}`}; keep it where it is warmer`,
+      say: 'cold',
+      with: { cold, limit, part: typed ? null : { say: 'asIsUsual', with: { name: facts.name } } },
       suspects: [place],
       severity: typed ? 'warning' : 'information',
       ...elsewhere(battery, typed),
     }
   },
-}
+})

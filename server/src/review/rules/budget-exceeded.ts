@@ -1,12 +1,16 @@
+import { whole } from '../../findings/message.ts'
 import { costOf } from '../cost.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const budgetExceeded: ReviewRule = {
+export const budgetExceeded = reviewRule({
   id: 'budget-exceeded',
   severity: 'warning',
   reason: 'The customer set this limit.',
   source: 'the customer’s limit',
+  messages: {
+    exceeded: 'Panels, controllers and batteries cost {amount} {unit}, {value} {unit} more than the budget of {budget}',
+  },
 
   check(system) {
     const { budget } = system.system.limits
@@ -15,8 +19,9 @@ export const budgetExceeded: ReviewRule = {
     const { amount } = costOf(system, unit)
     if (amount <= budget.value) return null
     return {
-      message: `Panels, controllers and batteries cost ${Math.round(amount)} ${unit}, ${Math.round(amount - budget.value)} ${unit} more than the budget of ${said(budget)}`,
+      say: 'exceeded',
+      with: { amount: whole(amount), unit, value: whole(amount - budget.value), budget: said(budget) },
       suspects: [budget],
     }
   },
-}
+})

@@ -1,15 +1,19 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { bankOf } from '../bank.ts'
 import { controllersOf, sumOf } from '../controllers.ts'
 import { elsewhere } from '../rule.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const chargeCurrentClipped: ReviewRule = {
+export const chargeCurrentClipped = reviewRule({
   id: 'charge-current-clipped',
   severity: 'information',
   reason: 'A controller passes no more than its current; what the panels could give beyond it is lost on good days.',
   source: 'oversizing by 30 % is common practice, no source',
+  messages: {
+    clipped:
+      '{hot} on a hot day are {current} at {charging}, {share} more than the {most} of the controller; what exceeds it is lost',
+  },
 
   check(system, figures) {
     const bank = bankOf(system)
@@ -24,12 +28,19 @@ export const chargeCurrentClipped: ReviewRule = {
       if (share <= 1.3) return []
       return [
         {
-          message: `${short(hot)} W on a hot day are ${short(hot / bank.charging)} A at ${short(bank.charging)} V, ${short(100 * (share - 1))} % more than the ${said(most)} of the controller; what exceeds it is lost`,
-          suspects: [place] as const,
+          say: 'clipped',
+          with: {
+            hot: figure(hot, 'W'),
+            current: figure(hot / bank.charging, 'A'),
+            charging: figure(bank.charging, 'V'),
+            share: figure(100 * (share - 1), '%'),
+            most: said(most),
+          },
+          suspects: [place],
           severity: share > 1.5 ? ('warning' as const) : ('information' as const),
           ...elsewhere(array.controller, most),
         },
       ]
     })
   },
-}
+})

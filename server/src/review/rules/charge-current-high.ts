@@ -1,14 +1,18 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { allChargeCurrent, bankOf } from '../bank.ts'
 import { elsewhere } from '../rule.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const chargeCurrentHigh: ReviewRule = {
+export const chargeCurrentHigh = reviewRule({
   id: 'charge-current-high',
   severity: 'warning',
   reason:
     'Charged faster than it is made for, a battery gets hot; lithium may be switched off by its own management, or burn without one.',
   source: 'the maker’s limit, or the trade value of its chemistry (from memory)',
+  messages: {
+    byItsChemistry: ', by its chemistry',
+    high: 'All sources together charge with {current}, more than the {mostIn} that the bank takes{part}; {enough} in parallel would take it, or limit the chargers',
+  },
 
   check(system) {
     const bank = bankOf(system)
@@ -20,10 +24,16 @@ export const chargeCurrentHigh: ReviewRule = {
     const enough = Math.ceil((current / bank.mostIn) * parallel)
     const limit = system.battery?.record.charge.max_current
     return {
-      message: `All sources together charge with ${short(current)} A, more than the ${short(bank.mostIn)} A that the bank takes${limit ? '' : ', by its chemistry'}; ${enough} in parallel would take it, or limit the chargers`,
+      say: 'high',
+      with: {
+        current: figure(current, 'A'),
+        mostIn: figure(bank.mostIn, 'A'),
+        part: limit ? null : { say: 'byItsChemistry' },
+        enough,
+      },
       suspects: [place],
       severity: bank.lithium && !limit ? 'error' : 'warning',
       ...elsewhere(system.battery, limit),
     }
   },
-}
+})

@@ -1,12 +1,17 @@
-import { listed } from '../../findings/listed.ts'
-import type { Doubt } from '../../rules/rule.ts'
-import type { ReviewRule } from '../rule.ts'
+import type { Messages } from '../../findings/message.ts'
+import type { Doubt } from '../../findings/rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const controllerNotShared: ReviewRule = {
+export const controllerNotShared = reviewRule<Messages>({
   id: 'controller-not-shared',
   severity: 'error',
   reason: 'Arrays on one input add their currents, so it must be certain whose controller it is.',
   source: 'arithmetic',
+  messages: {
+    thereIs: '; there is {ids}',
+    noOtherArray: 'No other array is called {other}{part}',
+    thisArrayShares: 'This array shares the controller with {other} and names {id} besides',
+  },
 
   check({ arrays, system }) {
     return arrays.flatMap<Doubt>(({ entry, shares }) => {
@@ -16,7 +21,11 @@ export const controllerNotShared: ReviewRule = {
         const ids = system.arrays.flatMap(({ id }) => (id && id.value !== entry.id?.value ? [id.value] : []))
         return [
           {
-            message: `No other array is called ${other.text}${ids.length > 0 ? `; there is ${listed(ids)}` : ''}`,
+            say: 'noOtherArray',
+            with: {
+              other,
+              part: ids.length > 0 ? { say: 'thereIs', with: { ids: { list: ids, last: 'and' } } } : null,
+            },
             suspects: [other] as const,
           },
         ]
@@ -25,11 +34,12 @@ export const controllerNotShared: ReviewRule = {
       return id
         ? [
             {
-              message: `This array shares the controller with ${other.text} and names ${id.text} besides`,
+              say: 'thisArrayShares',
+              with: { other, id },
               suspects: [other, id] as const,
             },
           ]
         : []
     })
   },
-}
+})

@@ -1,14 +1,18 @@
-import { short } from '../../rules/band.ts'
-import { loadCurrent, partsInWords } from '../bank-current.ts'
+import { figure } from '../../findings/message.ts'
+import { loadCurrent } from '../bank-current.ts'
+import { partsInWords } from '../current-in-words.ts'
 import { bankOf } from '../bank.ts'
 import { elsewhere } from '../rule.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const dischargeCurrentHigh: ReviewRule = {
+export const dischargeCurrentHigh = reviewRule({
   id: 'discharge-current-high',
   severity: 'warning',
   reason: 'Above what a battery may give, its management switches it off in the middle of use, or it gets hot.',
   source: 'the maker’s limit',
+  messages: {
+    high: 'All loads together take {current} at {lowest} ({parts}), more than the {mostOut} that the bank gives; {parallel} in parallel would give it',
+  },
 
   check(system) {
     const bank = bankOf(system)
@@ -19,9 +23,16 @@ export const dischargeCurrentHigh: ReviewRule = {
     if (current <= bank.mostOut) return null
     const parallel = Math.max(1, system.system.battery.in_parallel?.value ?? 1)
     return {
-      message: `All loads together take ${short(current)} A at ${short(bank.lowest)} V (${partsInWords(parts)}), more than the ${short(bank.mostOut)} A that the bank gives; ${Math.ceil((current / bank.mostOut) * parallel)} in parallel would give it`,
+      say: 'high',
+      with: {
+        current: figure(current, 'A'),
+        lowest: figure(bank.lowest, 'V'),
+        parts: partsInWords(parts),
+        mostOut: figure(bank.mostOut, 'A'),
+        parallel: Math.ceil((current / bank.mostOut) * parallel),
+      },
       suspects: [place],
       ...elsewhere(system.battery, limit),
     }
   },
-}
+})

@@ -1,12 +1,16 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const disconnectRatingLow: ReviewRule = {
+export const disconnectRatingLow = reviewRule({
   id: 'disconnect-rating-low',
   severity: 'error',
   reason: 'A switch that cannot break the arc of direct current burns in the hand that opens it.',
   source: 'US National Electrical Code 690.13 and 690.8 (from memory)',
+  messages: {
+    iscIsMore: '1.25 x Isc is {design}, more than the {current} of the disconnect',
+    theStringReaches: 'The string reaches {cold} at {coldest}, more than the {voltage} that the disconnect can switch',
+  },
 
   check(system, figures) {
     return system.arrays.flatMap(({ entry }, i) => {
@@ -16,20 +20,26 @@ export const disconnectRatingLow: ReviewRule = {
         ...(current && design && current.value < design
           ? [
               {
-                message: `1.25 x Isc is ${short(design)} A, more than the ${said(current)} of the disconnect`,
-                suspects: [current] as const,
-              },
+                say: 'iscIsMore',
+                with: { design: figure(design, 'A'), current: said(current) },
+                suspects: [current],
+              } as const,
             ]
           : []),
         ...(voltage && cold && voltage.value < cold
           ? [
               {
-                message: `The string reaches ${short(cold)} V at ${system.coldest.value} °C, more than the ${said(voltage)} that the disconnect can switch`,
-                suspects: [voltage] as const,
-              },
+                say: 'theStringReaches',
+                with: {
+                  cold: figure(cold, 'V'),
+                  coldest: { value: system.coldest.value, unit: '°C' },
+                  voltage: said(voltage),
+                },
+                suspects: [voltage],
+              } as const,
             ]
           : []),
       ]
     })
   },
-}
+})

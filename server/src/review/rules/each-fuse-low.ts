@@ -1,13 +1,16 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { continuous, mainCurrent } from '../bank-current.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const eachFuseLow: ReviewRule = {
+export const eachFuseLow = reviewRule({
   id: 'each-fuse-low',
   severity: 'warning',
   reason: 'When the fuse of one battery opens, the others carry its share and theirs open next.',
   source: 'design current at most the fuse (IEC 60364-4-43, from memory)',
+  messages: {
+    low: 'Each of {parallel} batteries carries {design} of the 1.25 x {amps}, more than its fuse of {fuse}',
+  },
 
   check(system) {
     const { each_fuse: fuse, in_parallel: parallel } = system.system.battery
@@ -16,8 +19,9 @@ export const eachFuseLow: ReviewRule = {
     const design = (continuous * main.amps) / parallel.value
     if (design <= fuse.value) return null
     return {
-      message: `Each of ${parallel.text} batteries carries ${short(design)} A of the 1.25 x ${short(main.amps)} A, more than its fuse of ${said(fuse)}`,
+      say: 'low',
+      with: { parallel, design: figure(design, 'A'), amps: figure(main.amps, 'A'), fuse: said(fuse) },
       suspects: [fuse, parallel],
     }
   },
-}
+})

@@ -1,13 +1,16 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { energyOf, facingOf } from '../sun.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const facesAwayFromSun: ReviewRule = {
+export const facesAwayFromSun = reviewRule({
   id: 'faces-away-from-sun',
   severity: 'information',
   reason: 'A steep plane turned from the midday sun gives little; often 0 was typed where 180 is south.',
   source: 'hours of the year; a fifth less than level is common practice, no source',
+  messages: {
+    found: 'Tilted {tilt} to {azimuth} (180 deg is south) a panel gives {share} less in a year than lying flat',
+  },
 
   check(system) {
     return system.system.surfaces.flatMap((surface) => {
@@ -19,13 +22,14 @@ export const facesAwayFromSun: ReviewRule = {
       if (own === null || level === null || 0.8 * level <= own) return []
       return [
         {
-          message: `Tilted ${said(tilt)} to ${said(azimuth)} (180 deg is south) a panel gives ${short(100 * (1 - own / level))} % less in a year than lying flat`,
+          say: 'found',
+          with: { tilt: said(tilt), azimuth: said(azimuth), share: figure(100 * (1 - own / level), '%') },
           suspects: [azimuth, tilt] as const,
         },
       ]
     })
   },
-}
+})
 
 const total = (months: readonly number[] | undefined): number | null =>
   months ? months.reduce((sum, month) => sum + month, 0) : null

@@ -1,12 +1,16 @@
 import { allFuseSizes, nextFuse } from '../../physics/fuses.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const fuseSizeUnusual: ReviewRule = {
+export const fuseSizeUnusual = reviewRule({
   id: 'fuse-size-unusual',
   severity: 'information',
   reason: 'Fuses come in standard sizes.',
   source: 'NEC 240.6(A) (as quoted by two commentaries); IEC 60269 and ISO 8820 sizes (from memory)',
+  messages: {
+    theNextIs: '; the next is {next} A',
+    unusual: '{fuse} is no standard fuse size{part}',
+  },
 
   check({ system }) {
     const fuses = [system.battery.fuse, ...system.arrays.map((array) => array.string_fuse)]
@@ -15,10 +19,11 @@ export const fuseSizeUnusual: ReviewRule = {
       const next = nextFuse(allFuseSizes, fuse.value)
       return [
         {
-          message: `${said(fuse)} is no standard fuse size${next ? `; the next is ${next} A` : ''}`,
+          say: 'unusual',
+          with: { fuse: said(fuse), part: next ? { say: 'theNextIs', with: { next } } : null },
           suspects: [fuse] as const,
         },
       ]
     })
   },
-}
+})

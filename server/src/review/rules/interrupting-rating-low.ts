@@ -1,14 +1,19 @@
 import { bankOf } from '../bank.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const interruptingRatingLow: ReviewRule = {
+export const interruptingRatingLow = reviewRule({
   id: 'interrupting-rating-low',
   severity: 'warning',
   reason:
     'A bank drives thousands of amperes into a short circuit, and a fuse that cannot break them bursts or goes on burning.',
   source:
     'ABYC E-11 asks for 5 kA at large lead-acid banks (from memory); 10 kA for lithium is common practice, no source',
+  messages: {
+    lithium: 'lithium',
+    leadAcid: 'lead-acid',
+    low: 'A fuse that breaks {rating} may burst at a {part} bank, whose short circuit can exceed it; {least} kA or more is usual',
+  },
 
   check(system) {
     const { interrupting_rating: rating } = system.system.battery
@@ -17,8 +22,13 @@ export const interruptingRatingLow: ReviewRule = {
     const least = bank.lithium ? 10_000 : 5_000
     if (least <= rating.value) return null
     return {
-      message: `A fuse that breaks ${said(rating)} may burst at a ${bank.lithium ? 'lithium' : 'lead-acid'} bank, whose short circuit can exceed it; ${least / 1000} kA or more is usual`,
+      say: 'low',
+      with: {
+        rating: said(rating),
+        part: bank.lithium ? { say: 'lithium' } : { say: 'leadAcid' },
+        least: least / 1000,
+      },
       suspects: [rating],
     }
   },
-}
+})

@@ -1,13 +1,18 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { acPower, startingPower } from '../bank-current.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const inverterOverloaded: ReviewRule = {
+export const inverterOverloaded = reviewRule({
   id: 'inverter-overloaded',
   severity: 'warning',
   reason: 'An inverter that must give more than it can switches off, and all that hangs on it with it.',
   source: 'sum of the loads',
+  messages: {
+    allThatRuns:
+      'All that runs at once on the inverter takes {ac}, more than its {power}; give loads that never run together one name under one_of',
+    whileStartsThe: 'While {name} starts, the inverter must give {watts}, more than its surge of {surge}',
+  },
 
   check(system) {
     const { power, surge } = system.system.inverter
@@ -17,19 +22,21 @@ export const inverterOverloaded: ReviewRule = {
       ...(power && power.value < ac
         ? [
             {
-              message: `All that runs at once on the inverter takes ${short(ac)} W, more than its ${said(power)}; give loads that never run together one name under one_of`,
-              suspects: [power] as const,
-            },
+              say: 'allThatRuns',
+              with: { ac: figure(ac, 'W'), power: said(power) },
+              suspects: [power],
+            } as const,
           ]
         : []),
       ...(surge && start && surge.value < start.watts
         ? [
             {
-              message: `While ${start.name} starts, the inverter must give ${short(start.watts)} W, more than its surge of ${said(surge)}`,
-              suspects: [surge] as const,
-            },
+              say: 'whileStartsThe',
+              with: { name: start.name, watts: figure(start.watts, 'W'), surge: said(surge) },
+              suspects: [surge],
+            } as const,
           ]
         : []),
     ]
   },
-}
+})

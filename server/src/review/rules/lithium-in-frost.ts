@@ -1,13 +1,17 @@
 import { chemistries } from '../../rules/chemistry.ts'
 import { coldestBattery, isProtected } from '../frost.ts'
 import { elsewhere } from '../rule.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const lithiumInFrost: ReviewRule = {
+export const lithiumInFrost = reviewRule({
   id: 'lithium-in-frost',
   severity: 'warning',
   reason: 'Below freezing lithium plates the electrode when it is charged; the cell is damaged and may short inside.',
   source: 'makers’ teaching pages on LiFePO4: no charging below 0 °C',
+  messages: {
+    found:
+      'It gets as cold as {cold} °C, {name} must not be charged below {limit} °C, and no charge_protection is recorded; fit a cut-off or heat the battery, and record it',
+  },
 
   check(resolved) {
     const { system, battery } = resolved
@@ -18,9 +22,10 @@ export const lithiumInFrost: ReviewRule = {
     const cold = coldestBattery(resolved)
     if (limit <= cold || isProtected(resolved)) return null
     return {
-      message: `It gets as cold as ${cold} °C, ${chemistries[chemistry.value].name} must not be charged below ${limit} °C, and no charge_protection is recorded; fit a cut-off or heat the battery, and record it`,
+      say: 'found',
+      with: { cold, name: chemistries[chemistry.value].name, limit },
       suspects: [place],
       ...elsewhere(battery, charge?.lowest_temperature),
     }
   },
-}
+})

@@ -1,15 +1,20 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { lostIn } from '../mismatch-in-words.ts'
 import { placeOf } from '../rule.ts'
 import { sum, wholeStrings } from '../strings.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const mixedPanelsInParallel: ReviewRule = {
+export const mixedPanelsInParallel = reviewRule({
   id: 'mixed-panels-in-parallel',
   severity: 'warning',
   reason:
     'Strings in parallel share one voltage; the lower one is driven off its maximum power point and may even take current from the other.',
   source: '5 % is common practice, no source; loss from the curves of the panels, hour by hour',
+  messages: {
+    loses: ': {lost}',
+    andOneCannot: ', and one cannot work at its maximum power point',
+    found: 'Strings of {vmp} and {vmp2} are in parallel{part}; a controller for each loses nothing',
+  },
 
   check(system) {
     return system.arrays.flatMap((array) => {
@@ -23,11 +28,16 @@ export const mixedPanelsInParallel: ReviewRule = {
       const lost = lostIn(system, array)
       return [
         {
-          message: `Strings of ${short(low.vmp)} V and ${short(high.vmp)} V are in parallel${lost ? `: ${lost.text}` : ', and one cannot work at its maximum power point'}; a controller for each loses nothing`,
-          suspects: [place] as const,
+          say: 'found',
+          with: {
+            vmp: figure(low.vmp, 'V'),
+            vmp2: figure(high.vmp, 'V'),
+            part: lost ? { say: 'loses', with: { lost: lost.said } } : { say: 'andOneCannot' },
+          },
+          suspects: [place],
           ...(lost?.proposal && { correction: lost.proposal }),
         },
       ]
     })
   },
-}
+})

@@ -1,14 +1,19 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { lostIn } from '../mismatch-in-words.ts'
 import { placeOf } from '../rule.ts'
 import { stringsOf } from '../strings.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const mixedPanelsInSeries: ReviewRule = {
+export const mixedPanelsInSeries = reviewRule({
   id: 'mixed-panels-in-series',
   severity: 'warning',
   reason: 'Panels in series share one current: the weaker one limits it, or is bridged by its bypass diodes.',
   source: '5 % is common practice, no source; loss from the curves of the panels, hour by hour',
+  messages: {
+    loses: ': {lost}',
+    andTheWeaker: ', and the weaker limits the current',
+    found: 'Panels of {imp} and {imp2} are in series{part}',
+  },
 
   check(system) {
     return system.arrays.flatMap((array) => {
@@ -23,8 +28,13 @@ export const mixedPanelsInSeries: ReviewRule = {
         const lost = lostIn(system, array)
         return [
           {
-            message: `Panels of ${short(weak.imp)} A and ${short(strong.imp)} A are in series${lost ? `: ${lost.text}` : ', and the weaker limits the current'}`,
-            suspects: [place] as const,
+            say: 'found',
+            with: {
+              imp: figure(weak.imp, 'A'),
+              imp2: figure(strong.imp, 'A'),
+              part: lost ? { say: 'loses', with: { lost: lost.said } } : { say: 'andTheWeaker' },
+            },
+            suspects: [place],
             ...(lost?.proposal && { correction: lost.proposal }),
           },
         ]
@@ -32,4 +42,4 @@ export const mixedPanelsInSeries: ReviewRule = {
       return []
     })
   },
-}
+})

@@ -1,14 +1,21 @@
+import { whole } from '../../findings/message.ts'
 import { demandOf, largestLoad, meanDemand } from '../loads.ts'
-import { monthNames } from '../../values/months.ts'
 import { countOf } from '../strings.ts'
 import { monthsInWords } from '../months-in-words.ts'
-import type { ReviewRule } from '../rule.ts'
+import { monthName } from '../../rules/words.ts'
+import { reviewRule } from '../rule.ts'
 
-export const monthInDeficit: ReviewRule = {
+export const monthInDeficit = reviewRule({
   id: 'month-in-deficit',
   severity: 'warning',
   reason: 'Month after month the battery cannot give what was not put in.',
   source: 'hour-by-hour year around the monthly means, after Aguiar, Collares-Pereira and Conde (1988)',
+  messages: {
+    s: 's',
+    moreSuchPanel: '; {more} more such panel{part} would give it',
+    found:
+      'In {names} the sun and other sources give less than the loads take, by up to {lacking} a day in {month}{would}',
+  },
 
   check(system, { months }) {
     const demand = demandOf(system)
@@ -26,10 +33,13 @@ export const monthInDeficit: ReviewRule = {
     const panels = system.arrays.flatMap((array) => array.panels).reduce((sum, one) => sum + countOf(one), 0)
     const more = worst.gives > 0 ? Math.ceil((worst.lacking / worst.gives) * panels) : null
     const would =
-      more !== null && more <= 2 * panels ? `; ${more} more such panel${more === 1 ? '' : 's'} would give it` : ''
+      more !== null && more <= 2 * panels
+        ? { say: 'moreSuchPanel', with: { more, part: more === 1 ? null : { say: 's' } } }
+        : null
     return {
-      message: `In ${names} the sun and other sources give less than the loads take, by up to ${Math.round(worst.lacking)} Wh a day in ${monthNames[worst.month - 1]}${would}`,
+      say: 'found',
+      with: { names, lacking: whole(worst.lacking, 'Wh'), month: monthName(worst.month), would },
       suspects: [place],
     }
   },
-}
+})

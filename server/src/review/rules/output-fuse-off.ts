@@ -1,19 +1,29 @@
-import { short } from '../../rules/band.ts'
+import type { Messages } from '../../findings/message.ts'
+import { figure } from '../../findings/message.ts'
 import { fuseSizes, nextFuse } from '../../physics/fuses.ts'
 import { continuous } from '../bank-current.ts'
 import { bankOf, chargeCurrent } from '../bank.ts'
 import { allowable, ampacitySource, inside } from '../cable-figures.ts'
 import { controllersOf } from '../controllers.ts'
 import { said } from '../said.ts'
-import type { Doubt } from '../../rules/rule.ts'
-import type { ReviewRule } from '../rule.ts'
+import type { Doubt } from '../../findings/rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const outputFuseOff: ReviewRule = {
+export const outputFuseOff = reviewRule<Messages>({
   id: 'output-fuse-off',
   severity: 'warning',
   reason:
     'The output of a controller needs a fuse at the end of the battery that carries its current and protects its cable.',
   source: `design current at most the fuse, fuse at most the cable (IEC 60364-4-43, from memory); ${ampacitySource}`,
+  messages: {
+    theOutputFuse:
+      'The output fuse of {fuse} is larger than the {iz} that {size} with {insulation} insulation may carry as a guide value',
+    theControllerCharges:
+      'The controller charges with up to {charge}; 1.25 times that is {design}, and {size} with {insulation} insulation may carry {iz} as a guide value',
+    theControllerCharges2:
+      'The controller charges with up to {charge}; 1.25 times that is {design}, more than its output fuse of {fuse}',
+    atLeast: 'at least {design}',
+  },
 
   check(system) {
     const bank = bankOf(system)
@@ -25,8 +35,9 @@ export const outputFuseOff: ReviewRule = {
       if (fuse && iz !== null && iz < fuse.value)
         return [
           {
-            message: `The output fuse of ${said(fuse)} is larger than the ${short(iz)} A that ${said(cable.size)} with ${said(cable.insulation)} insulation may carry as a guide value`,
-            suspects: [fuse, cable.size ?? fuse] as const,
+            say: 'theOutputFuse',
+            with: { fuse: said(fuse), iz: figure(iz, 'A'), size: said(cable.size), insulation: said(cable.insulation) },
+            suspects: [fuse, cable.size ?? fuse],
             severity: 'error' as const,
           },
         ]
@@ -35,8 +46,15 @@ export const outputFuseOff: ReviewRule = {
       if (cable.size && iz !== null && iz < design)
         return [
           {
-            message: `The controller charges with up to ${short(charge)} A; 1.25 times that is ${short(design)} A, and ${said(cable.size)} with ${said(cable.insulation)} insulation may carry ${short(iz)} A as a guide value`,
-            suspects: [cable.size] as const,
+            say: 'theControllerCharges',
+            with: {
+              charge: figure(charge, 'A'),
+              design: figure(design, 'A'),
+              size: said(cable.size),
+              insulation: said(cable.insulation),
+              iz: figure(iz, 'A'),
+            },
+            suspects: [cable.size],
             severity: 'error' as const,
           },
         ]
@@ -45,13 +63,14 @@ export const outputFuseOff: ReviewRule = {
       const fits = size !== null && (iz === null || size <= iz)
       return [
         {
-          message: `The controller charges with up to ${short(charge)} A; 1.25 times that is ${short(design)} A, more than its output fuse of ${said(fuse)}`,
-          suspects: [fuse] as const,
+          say: 'theControllerCharges2',
+          with: { charge: figure(charge, 'A'), design: figure(design, 'A'), fuse: said(fuse) },
+          suspects: [fuse],
           ...(fits && {
             correction: {
               field: fuse,
               text: `${size} A`,
-              why: `at least ${short(design)} A`,
+              why: { say: 'atLeast', with: { design: figure(design, 'A') } },
               certainty: 'guess' as const,
             },
           }),
@@ -59,4 +78,4 @@ export const outputFuseOff: ReviewRule = {
       ]
     })
   },
-}
+})

@@ -1,16 +1,21 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { bankOf } from '../bank.ts'
 import { clampOf, pwmPower } from '../pwm.ts'
 import { elsewhere } from '../rule.ts'
 import { countOf } from '../strings.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const pwmMismatch: ReviewRule = {
+export const pwmMismatch = reviewRule({
   id: 'pwm-mismatch',
   severity: 'warning',
   reason:
     'A controller that only switches holds the panels at battery voltage, far below their maximum power point when they have too many cells.',
   source: 'single-diode model of the panel at 800 W/m2 and air of 20 °C; a ratio of 1.6 is common practice, no source',
+  messages: {
+    insteadOfLost: ': {power} instead of {power2}, {power3} lost',
+    mismatch:
+      'A PWM controller holds the string at about {voltage}, where it works best at {voltage2}{watts}; an MPPT controller would gain it',
+  },
 
   check(system) {
     const bank = bankOf(system)
@@ -28,15 +33,23 @@ export const pwmMismatch: ReviewRule = {
       const power = pwmPower(system, panels, held)
       const count = array.panels.reduce((sum, p) => sum + countOf(p), 0)
       const watts = power
-        ? `: ${short(power.clamped * count)} W instead of ${short(power.best * count)} W, ${short((power.best - power.clamped) * count)} W lost`
-        : ''
+        ? {
+            say: 'insteadOfLost',
+            with: {
+              power: figure(power.clamped * count, 'W'),
+              power2: figure(power.best * count, 'W'),
+              power3: figure((power.best - power.clamped) * count, 'W'),
+            },
+          }
+        : null
       return [
         {
-          message: `A PWM controller holds the string at about ${short(held * series)} V, where it works best at ${short(vmp.value * series)} V${watts}; an MPPT controller would gain it`,
-          suspects: [place] as const,
+          say: 'mismatch',
+          with: { voltage: figure(held * series, 'V'), voltage2: figure(vmp.value * series, 'V'), watts },
+          suspects: [place],
           ...elsewhere(panels.panel, vmp),
         },
       ]
     })
   },
-}
+})

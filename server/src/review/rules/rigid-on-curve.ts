@@ -1,11 +1,16 @@
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const rigidOnCurve: ReviewRule = {
+export const rigidOnCurve = reviewRule({
   id: 'rigid-on-curve',
   severity: 'warning',
   reason: 'A flat rigid panel on a curved surface rests on two edges, rocks and breaks.',
   source: '5 deg is common practice, no source',
+  messages: {
+    thePanel: 'The panel',
+    theSurface: 'the surface',
+    found: '{name} is rigid and {id} bends by {curve}; put it on standoffs',
+  },
 
   check(system) {
     return system.arrays.flatMap(({ panels }) =>
@@ -17,11 +22,16 @@ export const rigidOnCurve: ReviewRule = {
         if (mounting === 'standoff' || mounting === 'open rack') return []
         return [
           {
-            message: `${panel.record.name?.text ?? 'The panel'} is rigid and ${surface?.id?.text ?? 'the surface'} bends by ${said(curve)}; put it on standoffs`,
+            say: 'found',
+            with: {
+              name: panel.record.name ?? { say: 'thePanel' },
+              id: surface?.id ?? { say: 'theSurface' },
+              curve: said(curve),
+            },
             suspects: [place, curve] as const,
           },
         ]
       }),
     )
   },
-}
+})

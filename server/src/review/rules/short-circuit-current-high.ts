@@ -1,17 +1,24 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import type { Measure } from '../../records/field.ts'
 import { controllersOf, sumOf } from '../controllers.ts'
 import type { ResolvedArray } from '../resolved.ts'
 import { elsewhere, placeOf } from '../rule.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const shortCircuitCurrentHigh: ReviewRule = {
+export const shortCircuitCurrentHigh = reviewRule({
   id: 'short-circuit-current-high',
   severity: 'error',
   reason:
     'In bright sun an array gives a quarter more than its sheet says; above its limit a controller can be damaged.',
   source: 'US National Electrical Code 690.8 (as quoted by trade articles)',
+  messages: {
+    stringsIscIs: '{strings} strings: 1.25 x Isc is',
+    iscIs: '1.25 x Isc is',
+    atMostIn: 'at most {most} in parallel',
+    evenOneString: 'even one string is too much for it',
+    high: "{what} {isc} and exceeds the controller's {limit}; {part}",
+  },
 
   check(system, figures) {
     return controllersOf(system).flatMap((group) => {
@@ -22,17 +29,23 @@ export const shortCircuitCurrentHigh: ReviewRule = {
       if (!limit || isc === null || !place || isc <= limit.value) return []
       const strings = sumOf(group, ({ entry }) => entry.wiring.in_parallel?.value ?? 1) ?? 1
       const most = Math.floor(limit.value / (isc / strings))
-      const what = strings > 1 ? `${strings} strings: 1.25 x Isc is` : '1.25 x Isc is'
+      const what = strings > 1 ? { say: 'stringsIscIs', with: { strings } } : { say: 'iscIs' }
       return [
         {
-          message: `${what} ${short(isc)} A and exceeds the controller's ${said(limit)}; ${most >= 1 ? `at most ${most} in parallel` : 'even one string is too much for it'}`,
-          suspects: [place] as const,
+          say: 'high',
+          with: {
+            what,
+            isc: figure(isc, 'A'),
+            limit: said(limit),
+            part: most >= 1 ? { say: 'atMostIn', with: { most } } : { say: 'evenOneString' },
+          },
+          suspects: [place],
           ...elsewhere(array.controller, limit),
         },
       ]
     })
   },
-}
+})
 
 /** What the controller stands; one that only switches passes the panels' whole current, so its rating is the limit. */
 function currentLimit({ controller }: ResolvedArray): Measure | undefined {

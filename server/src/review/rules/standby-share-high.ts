@@ -1,25 +1,29 @@
-import { short } from '../../rules/band.ts'
+import { figure, whole } from '../../findings/message.ts'
 import { inverterEfficiency } from '../bank.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const standbyShareHigh: ReviewRule = {
+export const standbyShareHigh = reviewRule({
   id: 'standby-share-high',
   severity: 'information',
   reason: 'An inverter that is always on often takes more than what it feeds.',
   source: 'common practice, no source',
+  messages: {
+    high: "The inverter's standby takes {own} of {all} a day, {share}; switch it on only when it is needed",
+  },
 
   check({ system }) {
     const { standby, hours, efficiency } = system.inverter
     if (!standby || system.loads.length === 0) return null
     const own = standby.value * (hours ? hours.value / 3600 : 24)
-    const whole = system.loads.reduce((sum, { power, hours: on, days_a_week: days, supply }) => {
+    const all = system.loads.reduce((sum, { power, hours: on, days_a_week: days, supply }) => {
       const day = ((power?.value ?? 0) * (on?.value ?? 0) * Math.min(7, days?.value ?? 7)) / 7 / 3600
       return sum + (supply?.value === 'ac' ? day / inverterEfficiency(efficiency?.value) : day)
     }, own)
-    if (own <= 0.3 * whole) return null
+    if (own <= 0.3 * all) return null
     return {
-      message: `The inverter's standby takes ${Math.round(own)} Wh of ${Math.round(whole)} Wh a day, ${short((100 * own) / whole)} %; switch it on only when it is needed`,
+      say: 'high',
+      with: { own: whole(own, 'Wh'), all: whole(all, 'Wh'), share: figure((100 * own) / all, '%') },
       suspects: [standby],
     }
   },
-}
+})

@@ -1,17 +1,25 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { fuseSizes, nextFuse, reverseCurrent, stringFuseWindow } from '../../physics/fuses.ts'
 import { lowest } from '../lowest.ts'
 import { elsewhere } from '../rule.ts'
 import { stringIsc } from '../strings.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const stringFuseMissing: ReviewRule = {
+export const stringFuseMissing = reviewRule({
   id: 'string-fuse-missing',
   severity: 'error',
   reason:
     'When one string fails, the others drive their current back through it; above its fuse rating the panel can burn.',
   source: 'IEC 62548 practice (as quoted by a worked example), with 1.25 for bright sun of US practice',
+  messages: {
+    just: 'just ',
+    whosePanelsStand: ', whose panels {part}stand {limit}',
+    threeAndMore: '; three and more are usually fused',
+    aStringFuse: '; a string_fuse of {size} A in each string protects them',
+    noFuseSuits: '; no fuse suits these panels, so give each string a controller of its own',
+    missing: '{strings} strings without string fuses: {back} can flow back into one{part}{part2}{fix}',
+  },
 
   check(system) {
     return system.arrays.flatMap((array) => {
@@ -24,19 +32,25 @@ export const stringFuseMissing: ReviewRule = {
       if (strings.value < 3 && !(limit && limit.value < back)) return []
       const window = stringFuseWindow(isc, limit?.value ?? Infinity, system.practice)
       const size = nextFuse(fuseSizes.string, window.low)
-      const fix =
-        size !== null && size <= window.high
-          ? `; a string_fuse of ${size} A in each string protects them`
-          : '; no fuse suits these panels, so give each string a controller of its own'
+      const fix = size !== null && size <= window.high ? { say: 'aStringFuse', with: { size } } : { say: 'noFuseSuits' }
       const stands = limit && back <= limit.value
       return [
         {
-          message: `${strings.text} strings without string fuses: ${short(back)} A can flow back into one${limit ? `, whose panels ${stands ? 'just ' : ''}stand ${said(limit)}` : ''}${stands ? '; three and more are usually fused' : ''}${fix}`,
-          suspects: [strings] as const,
+          say: 'missing',
+          with: {
+            strings,
+            back: figure(back, 'A'),
+            part: limit
+              ? { say: 'whosePanelsStand', with: { part: stands ? { say: 'just' } : null, limit: said(limit) } }
+              : null,
+            part2: stands ? { say: 'threeAndMore' } : null,
+            fix,
+          },
+          suspects: [strings],
           severity: stands ? ('warning' as const) : ('error' as const),
           ...elsewhere(array.panels[0]?.panel, limit),
         },
       ]
     })
   },
-}
+})

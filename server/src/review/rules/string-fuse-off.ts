@@ -1,17 +1,25 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { fuseSizes, nextFuse, stringFuseWindow } from '../../physics/fuses.ts'
 import { lowest } from '../lowest.ts'
 import { elsewhere } from '../rule.ts'
 import { stringIsc } from '../strings.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const stringFuseOff: ReviewRule = {
+export const stringFuseOff = reviewRule({
   id: 'string-fuse-off',
   severity: 'warning',
   reason: 'Too small a string fuse blows in bright sun; too large a one lets the panel burn first.',
   source:
     'IEC 62548 practice: 1.5 Isc to 2.4 Isc and at most the panel’s maximum series fuse (as quoted by a worked example); NEC 690.9, at least 1.56 Isc (as quoted by trade articles); `practice` in wattproof.yaml chooses one',
+  messages: {
+    exceedsThePanels: "exceeds the panel's maximum series fuse of {limit}",
+    isMoreThan: "is more than 2.4 times the string's Isc of {isc}",
+    isLessThan: "is less than {value} times the string's Isc of {isc} and will blow in bright sun",
+    isLessThan2: 'is less than the 1.56 times Isc of US practice, {low}',
+    off: 'The string fuse {fuse} {why}',
+    betweenAnd: 'between {low} and {high}',
+  },
 
   check(system) {
     return system.arrays.flatMap((array) => {
@@ -27,22 +35,23 @@ export const stringFuseOff: ReviewRule = {
       const big = high < fuse.value
       const why = big
         ? limit && limit.value < fuse.value
-          ? `exceeds the panel's maximum series fuse of ${said(limit)}`
-          : `is more than 2.4 times the string's Isc of ${short(isc)} A`
+          ? { say: 'exceedsThePanels', with: { limit: said(limit) } }
+          : { say: 'isMoreThan', with: { isc: figure(isc, 'A') } }
         : fuse.value < blows
-          ? `is less than ${short(blows / isc)} times the string's Isc of ${short(isc)} A and will blow in bright sun`
-          : `is less than the 1.56 times Isc of US practice, ${short(low)} A`
+          ? { say: 'isLessThan', with: { value: figure(blows / isc), isc: figure(isc, 'A') } }
+          : { say: 'isLessThan2', with: { low: figure(low, 'A') } }
       return [
         {
-          message: `The string fuse ${said(fuse)} ${why}`,
-          suspects: [fuse] as const,
+          say: 'off',
+          with: { fuse: said(fuse), why },
+          suspects: [fuse],
           severity: big ? ('error' as const) : fuse.value < blows ? ('warning' as const) : ('information' as const),
           ...elsewhere(array.panels[0]?.panel, limit),
           ...(fits && {
             correction: {
               field: fuse,
               text: `${size} A`,
-              why: `between ${short(low)} and ${short(high)} A`,
+              why: { say: 'betweenAnd', with: { low: figure(low), high: figure(high, 'A') } },
               certainty: 'guess' as const,
             },
           }),
@@ -50,4 +59,4 @@ export const stringFuseOff: ReviewRule = {
       ]
     })
   },
-}
+})

@@ -1,19 +1,26 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { obstacle, rewired, wiringsThatWork, type Wiring } from '../rewire.ts'
 import { elsewhere, placeOf } from '../rule.ts'
 import { isUniform } from '../strings.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
 /** Common practice, no source. */
 const margin = 0.95
 
-export const stringVoltageHigh: ReviewRule = {
+export const stringVoltageHigh = reviewRule({
   id: 'string-voltage-high',
   severity: 'error',
   reason: 'Panels give their highest voltage on a cold bright morning, and above its limit a controller is destroyed.',
   source:
     'coefficient method of US and IEC practice (NEC 690.7, IEC 62548; from memory); 5 % of margin is common practice, no source',
+  messages: {
+    inSeriesAt: '{series} in series: {voc} at {coldest}',
+    inSeriesWould: '; {series} in series would give {cold}{array}',
+    noStringOf: '; no string of these panels suits this controller',
+    exceedsTheControllers: "{what} exceeds the controller's {limit}{best}",
+    limitOnlyOf: '{what}, limit {limit}: only {share} of margin, where 5 % is usual',
+  },
 
   check(system, figures) {
     return system.arrays.flatMap((array, i) => {
@@ -23,7 +30,10 @@ export const stringVoltageHigh: ReviewRule = {
       const place = placeOf(array)
       if (!limit || voc === null || !place || voc <= margin * limit.value) return []
       const over = limit.value < voc
-      const what = `${series?.text ?? 1} in series: ${short(voc)} V at ${system.coldest.value} °C`
+      const what = {
+        say: 'inSeriesAt',
+        with: { series: series ?? 1, voc: figure(voc, 'V'), coldest: { value: system.coldest.value, unit: '°C' } },
+      }
       const own = figures.arrays[i]!
       const hasMargin = ({ cold }: Wiring) => cold <= margin * limit.value
       const works = wiringsThatWork(system, array, own).filter((one) => one.series < (series?.value ?? 1))
@@ -33,18 +43,28 @@ export const stringVoltageHigh: ReviewRule = {
         .find((one) => one !== undefined)
       const most = works.at(-1)
       const best = correction
-        ? ''
+        ? null
         : most
-          ? `; ${most.series} in series would give ${short(most.cold)} V${obstacle(array, own, most.series) ?? ''}`
+          ? {
+              say: 'inSeriesWould',
+              with: {
+                series: most.series,
+                cold: figure(most.cold, 'V'),
+                array: obstacle(array, own, most.series) ?? null,
+              },
+            }
           : isUniform(array)
-            ? '; no string of these panels suits this controller'
-            : ''
+            ? { say: 'noStringOf' }
+            : null
       return [
         {
-          message: over
-            ? `${what} exceeds the controller's ${said(limit)}${best}`
-            : `${what}, limit ${said(limit)}: only ${short(100 * (1 - voc / limit.value))} % of margin, where 5 % is usual`,
-          suspects: [place] as const,
+          ...(over
+            ? { say: 'exceedsTheControllers', with: { what, limit: said(limit), best } }
+            : {
+                say: 'limitOnlyOf',
+                with: { what, limit: said(limit), share: figure(100 * (1 - voc / limit.value), '%') },
+              }),
+          suspects: [place],
           severity: over ? ('error' as const) : ('warning' as const),
           ...elsewhere(array.controller, limit),
           ...(correction && { correction }),
@@ -52,4 +72,4 @@ export const stringVoltageHigh: ReviewRule = {
       ]
     })
   },
-}
+})

@@ -1,18 +1,27 @@
-import { short } from '../../rules/band.ts'
+import { figure, type Said } from '../../findings/message.ts'
 import type { ArrayFigures } from '../figures.ts'
 import type { ResolvedArray, ResolvedSystem } from '../resolved.ts'
 import { obstacle, voltageNeeded, wiringsThatWork } from '../rewire.ts'
 import { elsewhere, placeOf } from '../rule.ts'
 import { isUniform, stringVocHot } from '../strings.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const stringVoltageLow: ReviewRule = {
+export const stringVoltageLow = reviewRule({
   id: 'string-voltage-low',
   severity: 'warning',
   reason: 'Hot panels give less voltage; below what the battery is charged at, the charge never completes.',
   source:
     'headroom of 1 V to run is common practice, no source; loaded, the voltage at maximum power counts and, to start, the open-circuit voltage, both by the sheet’s coefficients',
+  messages: {
+    tooLittle: 'too little: the controller needs {run} to charge the battery at {charging}',
+    startsLater:
+      'and open it gives {open}; the controller starts only at {start}, {above} above the battery being charged',
+    littleAbove: 'only {voltage} above the {run} that the controller needs',
+    noString: '; no string of these panels suits this controller',
+    longer: '; {series} in series would give {hot}, and {cold} at {coldest}{obstacle}',
+    low: 'On a hot day the string works at {vmp}, {why}{more}',
+  },
 
   check(system, figures) {
     return system.arrays.flatMap((array, i) => {
@@ -28,27 +37,40 @@ export const stringVoltageLow: ReviewRule = {
       const above = array.controller?.record.input.above_battery
       const why =
         vmp < needed.run
-          ? `too little: the controller needs ${short(needed.run)} V to charge the battery at ${short(needed.charging)} V`
+          ? { say: 'tooLittle', with: { run: figure(needed.run, 'V'), charging: figure(needed.charging, 'V') } }
           : !starts
-            ? `and open it gives ${short(open)} V; the controller starts only at ${short(needed.start)} V, ${said(above)} above the battery being charged`
-            : `only ${short(vmp - needed.run)} V above the ${short(needed.run)} V that the controller needs`
+            ? {
+                say: 'startsLater',
+                with: { open: figure(open, 'V'), start: figure(needed.start, 'V'), above: said(above) },
+              }
+            : { say: 'littleAbove', with: { voltage: figure(vmp - needed.run, 'V'), run: figure(needed.run, 'V') } }
       return [
         {
-          message: `On a hot day the string works at ${short(vmp)} V, ${why}${vmp < needed.run || !starts ? more(system, array, own) : ''}`,
-          suspects: [place] as const,
+          say: 'low',
+          with: { vmp: figure(vmp, 'V'), why, more: vmp < needed.run || !starts ? more(system, array, own) : null },
+          suspects: [place],
           severity: vmp < needed.run ? ('warning' as const) : ('information' as const),
           ...elsewhere(array.controller, above),
         },
       ]
     })
   },
-}
+})
 
 /** More panels in series that would do, and whether the panels that are there make them up. */
-function more(system: ResolvedSystem, array: ResolvedArray, figures: ArrayFigures): string {
+function more(system: ResolvedSystem, array: ResolvedArray, figures: ArrayFigures): Said | null {
   const [first] = wiringsThatWork(system, array, figures).filter(
     (one) => one.series > (array.entry.wiring.in_series?.value ?? 1),
   )
-  if (!first || first.hot === null) return isUniform(array) ? '; no string of these panels suits this controller' : ''
-  return `; ${first.series} in series would give ${short(first.hot)} V, and ${short(first.cold)} V at ${system.coldest.value} °C${obstacle(array, figures, first.series) ?? ''}`
+  if (!first || first.hot === null) return isUniform(array) ? { say: 'noString' } : null
+  return {
+    say: 'longer',
+    with: {
+      series: first.series,
+      hot: figure(first.hot, 'V'),
+      cold: figure(first.cold, 'V'),
+      coldest: { value: system.coldest.value, unit: '°C' },
+      obstacle: obstacle(array, figures, first.series),
+    },
+  }
 }

@@ -1,17 +1,21 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import type { Panel } from '../../records/records.generated.ts'
 import type { Used } from '../resolved.ts'
 import { elsewhere, placeOf } from '../rule.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
 const volts = ({ record }: Used<Panel>) => record.limits.system_voltage?.value ?? Infinity
 
-export const systemVoltageExceeded: ReviewRule = {
+export const systemVoltageExceeded = reviewRule({
   id: 'system-voltage-exceeded',
   severity: 'error',
   reason: 'Above the voltage that a panel is built for, its insulation may fail and its frame or the boat become live.',
   source: 'IEC 61730, maximum system voltage (from memory)',
+  messages: {
+    thePanel: 'the panel',
+    exceeded: '{voc} at {coldest} exceed the maximum system voltage of {name}, {limit}',
+  },
 
   check(system, figures) {
     return system.arrays.flatMap((array, i) => {
@@ -26,11 +30,17 @@ export const systemVoltageExceeded: ReviewRule = {
       const limit = low.record.limits.system_voltage!
       return [
         {
-          message: `${short(voc)} V at ${system.coldest.value} °C exceed the maximum system voltage of ${low.record.name?.text ?? 'the panel'}, ${said(limit)}`,
-          suspects: [place] as const,
+          say: 'exceeded',
+          with: {
+            voc: figure(voc, 'V'),
+            coldest: { value: system.coldest.value, unit: '°C' },
+            name: low.record.name ?? { say: 'thePanel' },
+            limit: said(limit),
+          },
+          suspects: [place],
           ...elsewhere(low, limit),
         },
       ]
     })
   },
-}
+})

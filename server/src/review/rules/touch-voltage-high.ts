@@ -1,13 +1,16 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { placeOf } from '../rule.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const touchVoltageHigh: ReviewRule = {
+export const touchVoltageHigh = reviewRule({
   id: 'touch-voltage-high',
   severity: 'information',
   reason:
     'Up to about 60 V direct current can usually be touched, less where it is wet; boats and vans are wet, metallic and cramped.',
   source: 'limit of extra-low voltage, IEC 60364-4-41 (from memory)',
+  messages: {
+    high: 'The string reaches {voc} at {coldest}, above the 60 V that can usually be touched',
+  },
 
   check({ system, coldest, arrays }, figures) {
     if (system.kind?.value === 'cabin' || !system.kind) return null
@@ -17,10 +20,11 @@ export const touchVoltageHigh: ReviewRule = {
       if (voc === null || voc <= 60 || !place) return []
       return [
         {
-          message: `The string reaches ${short(voc)} V at ${coldest.value} °C, above the 60 V that can usually be touched`,
+          say: 'high',
+          with: { voc: figure(voc, 'V'), coldest: { value: coldest.value, unit: '°C' } },
           suspects: [place] as const,
         },
       ]
     })
   },
-}
+})

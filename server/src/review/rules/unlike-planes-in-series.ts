@@ -1,14 +1,21 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { lostIn } from '../mismatch-in-words.ts'
 import { unlikePlanes } from '../planes.ts'
 import { placeOf } from '../rule.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const unlikePlanesInSeries: ReviewRule = {
+export const unlikePlanesInSeries = reviewRule({
   id: 'unlike-planes-in-series',
   severity: 'warning',
   reason: 'Panels in series that see different sun all work at the current of the one that sees least.',
   source: '10 deg is common practice, no source; loss from the curves of the panels, hour by hour',
+  messages: {
+    oneStringLies: 'One string lies across {id}, whose halves face {angle} apart',
+    noSurface: 'no surface',
+    oneStringLies2: 'One string lies on {id} and {id2}, which face {angle} apart',
+    loses: '; {loss}',
+    found: '{where}{lost}; wire each side as a string of its own',
+  },
 
   check(system) {
     return system.arrays.flatMap((array) =>
@@ -16,13 +23,20 @@ export const unlikePlanesInSeries: ReviewRule = {
         const place = other.entry.surface ?? placeOf(array)
         if (angle <= 10.5 || !place) return []
         const loss = lostIn(system, array)
-        const lost = loss ? `; ${loss.text}` : ''
+        const lost = loss ? { say: 'loses', with: { loss: loss.said } } : null
         const where =
           panels === other
-            ? `One string lies across ${panels.surface?.id?.text}, whose halves face ${short(angle)} deg apart`
-            : `One string lies on ${panels.surface?.id?.text ?? 'no surface'} and ${other.surface?.id?.text ?? 'no surface'}, which face ${short(angle)} deg apart`
-        return [{ message: `${where}${lost}; wire each side as a string of its own`, suspects: [place] as const }]
+            ? { say: 'oneStringLies', with: { id: panels.surface?.id, angle: figure(angle, 'deg') } }
+            : {
+                say: 'oneStringLies2',
+                with: {
+                  id: panels.surface?.id ?? { say: 'noSurface' },
+                  id2: other.surface?.id ?? { say: 'noSurface' },
+                  angle: figure(angle, 'deg'),
+                },
+              }
+        return [{ say: 'found', with: { where, lost }, suspects: [place] as const }]
       }),
     )
   },
-}
+})

@@ -1,12 +1,16 @@
 import { useThatIsExcluded } from '../exclusions.ts'
 import { elsewhere } from '../rule.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const warrantyVoid: ReviewRule = {
+export const warrantyVoid = reviewRule({
   id: 'warranty-void',
   severity: 'warning',
   reason: 'A warranty that excludes this use pays nothing, whatever its years.',
   source: 'the maker’s exclusions',
+  messages: {
+    thePanel: 'the panel',
+    void: 'The warranty of {name} excludes "{exclusion}", and {use}',
+  },
 
   check(system) {
     return system.arrays.flatMap(({ panels }) =>
@@ -19,8 +23,9 @@ export const warrantyVoid: ReviewRule = {
             ? []
             : [
                 {
-                  message: `The warranty of ${panel.record.name?.text ?? 'the panel'} excludes "${exclusion.text}", and ${use}`,
-                  suspects: [place] as const,
+                  say: 'void',
+                  with: { name: panel.record.name ?? { say: 'thePanel' }, exclusion, use },
+                  suspects: [place],
                   ...elsewhere(panel, exclusion),
                 },
               ]
@@ -28,4 +33,4 @@ export const warrantyVoid: ReviewRule = {
       }),
     )
   },
-}
+})

@@ -1,12 +1,15 @@
-import { short } from '../../rules/band.ts'
+import { figure } from '../../findings/message.ts'
 import { said } from '../said.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const weightLimitExceeded: ReviewRule = {
+export const weightLimitExceeded = reviewRule({
   id: 'weight-limit-exceeded',
   severity: 'warning',
   reason: 'The customer set this limit; weight aloft takes stability, and a roof has a permitted load.',
   source: 'the customer’s limit',
+  messages: {
+    exceeded: 'Panels and frames weigh {total}, {weight} more than the limit of {limit}',
+  },
 
   check({ system }, { arrays }) {
     const limit = system.limits.weight
@@ -14,8 +17,9 @@ export const weightLimitExceeded: ReviewRule = {
     const total = known.reduce((all, weight) => all + weight, 0)
     if (!limit || total <= limit.value) return null
     return {
-      message: `Panels and frames weigh ${short(total)} kg, ${short(total - limit.value)} kg more than the limit of ${said(limit)}`,
+      say: 'exceeded',
+      with: { total: figure(total, 'kg'), weight: figure(total - limit.value, 'kg'), limit: said(limit) },
       suspects: [limit],
     }
   },
-}
+})

@@ -1,11 +1,17 @@
+import type { Param } from '../../findings/message.ts'
+import type { Proposal } from '../../findings/rule.ts'
 import type { Field } from '../../records/field.ts'
-import type { ReviewRule } from '../rule.ts'
+import { reviewRule } from '../rule.ts'
 
-export const wiringCountMismatch: ReviewRule = {
+export const wiringCountMismatch = reviewRule({
   id: 'wiring-count-mismatch',
   severity: 'error',
   reason: 'Panels in series times strings in parallel is the number of panels.',
   source: 'arithmetic',
+  messages: {
+    product: '{series} x {parallel} = {count}',
+    mismatch: '{series} in series x {parallel} in parallel are {product} panels, and {count} are listed',
+  },
 
   check({ arrays }) {
     return arrays.flatMap(({ entry, panels }) => {
@@ -14,24 +20,25 @@ export const wiringCountMismatch: ReviewRule = {
       const count = panels.reduce((sum, p) => sum + (p.entry.count?.value ?? 0), 0)
       if (series.value * parallel.value === count) return []
       const [strings, length] = [count / series.value, count / parallel.value]
-      const fix = (field: Field<number>, text: number, why: string) => ({
+      const fix = (field: Field<number>, text: number, [series, parallel]: readonly Param[]): Proposal => ({
         field,
         text: String(text),
-        why,
-        certainty: 'guess' as const,
+        why: { say: 'product', with: { series, parallel, count } },
+        certainty: 'guess',
       })
       const correction = Number.isInteger(strings)
-        ? fix(parallel, strings, `${series.text} x ${strings} = ${count}`)
+        ? fix(parallel, strings, [series, strings])
         : Number.isInteger(length)
-          ? fix(series, length, `${length} x ${parallel.text} = ${count}`)
+          ? fix(series, length, [length, parallel])
           : undefined
       return [
         {
-          message: `${series.text} in series x ${parallel.text} in parallel are ${series.value * parallel.value} panels, and ${count} are listed`,
-          suspects: [parallel, series] as const,
+          say: 'mismatch',
+          with: { series, parallel, product: series.value * parallel.value, count },
+          suspects: [parallel, series],
           ...(correction && { correction }),
         },
       ]
     })
   },
-}
+})

@@ -1,13 +1,15 @@
-import type { Battery } from '../../records/records.generated.ts'
-import { short } from '../band.ts'
+import { figure } from '../../findings/message.ts'
 import { chemistries } from '../chemistry.ts'
-import type { Rule } from '../rule.ts'
+import { batteryRule } from '../over.ts'
 
-export const chargeRateUnusual: Rule<Battery> = {
+export const chargeRateUnusual = batteryRule({
   id: 'charge-rate-unusual',
   severity: 'information',
   reason: 'The charge current that a battery takes goes with its capacity.',
   source: 'trade values from memory, to be confirmed on the maker’s sheet',
+  messages: {
+    unusual: '{current} are {rate} of the capacity an hour, where 0.05 to {most} is usual',
+  },
 
   check({ chemistry, charge: { max_current: current }, capacity: { amount } }) {
     if (!chemistry || !current || !amount || amount.value <= 0) return null
@@ -15,8 +17,9 @@ export const chargeRateUnusual: Rule<Battery> = {
     const most = chemistries[chemistry.value].lithium ? 1 : 0.4
     if (0.05 <= rate && rate <= most) return null
     return {
-      message: `${current.text} are ${short(rate)} of the capacity an hour, where 0.05 to ${most} is usual`,
+      say: 'unusual',
+      with: { current, rate: figure(rate), most },
       suspects: [current, amount],
     }
   },
-}
+})

@@ -1,13 +1,17 @@
-import type { Battery } from '../../records/records.generated.ts'
-import { short } from '../band.ts'
+import { figure } from '../../findings/message.ts'
 import { cellsOf, chemistries } from '../chemistry.ts'
-import type { Rule } from '../rule.ts'
+import { batteryRule } from '../over.ts'
 
-export const chargeVoltageOff: Rule<Battery> = {
+export const chargeVoltageOff = batteryRule({
   id: 'charge-voltage-off',
   severity: 'warning',
   reason: 'Too high a charge voltage ruins a battery and may set it on fire; too low a one never fills it.',
   source: 'trade values from memory, to be confirmed on the maker’s sheet',
+  messages: {
+    above: 'above',
+    below: 'below',
+    off: 'A charge voltage of {voltage} is {cell} a cell, {part} the {value} to {voltage2} of {name}',
+  },
 
   check(battery) {
     const { chemistry, charge } = battery
@@ -18,9 +22,17 @@ export const chargeVoltageOff: Rule<Battery> = {
     if (usual[0] <= cell && cell <= usual[1] + 0.005) return null
     const high = usual[1] < cell
     return {
-      message: `A charge voltage of ${charge.voltage.text} is ${short(cell)} V a cell, ${high ? 'above' : 'below'} the ${short(usual[0] * cells)} to ${short(usual[1] * cells)} V of ${name}`,
+      say: 'off',
+      with: {
+        voltage: charge.voltage,
+        cell: figure(cell, 'V'),
+        part: high ? { say: 'above' } : { say: 'below' },
+        value: figure(usual[0] * cells),
+        voltage2: figure(usual[1] * cells, 'V'),
+        name,
+      },
       suspects: [charge.voltage, chemistry],
       severity: high && lithium ? 'error' : 'warning',
     }
   },
-}
+})

@@ -1,18 +1,21 @@
-import type { Battery } from '../../records/records.generated.ts'
 import { chemistries } from '../chemistry.ts'
-import type { Rule } from '../rule.ts'
+import { batteryRule } from '../over.ts'
 
-export const equalisingForbidden: Rule<Battery> = {
+export const equalisingForbidden = batteryRule({
   id: 'equalising-forbidden',
   severity: 'error',
   reason: 'Equalising overcharges on purpose, which only liquid acid survives.',
   source: 'trade values from memory, to be confirmed on the maker’s sheet',
+  messages: {
+    found: '{name} must not be equalised, and {equalise} is given for it',
+  },
 
   check({ chemistry, charge: { equalise } }) {
     if (!equalise || !chemistry || chemistry.value === 'flooded' || chemistry.value === 'agm') return null
     return {
-      message: `${chemistries[chemistry.value].name} must not be equalised, and ${equalise.text} is given for it`,
+      say: 'found',
+      with: { name: chemistries[chemistry.value].name, equalise },
       suspects: [equalise, chemistry],
     }
   },
-}
+})

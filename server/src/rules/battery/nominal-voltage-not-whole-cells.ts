@@ -1,13 +1,17 @@
-import type { Battery } from '../../records/records.generated.ts'
-import { short } from '../band.ts'
+import { figure } from '../../findings/message.ts'
 import { cellsOf, chemistries } from '../chemistry.ts'
-import type { Rule } from '../rule.ts'
+import { batteryRule } from '../over.ts'
 
-export const nominalVoltageNotWholeCells: Rule<Battery> = {
+export const nominalVoltageNotWholeCells = batteryRule({
   id: 'nominal-voltage-not-whole-cells',
   severity: 'warning',
   reason: 'A battery is a whole number of cells.',
   source: 'trade values from memory, to be confirmed on the maker’s sheet',
+  messages: {
+    noWholeNumber: 'no whole number of {name} cells',
+    forEachOf: '{each} for each of {cells} cells',
+    found: '{nominal} are {off}; a {name} cell has {value} V',
+  },
 
   check(battery) {
     const { chemistry, nominal_voltage: nominal, cells_in_series: typed } = battery
@@ -17,10 +21,13 @@ export const nominalVoltageNotWholeCells: Rule<Battery> = {
     const each = cells === undefined ? undefined : nominal.value / cells
     if (each !== undefined && cell[0] * 0.95 <= each && each <= cell[1] * 1.05) return null
     const off =
-      cells === undefined ? `no whole number of ${name} cells` : `${short(each!)} V for each of ${cells} cells`
+      cells === undefined
+        ? { say: 'noWholeNumber', with: { name } }
+        : { say: 'forEachOf', with: { each: figure(each!, 'V'), cells } }
     return {
-      message: `${nominal.text} are ${off}; a ${name} cell has ${cell[0]} V`,
+      say: 'found',
+      with: { nominal, off, name, value: cell[0] },
       suspects: [nominal, typed ?? chemistry],
     }
   },
-}
+})

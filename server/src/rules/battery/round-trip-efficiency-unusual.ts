@@ -1,17 +1,20 @@
-import type { Battery } from '../../records/records.generated.ts'
-import type { Rule } from '../rule.ts'
+import { batteryRule } from '../over.ts'
 
-export const roundTripEfficiencyUnusual: Rule<Battery> = {
+export const roundTripEfficiencyUnusual = batteryRule({
   id: 'round-trip-efficiency-unusual',
   severity: 'warning',
   reason: 'Every battery loses something, and none loses nearly half.',
   source: 'trade values from memory, to be confirmed on the maker’s sheet',
+  messages: {
+    unusual: 'A round-trip efficiency of {efficiency} lies outside the usual 60 % to 99 %',
+  },
 
   check({ round_trip_efficiency: efficiency }) {
     if (!efficiency || (0.6 <= efficiency.value && efficiency.value <= 0.99)) return null
     return {
-      message: `A round-trip efficiency of ${efficiency.text} lies outside the usual 60 % to 99 %`,
+      say: 'unusual',
+      with: { efficiency },
       suspects: [efficiency],
     }
   },
-}
+})

@@ -1,22 +1,25 @@
-import type { Battery } from '../../records/records.generated.ts'
+import { percent } from '../../findings/message.ts'
 import { chemistries } from '../chemistry.ts'
-import { percent } from '../words.ts'
-import type { Rule } from '../rule.ts'
+import { batteryRule } from '../over.ts'
 
-export const usableDepthDeep: Rule<Battery> = {
+export const usableDepthDeep = batteryRule({
   id: 'usable-depth-deep',
   severity: 'warning',
   reason: 'Lead-acid that is emptied every day lasts a season.',
   source: 'trade values from memory, to be confirmed on the maker’s sheet',
+  messages: {
+    deep: 'A usable depth of {depth} is more than {name} bears, {deepest}',
+  },
 
   check({ chemistry, usable_depth: depth }) {
     if (!chemistry || !depth) return null
     const { name, deepest } = chemistries[chemistry.value]
     if (depth.value <= deepest) return null
     return {
-      message: `A usable depth of ${depth.text} is more than ${name} bears, ${percent(deepest)}`,
+      say: 'deep',
+      with: { depth, name, deepest: percent(deepest) },
       suspects: [depth, chemistry],
       severity: 1 < depth.value ? 'error' : 'warning',
     }
   },
-}
+})

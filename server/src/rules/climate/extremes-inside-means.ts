@@ -1,27 +1,26 @@
-import type { Climate } from '../../records/records.generated.ts'
 import type { Measure } from '../../records/field.ts'
-import type { Doubt, Rule } from '../rule.ts'
+import { climateRule } from '../over.ts'
 
-export const extremesInsideMeans: Rule<Climate> = {
+export const extremesInsideMeans = climateRule({
   id: 'extremes-inside-means',
   severity: 'warning',
   reason: 'The extreme of many years lies beyond the mean of every month.',
   source: 'definition of an extreme',
+  messages: {
+    coldest: 'The coldest air {coldest} is above a mean daily low of {low}',
+    hottest: 'The hottest air {hottest} is below a mean daily high of {high}',
+  },
 
   check({ air: { coldest, hottest, mean_low: lows, mean_high: highs } }) {
-    const doubts: Doubt[] = []
     const low = lows.reduce<Measure | undefined>((a, b) => (!a || b.value < a.value ? b : a), undefined)
     const high = highs.reduce<Measure | undefined>((a, b) => (!a || a.value < b.value ? b : a), undefined)
-    if (coldest && low && low.value < coldest.value)
-      doubts.push({
-        message: `The coldest air ${coldest.text} is above a mean daily low of ${low.text}`,
-        suspects: [coldest, low],
-      })
-    if (hottest && high && hottest.value < high.value)
-      doubts.push({
-        message: `The hottest air ${hottest.text} is below a mean daily high of ${high.text}`,
-        suspects: [hottest, high],
-      })
-    return doubts
+    return [
+      ...(coldest && low && low.value < coldest.value
+        ? [{ say: 'coldest', with: { coldest, low }, suspects: [coldest, low] } as const]
+        : []),
+      ...(hottest && high && hottest.value < high.value
+        ? [{ say: 'hottest', with: { hottest, high }, suspects: [hottest, high] } as const]
+        : []),
+    ]
   },
-}
+})

@@ -1,12 +1,15 @@
-import type { Climate } from '../../records/records.generated.ts'
-import { byMonth, monthNames } from '../../values/months.ts'
-import type { Rule } from '../rule.ts'
+import { byMonth } from '../../values/months.ts'
+import { monthName } from '../words.ts'
+import { climateRule } from '../over.ts'
 
-export const highBelowLow: Rule<Climate> = {
+export const highBelowLow = climateRule({
   id: 'high-below-low',
   severity: 'warning',
   reason: 'The mean of the daily highs lies above that of the lows.',
   source: 'definition',
+  messages: {
+    low: 'The mean high of {month}, {high}, is below its mean low, {low}',
+  },
 
   check({ air: { mean_low: lows, mean_high: highs } }) {
     const low = byMonth(lows)
@@ -15,10 +18,11 @@ export const highBelowLow: Rule<Climate> = {
       if (!other || other.value <= high.value) return []
       return [
         {
-          message: `The mean high of ${monthNames[month - 1]}, ${high.text}, is below its mean low, ${other.text}`,
+          say: 'low',
+          with: { month: monthName(month), high, low: other },
           suspects: [high, other] as const,
         },
       ]
     })
   },
-}
+})

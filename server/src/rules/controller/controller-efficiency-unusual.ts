@@ -1,17 +1,20 @@
-import type { Controller } from '../../records/records.generated.ts'
-import type { Rule } from '../rule.ts'
+import { controllerRule } from '../over.ts'
 
-export const controllerEfficiencyUnusual: Rule<Controller> = {
+export const controllerEfficiencyUnusual = controllerRule({
   id: 'controller-efficiency-unusual',
   severity: 'warning',
   reason: 'No controller is without loss, and a poor one still passes on most of the power.',
   source: 'common practice, no source',
+  messages: {
+    unusual: 'An efficiency of {efficiency} lies outside the usual 85 % to 99.5 %',
+  },
 
   check({ efficiency }) {
     if (!efficiency || (0.85 <= efficiency.value && efficiency.value <= 0.995)) return null
     return {
-      message: `An efficiency of ${efficiency.text} lies outside the usual 85 % to 99.5 %`,
+      say: 'unusual',
+      with: { efficiency },
       suspects: [efficiency],
     }
   },
-}
+})

@@ -1,12 +1,14 @@
-import type { Controller } from '../../records/records.generated.ts'
 import type { Measure } from '../../records/field.ts'
-import type { Rule } from '../rule.ts'
+import { controllerRule } from '../over.ts'
 
-export const inputBelowBattery: Rule<Controller> = {
+export const inputBelowBattery = controllerRule({
   id: 'input-below-battery',
   severity: 'error',
   reason: 'A controller that only converts down needs more voltage from the panels than the battery has.',
   source: 'a buck converter lowers voltage; 20 % of headroom is common practice, no source',
+  messages: {
+    found: 'The input stands {max_voltage}, too little to charge even a battery of {lowest}',
+  },
 
   check({ type, input, output }) {
     const lowest = output.battery_voltages.reduce<Measure | undefined>(
@@ -16,8 +18,9 @@ export const inputBelowBattery: Rule<Controller> = {
     if (type?.value !== 'mppt' || !input.max_voltage || !lowest || input.max_voltage.value >= 1.2 * lowest.value)
       return null
     return {
-      message: `The input stands ${input.max_voltage.text}, too little to charge even a battery of ${lowest.text}`,
+      say: 'found',
+      with: { max_voltage: input.max_voltage, lowest },
       suspects: [input.max_voltage, lowest],
     }
   },
-}
+})

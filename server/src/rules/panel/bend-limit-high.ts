@@ -1,16 +1,19 @@
-import type { PanelRule } from '../about.ts'
+import { panelRule } from '../about.ts'
 import { isCrystalline } from '../technology.ts'
 
-export const bendLimitHigh: PanelRule = {
+export const bendLimitHigh = panelRule({
   id: 'bend-limit-high',
   severity: 'information',
   reason: 'Some sheets print arcs of 240° and more, though crystalline cells crack well before; a radius says more.',
   source: 'common practice, no source: up to about 30 degrees over the length',
+  messages: {
+    high: 'The bend limit {bend} is above {most} degrees',
+  },
 
   check(panel) {
     const { bend } = panel.limits
     const most = isCrystalline(panel) ? 60 : 360
     if (!bend || bend.value <= most) return null
-    return { message: `The bend limit ${bend.text} is above ${most} degrees`, suspects: [bend] }
+    return { say: 'high', with: { bend, most }, suspects: [bend] }
   },
-}
+})

@@ -1,13 +1,18 @@
-import type { PanelRule } from '../about.ts'
-import { inside, short } from '../band.ts'
+import { figure } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
+import { inside } from '../band.ts'
 import { isCrystalline } from '../technology.ts'
 
-export const cellsCountPieces: PanelRule = {
+export const cellsCountPieces = panelRule({
   id: 'cells-count-pieces',
   severity: 'warning',
   reason:
     'A half-cut module has twice as many pieces as cells in series; the pieces in the count halve the voltage per cell.',
   source: 'common practice, no source; of 17 126 listed counts 305 count the pieces',
+  messages: {
+    found: 'Voc {voc} over {cells} cells is only {perCell} per cell',
+    halfCutPieces: 'half-cut pieces counted as cells',
+  },
 
   check(panel) {
     const { voc } = panel.stc
@@ -16,14 +21,15 @@ export const cellsCountPieces: PanelRule = {
     const perCell = voc.value / cells.value
     if (!inside(perCell, [0.27, 0.39])) return null
     return {
-      message: `Voc ${voc.text} over ${cells.text} cells is only ${short(perCell)} V per cell`,
+      say: 'found',
+      with: { voc, cells, perCell: figure(perCell, 'V') },
       suspects: [cells, voc],
       correction: {
         field: cells,
         text: String(cells.value / 2),
-        why: 'half-cut pieces counted as cells',
+        why: { say: 'halfCutPieces' },
         certainty: 'guess',
       },
     }
   },
-}
+})

@@ -1,16 +1,20 @@
-import type { PanelRule } from '../about.ts'
+import { panelRule } from '../about.ts'
 import { relative } from '../../values/inputs.ts'
 import { inside } from '../band.ts'
 import { isCrystalline } from '../technology.ts'
 import { percentPerDegree } from '../words.ts'
 
-export const coefficientsDisagree: PanelRule = {
+export const coefficientsDisagree = panelRule({
   id: 'coefficients-disagree',
   severity: 'information',
   reason:
     'The Pmax coefficient is that of Isc and Voc together plus a little for the fill factor; else one of the three is doubtful.',
   source:
     'open module ratings of a public list, 2015 to 2022: Pmax coefficient minus the two others is -0.265 to -0.068 %/°C in 98 % of crystalline rows',
+  messages: {
+    disagree:
+      'The coefficients of Pmax {pmax}, Voc {voc} and Isc {isc} leave {rest} for the fill factor, where -0.29 to -0.04 %/°C is usual',
+  },
 
   check(panel) {
     const { pmax, voc, isc } = panel.temperature_coefficients
@@ -30,8 +34,9 @@ export const coefficientsDisagree: PanelRule = {
     const rest = gamma - (alpha + beta)
     if (inside(rest, [-0.0029, -0.0004])) return null
     return {
-      message: `The coefficients of Pmax ${pmax.text}, Voc ${voc.text} and Isc ${isc.text} leave ${percentPerDegree(rest)} for the fill factor, where -0.29 to -0.04 %/°C is usual`,
+      say: 'disagree',
+      with: { pmax, voc, isc, rest: percentPerDegree(rest) },
       suspects: [pmax, voc, isc],
     }
   },
-}
+})

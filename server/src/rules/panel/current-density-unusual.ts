@@ -1,5 +1,6 @@
-import type { PanelRule } from '../about.ts'
-import { inside, short } from '../band.ts'
+import { figure } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
+import { inside } from '../band.ts'
 import { isCrystalline } from '../technology.ts'
 
 /**
@@ -21,12 +22,15 @@ const small = 0.7
  */
 export const densityOf = (isc: number, cells: number, area: number): number => (isc * cells) / area / 10
 
-export const currentDensityUnusual: PanelRule = {
+export const currentDensityUnusual = panelRule({
   id: 'current-density-unusual',
   severity: 'warning',
   reason: 'A cell cannot give more current than sunlight brings photons; the cell count or the area is wrong.',
   source:
     'detailed balance for silicon in AM1.5G: 43.8 mA/cm2; open module ratings of a public list, 2015 to 2022: 20.5 to 42.6 mA/cm2 from the 0.5th to the 99.5th percentile of crystalline rows, 37.8 the median of half-cut ones',
+  messages: {
+    unusual: 'Isc {isc} from {cells} cells on {length} by {width} is {density}, where {value} to {value2} is usual',
+  },
 
   check(panel) {
     const { isc } = panel.stc
@@ -43,9 +47,10 @@ export const currentDensityUnusual: PanelRule = {
     const high = panel.bifacial?.value ? credible[1] : usual[1]
     if (inside(density, [low, high])) return null
     return {
-      message: `Isc ${isc.text} from ${cells.text} cells on ${length.text} by ${width.text} is ${short(density)} mA/cm2, where ${usual[0]} to ${usual[1]} is usual`,
+      say: 'unusual',
+      with: { isc, cells, length, width, density: figure(density, 'mA/cm2'), value: usual[0], value2: usual[1] },
       suspects: [cells, isc, length, width],
       severity: inside(density, [least, credible[1]]) ? 'information' : 'warning',
     }
   },
-}
+})

@@ -1,16 +1,19 @@
-import type { PanelRule } from '../about.ts'
+import { percent } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
 import { efficiencyOf } from '../efficiency-of.ts'
 import { isCrystalline } from '../technology.ts'
-import { percent } from '../words.ts'
 import { shockleyQueisser, siliconLimit, tandemLimit } from '../../physics/limits.ts'
 
-export const efficiencyImpossible: PanelRule = {
+export const efficiencyImpossible = panelRule({
   id: 'efficiency-impossible',
   severity: 'error',
   reason:
     'No cell of one junction can turn more than a third of sunlight into power, and silicon no more than 29.4 %, whoever makes it.',
   source:
     'W. Shockley, H. J. Queisser, J. Appl. Phys. 32 (1961) 510; S. Rühle, "Tabulated values of the Shockley-Queisser limit", Solar Energy 130 (2016) 139: 33.7 % at 1.34 eV under AM1.5G (33.2 % where the rear face shines too); silicon 29.4 %: A. Richter, M. Hermle, S. W. Glunz, IEEE J. Photovoltaics 3 (2013) 1184 (from memory)',
+  messages: {
+    impossible: 'Pmax {pmax} on {length} by {width} would be an efficiency of {efficiency}, above the limit of {limit}',
+  },
 
   check(panel) {
     const efficiency = efficiencyOf(panel)
@@ -20,8 +23,9 @@ export const efficiencyImpossible: PanelRule = {
       panel.cells.technology?.value === 'tandem' ? tandemLimit : isCrystalline(panel) ? siliconLimit : shockleyQueisser
     if (efficiency === undefined || !pmax || !length || !width || efficiency <= limit) return null
     return {
-      message: `Pmax ${pmax.text} on ${length.text} by ${width.text} would be an efficiency of ${percent(efficiency)}, above the limit of ${percent(limit)}`,
+      say: 'impossible',
+      with: { pmax, length, width, efficiency: percent(efficiency), limit: percent(limit) },
       suspects: [pmax, length, width],
     }
   },
-}
+})

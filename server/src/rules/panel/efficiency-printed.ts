@@ -1,6 +1,6 @@
-import type { PanelRule } from '../about.ts'
+import { percent } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
 import { efficiencyOf } from '../efficiency-of.ts'
-import { percent } from '../words.ts'
 
 /**
  * Printed efficiency over that of the outline up to which it is usually that of the cells or of the aperture, which is a habit
@@ -8,12 +8,16 @@ import { percent } from '../words.ts'
  */
 const cellsAlone = { flexible: 1.26, folding: 1.26, rigid: 1.15 } as const
 
-export const efficiencyPrinted: PanelRule = {
+export const efficiencyPrinted = panelRule({
   id: 'efficiency-printed',
   severity: 'warning',
   reason:
     'The printed efficiency repeats Pmax and the area in other words; where they disagree, one of them is mistyped.',
   source: 'definition of efficiency at standard test conditions, IEC 60904-3 (from memory)',
+  messages: {
+    theSheetMay: '; the sheet may count the cells alone',
+    found: 'The printed efficiency {printed} disagrees with {computed} from Pmax {pmax}, {length} by {width}{hint}',
+  },
 
   check(panel) {
     const { construction } = panel
@@ -29,11 +33,12 @@ export const efficiencyPrinted: PanelRule = {
     if (Math.abs(printed.value - computed) <= Math.max(rounding, 0.01 * computed)) return null
     const otherArea = 1 < ratio && ratio <= cellsAlone[construction?.value ?? 'rigid']
     const severity = ratio > 0.97 ? 'information' : ratio < 0.67 ? 'error' : 'warning'
-    const hint = otherArea ? '; the sheet may count the cells alone' : ''
+    const hint = otherArea ? { say: 'theSheetMay' } : null
     return {
-      message: `The printed efficiency ${printed.text} disagrees with ${percent(computed)} from Pmax ${pmax.text}, ${length.text} by ${width.text}${hint}`,
+      say: 'found',
+      with: { printed, computed: percent(computed), pmax, length, width, hint },
       suspects: [printed, pmax, length, width],
       severity,
     }
   },
-}
+})

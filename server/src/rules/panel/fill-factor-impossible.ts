@@ -1,17 +1,22 @@
-import type { PanelRule } from '../about.ts'
+import { figure } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
 import { greenFillFactor } from '../../physics/fill-factor.ts'
-import { inside, short } from '../band.ts'
+import { inside } from '../band.ts'
 import { isCrystalline } from '../technology.ts'
 
 /** Thermal voltage at 25 °C times the ideality factor of the Auger limit [V]. */
 const auger = (0.025693 * 2) / 3
 
-export const fillFactorImpossible: PanelRule = {
+export const fillFactorImpossible = panelRule({
   id: 'fill-factor-impossible',
   severity: 'error',
   reason: 'Even a diode without any resistance cannot fill more of the rectangle of Voc and Isc.',
   source:
     'M. A. Green, Solid-State Electronics 24 (1981) 788 (from memory), with an ideality factor of 2/3, the Auger limit of silicon',
+  messages: {
+    impossible:
+      'Vmp {vmp} and Imp {imp} against Voc {voc} and Isc {isc} give a fill factor of {ff}, above the limit of {limit}',
+  },
 
   check(panel) {
     const { vmp, imp, voc, isc } = panel.stc
@@ -25,8 +30,9 @@ export const fillFactorImpossible: PanelRule = {
         : 0.91
     if (ff <= limit) return null
     return {
-      message: `Vmp ${vmp.text} and Imp ${imp.text} against Voc ${voc.text} and Isc ${isc.text} give a fill factor of ${short(ff)}, above the limit of ${short(limit)}`,
+      say: 'impossible',
+      with: { vmp, imp, voc, isc, ff: figure(ff), limit: figure(limit) },
       suspects: [vmp, imp, voc, isc],
     }
   },
-}
+})

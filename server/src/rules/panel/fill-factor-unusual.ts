@@ -1,16 +1,21 @@
-import type { PanelRule } from '../about.ts'
-import { inside, short } from '../band.ts'
+import { figure } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
+import { inside } from '../band.ts'
 import { isCrystalline } from '../technology.ts'
 
 const crystalline = [0.7, 0.83] as const
 const others = [0.52, 0.82] as const
 
-export const fillFactorUnusual: PanelRule = {
+export const fillFactorUnusual = panelRule({
   id: 'fill-factor-unusual',
   severity: 'information',
   reason: 'The fill factor sums up all losses inside a panel; outside its band one of the four ratings is doubtful.',
   source:
     'open module ratings of a public list, 2015 to 2022: 1st to 99th percentile of crystalline 0.705 to 0.810, thin film 0.53 to 0.79',
+  messages: {
+    unusual:
+      'Vmp {vmp} and Imp {imp} against Voc {voc} and Isc {isc} give a fill factor of {ff}, where {value} to {value2} is usual',
+  },
 
   check(panel) {
     const { vmp, imp, voc, isc } = panel.stc
@@ -19,8 +24,9 @@ export const fillFactorUnusual: PanelRule = {
     const usual = isCrystalline(panel) ? crystalline : others
     if (inside(ff, usual)) return null
     return {
-      message: `Vmp ${vmp.text} and Imp ${imp.text} against Voc ${voc.text} and Isc ${isc.text} give a fill factor of ${short(ff)}, where ${usual[0]} to ${usual[1]} is usual`,
+      say: 'unusual',
+      with: { vmp, imp, voc, isc, ff: figure(ff), value: usual[0], value2: usual[1] },
       suspects: [vmp, imp, voc, isc],
     }
   },
-}
+})

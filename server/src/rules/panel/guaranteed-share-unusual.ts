@@ -1,17 +1,18 @@
-import type { PanelRule } from '../about.ts'
+import { panelRule } from '../about.ts'
 import { inside } from '../band.ts'
 
-export const guaranteedShareUnusual: PanelRule = {
+export const guaranteedShareUnusual = panelRule({
   id: 'guaranteed-share-unusual',
   severity: 'warning',
   reason: 'Output warranties promise 80 to 98 % of the rated power; other numbers lost a digit or a unit.',
   source: 'common practice, no source',
+  messages: {
+    unusual: 'A guaranteed share of {share} is outside 50 to 100 %',
+  },
 
   check({ warranty: { output } }) {
     return output.flatMap(({ at_least: share }) =>
-      share && !inside(share.value, [0.5, 1])
-        ? [{ message: `A guaranteed share of ${share.text} is outside 50 to 100 %`, suspects: [share] as const }]
-        : [],
+      share && !inside(share.value, [0.5, 1]) ? [{ say: 'unusual', with: { share }, suspects: [share] as const }] : [],
     )
   },
-}
+})

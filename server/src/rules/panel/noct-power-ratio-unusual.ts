@@ -1,15 +1,19 @@
-import type { PanelRule } from '../about.ts'
+import { figure } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
 import { relative } from '../../values/inputs.ts'
-import { inside, short } from '../band.ts'
+import { inside } from '../band.ts'
 import { offBy } from '../words.ts'
 
-export const noctPowerRatioUnusual: PanelRule = {
+export const noctPowerRatioUnusual = panelRule({
   id: 'noct-power-ratio-unusual',
   severity: 'warning',
   reason:
     'Power at NOCT follows from Pmax, its coefficient and the temperature; else one of them is from another row or model.',
   source:
     'linear translation, IEC 60891 (from memory); open module ratings of a public list, 2015 to 2022: 0.907 to 1.133 of it',
+  messages: {
+    unusual: 'Pmax at NOCT {noctPmax} is {ratio} the {expected} that Pmax {pmax} and its coefficient lead to',
+  },
 
   check({ stc, noct, temperature_coefficients }) {
     const { pmax } = stc
@@ -19,8 +23,9 @@ export const noctPowerRatioUnusual: PanelRule = {
     const ratio = noct.pmax.value / expected
     if (inside(ratio, [0.87, 1.17])) return null
     return {
-      message: `Pmax at NOCT ${noct.pmax.text} is ${offBy(ratio)} the ${short(expected)} W that Pmax ${pmax.text} and its coefficient lead to`,
+      say: 'unusual',
+      with: { noctPmax: noct.pmax, ratio: offBy(ratio), expected: figure(expected, 'W'), pmax },
       suspects: [noct.pmax, pmax],
     }
   },
-}
+})

@@ -1,4 +1,4 @@
-import type { PanelRule } from '../about.ts'
+import { panelRule } from '../about.ts'
 import { inside } from '../band.ts'
 import { isCrystalline } from '../technology.ts'
 
@@ -7,12 +7,15 @@ const others = [40, 65] as const
 /** None of the some 1 560 crystalline families in the open ratings runs cooler than 41 °C; two more are granted, judged. */
 const coolestFramed = 39
 
-export const noctUnusual: PanelRule = {
+export const noctUnusual = panelRule({
   id: 'noct-unusual',
   severity: 'information',
   reason: 'NOCT moves every figure for the heat; most panels lie between 42 and 50 °C.',
   source:
     'open module ratings of a public list, 2015 to 2022: 1st to 99th percentile of crystalline 42.5 to 52.3 °C, thin film 41 to 63 °C',
+  messages: {
+    unusual: 'NOCT {temperature} is outside {value} to {value2} °C that is usual',
+  },
 
   check(panel) {
     const { temperature } = panel.noct
@@ -20,9 +23,10 @@ export const noctUnusual: PanelRule = {
     const isFramed = usual === crystalline && panel.construction?.value === 'rigid'
     if (!temperature || inside(temperature.value, usual) || !inside(temperature.value, [30, 80])) return null
     return {
-      message: `NOCT ${temperature.text} is outside ${usual[0]} to ${usual[1]} °C that is usual`,
+      say: 'unusual',
+      with: { temperature, value: usual[0], value2: usual[1] },
       suspects: [temperature],
       ...(isFramed && temperature.value < coolestFramed && { severity: 'warning' as const }),
     }
   },
-}
+})

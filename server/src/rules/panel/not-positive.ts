@@ -1,10 +1,13 @@
-import type { PanelRule } from '../about.ts'
+import { panelRule } from '../about.ts'
 
-export const notPositive: PanelRule = {
+export const notPositive = panelRule({
   id: 'not-positive',
   severity: 'error',
   reason: 'A rating of zero or below cannot be; a sign or a digit slipped in.',
   source: 'definition of the ratings, IEC 61215 (from memory)',
+  messages: {
+    positive: '{name} {field} is not above zero',
+  },
 
   check({ stc, noct, size, weight, limits, mounting_frame, price }) {
     const fields = {
@@ -29,9 +32,7 @@ export const notPositive: PanelRule = {
       'The price': price.amount,
     }
     return Object.entries(fields).flatMap(([name, field]) =>
-      field && field.value <= 0
-        ? [{ message: `${name} ${field.text} is not above zero`, suspects: [field] as const }]
-        : [],
+      field && field.value <= 0 ? [{ say: 'positive', with: { name, field }, suspects: [field] }] : [],
     )
   },
-}
+})

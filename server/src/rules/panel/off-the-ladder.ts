@@ -1,4 +1,4 @@
-import type { PanelRule, Sibling } from '../about.ts'
+import { panelRule, type Sibling } from '../about.ts'
 import { others } from '../others.ts'
 
 const ratings = [
@@ -11,12 +11,17 @@ const ratings = [
 /** Neighbouring classes may share a value but for this much; of the same count. */
 const slack = 0.003
 
-export const offTheLadder: PanelRule = {
+export const offTheLadder = panelRule({
   id: 'off-the-ladder',
   severity: 'information',
   reason:
     'From one power class of a family to the next all ratings grow or stay; a rating that leaps belongs to another.',
   source: 'open ratings: of 476 models between two of their family 98 % have each rating between theirs',
+  messages: {
+    above: 'above',
+    below: 'below',
+    found: '{label} {own} is {way} the {field} of {name}, though Pmax lies within its family',
+  },
 
   check({ stc }, { siblings }) {
     const { pmax } = stc
@@ -34,14 +39,15 @@ export const offTheLadder: PanelRule = {
       const limit =
         own.value > most.field.value * (1 + slack) ? most : own.value < least.field.value * (1 - slack) ? least : null
       if (!limit) return []
-      const way = limit === most ? 'above' : 'below'
+      const way = limit === most ? { say: 'above' } : { say: 'below' }
       return [
         {
-          message: `${label} ${own.text} is ${way} the ${limit.field.text} of ${limit.name}, though Pmax lies within its family`,
-          suspects: [own, pmax] as const,
+          say: 'found',
+          with: { label, own, way, field: limit.field, name: limit.name },
+          suspects: [own, pmax],
           elsewhere: [limit],
         },
       ]
     })
   },
-}
+})

@@ -1,12 +1,16 @@
-import type { PanelRule } from '../about.ts'
+import { panelRule } from '../about.ts'
 import { inYears } from '../words.ts'
 
-export const outputWarrantyShorter: PanelRule = {
+export const outputWarrantyShorter = panelRule({
   id: 'output-warranty-shorter',
   severity: 'warning',
   reason:
     'Makers promise output for longer than workmanship; the other way round the two are usually typed in each other’s place.',
   source: 'common practice, no source',
+  messages: {
+    found: 'The output warranty of {longest} is shorter than the workmanship warranty of {years}',
+    theTwoTyped: 'the two typed in each other’s place',
+  },
 
   check({ warranty: { output, workmanship } }) {
     const { years } = workmanship
@@ -14,17 +18,18 @@ export const outputWarrantyShorter: PanelRule = {
     if (!years || !longest || longest.value >= years.value) return null
     const swap = output.length === 1
     return {
-      message: `The output warranty of ${inYears(longest)} is shorter than the workmanship warranty of ${inYears(years)}`,
+      say: 'found',
+      with: { longest: inYears(longest), years: inYears(years) },
       suspects: [longest, years],
       ...(swap && {
         correction: {
           field: longest,
           text: years.text,
-          why: 'the two typed in each other’s place',
+          why: { say: 'theTwoTyped' },
           certainty: 'guess' as const,
           also: [{ field: years, text: longest.text }],
         },
       }),
     }
   },
-}
+})

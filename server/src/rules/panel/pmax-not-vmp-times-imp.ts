@@ -1,12 +1,16 @@
-import type { PanelRule } from '../about.ts'
+import { figure } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
 import { offBy } from '../words.ts'
 
-export const pmaxNotVmpTimesImp: PanelRule = {
+export const pmaxNotVmpTimesImp = panelRule({
   id: 'pmax-not-vmp-times-imp',
   severity: 'warning',
   reason: 'Power is voltage times current, so Pmax, Vmp and Imp of one row must agree within their rounding.',
   source:
     'definition of Pmax, IEC 60904-1; of 2 535 open ratings with a nameplate 99 % lie within 1.6 % and all within 5.6 %',
+  messages: {
+    found: 'Vmp {vmp} times Imp {imp} is {power}, {value} Pmax {pmax}',
+  },
 
   check({ stc: { pmax, vmp, imp } }) {
     if (!pmax || !vmp || !imp || pmax.value <= 0) return null
@@ -16,9 +20,10 @@ export const pmaxNotVmpTimesImp: PanelRule = {
     if (off <= Math.max(0.016, rounding)) return null
     const severity = off > 0.06 + rounding ? 'error' : off > 0.05 + rounding ? 'warning' : 'information'
     return {
-      message: `Vmp ${vmp.text} times Imp ${imp.text} is ${Number(product.toPrecision(4))} W, ${offBy(product / pmax.value)} Pmax ${pmax.text}`,
+      say: 'found',
+      with: { vmp, imp, power: figure(product, 'W', 4), value: offBy(product / pmax.value), pmax },
       suspects: [pmax, vmp, imp],
       severity,
     }
   },
-}
+})

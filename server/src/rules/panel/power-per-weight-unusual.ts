@@ -1,13 +1,17 @@
-import type { PanelRule } from '../about.ts'
-import { inside, short } from '../band.ts'
+import { figure } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
+import { inside } from '../band.ts'
 import { isCrystalline } from '../technology.ts'
 
-export const powerPerWeightUnusual: PanelRule = {
+export const powerPerWeightUnusual = panelRule({
   id: 'power-per-weight-unusual',
   severity: 'warning',
   reason: 'No panel gives this much, or this little, power for its weight.',
   source:
     'common practice, no source: about 10 to 25 W/kg with glass, 30 to 90 W/kg without, films of thin cells up to 1000 W/kg',
+  messages: {
+    unusual: 'Pmax {pmax} from {weight} is {perWeight}',
+  },
 
   check(panel) {
     const { weight, stc } = panel
@@ -15,8 +19,9 @@ export const powerPerWeightUnusual: PanelRule = {
     const perWeight = stc.pmax.value / weight.value
     if (inside(perWeight, [3, isCrystalline(panel) ? 160 : 1000])) return null
     return {
-      message: `Pmax ${stc.pmax.text} from ${weight.text} is ${short(perWeight)} W/kg`,
+      say: 'unusual',
+      with: { pmax: stc.pmax, weight, perWeight: figure(perWeight, 'W/kg') },
       suspects: [weight, stc.pmax],
     }
   },
-}
+})

@@ -1,13 +1,16 @@
-import type { PanelRule } from '../about.ts'
+import { panelRule } from '../about.ts'
 
-export const rigidWithBendLimit: PanelRule = {
+export const rigidWithBendLimit = panelRule({
   id: 'rigid-with-bend-limit',
   severity: 'information',
   reason: 'A bend limit belongs to a flexible panel; a rigid one breaks.',
   source: 'common practice, no source',
+  messages: {
+    found: 'A rigid panel has a bend limit of {bend}',
+  },
 
   check({ construction, limits: { bend } }) {
     if (construction?.value !== 'rigid' || !bend || bend.value === 0) return null
-    return { message: `A rigid panel has a bend limit of ${bend.text}`, suspects: [bend, construction] }
+    return { say: 'found', with: { bend }, suspects: [bend, construction] }
   },
-}
+})

@@ -1,15 +1,18 @@
+import { figure } from '../../findings/message.ts'
 import { coldVoltageFactor } from '../../physics/cold-voltage.ts'
 import { derive } from '../../values/derived.ts'
 import { vocCold } from '../../values/voc-cold.ts'
-import type { PanelRule } from '../about.ts'
-import { short } from '../band.ts'
+import { panelRule } from '../about.ts'
 
-export const systemVoltageLow: PanelRule = {
+export const systemVoltageLow = panelRule({
   id: 'system-voltage-low',
   severity: 'warning',
   reason: 'A panel must bear at least its own voltage on a cold day.',
   source:
     'coefficient method of US and IEC practice (NEC 690.7, IEC 62548; from memory); where no coefficient is given, NEC table 690.7(A) (as quoted in an open code)',
+  messages: {
+    low: 'The system voltage {limit} is below the {cold} that Voc {voc} becomes at {coldest} °C',
+  },
 
   check(panel, { site }) {
     const { system_voltage: limit } = panel.limits
@@ -18,8 +21,9 @@ export const systemVoltageLow: PanelRule = {
     const cold = derive(vocCold, panel, site).value ?? voc.value * coldVoltageFactor(site.coldest)
     if (cold <= limit.value) return null
     return {
-      message: `The system voltage ${limit.text} is below the ${short(cold)} V that Voc ${voc.text} becomes at ${site.coldest} °C`,
+      say: 'low',
+      with: { limit, cold: figure(cold, 'V'), voc, coldest: site.coldest },
       suspects: [limit, voc],
     }
   },
-}
+})

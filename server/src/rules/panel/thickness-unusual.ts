@@ -1,14 +1,17 @@
-import type { PanelRule } from '../about.ts'
+import { panelRule } from '../about.ts'
 import { usualFor } from '../band.ts'
 
 /** mm */
 const usual = { flexible: [0.2, 8], rigid: [1.5, 60], folding: [2, 80] } as const
 
-export const thicknessUnusual: PanelRule = {
+export const thicknessUnusual = panelRule({
   id: 'thickness-unusual',
   severity: 'information',
   reason: 'A thickness outside the usual band is another unit, or includes the junction box.',
   source: 'common practice, no source',
+  messages: {
+    unusual: 'The thickness {thickness} is outside {low} to {high} mm that is usual for {panel}',
+  },
 
   check({ size: { thickness }, construction }) {
     if (!thickness || thickness.value <= 0) return null
@@ -16,8 +19,9 @@ export const thicknessUnusual: PanelRule = {
     const mm = thickness.value * 1000
     if (low <= mm && mm <= high) return null
     return {
-      message: `The thickness ${thickness.text} is outside ${low} to ${high} mm that is usual for ${panel}`,
+      say: 'unusual',
+      with: { thickness, low, high, panel },
       suspects: [thickness],
     }
   },
-}
+})

@@ -1,5 +1,6 @@
-import type { PanelRule } from '../about.ts'
-import { inside, short } from '../band.ts'
+import { figure } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
+import { inside } from '../band.ts'
 
 type Band = readonly [number, number]
 
@@ -27,13 +28,17 @@ const usual: Readonly<Record<string, readonly Band[]>> = {
   ],
 }
 
-export const thinFilmVocPerCellUnusual: PanelRule = {
+export const thinFilmVocPerCellUnusual = panelRule({
   id: 'thin-film-voc-per-cell-unusual',
   severity: 'warning',
   reason:
     'Every thin-film cell of one material gives about the same voltage, so Voc and the cell count check each other.',
   source:
     'open module ratings of a public list, 2015 to 2022: 155 thin-film modules by material; what is granted beside, 5 to 15 %, is judged',
+  messages: {
+    unusual: 'Voc {voc} over {cells} cells is {perCell} per cell, where {bands} V is usual',
+    band: '{low} to {high}',
+  },
 
   check(panel) {
     const { voc } = panel.stc
@@ -42,10 +47,11 @@ export const thinFilmVocPerCellUnusual: PanelRule = {
     if (!voc || !cells || cells.value <= 0 || !bands) return null
     const perCell = voc.value / cells.value
     if (bands.some((band) => inside(perCell, band))) return null
-    const inWords = bands.map(([low, high]) => `${short(low)} to ${short(high)}`).join(' or ')
+    const list = bands.map(([low, high]) => ({ say: 'band', with: { low: figure(low), high: figure(high) } }))
     return {
-      message: `Voc ${voc.text} over ${cells.text} cells is ${short(perCell)} V per cell, where ${inWords} V is usual`,
+      say: 'unusual',
+      with: { voc, cells, perCell: figure(perCell, 'V'), bands: { list, last: 'or' } },
       suspects: [cells, voc],
     }
   },
-}
+})

@@ -1,13 +1,17 @@
-import type { PanelRule } from '../about.ts'
+import { panelRule } from '../about.ts'
 import { numbersIn } from '../words.ts'
 
 const ratings = ['pmax', 'vmp', 'imp', 'voc', 'isc'] as const
 
-export const uneditedCopy: PanelRule = {
+export const uneditedCopy = panelRule({
   id: 'unedited-copy',
   severity: 'information',
   reason: 'A new record is often begun as a copy of its sibling; what is not typed over is the other panel.',
   source: 'common practice, no source',
+  messages: {
+    andTheName: ', and the name says {own}',
+    found: 'All ratings are those of {other}{part}',
+  },
 
   check({ name, stc, size }, { siblings }) {
     const same = siblings.find(
@@ -24,13 +28,14 @@ export const uneditedCopy: PanelRule = {
     const own = numbersIn(name.text).find((n) => Math.abs(n / pmax.value - 1) < 0.25)
     const isMeant = own !== undefined && own !== pmax.value && !!other && numbersIn(other.text).includes(pmax.value)
     return {
-      message: `All ratings are those of ${other?.text ?? same.path}${isMeant ? `, and the name says ${own}` : ''}`,
+      say: 'found',
+      with: { other: other ?? same.path, part: isMeant ? { say: 'andTheName', with: { own } } : null },
       suspects: [name, pmax],
       ...(isMeant && { severity: 'warning' as const }),
       ...(other && { elsewhere: [{ path: same.path, field: other }] }),
     }
   },
-}
+})
 
 /** `Tern 110 T` is a Tern 110 with the box elsewhere, say, and so is another Tern 110. */
 const isVariant = (name: string, of: string) => name.startsWith(of) && !/^\d/.test(name.slice(of.length))

@@ -1,7 +1,7 @@
 import { isSame } from '../../quantities/same.ts'
 import type { Measure } from '../../records/field.ts'
 import type { Panel } from '../../records/records.generated.ts'
-import type { PanelRule } from '../about.ts'
+import { panelRule } from '../about.ts'
 import { others } from '../others.ts'
 import { ofFamily } from '../words.ts'
 
@@ -15,12 +15,16 @@ const shared: readonly { readonly label: string; readonly of: (panel: Panel) => 
   { label: 'NOCT', of: (panel) => panel.noct.temperature },
 ]
 
-export const unlikeFamily: PanelRule = {
+export const unlikeFamily = panelRule({
   id: 'unlike-family',
   severity: 'information',
   reason:
     'The models of one family have the same cells in another number or size, so coefficients and NOCT are the same.',
   source: 'common practice, no source; of open ratings that share all else 95 to 98.5 % share each of these too',
+  messages: {
+    found: 'The {label} is {own}, where {value} have {field}',
+    theValueOf: 'the value of its family',
+  },
 
   check(panel, { kin }) {
     const { maker, family, cells } = panel
@@ -40,17 +44,18 @@ export const unlikeFamily: PanelRule = {
       if (isFirst(own) || !all.every(({ field }) => isFirst(field))) return []
       return [
         {
-          message: `The ${label} is ${own.text}, where ${ofFamily(all.map(({ name }) => name))} have ${first.field.text}`,
-          suspects: [own] as const,
+          say: 'found',
+          with: { label, own, value: ofFamily(all.map(({ name }) => name)), field: first.field },
+          suspects: [own],
           elsewhere: all,
           correction: {
             field: own,
             text: first.field.text,
-            why: 'the value of its family',
+            why: { say: 'theValueOf' },
             certainty: 'guess' as const,
           },
         },
       ]
     })
   },
-}
+})

@@ -1,13 +1,16 @@
-import type { PanelRule } from '../about.ts'
+import { panelRule } from '../about.ts'
 
-export const vmpBelowHalfVoc: PanelRule = {
+export const vmpBelowHalfVoc = panelRule({
   id: 'vmp-below-half-voc',
   severity: 'error',
   reason: 'The curve of a panel is bent outwards, so its full power lies above half of the open-circuit voltage.',
   source: 'the I-V curve is concave, so its tangent at the maximum power point lies above both of its ends',
+  messages: {
+    found: 'Vmp {vmp} is less than half of Voc {voc}',
+  },
 
   check({ stc: { vmp, voc } }) {
     if (!vmp || !voc || vmp.value <= 0 || vmp.value * 2 >= voc.value) return null
-    return { message: `Vmp ${vmp.text} is less than half of Voc ${voc.text}`, suspects: [vmp, voc] }
+    return { say: 'found', with: { vmp, voc }, suspects: [vmp, voc] }
   },
-}
+})

@@ -1,15 +1,20 @@
-import type { PanelRule } from '../about.ts'
+import { figure } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
 import { relative } from '../../values/inputs.ts'
-import { inside, short } from '../band.ts'
+import { inside } from '../band.ts'
 import { isCrystalline } from '../technology.ts'
 
-export const vocAtZeroKelvinUnusual: PanelRule = {
+export const vocAtZeroKelvinUnusual = panelRule({
   id: 'voc-at-zero-kelvin-unusual',
   severity: 'warning',
   reason:
     'Extrapolated to absolute zero every silicon cell shows its band gap; if not, Voc, the cell count or the Voc coefficient is wrong.',
   source:
     'temperature law of the single-diode model (De Soto, Klein, Beckman 2006); open module ratings of a public list, 2015 to 2022: 0.89 to 1.61 V',
+  messages: {
+    unusual:
+      'Voc {voc}, {cells} cells in series and the Voc coefficient {field} do not fit together: carried on to absolute zero they give {atZero} per cell, where silicon gives 1.0 to 1.5 V',
+  },
 
   check(panel) {
     const { voc } = panel.stc
@@ -21,8 +26,9 @@ export const vocAtZeroKelvinUnusual: PanelRule = {
     const atZero = (voc.value / cells.value) * (1 - beta * 298.15)
     if (inside(atZero, [0.86, 1.75])) return null
     return {
-      message: `Voc ${voc.text}, ${cells.text} cells in series and the Voc coefficient ${field.text} do not fit together: carried on to absolute zero they give ${short(atZero)} V per cell, where silicon gives 1.0 to 1.5 V`,
+      say: 'unusual',
+      with: { voc, cells, field, atZero: figure(atZero, 'V') },
       suspects: [field, cells, voc],
     }
   },
-}
+})

@@ -1,7 +1,8 @@
-import type { PanelRule } from '../about.ts'
+import { figure } from '../../findings/message.ts'
+import { panelRule } from '../about.ts'
 import type { Measure } from '../../records/field.ts'
 import type { Panel } from '../../records/records.generated.ts'
-import { inside, short, usualFor } from '../band.ts'
+import { inside, usualFor } from '../band.ts'
 import { isCrystalline } from '../technology.ts'
 
 /** kg/m2 */
@@ -10,13 +11,18 @@ const usual = { flexible: [1.2, 7.5], rigid: [6, 20], folding: [1.5, 16] } as co
 const leastOfThin = 0.15
 const leastOfComposite = 3
 
-export const weightPerAreaUnusual: PanelRule = {
+export const weightPerAreaUnusual = panelRule({
   id: 'weight-per-area-unusual',
   severity: 'warning',
   reason:
     'Weight per area hardly differs between panels of one construction; else pounds and kilograms, or two models, are mixed up.',
   source:
     'common practice, no source; glass alone is 2.5 kg/m2 per mm; Martins et al., "Robust glass-free lightweight photovoltaic modules": framed glass 10 to 15 kg/m2, composites without glass 3.6 kg/m2',
+  messages: {
+    unusual: '{weight} on {length} by {width} is {perArea}, outside {low} to {high} kg/m2 that is usual for {panel}',
+    poundsTypedAs: 'pounds typed as kilograms',
+    decimalPointMoved: 'decimal point moved',
+  },
 
   check(record) {
     const {
@@ -33,12 +39,13 @@ export const weightPerAreaUnusual: PanelRule = {
     const [fix] = fixes
     return {
       ...(fix && fixes.length === 1 && { correction: { field: weight, ...fix.proposal, certainty: 'guess' as const } }),
-      message: `${weight.text} on ${length.text} by ${width.text} is ${short(perArea)} kg/m2, outside ${low} to ${high} kg/m2 that is usual for ${panel}`,
+      say: 'unusual',
+      with: { weight, length, width, perArea: figure(perArea, 'kg/m2'), low, high, panel },
       suspects: [weight, length, width],
       severity: inside(perArea, [0.15, 40]) ? 'warning' : 'error',
     }
   },
-}
+})
 
 /** What panels of this kind may weigh at least, where that is less than usual. */
 function lighter({ construction, surface, cells: { technology } }: Panel): readonly number[] {
@@ -55,8 +62,8 @@ function ways({ text }: Measure) {
   const digits = whole + decimals
   const moved = (at: number) => `${Number(`${digits.slice(0, at) || 0}.${digits.slice(at)}`)}${blank}kg`
   return [
-    { factor: 0.45359237, proposal: { text: text.replace('kg', 'lb'), why: 'pounds typed as kilograms' } },
-    { factor: 0.1, proposal: { text: moved(whole.length - 1), why: 'decimal point moved' } },
-    { factor: 10, proposal: { text: moved(whole.length + 1), why: 'decimal point moved' } },
+    { factor: 0.45359237, proposal: { text: text.replace('kg', 'lb'), why: { say: 'poundsTypedAs' } } },
+    { factor: 0.1, proposal: { text: moved(whole.length - 1), why: { say: 'decimalPointMoved' } } },
+    { factor: 10, proposal: { text: moved(whole.length + 1), why: { say: 'decimalPointMoved' } } },
   ]
 }

@@ -1,11 +1,14 @@
-import type { PanelRule } from '../about.ts'
+import { panelRule } from '../about.ts'
 import { others, type Other } from '../others.ts'
 
-export const weightUnlikeSiblings: PanelRule = {
+export const weightUnlikeSiblings = panelRule({
   id: 'weight-unlike-siblings',
   severity: 'information',
   reason: 'Power classes of one family are the same laminate, so panels of the same size weigh the same.',
   source: 'common practice, no source',
+  messages: {
+    found: 'The weight is {weight}, and {name} of the same size weighs {field}',
+  },
 
   check({ weight, size, maker }, { siblings }) {
     // sheets of several makers share their figures, and not the weight
@@ -22,9 +25,10 @@ export const weightUnlikeSiblings: PanelRule = {
     const isFar = ({ field }: Other) => Math.abs(Math.log(field.value / weight.value)) > 0.15
     if (!first || !all.every(isFar)) return null
     return {
-      message: `The weight is ${weight.text}, and ${first.name} of the same size weighs ${first.field.text}`,
+      say: 'found',
+      with: { weight, name: first.name, field: first.field },
       suspects: [weight],
       elsewhere: all,
     }
   },
-}
+})

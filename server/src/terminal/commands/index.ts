@@ -1,5 +1,6 @@
 import type { AddCommand } from './command.ts'
 import { addCheck } from './check.ts'
+import { addCompare } from './compare.ts'
 import { addExplain } from './explain.ts'
 import { addNew } from './new.ts'
 import { addReview } from './review.ts'
@@ -8,4 +9,13 @@ import { addSheet } from './sheet.ts'
 import { addValues } from './values.ts'
 
 /** In the order of the help. */
-export const commands: readonly AddCommand[] = [addCheck, addValues, addReview, addSheet, addNew, addExplain, addServe]
+export const commands: readonly AddCommand[] = [
+  addCheck,
+  addValues,
+  addCompare,
+  addReview,
+  addSheet,
+  addNew,
+  addExplain,
+  addServe,
+]

@@ -1,9 +1,9 @@
 import { Option } from 'commander'
-import { reviewSystem } from '../../check/review.ts'
+import { checkFile } from '../../check/check.ts'
 import type { Severity } from '../../findings/finding.ts'
-import type { ReadFile } from '../../records/read-file.ts'
+import { reading } from '../../records/facts.ts'
 import { CouldNotRun } from '../could-not-run.ts'
-import { reportFile } from '../file-report.ts'
+import { reportOf } from '../file-report.ts'
 import { reviewJson } from '../formats/review-json.ts'
 import { reviewText } from '../formats/review-text.ts'
 import { loadSystem } from '../load-system.ts'
@@ -38,8 +38,11 @@ export const addReview: AddCommand = (program, world, end) => {
       if (file?.kind !== 'system')
         throw new CouldNotRun(`\`${path}\` is no system description; its name ends in .system.yaml`)
       if (file.unread) throw new CouldNotRun(`\`${path}\` was not read: ${file.unread.because}`)
-      const report = reportFile(library, full, world.cwd, world)!
-      const review = reviewSystem(library, file as ReadFile<'system'>)
+      const checked = checkFile(library, full, world)!
+      const report = reportOf(library, checked, world.cwd)
+      const { review } = checked
+      if (!review)
+        throw new CouldNotRun(checked.findings.find(({ rule }) => rule === reading.internal.id)?.message ?? '')
       world.out(format === 'json' ? reviewJson(review, report) : reviewText(review, report, world.colour))
       end(reaches(count([report]), failOn) ? 1 : 0)
     })

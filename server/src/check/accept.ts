@@ -1,0 +1,48 @@
+import { foundAt, type Found } from '../findings/found.ts'
+import { nearest } from '../records/nearest.ts'
+import { acceptanceFacts, noSuchRule, renamedRule } from './acceptance-facts.ts'
+import type { Acceptance } from './acceptances.ts'
+
+/** A finding that a person let stand, with the acceptance that does so. */
+export interface Match {
+  readonly found: Found
+  readonly acceptance: Acceptance
+}
+
+/** Takes out what a person let stand. */
+export function accept(
+  found: readonly Found[],
+  acceptances: readonly Acceptance[],
+): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
+  if (acceptances.length === 0) return { open: found, accepted: [] }
+  const matched = found.map((one) => ({ found: one, acceptance: acceptances.find((a) => covers(a, one)) }))
+  return {
+    open: matched.flatMap((one) => (one.acceptance ? [] : [one.found])),
+    accepted: matched.flatMap(({ found, acceptance }) => (acceptance ? [{ found, acceptance }] : [])),
+  }
+}
+
+/** Which acceptances lack a reason, name no rule, match nothing or use an old id. */
+export function complaints(
+  acceptances: readonly Acceptance[],
+  accepted: readonly Match[],
+  rules: readonly string[],
+): readonly Found[] {
+  const used = new Set(accepted.map(({ acceptance }) => acceptance))
+  return acceptances.flatMap((one) => (used.has(one) ? newName(one) : [complaint(one, rules)]))
+}
+
+const newName = ({ rule, typed, update, pointers }: Acceptance): readonly Found[] =>
+  rule === typed ? [] : [renamedRule(typed, rule, { pointer: pointers?.[0] ?? '', span: update.span }, update)]
+
+function complaint({ rule, because, span, pointers }: Acceptance, rules: readonly string[]): Found {
+  const at = { pointer: pointers?.[0] ?? '', span }
+  if (!rules.includes(rule)) return noSuchRule(rule, nearest(rule, rules), at)
+  if (because === '') return foundAt(acceptanceFacts.unreasoned, at, { say: 'unreasoned', with: { rule } })
+  return foundAt(acceptanceFacts.unused, at, { say: 'unused', with: { rule } })
+}
+
+const covers = ({ rule, because, pointers }: Acceptance, { rule: { id }, pointer }: Found) =>
+  because !== '' &&
+  rule === id &&
+  (pointers === null || pointers.some((p) => pointer === p || pointer.startsWith(`${p}/`)))

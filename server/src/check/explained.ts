@@ -1,0 +1,125 @@
+import type { Fix, Found, Place, Speaker } from '../findings/found.ts'
+import type { Param, Said } from '../findings/message.ts'
+import type { Field } from '../records/field.ts'
+import type { ReadFile } from '../records/read-file.ts'
+import { readFile } from '../records/read.ts'
+import { ofFamily } from '../rules/words.ts'
+import type { Evidence } from '../slips/evidence.ts'
+import type { SlipVerdict } from '../slips/verdict.ts'
+import { setScalar } from '../text/edits.ts'
+import { applyEdits } from '../text/span.ts'
+import { placeOf } from './judge.ts'
+import { asItIs, sentence } from './sentences.ts'
+import type { Severities } from './severities.ts'
+import { isSerious, weight } from './shared-fields.ts'
+import { slipFacts, slipFields } from './slip-facts.ts'
+
+/** What folding wants to know beside the findings. */
+export interface SlipContext {
+  /** What the rules say of the record after a change. */
+  readonly rules: (file: ReadFile<'panel'>) => readonly Found[]
+  readonly severities: Severities
+  /** What the rules found, with their own severities. */
+  readonly unsettled: readonly Found[]
+  /** ISO 4217 code of a bare price. */
+  readonly currency: string | undefined
+  readonly nameOf: (other: Evidence) => string
+}
+
+type Slip = SlipVerdict & { readonly kind: 'slip' }
+
+/** One finding for a slip and all that its fix ends; null where it cannot be shown, or where the library has it off. */
+export function explained(
+  file: ReadFile<'panel'>,
+  found: readonly Found[],
+  verdict: Slip,
+  context: SlipContext,
+): readonly Found[] | null {
+  const field = file.fields.get(verdict.pointer)
+  if (!field) return null
+  const fixes = [verdict, ...verdict.alternatives].map((one) => toFix(file, one))
+  const fixed = readFile(file.path, applyEdits(file.tree.text, fixes[0]!.edits), context.currency) as ReadFile<'panel'>
+  const left = context.rules(fixed)
+  const isIn = (list: readonly Found[], f: Found) =>
+    list.some((l) => l.rule.id === f.rule.id && l.pointer === f.pointer)
+  const gone = found.filter((f) => !isIn(left, f))
+  // a rule that the library makes less than a warning gives way to others, but where it is alone it decides
+  const serious = context.unsettled.filter((f) => isSerious(f) && !isIn(left, f))
+  const lead =
+    strongest(gone.filter(isSerious), verdict.pointer) ??
+    strongest(
+      gone.filter((f) => isIn(serious, f)),
+      verdict.pointer,
+    )
+  if (!lead && serious.length > 0) return null
+  const one = lead ? { rule: lead.rule, severity: lead.severity } : slipIsAll(verdict, context)
+  if (!one) return null
+  const claim = lead?.claim ?? slipClaim(field)
+  const places = [...(lead ? [lead] : []), ...gone.filter((f) => f !== lead)].flatMap((f) => placesOf(file, f))
+  return [
+    ...found.filter((f) => !gone.includes(f)),
+    {
+      ...one,
+      claim,
+      sentence: slipSentence(claim, field, verdict, context),
+      pointer: field.pointer,
+      span: field.span,
+      places: distinct(places.filter(({ path, pointer }) => path !== undefined || pointer !== field.pointer)),
+      fixes,
+    },
+  ]
+}
+
+const slipClaim = (field: Field<unknown>): Said => ({
+  say: 'slip',
+  with: { field: { say: field.pointer, of: slipFields }, value: field },
+  of: slipFacts.slip,
+})
+
+/** The rule that speaks where no other does, with the severity that the library gives it; null where it is off. */
+function slipIsAll({ isListed }: Slip, { severities }: SlipContext): Pick<Found, 'rule' | 'severity'> | null {
+  const rule: Speaker = slipFacts.slip
+  const severity = isListed ? 'information' : rule.severity
+  const bare = { rule, severity, claim: asItIs(''), pointer: '', span: { start: 0, end: 0 }, places: [], fixes: [] }
+  const [settled] = severities([bare])
+  return settled ? { rule, severity: settled.severity } : null
+}
+
+function slipSentence(
+  claim: Said,
+  field: Field<unknown>,
+  { from, siblings, text, why }: Slip,
+  { nameOf }: SlipContext,
+) {
+  const value = { field: { say: field.pointer, of: slipFields }, value: field }
+  const borrowed: Param = from ? sentence({ say: 'borrowed', with: { ...value, other: nameOf(from) } }) : null
+  const family = siblings.length > 0 ? ofFamily(siblings.map(nameOf)) : null
+  const like: Param = family ? sentence({ say: 'like', with: { family } }) : null
+  return sentence({ say: 'slip', with: { claim, borrowed, text, why: asItIs(why), like } })
+}
+
+function toFix(file: ReadFile<'panel'>, one: Pick<Slip, 'pointer' | 'text' | 'why' | 'also'>): Fix {
+  const also = one.also ?? []
+  return {
+    pointer: one.pointer,
+    text: one.text,
+    why: asItIs(one.why),
+    certainty: 'guess',
+    edits: [one, ...also].map(({ pointer, text }) => setScalar(file.tree, pointer, text)),
+    ...(also.length > 0 && { also }),
+  }
+}
+
+/** Where a finding is shown, then the other fields that it speaks of. */
+function placesOf(file: ReadFile<'panel'>, { pointer, span, places }: Found): readonly Place[] {
+  const field = file.fields.get(pointer)
+  return [field ? placeOf(field) : { pointer, text: pointer, span }, ...places]
+}
+
+const strongest = (found: readonly Found[], pointer: string): Found | undefined =>
+  [...found].sort((a, b) => weight(b) - weight(a) || Number(b.pointer === pointer) - Number(a.pointer === pointer))[0]
+
+function distinct(places: readonly Place[]): readonly Place[] {
+  const isSame = (a: Place, b: Place) => a.pointer === b.pointer && a.path === b.path
+  return places.filter((place, i) => places.findIndex((p) => isSame(p, place)) === i)
+}

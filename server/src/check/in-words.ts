@@ -1,0 +1,42 @@
+import type { Correction, Finding, Related } from '../findings/finding.ts'
+import type { Fix, Found, Place } from '../findings/found.ts'
+import { inWords, type Bundle } from '../findings/words.ts'
+import type { RecordKind } from '../records/field-info.ts'
+import { infoAt, nameOf } from '../records/info-at.ts'
+import { recordOfPath } from '../records/kinds.ts'
+import { schemas } from '../records/schemas.generated.ts'
+import { plain } from './sentences.ts'
+
+/** The last step: what was found becomes sentences. */
+export function toFinding(found: Found, kind: RecordKind, bundle?: Bundle): Finding {
+  const { rule, severity, claim, sentence = plain(claim), pointer, span, places, fixes } = found
+  return {
+    rule: rule.id,
+    severity,
+    message: inWords(sentence, rule, bundle),
+    pointer,
+    span,
+    reason: rule.reason,
+    source: rule.source,
+    related: places.map((place) => related(place, kind)),
+    corrections: fixes.map((fix) => correction(fix, found, bundle)),
+  }
+}
+
+function related(place: Place, kind: RecordKind): Related {
+  const { span, path } = place
+  const message = called(path === undefined ? kind : (recordOfPath(path)?.kind ?? kind), place)
+  return { span, message, ...(path !== undefined && { path }) }
+}
+
+const correction = ({ why, ...rest }: Fix, { rule }: Found, bundle: Bundle | undefined): Correction => ({
+  ...rest,
+  why: inWords(why, rule, bundle),
+})
+
+/** A field by its name and as it was typed: `Voc 39.1 V`. */
+export function called(kind: RecordKind, { pointer, text }: Place): string {
+  const root = schemas[kind]
+  const info = root && infoAt(root, pointer)
+  return info ? `${nameOf(info)} ${text}` : text
+}

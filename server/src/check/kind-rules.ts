@@ -1,0 +1,40 @@
+import type { Found } from '../findings/found.ts'
+import type { Library } from '../library/library.ts'
+import type { ReadFile } from '../records/read-file.ts'
+import { reviewRules } from '../review/rules/index.generated.ts'
+import { batteryRules } from '../rules/battery/index.generated.ts'
+import { climateRules } from '../rules/climate/index.generated.ts'
+import { controllerRules } from '../rules/controller/index.generated.ts'
+import { judge } from './judge.ts'
+import { systemReferences, unresolved, unused } from './references.ts'
+import type { Review } from './review.ts'
+import { weatherFound } from './weather.ts'
+import { settingsFound } from './rule-names.ts'
+
+/** What the rules over records other than panels find, and over a system with its figures. */
+export function rulesFound(library: Library, file: ReadFile, review: Review | null): readonly Found[] {
+  switch (file.kind) {
+    case 'panel':
+      return unused(library, file)
+    case 'controller':
+      return [...judge(controllerRules, file as ReadFile<'controller'>, undefined), ...unused(library, file)]
+    case 'battery':
+      return [...judge(batteryRules, file as ReadFile<'battery'>, undefined), ...unused(library, file)]
+    case 'climate':
+      return [
+        ...judge(climateRules, file as ReadFile<'climate'>, undefined),
+        ...weatherFound(library, file as ReadFile<'climate'>),
+        ...unused(library, file),
+      ]
+    case 'system': {
+      const { system, figures } = review!
+      const { kind, tree } = file
+      return [
+        ...systemReferences(library, file as ReadFile<'system'>),
+        ...judge(reviewRules, { kind, record: system, tree }, figures),
+      ]
+    }
+    case 'library':
+      return [...settingsFound(file as ReadFile<'library'>), ...unresolved(library, file)]
+  }
+}

@@ -1,0 +1,30 @@
+import type { ReadFile } from '../records/read-file.ts'
+import { pointers } from '../slips/evidence.ts'
+import { findSlip } from '../slips/find-slip.ts'
+import type { SlipVerdict } from '../slips/verdict.ts'
+import type { Match } from './accept.ts'
+import type { Relatives } from './family.ts'
+
+const none: SlipVerdict = { kind: 'consistent' }
+
+/** The typing mistake that would explain a panel record, unless a person has accepted what a rule says of that field. */
+export function slipIn(
+  file: ReadFile<'panel'>,
+  { evidence, family }: Relatives,
+  accepted: readonly Match[],
+): SlipVerdict {
+  if (isUnreadable(file)) return none
+  const verdict = findSlip(evidence, family)
+  const vouched = ({ found }: Match) =>
+    verdict.kind === 'slip' && found.severity !== 'hint' && found.pointer === verdict.pointer
+  return accepted.some(vouched) ? none : verdict
+}
+
+/**
+ * A number that the search needs could not be read: that mistake is reported already, and without the number the rest of
+ * the record says too little to find another.
+ */
+const isUnreadable = ({ readFindings }: ReadFile<'panel'>): boolean =>
+  readFindings.some(
+    ({ severity, pointer }) => severity === 'error' && (pointers as readonly string[]).includes(pointer),
+  )

@@ -1,0 +1,35 @@
+import type { Figure, Param, Phrases, Said } from './message.ts'
+
+/** Templates of another language, by `rule/template`; what it lacks is said in English. */
+export type Bundle = Readonly<Record<string, string>>
+
+/** A sentence or a part of one in words; parts of it that name no phrases are looked up in those of the whole. Throws where there is no such template, which is a mistake of the rule. */
+export function inWords(said: Said, by: Phrases, bundle?: Bundle): string {
+  const phrases = said.of ?? by
+  const { id, messages } = phrases
+  const template = bundle?.[`${id}/${said.say}`] ?? messages[said.say]
+  if (template === undefined) throw new Error(`${id} has no message ${said.say}`)
+  return template.replace(/\{(\w+)\}/g, (_, name: string) => param(said.with?.[name], phrases, bundle))
+}
+
+function param(value: Param, by: Phrases, bundle: Bundle | undefined): string {
+  if (value === null || value === undefined) return ''
+  if (typeof value !== 'object') return String(value)
+  if ('say' in value) return inWords(value, by, bundle)
+  if ('list' in value) {
+    const words = value.list.map((one) => param(one, by, bundle))
+    if (!value.last || words.length < 2) return words.join(', ')
+    return `${words.slice(0, -1).join(', ')} ${value.last} ${words.at(-1)}`
+  }
+  return 'text' in value ? value.text : number(value)
+}
+
+function number({ value, unit, digits, decimals }: Figure): string {
+  const shown =
+    digits !== undefined
+      ? Number(value.toPrecision(digits))
+      : decimals !== undefined
+        ? Number(value.toFixed(decimals))
+        : value
+  return unit ? `${shown} ${unit}` : String(shown)
+}

@@ -1,0 +1,25 @@
+import type { Column } from './column.ts'
+import { fittedTable } from './fitted-table.ts'
+
+/** One table for a terminal of that width. */
+export const toText = <Row>(rows: readonly Row[], columns: readonly Column<Row>[], width: number): string =>
+  fittedTable([columns.map(({ label }) => label), ...texts(rows, columns)], width)
+
+/** Comma-separated values: keys as head, numbers bare; what is not known says so. */
+export function toCsv<Row>(rows: readonly Row[], columns: readonly Column<Row>[]): string {
+  const lines = rows.map((row) => columns.map(({ cell }) => String(cell(row).value ?? 'not known')))
+  return [columns.map(({ key }) => key), ...lines].map((line) => `${line.map(quoted).join(',')}\n`).join('')
+}
+
+/** Quoted where it has to be: RFC 4180. */
+const quoted = (text: string) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text)
+
+export function toMarkdown<Row>(rows: readonly Row[], columns: readonly Column<Row>[]): string {
+  const lines = [columns.map(({ label }) => label), columns.map(() => '---'), ...texts(rows, columns)]
+  return lines.map((line) => `| ${line.map(escaped).join(' | ')} |\n`).join('')
+}
+
+const escaped = (text: string) => text.replace(/[\\|<>*_`[\]]/g, '\\$&').replace(/\s+/g, ' ')
+
+const texts = <Row>(rows: readonly Row[], columns: readonly Column<Row>[]) =>
+  rows.map((row) => columns.map(({ cell }) => cell(row).text))

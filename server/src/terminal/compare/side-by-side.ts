@@ -1,0 +1,50 @@
+import { siteFor } from '../../check/site.ts'
+import type { ReadFile } from '../../records/read-file.ts'
+import { sideBySide, type SideBySide } from '../../values/side-by-side.ts'
+import { CouldNotRun } from '../could-not-run.ts'
+import { select } from '../select.ts'
+import type { World } from '../world.ts'
+import { chosen, filtered, sorted } from './column.ts'
+import { toCsv, toMarkdown, toText } from './formats.ts'
+import { lastQuestion, leading, panelColumns, questions } from './panel-columns.ts'
+import type { TableOptions } from './options.ts'
+
+/** Panels side by side: those that are named, and all of the folders that are. */
+export async function panelsSideBySide(
+  world: World,
+  paths: readonly string[],
+  { format, sort, filter, columns: names }: TableOptions,
+): Promise<string> {
+  const { library, targets } = await select(world, paths)
+  const files = targets.map((path) => library.file(path)).filter((file) => file?.kind === 'panel')
+  if (files.length === 0)
+    throw new CouldNotRun(`there is no panel record in ${paths.map((p) => `\`${p}\``).join(', ')}`)
+  const unread = files.filter((file) => file!.unread)
+  for (const file of unread) world.err(`wattproof: ${file!.path} was not read: ${file!.unread!.because}\n`)
+  const all = (files as readonly ReadFile<'panel'>[])
+    .filter((file) => !file.unread)
+    .map((file) => {
+      const settings = library.settings(file.path)?.record
+      return sideBySide(file.id, file.record, siteFor(library, file.path), settings)
+    })
+  const rows = sorted(filtered(all, panelColumns, filter), panelColumns, sort)
+  const columns = chosen(panelColumns, names)
+  if (format === 'json') return `${JSON.stringify({ version: 1, rows: rows.map(({ answers }) => answers) }, null, 2)}\n`
+  if (format === 'csv') return toCsv(rows, columns)
+  if (format === 'markdown') return toMarkdown(rows, columns)
+  const left = all.length - rows.length
+  const note = left > 0 ? `\n${left} of ${all.length} panels left out by --filter\n` : ''
+  if (names !== undefined) return toText(rows, columns, world.width) + note
+  return [...questions, lastQuestion]
+    .map(({ question, columns }) => `${question}\n${toText(rows, [leading, ...columns], world.width)}`)
+    .concat(marked(rows))
+    .join('\n')
+    .concat(note)
+}
+
+function marked(rows: readonly SideBySide[]): readonly string[] {
+  if (!rows.some(({ life }) => life?.from === 'common practice')) return []
+  return [
+    'Common practice, no source: bonded flexible panels last one to five years, of which 4 are taken, and rigid ones 25.\n`expected_life` in wattproof.yaml says otherwise.\n',
+  ]
+}
