@@ -18,8 +18,8 @@ export function startWorker(address: string): MessageTransports {
       console.error(`the language server failed: ${event.message}`)
       end()
     })
-    // by its first message the worker has asked for the lock, so this waits until it lets go
-    worker.addEventListener('message', () => void navigator.locks?.request(lock, end), { once: true })
+    // by its first message the worker has asked for the lock, so this waits until it lets go; without locks errors are all there is
+    worker.addEventListener('message', () => navigator.locks?.request(lock, end).catch(() => {}), { once: true })
   })
   return { reader: new WorkerReader(worker, gone), writer: new BrowserMessageWriter(worker) }
 }
@@ -30,7 +30,10 @@ class WorkerReader extends BrowserMessageReader {
     gone: Promise<void>,
   ) {
     super(worker)
-    void gone.then(() => this.fireClose())
+    gone.then(
+      () => this.fireClose(),
+      () => {},
+    )
   }
 
   /** A client that stops has no more use for the worker. */

@@ -5,6 +5,16 @@ import { missing } from './driver/visit.ts'
 import { visitWeb, type WebVisit } from './driver/web.ts'
 import { windowIn, type Window } from './driver/window.ts'
 
+/** A promise that fails, and whose failure nobody takes. */
+const brokenPromise = () => {
+  Promise.reject(new Error('broken')).then(
+    () => {},
+    (error: Error) => {
+      throw error
+    },
+  )
+}
+
 // VS Code in a browser, where the extension and its language server are workers and no folder is on a disk
 describe.skipIf(missing)(missing ?? 'the packed extension in a browser', () => {
   test('every case passes in the extension host', async () => {
@@ -79,7 +89,10 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a browser', () => {
     test.each([
       { death: 'ends', how: () => globalThis.close() },
       { death: 'fails where nothing catches it', how: () => void setTimeout(() => JSON.parse('{'), 0) },
-      { death: 'breaks a promise that nobody waits for', how: () => void Promise.reject(new Error('broken')) },
+      {
+        death: 'breaks a promise that nobody waits for',
+        how: brokenPromise,
+      },
     ])('a language server that $death comes back, and no finding is left over or there twice', async ({ how }) => {
       const [first] = await servers()
       await first!.worker.evaluate(how).catch(() => null) // a worker that is gone does not answer
