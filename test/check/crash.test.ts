@@ -65,8 +65,8 @@ describe('a mistake of our own in one file', () => {
       expect(there).toEqual(before)
       const [first, ...others] = here!
       expect(first).toMatchObject({ rule: 'internal-error', severity: 'error', span: { start: 0, end: 0 } })
-      expect(first!.message).toMatch(/\(TypeError\).* please report it/)
-      expect(first!.message).not.toContain('secret')
+      expect(first?.message).toMatch(/\(TypeError\).* please report it/)
+      expect(first?.message).not.toContain('secret')
       expect(others.map(({ rule }) => rule)).toEqual(expect.arrayContaining(also))
     },
   )

@@ -1,4 +1,6 @@
+import { bankChecks } from './bank.checks.ts'
 import { cableChecks } from './cable.checks.ts'
+import { caseChecks } from './cases.checks.ts'
 import type { Check } from './check.ts'
 import { diodeChecks } from './diode.checks.ts'
 import { energyChecks } from './energy.checks.ts'
@@ -18,4 +20,6 @@ export const allChecks: readonly Check[] = [
   ...energyChecks,
   ...cableChecks,
   ...reviewChecks,
+  ...bankChecks,
+  ...caseChecks,
 ]

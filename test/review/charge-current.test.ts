@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest'
 import { bankOf, chargeCurrent } from '../../server/src/review/bank.ts'
+import { controllersOf } from '../../server/src/review/controllers.ts'
 import { example, seeking, switching } from './example.ts'
 
 const current = (controller: string) => {
   const system = example({ controller, count: 2, strings: 2 })
-  return chargeCurrent(system.arrays[0]!, bankOf(system)!)!
+  return chargeCurrent(controllersOf(system)[0]!, bankOf(system)!)!
 }
 
 test('a controller that only switches passes the short-circuit current of its strings, which Voc and power do not raise', () => {

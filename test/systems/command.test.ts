@@ -57,6 +57,7 @@ test('every review prints every caution, and what was not checked', () => {
   const words = wattproof(['review', boat]).out.replace(/\s+/g, ' ')
   for (const caution of cautions) expect(words).toContain(caution)
   expect(words).toContain('Not checked, which is not the same as in order - How cold the battery gets')
+  expect(words).toContain('- Voltage rating of fuses')
 })
 
 test('a panel is no system', () => {

@@ -16,6 +16,7 @@ import { ruleNames, settingsFindings } from './rule-names.ts'
 import { inOrder, withSeverities } from './severities.ts'
 import { siteFor } from './site.ts'
 import { unresolvedFindings, unusedFindings } from './system.ts'
+import { weatherFindings } from './weather.ts'
 import type { Today } from './today.ts'
 
 export type { Today } from './today.ts'
@@ -47,14 +48,14 @@ function settled(library: Library, file: ReadFile, now: Today): Checked {
     ...file,
     findings: inOrder(findings),
     accepted,
-    values: () => (values ??= valuesOf(library, file)),
+    values: () => (values ??= valuesOf(library, file, now)),
   }
 }
 
-function valuesOf(library: Library, file: ReadFile): readonly Value[] {
+function valuesOf(library: Library, file: ReadFile, { years }: Today): readonly Value[] {
   if (file.kind === 'panel') return panelValues(file.record as Panel, siteFor(library, file.path))
   if (file.kind !== 'system') return []
-  const { system, figures } = reviewSystem(library, file as ReadFile<'system'>)
+  const { system, figures } = reviewSystem(library, file as ReadFile<'system'>, years)
   return systemValues(system, figures)
 }
 
@@ -72,9 +73,13 @@ function kindFindings(library: Library, file: ReadFile, now: Today): readonly Fi
     case 'battery':
       return [...batteryFindings(file as ReadFile<'battery'>), ...unusedFindings(library, file)]
     case 'climate':
-      return [...climateFindings(file as ReadFile<'climate'>), ...unusedFindings(library, file)]
+      return [
+        ...climateFindings(file as ReadFile<'climate'>),
+        ...weatherFindings(library, file as ReadFile<'climate'>),
+        ...unusedFindings(library, file),
+      ]
     case 'system':
-      return reviewSystem(library, file as ReadFile<'system'>).findings
+      return reviewSystem(library, file as ReadFile<'system'>, now.years).findings
     case 'library':
       return [...settingsFindings(file as ReadFile<'library'>), ...unresolvedFindings(library, file)]
   }

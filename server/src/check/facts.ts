@@ -8,6 +8,7 @@ import { reviewRules } from '../review/rules/index.generated.ts'
 import { hazards } from '../text/hazards/index.ts'
 import { acceptanceFacts } from './acceptances.ts'
 import { referenceFacts } from './system.ts'
+import { weatherFacts } from './weather.ts'
 import { slipFacts } from './one-mistake.ts'
 import { sheetFacts } from './sheet-facts.ts'
 
@@ -20,7 +21,7 @@ export const allFacts: readonly { readonly title: string; readonly rules: readon
   { title: 'Controller records', rules: controllerRules },
   { title: 'Battery records', rules: batteryRules },
   { title: 'Climate records', rules: climateRules },
-  { title: 'References between records', rules: Object.values(referenceFacts) },
+  { title: 'References between records', rules: [...Object.values(referenceFacts), ...Object.values(weatherFacts)] },
   { title: 'Systems', rules: reviewRules },
   { title: 'Acceptances and settings', rules: Object.values(acceptanceFacts) },
 ]

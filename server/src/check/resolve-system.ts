@@ -1,6 +1,9 @@
 import type { Library } from '../library/library.ts'
 import type { ReadFile } from '../records/read-file.ts'
+import { weatherPath } from '../records/weather-file.ts'
 import type { RecordTypes, Reference } from '../records/records.generated.ts'
+import { inWatts } from '../review/in-watts.ts'
+import { chargeVoltage } from '../rules/chemistry.ts'
 import type { ResolvedArray, ResolvedSystem, SiteTemperature, Used } from '../review/resolved.ts'
 import { siteOf } from '../values/site.ts'
 
@@ -9,10 +12,16 @@ export const manyYears = 11
 
 /** A system with the records that it names. What cannot be found stays absent; `referenceFindings` tell of it. */
 export function resolveSystem(library: Library, file: ReadFile<'system'>, years = manyYears): ResolvedSystem {
-  const system = file.record
+  const typed = file.record
   const settings = library.settings(file.path)?.record
-  const climate = find('climate', system.site.climate) ?? settingsClimate()
-  const battery = find('battery', system.battery.battery)
+  const climate = find('climate', typed.site.climate) ?? settingsClimate()
+  const hours = climate?.record.hourly && weatherPath(climate.path ?? file.path, climate.record.hourly.value)
+  const weather = hours ? library.weather(hours) : undefined
+  const battery = find('battery', typed.battery.battery)
+  const series = Math.max(1, typed.battery.in_series?.value ?? 1)
+  const nominal = battery?.record.nominal_voltage?.value
+  const charging = battery && (chargeVoltage(battery.record) ?? nominal)
+  const system = inWatts(typed, nominal ? nominal * series : null, charging ? charging * series : null)
   const assumed = siteOf(undefined)
   return {
     id: file.id,
@@ -20,19 +29,23 @@ export function resolveSystem(library: Library, file: ReadFile<'system'>, years 
     arrays: system.arrays.map(array),
     ...(battery && { battery }),
     ...(climate && { climate }),
+    ...(settings?.practice && { practice: settings.practice.value }),
+    ...(weather && typeof weather !== 'string' && { weather }),
     years,
     coldest: temperature('coldest'),
     hottest: temperature('hottest'),
   }
 
   function array(entry: ResolvedArray['entry']): ResolvedArray {
-    const controller = find('controller', entry.controller)
+    const other = system.arrays.find(({ id }) => id !== undefined && id.value === entry.shares_controller_with?.value)
+    const shares = other !== undefined && other !== entry
+    const controller = find('controller', (shares ? other : entry).controller)
     const panels = entry.panels.map((one) => {
       const panel = find('panel', one.panel)
       const surface = system.surfaces.find(({ id }) => id !== undefined && id.value === one.surface?.value)
       return { entry: one, ...(panel && { panel }), ...(surface && { surface }) }
     })
-    return { entry, panels, ...(controller && { controller }) }
+    return { entry, panels, ...(controller && { controller }), ...(shares && { shares }) }
   }
 
   function find<K extends keyof RecordTypes>(
@@ -46,7 +59,7 @@ export function resolveSystem(library: Library, file: ReadFile<'system'>, years 
 
   function settingsClimate() {
     const id = settings?.site.climate
-    return id && !system.site.climate.id ? find('climate', { id }) : undefined
+    return id && !typed.site.climate.id ? find('climate', { id }) : undefined
   }
 
   function temperature(which: 'coldest' | 'hottest'): SiteTemperature {

@@ -1,6 +1,7 @@
 import type { Connection, Disposable } from 'vscode-languageserver'
 import { TextDocuments } from './lsp.ts'
 import { TextDocument } from 'vscode-languageserver-textdocument'
+import { weatherNamedIn } from '../records/weather-file.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import { createAddresses } from './addresses.ts'
 import { around } from './around.ts'
@@ -29,6 +30,8 @@ export function createSession(connection: Connection, client: Client, files: Fil
   /** Paths that were read for the sake of a file that is open, beside the folders of the window. */
   const besides = new Set<string>()
   const searched = new Set<string>()
+  /** Files of hourly weather that were asked for. */
+  const asked = new Set<string>()
   const listeners = new Set<(stale: Settled) => void>()
   let timer: ReturnType<typeof setTimeout> | undefined
   let indexing = Promise.resolve()
@@ -37,6 +40,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
     const path = pathOf(document.uri)
     if (path === null) return
     workspace.put(path, document.getText())
+    wantWeather(path, document.getText())
     settleSoon()
   })
   documents.onDidOpen(({ document: { uri } }) => {
@@ -161,7 +165,10 @@ export function createSession(connection: Connection, client: Client, files: Fil
         const text = texts[i] ?? null
         if (path === null || path === undefined || isOpen(path)) return
         if (text === null) workspace.drop(path)
-        else workspace.put(path, text)
+        else {
+          workspace.put(path, text)
+          if (typeof text === 'string') wantWeather(path, text)
+        }
       })
     }
     settleSoon()
@@ -170,6 +177,19 @@ export function createSession(connection: Connection, client: Client, files: Fil
   function tellSettled() {
     const stale = workspace.settle()
     if (stale) listeners.forEach((listener) => inBackground(connection, () => listener(stale)))
+  }
+
+  /** Reads the files of hourly weather that a record names, once, as nobody types them. */
+  function wantWeather(path: string, text: string) {
+    for (const named of weatherNamedIn(path, text)) {
+      if (!files || asked.has(named)) continue
+      asked.add(named)
+      void after(async () => {
+        const read = await files.read(addresses.uriOf(named), folderAbove(addresses.uriOf(named)))
+        workspace.putWeather(named, typeof read === 'string' ? read : '')
+        settleSoon()
+      })
+    }
   }
 
   function settleSoon() {

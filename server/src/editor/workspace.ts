@@ -11,6 +11,8 @@ import type { ReadFile } from '../records/read-file.ts'
 export interface Workspace {
   readonly library: Library
   put(path: string, text: FileText): void
+  /** A file of hourly weather; the empty text where there is none. */
+  putWeather(path: string, text: string): void
   drop(path: string): void
   /** Folders opened side by side. */
   setFolders(folders: readonly string[]): void
@@ -31,6 +33,8 @@ export function createWorkspace(today: () => string): Workspace {
   const left = new Set<string>()
   /** Records that a changed system or settings file named before or names now. */
   const named = new Set<string>()
+  /** Systems of which only one year was worked out. */
+  const quick = new Set<string>()
   let all = false
 
   return {
@@ -43,6 +47,10 @@ export function createWorkspace(today: () => string): Workspace {
       library.put(path, text)
       if (before) difference(namedBefore, namedBy(library.file(path)!)).forEach((one) => named.add(one))
       forget(path, before === undefined)
+    },
+    putWeather(path, text) {
+      library.put(path, text)
+      forgetAll()
     },
     drop(path) {
       const before = library.file(path)
@@ -58,18 +66,24 @@ export function createWorkspace(today: () => string): Workspace {
     check(path) {
       const before = known.get(path)
       if (before) return before
-      const checked = checkFile(library, path, { today: today() })
+      // one year is enough while somebody types; the pause after it has time for the others
+      const isTyping = changed.size > 0 && recordOfPath(path)?.kind === 'system'
+      const checked = checkFile(library, path, { today: today(), ...(isTyping && { years: 1 }) })
       if (checked) known.set(path, checked)
+      if (isTyping) quick.add(path)
       return checked
     },
     settle() {
       if (changed.size === 0 && !all) return null
-      const users: Settled = all ? 'all' : staleOf(new Set([...named, ...left, ...[...changed].flatMap(usersOf)]))
+      const users: Settled = all
+        ? 'all'
+        : staleOf(new Set([...named, ...left, ...quick, ...[...changed].flatMap(usersOf)]))
       if (users === 'all') known.clear()
       else users.forEach((path) => known.delete(path))
       changed.clear()
       left.clear()
       named.clear()
+      quick.clear()
       all = false
       return users
     },

@@ -3,6 +3,7 @@ import { recordOfPath } from '../records/kinds.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { FileText } from '../records/unread.ts'
 import { readFile } from '../records/read.ts'
+import { readWeather, type WeatherFile } from '../records/weather-file.ts'
 import { createKin } from './kin.ts'
 import type { Library, ReferencePlace } from './library.ts'
 import { referencesOf } from './references.ts'
@@ -10,6 +11,8 @@ import { referencesOf } from './references.ts'
 /** An empty library. Reading is lazy: a file is read when it is first asked for. */
 export function createLibrary(): Library {
   const texts = new Map<string, FileText>()
+  const weatherTexts = new Map<string, string>()
+  const weathers = new Map<string, WeatherFile | string>()
   const read = new Map<string, ReadFile>()
   let folders: readonly string[] = []
   let roots: readonly string[] = []
@@ -24,6 +27,7 @@ export function createLibrary(): Library {
       return version
     },
     put(path, text) {
+      if (/\.epw$/i.test(path)) return putWeather(path, typeof text === 'string' ? text : '')
       if (!recordOfPath(path) || texts.get(path) === text) return
       const isNew = !texts.has(path)
       texts.set(path, text)
@@ -76,12 +80,26 @@ export function createLibrary(): Library {
       uses ??= gatherUses()
       return (uses.get(`${file.kind} ${file.id}`) ?? []).filter((use) => rootOf(use.file.path) === rootOf(file.path))
     },
+    weather(path) {
+      const text = weatherTexts.get(path)
+      if (text === undefined) return undefined
+      const known = weathers.get(path) ?? (text === '' ? 'is not there' : readWeather(text))
+      weathers.set(path, known)
+      return known
+    },
     hasSystems(near) {
       const root = rootOf(near)
       return (byKind.get('system') ?? listed('system')).some((path) => rootOf(path) === root)
     },
   }
   return library
+
+  function putWeather(path: string, text: string) {
+    if (weatherTexts.get(path) === text) return
+    weatherTexts.set(path, text)
+    weathers.delete(path)
+    version++
+  }
 
   function changed(path: string, list: boolean) {
     version++

@@ -1,5 +1,6 @@
 import type { RecordKind } from '../records/field-info.ts'
 import type { ReadFile } from '../records/read-file.ts'
+import type { WeatherFile } from '../records/weather-file.ts'
 import type { FileText } from '../records/unread.ts'
 import type { Field } from '../records/field.ts'
 
@@ -35,6 +36,11 @@ export interface Library {
   references(file: ReadFile): readonly ReferencePlace[]
   /** Every place that names this record: in systems, and in the settings of its library. */
   usesOf(file: ReadFile): readonly ReferencePlace[]
+  /**
+   * A file of hourly weather: what it holds, or what is wrong with it in words that follow its name; undefined where nobody
+   * has read it. It is put like a record, with the empty text where there is none.
+   */
+  weather(path: string): WeatherFile | string | undefined
   /** Whether the library that a path belongs to has a system. */
   hasSystems(near: string): boolean
   /** Grows with every change; caches compare it. */

@@ -19,6 +19,8 @@ interface Standing {
 
 /** Four bytes for each character of the longest text that is analysed. */
 const mostBytes = 1024 * 1024
+/** A year of hourly weather has some 1.6 MiB. */
+const mostWeather = 8 * mostBytes
 
 /**
  * The text of a record: only a regular file is read, of a size that a record may have, and a link is followed inside the
@@ -34,7 +36,7 @@ export async function readSafely(disk: Disk, path: string, within: string): Prom
     const standing = await disk.about(path)
     if (standing.isDirectory()) return { because: 'it is a folder, not a record' }
     if (!standing.isFile()) return { because: 'it is no regular file' }
-    if (standing.size > mostBytes)
+    if (standing.size > (/\.epw$/i.test(path) ? mostWeather : mostBytes))
       return { because: `it has ${(standing.size / mostBytes).toFixed(1)} MiB, and a record has a few KiB` }
     return await disk.read(path)
   } catch (error) {

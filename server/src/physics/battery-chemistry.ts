@@ -2,6 +2,8 @@
 export interface Chemistry {
   /** Nominal and absorption voltage of a cell [V]. */
   readonly cellVoltage: number
+  /** Voltage of a cell under load when it is nearly empty, at which the same power draws most current [V]. */
+  readonly lowestVoltage: number
   readonly absorption: readonly [number, number]
   /** Share of the capacity that ordinary use takes [1]. */
   readonly usableDepth: number
@@ -23,6 +25,8 @@ export interface Chemistry {
 
 const lead = {
   cellVoltage: 2,
+  // end of discharge by which capacity is stated, IEC 60896 (from memory)
+  lowestVoltage: 1.75,
   usableDepth: 0.5,
   // no more amperes than ampere-hours are missing: common practice, no source
   acceptance: 1,
@@ -63,6 +67,7 @@ export const chemistries = {
   },
   lifepo4: {
     cellVoltage: 3.2,
+    lowestVoltage: 3,
     absorption: [3.45, 3.65],
     usableDepth: 0.8,
     roundTrip: [0.92, 0.97],
@@ -76,6 +81,7 @@ export const chemistries = {
   },
   nmc: {
     cellVoltage: 3.65,
+    lowestVoltage: 3.2,
     absorption: [4.05, 4.2],
     usableDepth: 0.8,
     roundTrip: [0.9, 0.96],

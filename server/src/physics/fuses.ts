@@ -35,15 +35,21 @@ export interface FuseWindow {
 /**
  * Ratings a string fuse may have: it must carry the string in bright sun and blow before the module is harmed.
  *
- *     1.5 Isc < rating < 2.4 Isc, and at most the module's maximum series fuse
+ *     IEC  1.5 Isc < rating < 2.4 Isc
+ *     NEC  1.25 x 1.25 Isc < rating
+ *
+ * and at most the module's maximum series fuse; without a practice named, both.
  *
  * @param isc         short-circuit current of the string [A]
  * @param seriesFuse  maximum series fuse of the module [A]; Infinity where unknown
- * @source IEC 62548 practice (as quoted by a worked example)
+ * @source IEC 62548 practice (as quoted by a worked example); US National Electrical Code 690.9 (as quoted by trade articles)
  */
-export function stringFuseWindow(isc: number, seriesFuse: number): FuseWindow {
-  return { low: 1.5 * isc, high: Math.min(2.4 * isc, seriesFuse) }
+export function stringFuseWindow(isc: number, seriesFuse: number, practice?: Practice): FuseWindow {
+  const low = (practice === 'IEC' ? 1.5 : 1.5625) * isc
+  return { low, high: Math.min(practice === 'NEC' ? Infinity : 2.4 * isc, seriesFuse) }
 }
+
+export type Practice = 'IEC' | 'NEC'
 
 /**
  * Current that the other strings can drive back through a faulted one [A]; above the module's maximum series fuse each

@@ -224,6 +224,7 @@ export interface System {
     readonly latitude?: Measure
     readonly coldest?: Measure
     readonly hottest?: Measure
+    readonly swings?: Field<boolean>
   }
   readonly surfaces: readonly {
     readonly id?: Field<string>
@@ -259,12 +260,27 @@ export interface System {
     }
     readonly string_fuse?: Measure
     readonly controller: Reference<Controller>
+    readonly shares_controller_with?: Field<string>
     readonly cable: {
       readonly size?: Measure
       readonly length?: Measure
       readonly insulation?: Measure
       readonly ambient?: Measure
       readonly bundled?: Field
+    }
+    readonly disconnect: {
+      readonly current?: Measure
+      readonly voltage?: Measure
+    }
+    readonly output: {
+      readonly fuse?: Measure
+      readonly cable: {
+        readonly size?: Measure
+        readonly length?: Measure
+        readonly insulation?: Measure
+        readonly ambient?: Measure
+        readonly bundled?: Field
+      }
     }
   }[]
   readonly battery: {
@@ -275,6 +291,8 @@ export interface System {
     readonly place?: Field<'inside' | 'outside'>
     readonly kept_above?: Measure
     readonly fuse?: Measure
+    readonly each_fuse?: Measure
+    readonly interrupting_rating?: Measure
     readonly low_temperature_cutoff?: Field<boolean>
     readonly charge_protection?: Field<'cutoff' | 'heated'>
     readonly cable: {
@@ -289,19 +307,29 @@ export interface System {
     readonly efficiency?: Measure
     readonly standby?: Measure
     readonly hours?: Measure
+    readonly power?: Measure
+    readonly surge?: Measure
   }
   readonly loads: readonly {
     readonly name?: Field<string>
     readonly power?: Measure
+    readonly current?: Measure
     readonly hours?: Measure
+    readonly energy?: Measure
+    readonly charge?: Measure
+    readonly surge?: Measure
     readonly at?: Field<string>
     readonly supply?: Field<'dc' | 'ac'>
     readonly months: readonly Field[]
     readonly days_a_week?: Field
+    readonly one_of?: Field<string>
+    readonly own_breaker?: Field<boolean>
   }[]
   readonly other_sources: readonly {
     readonly name?: Field<string>
+    readonly kind?: Field<'alternator' | 'dc-dc' | 'shore' | 'generator' | 'wind' | 'hydro' | 'other'>
     readonly power?: Measure
+    readonly current?: Measure
     readonly hours?: Measure
     readonly months: readonly Field[]
     readonly days_a_week?: Field
@@ -329,6 +357,7 @@ export interface Settings {
     readonly climate?: Field<string>
   }
   readonly currency?: Field<string>
+  readonly practice?: Field<'IEC' | 'NEC'>
   readonly severities: Readonly<Record<string, Field<'error' | 'warning' | 'information' | 'hint' | 'off'>>>
   readonly price_bands: {
     readonly flexible: {

@@ -2019,6 +2019,15 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "type": "quantity",
       "kind": "temperature",
       "unit": "°C"
+     },
+     {
+      "key": "swings",
+      "title": "swings",
+      "description": "Whether it turns with wind and tide, as a boat at anchor does: no surface then has an azimuth, and all directions count alike.",
+      "examples": [
+       "true"
+      ],
+      "type": "boolean"
      }
     ]
    },
@@ -2368,6 +2377,15 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "record": "controller"
       },
       {
+       "key": "shares_controller_with",
+       "title": "shares the controller with",
+       "description": "Id of another array on the same input of the same controller; this one then names no controller.",
+       "examples": [
+        "main"
+       ],
+       "type": "text"
+      },
+      {
        "key": "cable",
        "title": "array cable",
        "description": "From the array to the controller.",
@@ -2432,6 +2450,126 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
           "2"
          ],
          "type": "integer"
+        }
+       ]
+      },
+      {
+       "key": "disconnect",
+       "title": "array disconnect",
+       "description": "Switch or breaker between the array and the controller.",
+       "type": "group",
+       "fields": [
+        {
+         "key": "current",
+         "title": "disconnect current",
+         "description": "What it is rated for.",
+         "examples": [
+          "32 A"
+         ],
+         "symbol": "disconnect current",
+         "type": "quantity",
+         "kind": "current",
+         "unit": "A"
+        },
+        {
+         "key": "voltage",
+         "title": "disconnect voltage",
+         "description": "Direct voltage that it can switch.",
+         "examples": [
+          "150 V"
+         ],
+         "symbol": "disconnect voltage",
+         "type": "quantity",
+         "kind": "voltage",
+         "unit": "V"
+        }
+       ]
+      },
+      {
+       "key": "output",
+       "title": "controller output",
+       "description": "Between the controller and the busbar or the battery.",
+       "type": "group",
+       "fields": [
+        {
+         "key": "fuse",
+         "title": "output fuse",
+         "description": "Fuse at the end of the battery.",
+         "examples": [
+          "40 A"
+         ],
+         "symbol": "output fuse",
+         "type": "quantity",
+         "kind": "current",
+         "unit": "A"
+        },
+        {
+         "key": "cable",
+         "title": "output cable",
+         "description": "From the controller to the busbar or the battery.",
+         "type": "group",
+         "fields": [
+          {
+           "key": "size",
+           "title": "cable size",
+           "description": "Cross-section of one conductor.",
+           "required": true,
+           "examples": [
+            "6 mm2",
+            "10 AWG"
+           ],
+           "symbol": "cable size",
+           "type": "quantity",
+           "kind": "area",
+           "unit": "mm2"
+          },
+          {
+           "key": "length",
+           "title": "cable length",
+           "description": "One way.",
+           "required": true,
+           "examples": [
+            "8 m"
+           ],
+           "symbol": "cable length",
+           "type": "quantity",
+           "kind": "length",
+           "unit": "m"
+          },
+          {
+           "key": "insulation",
+           "title": "insulation rating",
+           "description": "Temperature that the insulation stands.",
+           "examples": [
+            "90 °C"
+           ],
+           "symbol": "insulation rating",
+           "type": "quantity",
+           "kind": "temperature",
+           "unit": "°C"
+          },
+          {
+           "key": "ambient",
+           "title": "cable surroundings",
+           "description": "Air around the cable; 60 °C for an array's cable and 30 °C for the battery's where nothing is said.",
+           "examples": [
+            "60 °C"
+           ],
+           "symbol": "cable surroundings",
+           "type": "quantity",
+           "kind": "temperature",
+           "unit": "°C"
+          },
+          {
+           "key": "bundled",
+           "title": "conductors in the bundle",
+           "description": "How many loaded conductors lie together; two where nothing is said.",
+           "examples": [
+            "2"
+           ],
+           "type": "integer"
+          }
+         ]
         }
        ]
       }
@@ -2518,11 +2656,35 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
      {
       "key": "fuse",
       "title": "battery fuse",
-      "description": "Fuse at the battery.",
+      "description": "Fuse of the main cable, at the bank.",
       "examples": [
        "60 A"
       ],
       "symbol": "battery fuse",
+      "type": "quantity",
+      "kind": "current",
+      "unit": "A"
+     },
+     {
+      "key": "each_fuse",
+      "title": "fuse of each battery",
+      "description": "Fuse at each battery, or string of batteries, in parallel.",
+      "examples": [
+       "125 A"
+      ],
+      "symbol": "fuse of each battery",
+      "type": "quantity",
+      "kind": "current",
+      "unit": "A"
+     },
+     {
+      "key": "interrupting_rating",
+      "title": "interrupting rating",
+      "description": "Short-circuit current that the main fuse can break.",
+      "examples": [
+       "20 kA"
+      ],
+      "symbol": "interrupting rating",
       "type": "quantity",
       "kind": "current",
       "unit": "A"
@@ -2558,7 +2720,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
      {
       "key": "cable",
       "title": "battery cable",
-      "description": "From the controllers to the battery.",
+      "description": "The main cable between the bank and the busbar, which all sources and loads share.",
       "type": "group",
       "fields": [
        {
@@ -2666,6 +2828,30 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "type": "quantity",
       "kind": "duration",
       "unit": "h"
+     },
+     {
+      "key": "power",
+      "title": "inverter power",
+      "description": "Most that it gives for hours.",
+      "examples": [
+       "2000 W"
+      ],
+      "symbol": "inverter power",
+      "type": "quantity",
+      "kind": "power",
+      "unit": "W"
+     },
+     {
+      "key": "surge",
+      "title": "inverter surge",
+      "description": "Most that it gives for seconds, as motors start.",
+      "examples": [
+       "4000 W"
+      ],
+      "symbol": "inverter surge",
+      "type": "quantity",
+      "kind": "power",
+      "unit": "W"
      }
     ]
    },
@@ -2694,7 +2880,6 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "key": "power",
        "title": "power",
        "description": "While it runs.",
-       "required": true,
        "examples": [
         "45 W"
        ],
@@ -2704,10 +2889,21 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "unit": "W"
       },
       {
+       "key": "current",
+       "title": "current",
+       "description": "While it runs, at the nominal voltage of the bank; in place of `power`.",
+       "examples": [
+        "3.5 A"
+       ],
+       "symbol": "current",
+       "type": "quantity",
+       "kind": "current",
+       "unit": "A"
+      },
+      {
        "key": "hours",
        "title": "hours a day",
        "description": "How long on a day of use.",
-       "required": true,
        "examples": [
         "12"
        ],
@@ -2715,6 +2911,42 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "type": "quantity",
        "kind": "duration",
        "unit": "h"
+      },
+      {
+       "key": "energy",
+       "title": "energy a day",
+       "description": "On a day of use; in place of `hours`, or of both.",
+       "examples": [
+        "540 Wh"
+       ],
+       "symbol": "energy a day",
+       "type": "quantity",
+       "kind": "energy",
+       "unit": "Wh"
+      },
+      {
+       "key": "charge",
+       "title": "charge a day",
+       "description": "Ampere-hours on a day of use, at the nominal voltage of the bank; in place of `hours`, or of both.",
+       "examples": [
+        "45 Ah"
+       ],
+       "symbol": "charge a day",
+       "type": "quantity",
+       "kind": "charge",
+       "unit": "Ah"
+      },
+      {
+       "key": "surge",
+       "title": "starting power",
+       "description": "Most that it takes for seconds, as a motor starts.",
+       "examples": [
+        "900 W"
+       ],
+       "symbol": "starting power",
+       "type": "quantity",
+       "kind": "power",
+       "unit": "W"
       },
       {
        "key": "at",
@@ -2770,6 +3002,24 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
         "2"
        ],
        "type": "number"
+      },
+      {
+       "key": "one_of",
+       "title": "one of",
+       "description": "Name of a group of loads that never run together; the largest of them counts for currents.",
+       "examples": [
+        "galley"
+       ],
+       "type": "text"
+      },
+      {
+       "key": "own_breaker",
+       "title": "own breaker",
+       "description": "Whether it has a fuse and cable of its own from the bank, so that the main fuse and cable do not carry it.",
+       "examples": [
+        "true"
+       ],
+       "type": "boolean"
       }
      ]
     }
@@ -2796,10 +3046,48 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "type": "text"
       },
       {
+       "key": "kind",
+       "title": "kind",
+       "description": "What it is.",
+       "examples": [
+        "shore"
+       ],
+       "type": "choice",
+       "choices": [
+        {
+         "value": "alternator",
+         "description": "an alternator straight on the bank"
+        },
+        {
+         "value": "dc-dc",
+         "description": "a charger fed by another battery"
+        },
+        {
+         "value": "shore",
+         "description": "a charger on shore or mains power"
+        },
+        {
+         "value": "generator",
+         "description": "a generator with its charger"
+        },
+        {
+         "value": "wind",
+         "description": "a wind turbine"
+        },
+        {
+         "value": "hydro",
+         "description": "a water turbine"
+        },
+        {
+         "value": "other",
+         "description": "anything else"
+        }
+       ]
+      },
+      {
        "key": "power",
        "title": "power",
        "description": "Into the battery while it runs.",
-       "required": true,
        "examples": [
         "400 W"
        ],
@@ -2807,6 +3095,18 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        "type": "quantity",
        "kind": "power",
        "unit": "W"
+      },
+      {
+       "key": "current",
+       "title": "current",
+       "description": "Into the battery while it runs, at its charge voltage; in place of `power`.",
+       "examples": [
+        "30 A"
+       ],
+       "symbol": "current",
+       "type": "quantity",
+       "kind": "current",
+       "unit": "A"
       },
       {
        "key": "hours",
@@ -3035,6 +3335,25 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
      "USD"
     ],
     "type": "text"
+   },
+   {
+    "key": "practice",
+    "title": "practice",
+    "description": "Whose rule for string fuses is followed; both where nothing is said.",
+    "examples": [
+     "IEC"
+    ],
+    "type": "choice",
+    "choices": [
+     {
+      "value": "IEC",
+      "description": "1.5 to 2.4 times Isc, as IEC 62548"
+     },
+     {
+      "value": "NEC",
+      "description": "at least 1.56 times Isc, as the US National Electrical Code"
+     }
+    ]
    },
    {
     "key": "severities",

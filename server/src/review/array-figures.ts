@@ -29,12 +29,12 @@ export function arrayFigures(system: ResolvedSystem, array: ResolvedArray, index
   }
 }
 
-/** The array's cable at the current and voltage of full power. */
+/** The array's cable at the current of full power and the voltage of a hot day, when the same drop is the largest share. */
 export function arrayCable(system: ResolvedSystem, array: ResolvedArray): CableFigures | null {
   const strings = stringsOf(array)
   const current = sum(strings, (string) => least(string.map(({ panel }) => panel?.record.stc.imp?.value)))
   const voltages = strings.map((string) => sum(string, ({ panel }) => panel?.record.stc.vmp?.value))
-  return cableFigures(system, array.entry.cable, onRoof, current, least(voltages))
+  return cableFigures(system, array.entry.cable, onRoof, current, stringVmpHot(system, array) ?? least(voltages))
 }
 
 /** Sum of prices; null where one is missing or in another currency. */

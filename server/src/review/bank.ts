@@ -1,4 +1,6 @@
+import { chemistries as typical } from '../physics/battery-chemistry.ts'
 import { chargeVoltage, chemistries } from '../rules/chemistry.ts'
+import { controllersOf, sumOf, type ControllerGroup } from './controllers.ts'
 import { arrayIsc, arrayPmax } from './strings.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
 
@@ -7,6 +9,8 @@ export interface Bank {
   /** Nominal, and while charging [V]. */
   readonly voltage: number
   readonly charging: number
+  /** Under load and nearly empty, see `Chemistry`. */
+  readonly lowest: number
   /** [Ah] */
   readonly amperehours: number
   /** Full [Wh]. */
@@ -38,6 +42,7 @@ export function bankOf({ battery, system }: ResolvedSystem): Bank | null {
   if (amperehours <= 0 || voltage <= 0) return null
   return {
     voltage,
+    lowest: lowestVoltage(chemistry.value, voltage),
     charging: (chargeVoltage(record) ?? nominal.value) * series,
     amperehours,
     energy: amperehours * voltage,
@@ -51,6 +56,11 @@ export function bankOf({ battery, system }: ResolvedSystem): Bank | null {
   }
 }
 
+function lowestVoltage(chemistry: keyof typeof typical, nominal: number): number {
+  const { cellVoltage, lowestVoltage: ofCell } = typical[chemistry]
+  return Math.max(1, Math.round(nominal / cellVoltage)) * ofCell
+}
+
 /** Where a controller says nothing (common practice, no source). */
 export const usualEfficiency = { mppt: 0.96, pwm: 0.99 }
 
@@ -58,39 +68,35 @@ export const controllerEfficiency = ({ controller }: ResolvedArray): number =>
   controller?.record.efficiency?.value ?? usualEfficiency[controller?.record.type?.value ?? 'mppt']
 
 /**
- * Current into the battery that an array's controller can reach [A]: what the panels give, or what it passes. One that only
- * switches passes the panels' own current, and in bright sun more than its rating does not stop it.
+ * Current into the battery that a controller can reach [A]: what its panels give, or what it passes. One that only switches
+ * passes the panels' own current, and in bright sun more than its rating does not stop it.
  */
-export function chargeCurrent(array: ResolvedArray, bank: Bank): number | null {
-  if (array.controller?.record.type?.value === 'pwm') return arrayIsc(array)
-  const pmax = arrayPmax(array)
-  const most = array.controller?.record.output.max_current?.value ?? Infinity
+export function chargeCurrent(group: ControllerGroup, bank: Bank): number | null {
+  const [array] = group.arrays
+  if (group.controller?.record.type?.value === 'pwm') return sumOf(group, arrayIsc)
+  const pmax = sumOf(group, arrayPmax)
+  const most = group.controller?.record.output.max_current?.value ?? Infinity
   return pmax === null ? null : Math.min(most, (pmax * controllerEfficiency(array)) / bank.voltage)
 }
 
+/** What charges the bank, each at its most [A]. */
+export function chargeParts(system: ResolvedSystem, bank: Bank): readonly { name: string; amps: number }[] {
+  return [
+    ...controllersOf(system).map((one) => ({
+      name: one.arrays.map(({ entry }) => entry.id?.text ?? 'array').join(' and '),
+      amps: chargeCurrent(one, bank) ?? 0,
+    })),
+    ...system.system.other_sources.map(({ name, power }) => ({
+      name: name?.text ?? 'another source',
+      amps: (power?.value ?? 0) / bank.voltage,
+    })),
+  ]
+}
+
 /** Current of all sources together [A]. */
-export function allChargeCurrent(system: ResolvedSystem, bank: Bank): number {
-  const sun = system.arrays.reduce((sum, array) => sum + (chargeCurrent(array, bank) ?? 0), 0)
-  return sum(system.system.other_sources, ({ power }) => (power?.value ?? 0) / bank.voltage) + sun
-}
-
-/** Current of all loads at once [A], the inverter's from the battery's side. */
-export function allLoadCurrent({ system }: ResolvedSystem, bank: Bank): number {
-  const efficiency = inverterEfficiency(system.inverter.efficiency?.value)
-  return (
-    sum(system.loads, ({ power, supply }) => (power?.value ?? 0) / (supply?.value === 'ac' ? efficiency : 1)) /
-    bank.voltage
-  )
-}
-
-/** The larger of what all sources put in and all loads take at once [A]; null without a bank. */
-export function throughBattery(system: ResolvedSystem): number | null {
-  const bank = bankOf(system)
-  return bank && Math.max(allChargeCurrent(system, bank), allLoadCurrent(system, bank))
-}
+export const allChargeCurrent = (system: ResolvedSystem, bank: Bank): number =>
+  chargeParts(system, bank).reduce((sum, { amps }) => sum + amps, 0)
 
 /** As typed, or what is usual (common practice, no source). */
 export const inverterEfficiency = (typed: number | undefined): number =>
   typed && typed > 0 ? Math.min(1, typed) : 0.88
-
-const sum = <T>(parts: readonly T[], of: (part: T) => number) => parts.reduce((total, part) => total + of(part), 0)

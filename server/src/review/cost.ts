@@ -16,7 +16,9 @@ export function costOf({ arrays, battery, system }: ResolvedSystem, currency: st
     ...arrays.flatMap(({ panels }) =>
       panels.flatMap((p) => (p.panel ? [part('a panel', p.panel.record, countOf(p))] : [])),
     ),
-    ...arrays.flatMap(({ controller }) => (controller ? [part('a controller', controller.record, 1)] : [])),
+    ...arrays.flatMap(({ controller, shares }) =>
+      controller && !shares ? [part('a controller', controller.record, 1)] : [],
+    ),
     ...(battery ? [part('the battery', battery.record, bank)] : []),
   ]
   const priced = parts.filter(({ price }) => price?.quantity.unit === currency)

@@ -7,6 +7,7 @@ import { vocAt } from './panel-at.ts'
 import { loadsAtAnyTime } from './loads.ts'
 import { lacksCurve } from './mismatch.ts'
 import { yearOf } from './year.ts'
+import { isMeanOnly } from './in-watts.ts'
 import { said } from './said.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
 
@@ -27,12 +28,17 @@ function* site(system: ResolvedSystem): Generator<string> {
   if (system.coldest.from === 'assumed')
     yield `The coldest air is not known; ${system.coldest.value} °C is assumed for the cold-day voltage.`
   if (system.hottest.from === 'assumed') yield `The hottest air is not known; ${system.hottest.value} °C is assumed.`
+  if (system.climate?.record.hourly && !system.weather)
+    yield `Hourly weather: ${system.climate.record.hourly.text} could not be used; the days are made from the monthly means.`
   if (!system.climate) yield 'Yield, balance and state of charge through the year: no climate.'
   else if (!yearOf(system))
     yield 'Yield, balance and state of charge through the year: the climate lacks months or latitude, or a panel its Pmax coefficient.'
 }
 
-function* ofArray({ battery }: ResolvedSystem, { entry, panels, controller }: ResolvedArray): Generator<string> {
+function* ofArray(
+  { battery }: ResolvedSystem,
+  { entry, panels, controller, shares }: ResolvedArray,
+): Generator<string> {
   const id = entry.id?.value ?? 'array'
   const { input, output, type } = controller?.record ?? {}
   if (!controller) yield `${id}: voltage and current against the controller: no controller record.`
@@ -46,6 +52,9 @@ function* ofArray({ battery }: ResolvedSystem, { entry, panels, controller }: Re
       yield `${id}: the voltage at which the controller starts is not given; 1 V above the battery is assumed.`
     if (battery && !output?.battery_voltages.length)
       yield `${id}: battery voltage against the controller: its battery voltages are not given.`
+    if (!input?.max_power) yield `${id}: power of the panels against the controller: its limit is not given.`
+    if (shares)
+      yield `${id}: the current limit of the shared controller counts for each array by itself through the year.`
   }
   for (const { entry: own, panel } of panels)
     if (!panel) yield `${id}: ${own.panel.id?.value ?? 'panel'}: no such panel record, so its string is not checked.`
@@ -69,6 +78,9 @@ function* panels({ arrays }: ResolvedSystem): Generator<string> {
     else if (cold.byTable)
       yield `${name} gives no Voc coefficient; its cold-day voltage is by the table of US practice for crystalline silicon.`
     if (!limits.system_voltage) yield `Cold-day voltage against ${name}: its maximum system voltage is not given.`
+    yield 'Tolerance of Voc, often 3 %: voltages are those that the sheet prints.'
+    if (record.bifacial?.value && surface?.mounting?.value !== 'bonded' && surface?.mounting?.value !== 'canvas')
+      yield `Rear gain: light on the back of ${name} adds up to about 10 % to its current; controller, fuses and cables are checked without it.`
     if (!limits.series_fuse) yield `Reverse current: ${name} gives no maximum series fuse.`
     if (!limits.operating_temperature) yield `Heat: ${name} gives no operating temperature.`
     if (
@@ -85,11 +97,15 @@ function* panels({ arrays }: ResolvedSystem): Generator<string> {
 }
 
 function* surfaces({ system, arrays }: ResolvedSystem): Generator<string> {
+  const tilted = system.surfaces.filter(({ tilt }) => (tilt?.value ?? 0) > 0).length
+  if (system.site.swings?.value && tilted > 0)
+    yield 'Tilt of surfaces: as it swings, panels count as level, which every direction in turn comes to about.'
   for (const surface of system.surfaces) {
     const id = surface.id?.value ?? 'surface'
     if (!shapeOf(surface)) yield `${id}: whether the panels fit: its size is not given.`
+    yield 'Shade on single cells: a rope on one cell takes a whole string of cells; `shading` is an even share.'
     if (!surface.mounting) yield `${id}: how panels are mounted is not given; they count as mounted as usual.`
-    if (surface.tilt && surface.tilt.value > 0 && !surface.azimuth)
+    if (surface.tilt && surface.tilt.value > 0 && !surface.azimuth && !system.site.swings?.value)
       yield `${id}: which way it faces is not given; it counts as facing the midday sun.`
   }
   const unplaced = arrays.flatMap(({ panels }) => panels).filter(({ entry }) => !entry.surface)
@@ -116,7 +132,7 @@ function* battery(resolved: ResolvedSystem): Generator<string> {
   else if (!own.cable.insulation) yield 'Allowable current of the battery cable: its insulation rating is not given.'
   else if (allowable(own.cable, own.cable.size.value, inside) === null)
     yield 'Allowable current of the battery cable: its size or insulation is below the table, which begins at 0.75 mm2, 18 AWG and 60 °C.'
-  yield 'Voltage rating and breaking capacity of fuses and switches: not part of the description.'
+  yield* currents(resolved)
   const { loads, inverter } = resolved.system
   if (loads.some(({ supply }) => supply?.value === 'ac') && !inverter.efficiency)
     yield `Losses of the inverter: its efficiency is not given; ${100 * inverterEfficiency(undefined)} % is assumed.`
@@ -124,6 +140,31 @@ function* battery(resolved: ResolvedSystem): Generator<string> {
   if (anyTime.length > 0)
     yield `When on the day ${listed(anyTime)} ${anyTime.length > 1 ? 'run' : 'runs'}: not given; spread over all of it, and more goes unmet where loads run in the evening.`
   if (loads.length === 0) yield 'Balance of the year: no loads are given.'
+}
+
+function* currents({ system, battery: own }: ResolvedSystem): Generator<string> {
+  const { battery, inverter, loads, arrays } = system
+  if (!battery.interrupting_rating) yield 'Interrupting rating of the main fuse: not given.'
+  yield 'Voltage rating of fuses, and their types: not part of the description.'
+  if ((battery.in_parallel?.value ?? 1) > 1 && !battery.each_fuse)
+    yield 'A fuse at each battery in parallel: none is given; when one fails, the others feed it.'
+  if (own) yield 'Capacity in the cold: a battery gives less of it, lead-acid about 1 % less per degree below 25 °C.'
+  if (loads.some(({ supply }) => supply?.value === 'ac')) {
+    if (!inverter.power) yield 'Loads against the inverter: its power is not given.'
+    if (!inverter.surge || !loads.some(({ surge }) => surge))
+      yield 'Motors as they start against the surge of the inverter: not given.'
+  }
+  const mean = loads.filter(isMeanOnly).flatMap(({ name }) => name?.text ?? [])
+  if (mean.length > 0)
+    yield `What ${listed(mean)} ${mean.length > 1 ? 'draw' : 'draws'} at once: only the day is given.`
+  for (const { id, disconnect, output } of arrays) {
+    const missing = [
+      ...(disconnect.current && disconnect.voltage ? [] : ['disconnect']),
+      ...(output.fuse ? [] : ['output fuse']),
+      ...(output.cable.size && output.cable.insulation ? [] : ['output cable']),
+    ]
+    if (missing.length > 0) yield `${id?.text ?? 'array'}: ${listed(missing)} of the array: not given.`
+  }
 }
 
 function* budget(system: ResolvedSystem): Generator<string> {

@@ -35,6 +35,14 @@ export function vmpHot(panel: Panel, site: Site): number | null {
   return vmp && voc && hot !== null && beta !== null ? atTemperature(vmp.value, beta, hot) : null
 }
 
+/** Open-circuit voltage of one panel on a hot day [V]; null without a coefficient, as the table is for cold days. */
+export function vocHot(panel: Panel, site: Site): number | null {
+  const { voc } = panel.stc
+  const hot = derive(cellTemperatureHot, panel, site).value
+  const beta = relative(panel.temperature_coefficients.voc, voc)
+  return voc && hot !== null && beta !== undefined ? atTemperature(voc.value, beta, hot) : null
+}
+
 export const powerHot = (panel: Panel, site: Site): number | null => derive(pmaxHot, panel, site).value
 
 /** Relative coefficient of Vmp [1/K]: as typed, else that of Pmax less that of Imp, else estimated from Voc's. */

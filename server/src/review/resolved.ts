@@ -23,6 +23,8 @@ export interface ResolvedArray {
   readonly entry: ArrayEntry
   readonly panels: readonly ResolvedPanels[]
   readonly controller?: Used<Controller>
+  /** Whether it is joined to the controller of another array, which counts it. */
+  readonly shares?: true
 }
 
 /** A temperature of the site, and whose word it is. */
@@ -39,6 +41,8 @@ export interface ResolvedSystem {
   readonly arrays: readonly ResolvedArray[]
   readonly battery?: Used<Battery>
   readonly climate?: Used<Climate>
+  /** Whose rule for string fuses the person follows; both where absent. */
+  readonly practice?: 'IEC' | 'NEC'
   /** The hours of the climate's own file. */
   readonly weather?: WeatherYear
   /** How many years are made from the monthly means. */

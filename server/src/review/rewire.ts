@@ -5,9 +5,9 @@ import type { ArrayFigures } from './figures.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
 import { switchDrop } from './pwm.ts'
 import { said } from './said.ts'
-import { countOf, isUniform } from './strings.ts'
+import { countOf, isUniform, stringVocHot } from './strings.ts'
 
-/** Voltage that a string must keep on a hot day for its controller [V]: to run, and to start; null where nothing is known of it. */
+/** What a string must keep on a hot day for its controller [V]: loaded, to run, and open, to start; null where nothing is known of it. */
 export function voltageNeeded(system: ResolvedSystem, { controller }: ResolvedArray): VoltageNeeded | null {
   const bank = bankOf(system)
   const type = controller?.record.type?.value
@@ -53,10 +53,12 @@ export function wiringsThatWork(
     ...array.panels.map((p) => p.panel?.record.limits.system_voltage),
   ]
   const most = Math.min(...limits.map((limit) => limit?.value ?? Infinity))
-  const least = voltageNeeded(system, array)?.start ?? 0
+  const needed = voltageNeeded(system, array)
+  const open = stringVocHot(system, array)
   return Array.from({ length: longest }, (_, i) => i + 1)
     .map((series) => ({ series, cold: (series * voc) / now, hot: vmp === null ? null : (series * vmp) / now }))
-    .filter(({ cold, hot }) => cold <= most && (hot === null || least <= hot))
+    .filter(({ cold, hot }) => cold <= most && (hot === null || (needed?.run ?? 0) <= hot))
+    .filter(({ series }) => open === null || (needed?.start ?? 0) <= (series * open) / now)
 }
 
 /** Why the same panels cannot be wired in strings of so many; null where they can. */

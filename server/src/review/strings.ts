@@ -1,4 +1,4 @@
-import { powerHot, siteAt, vmpHot, vocAt } from './panel-at.ts'
+import { powerHot, siteAt, vmpHot, vocAt, vocHot } from './panel-at.ts'
 import type { ResolvedArray, ResolvedPanels, ResolvedSystem } from './resolved.ts'
 
 /** The panels of each string in the order in which they are listed: string after string. */
@@ -40,6 +40,11 @@ export function stringVoc(array: ResolvedArray, air: number): number | null {
 /** Voltage at maximum power of the lowest string on a hot day [V]. */
 export function stringVmpHot(system: ResolvedSystem, array: ResolvedArray): number | null {
   return extreme(Math.min, array, (p) => p.panel && vmpHot(p.panel.record, siteAt(system, p)))
+}
+
+/** Open-circuit voltage of the lowest string on a hot day [V], by the sheet's coefficient. */
+export function stringVocHot(system: ResolvedSystem, array: ResolvedArray): number | null {
+  return extreme(Math.min, array, (p) => p.panel && vocHot(p.panel.record, siteAt(system, p)))
 }
 
 /** Short-circuit current of all strings together, each with that of its strongest panel [A]. */

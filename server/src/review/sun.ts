@@ -74,6 +74,8 @@ export interface Facing {
 
 export function facingOf({ surface }: ResolvedPanels, { system, climate }: ResolvedSystem): Facing {
   const latitude = (system.site.latitude ?? climate?.record.latitude)?.value ?? 45
+  // turned every way through the day, a plane catches about what a level one does
+  if (system.site.swings?.value) return { tilt: 0, azimuth: 180 }
   return { tilt: surface?.tilt?.value ?? 0, azimuth: surface?.azimuth?.value ?? (latitude < 0 ? 0 : 180) }
 }
 

@@ -63,7 +63,7 @@ function ofArray({ arrays, coldest, hottest }: ResolvedSystem, figures: Figures,
       at: parallel ?? series,
     }),
     value(`${id}/cable_drop`, 'voltage drop of the array cable', share(own.cable?.drop_pct), '1', {
-      formula: '2 x length x resistance x Imp / Vmp, the conductor at 70 °C',
+      formula: '2 x length x resistance x Imp / Vmp of a hot day, the conductor at 70 °C',
       source: 'IEC 60228',
       inputs: wires,
       at: entry.cable.size,

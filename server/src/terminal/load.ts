@@ -1,5 +1,6 @@
 import { createLibrary } from '../library/create.ts'
 import type { Library } from '../library/library.ts'
+import { weatherNamedIn } from '../records/weather-file.ts'
 import type { FileText, Unread } from '../records/unread.ts'
 import { findRecords, recordsIn } from './find-records.ts'
 import { folderOf, isWithin } from './paths.ts'
@@ -64,6 +65,8 @@ export async function readTexts(
     )
     read.forEach((text, i) => text !== null && texts.set(portion[i] as string, text))
   }
+  const weather = [...texts].flatMap(([path, text]) => (typeof text === 'string' ? weatherNamedIn(path, text) : []))
+  for (const path of new Set(weather)) texts.set(path, (await world.readRecord(path, folderOf(path))) ?? '')
   return texts
 }
 

@@ -1,7 +1,7 @@
 import { short } from '../../rules/band.ts'
 import { batteryCable } from '../battery-figures.ts'
-import { mostDrop, nextBatteryCable } from '../next-cable.ts'
-import { throughBattery } from '../bank.ts'
+import { mostDrop } from '../next-cable.ts'
+import { cableThatCarries, mainPair } from '../main-pair.ts'
 import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
@@ -17,10 +17,8 @@ export const batteryCableDropHigh: ReviewRule = {
     const drop = cable?.drop_pct ?? null
     if (!own.size || !cable || drop === null || drop <= mostDrop.battery) return null
     const size = own.size
-    const correction = nextBatteryCable(
-      system,
-      Math.max(throughBattery(system) ?? 0, system.system.battery.fuse?.value ?? 0),
-    )
+    const pair = mainPair(system)
+    const correction = pair ? cableThatCarries(system, pair) : undefined
     return {
       message: `${said(size)} over ${said(own.length)} lose ${short(drop)} % of the voltage at ${short(cable.current_a)} A, where 2 % is the most before the battery`,
       suspects: [size, own.length ?? size],

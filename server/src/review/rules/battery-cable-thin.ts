@@ -1,7 +1,7 @@
 import { short } from '../../rules/band.ts'
-import { throughBattery } from '../bank.ts'
-import { allowable, ampacitySource, inside } from '../cable-figures.ts'
-import { nextBatteryCable } from '../next-cable.ts'
+import { mainCurrent, mainInWords } from '../bank-current.ts'
+import { ampacitySource } from '../cable-figures.ts'
+import { cableThatCarries, mainPair } from '../main-pair.ts'
 import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
@@ -13,12 +13,12 @@ export const batteryCableThin: ReviewRule = {
 
   check(system) {
     const own = system.system.battery.cable
-    const iz = own.size ? allowable(own, own.size.value, inside) : null
-    const current = throughBattery(system)
-    if (!own.size || iz === null || current === null || current <= iz) return null
-    const correction = nextBatteryCable(system, Math.max(current, system.system.battery.fuse?.value ?? 0))
+    const main = mainCurrent(system)
+    const pair = mainPair(system)
+    if (!own.size || !main || !pair || pair.iz === null || pair.design <= pair.iz) return null
+    const correction = cableThatCarries(system, pair)
     return {
-      message: `Up to ${short(current)} A flow to or from the battery, and ${said(own.size)} with ${said(own.insulation)} insulation may carry ${short(iz)} A as a guide value`,
+      message: `${mainInWords(main)}, and ${said(own.size)} with ${said(own.insulation)} insulation may carry ${short(pair.iz)} A as a guide value`,
       suspects: [own.size],
       ...(correction && { correction }),
     }

@@ -1,8 +1,7 @@
 import { short } from '../../rules/band.ts'
-import { allFuseSizes } from '../../physics/fuses.ts'
-import { throughBattery } from '../bank.ts'
 import { allowable, ampacitySource, inside } from '../cable-figures.ts'
-import { nextBatteryCable } from '../next-cable.ts'
+import { fuseBelowCable } from '../main-pair.ts'
+import { mainDesignCurrent } from '../bank-current.ts'
 import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
@@ -16,16 +15,7 @@ export const batteryFuseAboveCable: ReviewRule = {
     const { fuse, cable } = system.system.battery
     const iz = cable.size ? allowable(cable, cable.size.value, inside) : null
     if (!fuse || !cable.size || iz === null || fuse.value <= iz) return null
-    const needed = throughBattery(system) ?? 0
-    const size = allFuseSizes.findLast((one) => one <= iz && 1.25 * needed <= one)
-    const correction = size
-      ? {
-          field: fuse,
-          text: `${size} A`,
-          why: `protects the cable and carries ${short(needed)} A`,
-          certainty: 'guess' as const,
-        }
-      : nextBatteryCable(system, fuse.value)
+    const correction = fuseBelowCable(system, { design: mainDesignCurrent(system) ?? 0, iz })
     return {
       message: `The fuse of ${said(fuse)} is larger than the ${short(iz)} A that ${said(cable.size)} with ${said(cable.insulation)} insulation may carry as a guide value`,
       suspects: [fuse, cable.size],

@@ -1,8 +1,5 @@
-import { short } from '../../rules/band.ts'
-import { fuseSizes, nextFuse } from '../../physics/fuses.ts'
-import { throughBattery } from '../bank.ts'
-import { allowable, inside } from '../cable-figures.ts'
-import { nextBatteryCable } from '../next-cable.ts'
+import { mainCurrent, mainInWords } from '../bank-current.ts'
+import { fuseThatCarries, mainPair } from '../main-pair.ts'
 import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
 
@@ -14,24 +11,15 @@ export const batteryFuseLow: ReviewRule = {
   source: 'design current at most the fuse (IEC 60364-4-43, from memory)',
 
   check(system) {
-    const { fuse, cable } = system.system.battery
-    const needed = throughBattery(system)
-    if (!fuse || needed === null || needed <= fuse.value) return null
-    const iz = cable.size ? allowable(cable, cable.size.value, inside) : null
-    const size = nextFuse(fuseSizes.vehicle, 1.25 * needed)
-    const fits = size !== null && (iz === null || size <= iz)
-    const thicker = size !== null && !fits ? nextBatteryCable(system, size) : undefined
+    const { fuse } = system.system.battery
+    const main = mainCurrent(system)
+    const pair = mainPair(system)
+    if (!fuse || !main || !pair || pair.design <= fuse.value) return null
+    const correction = fuseThatCarries(system, pair)
     return {
-      message: `Up to ${short(needed)} A flow to or from the battery, more than its fuse of ${said(fuse)} carries${thicker ? `; ${size} A would, on a cable of ${thicker.text} (${thicker.why})` : ''}`,
+      message: `${mainInWords(main)}, more than the fuse of ${said(fuse)}`,
       suspects: [fuse],
-      ...(fits && {
-        correction: {
-          field: fuse,
-          text: `${size} A`,
-          why: `carries ${short(needed)} A with a quarter to spare`,
-          certainty: 'guess' as const,
-        },
-      }),
+      ...(correction && { correction }),
     }
   },
 }

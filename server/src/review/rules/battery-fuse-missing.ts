@@ -1,6 +1,6 @@
 import { short } from '../../rules/band.ts'
 import { fuseSizes, nextFuse } from '../../physics/fuses.ts'
-import { throughBattery } from '../bank.ts'
+import { mainCurrent, mainDesignCurrent } from '../bank-current.ts'
 import { allowable, inside } from '../cable-figures.ts'
 import type { ReviewRule } from '../rule.ts'
 
@@ -14,9 +14,10 @@ export const batteryFuseMissing: ReviewRule = {
     const { fuse, cable, battery, in_parallel: parallel } = system.system.battery
     const place = cable.size ?? battery.id ?? parallel
     if (fuse || !system.battery || !place) return null
-    const needed = throughBattery(system)
+    const needed = mainCurrent(system)?.amps ?? null
+    const design = mainDesignCurrent(system)
     const iz = cable.size ? allowable(cable, cable.size.value, inside) : null
-    const size = needed ? nextFuse(fuseSizes.vehicle, 1.25 * needed) : null
+    const size = design ? nextFuse(fuseSizes.vehicle, design) : null
     const fits = size !== null && (iz === null || size <= iz)
     return {
       message: `No fuse is given for the battery cable${fits ? `; ${size} A would carry the ${short(needed!)} A of normal use` : ''}${fits && iz !== null ? ` and protect the cable, which may carry ${short(iz)} A` : ''}`,

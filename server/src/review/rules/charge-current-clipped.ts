@@ -1,5 +1,6 @@
 import { short } from '../../rules/band.ts'
 import { bankOf } from '../bank.ts'
+import { controllersOf, sumOf } from '../controllers.ts'
 import { elsewhere } from '../rule.ts'
 import { said } from '../said.ts'
 import type { ReviewRule } from '../rule.ts'
@@ -13,9 +14,10 @@ export const chargeCurrentClipped: ReviewRule = {
   check(system, figures) {
     const bank = bankOf(system)
     if (!bank) return null
-    return system.arrays.flatMap((array, i) => {
+    return controllersOf(system).flatMap((group) => {
+      const [array] = group.arrays
       const most = array.controller?.record.output.max_current
-      const hot = figures.arrays[i]?.pmax_hot_w ?? null
+      const hot = sumOf(group, (one) => figures.arrays[system.arrays.indexOf(one)]?.pmax_hot_w ?? null)
       if (!most || most.value <= 0 || hot === null || array.controller?.record.type?.value !== 'mppt') return []
       const place = array.entry.controller.id ?? most
       const share = hot / bank.charging / most.value

@@ -1,5 +1,6 @@
 import { short } from '../../rules/band.ts'
-import { allLoadCurrent, bankOf } from '../bank.ts'
+import { loadCurrent, partsInWords } from '../bank-current.ts'
+import { bankOf } from '../bank.ts'
 import { elsewhere } from '../rule.ts'
 import type { ReviewRule } from '../rule.ts'
 
@@ -14,11 +15,11 @@ export const dischargeCurrentHigh: ReviewRule = {
     const limit = system.battery?.record.discharge.max_current
     const place = system.system.battery.in_parallel ?? system.system.battery.battery.id
     if (!bank || !limit || !place) return null
-    const current = allLoadCurrent(system, bank)
+    const { amps: current, parts } = loadCurrent(system, bank)
     if (current <= bank.mostOut) return null
     const parallel = Math.max(1, system.system.battery.in_parallel?.value ?? 1)
     return {
-      message: `All loads together take ${short(current)} A, more than the ${short(bank.mostOut)} A that the bank gives; ${Math.ceil((current / bank.mostOut) * parallel)} in parallel would give it`,
+      message: `All loads together take ${short(current)} A at ${short(bank.lowest)} V (${partsInWords(parts)}), more than the ${short(bank.mostOut)} A that the bank gives; ${Math.ceil((current / bank.mostOut) * parallel)} in parallel would give it`,
       suspects: [place],
       ...elsewhere(system.battery, limit),
     }

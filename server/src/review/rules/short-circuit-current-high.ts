@@ -1,5 +1,6 @@
 import { short } from '../../rules/band.ts'
 import type { Measure } from '../../records/field.ts'
+import { controllersOf, sumOf } from '../controllers.ts'
 import type { ResolvedArray } from '../resolved.ts'
 import { elsewhere, placeOf } from '../rule.ts'
 import { said } from '../said.ts'
@@ -13,12 +14,13 @@ export const shortCircuitCurrentHigh: ReviewRule = {
   source: 'US National Electrical Code 690.8 (as quoted by trade articles)',
 
   check(system, figures) {
-    return system.arrays.flatMap((array, i) => {
+    return controllersOf(system).flatMap((group) => {
+      const [array] = group.arrays
       const limit = currentLimit(array)
-      const isc = figures.arrays[i]?.isc_design_a ?? null
+      const isc = sumOf(group, (one) => figures.arrays[system.arrays.indexOf(one)]?.isc_design_a ?? null)
       const place = array.entry.wiring.in_parallel ?? placeOf(array)
       if (!limit || isc === null || !place || isc <= limit.value) return []
-      const strings = array.entry.wiring.in_parallel?.value ?? 1
+      const strings = sumOf(group, ({ entry }) => entry.wiring.in_parallel?.value ?? 1) ?? 1
       const most = Math.floor(limit.value / (isc / strings))
       const what = strings > 1 ? `${strings} strings: 1.25 x Isc is` : '1.25 x Isc is'
       return [

@@ -22,7 +22,7 @@ export const stringFuseMissing: ReviewRule = {
       const limit = lowest(array.panels.map(({ panel }) => panel?.record.limits.series_fuse))
       const back = reverseCurrent(strings.value, isc)
       if (strings.value < 3 && !(limit && limit.value < back)) return []
-      const window = stringFuseWindow(isc, limit?.value ?? Infinity)
+      const window = stringFuseWindow(isc, limit?.value ?? Infinity, system.practice)
       const size = nextFuse(fuseSizes.string, window.low)
       const fix =
         size !== null && size <= window.high

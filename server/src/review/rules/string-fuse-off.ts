@@ -11,7 +11,7 @@ export const stringFuseOff: ReviewRule = {
   severity: 'warning',
   reason: 'Too small a string fuse blows in bright sun; too large a one lets the panel burn first.',
   source:
-    'IEC 62548 practice: 1.5 Isc to 2.4 Isc and at most the panel’s maximum series fuse (as quoted by a worked example)',
+    'IEC 62548 practice: 1.5 Isc to 2.4 Isc and at most the panel’s maximum series fuse (as quoted by a worked example); NEC 690.9, at least 1.56 Isc (as quoted by trade articles); `practice` in wattproof.yaml chooses one',
 
   check(system) {
     return system.arrays.flatMap((array) => {
@@ -19,8 +19,9 @@ export const stringFuseOff: ReviewRule = {
       const isc = stringIsc(array)
       if (!fuse || isc === null) return []
       const limit = lowest(array.panels.map(({ panel }) => panel?.record.limits.series_fuse))
-      const { low, high } = stringFuseWindow(isc, limit?.value ?? Infinity)
+      const { low, high } = stringFuseWindow(isc, limit?.value ?? Infinity, system.practice)
       if (low <= fuse.value && fuse.value <= high) return []
+      const blows = system.practice === 'NEC' ? low : 1.5 * isc
       const size = nextFuse(fuseSizes.string, low)
       const fits = size !== null && size <= high
       const big = high < fuse.value
@@ -28,12 +29,14 @@ export const stringFuseOff: ReviewRule = {
         ? limit && limit.value < fuse.value
           ? `exceeds the panel's maximum series fuse of ${said(limit)}`
           : `is more than 2.4 times the string's Isc of ${short(isc)} A`
-        : `is less than 1.5 times the string's Isc of ${short(isc)} A and will blow in bright sun`
+        : fuse.value < blows
+          ? `is less than ${short(blows / isc)} times the string's Isc of ${short(isc)} A and will blow in bright sun`
+          : `is less than the 1.56 times Isc of US practice, ${short(low)} A`
       return [
         {
           message: `The string fuse ${said(fuse)} ${why}`,
           suspects: [fuse] as const,
-          severity: big ? ('error' as const) : ('warning' as const),
+          severity: big ? ('error' as const) : fuse.value < blows ? ('warning' as const) : ('information' as const),
           ...elsewhere(array.panels[0]?.panel, limit),
           ...(fits && {
             correction: {

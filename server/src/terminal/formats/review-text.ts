@@ -3,20 +3,25 @@ import type { Review } from '../../check/review.ts'
 import type { Finding, Severity } from '../../findings/finding.ts'
 import { cautions } from '../../review/cautions.ts'
 import type { ArrayFigures, BatteryFigures, MonthFigures } from '../../review/figures.ts'
+import { roughPercent } from '../../review/rough.ts'
 import { shortfallOf, yearOf } from '../../review/year.ts'
 import { positionAt } from '../../text/lines.ts'
 import { monthNames } from '../../values/months.ts'
 import type { FileReport } from '../file-report.ts'
 import { count, foundInWords, severities } from '../severity.ts'
 import { table } from '../table.ts'
+import { marginsText, tooLarge, totalsText } from './review-head.ts'
 
 /** A page that a person reads in two minutes: what was found, the figures, what was not checked, and the cautions. */
 export function reviewText({ system, figures }: Review, report: FileReport, colour: boolean): string {
   const { name, kind } = system.system
+  const large = tooLarge(figures)
   return [
     `${name?.text ?? system.id}\n${kind ? `${kind.value}, ` : ''}${report.path}\n`,
+    `In short\n${totalsText(system, figures)}${large ? `${folded(`  ${large}`)}\n` : ''}`,
     `Found: ${foundInWords(count([report]))}\n${found(report, colour)}`,
     ...(report.accepted.length > 0 ? [`Accepted in the file\n${accepted(report)}`] : []),
+    `Limits\n${marginsText(system, figures)}`,
     `Arrays\n${arrays(figures.arrays)}${folded(`  ${sizedFor(system)}`)}\n`,
     `Battery\n${battery(figures.battery)}`,
     ...(figures.months.length > 0 ? [`A usual year, in Wh a day\n${months(figures.months)}${shortfall(system)}`] : []),
@@ -89,9 +94,9 @@ function months(list: readonly MonthFigures[]): string {
   const rows = list.map((m) => [
     `  ${monthNames[m.month - 1]}`,
     m.sun_kwh_m2_day.toFixed(1),
-    m.yield_wh_day.toFixed(0),
-    m.load_wh_day.toFixed(0),
-    m.unserved_wh_day === null ? 'not known' : m.unserved_wh_day.toFixed(0),
+    watthours(m.yield_wh_day),
+    watthours(m.load_wh_day),
+    m.unserved_wh_day === null ? 'not known' : watthours(m.unserved_wh_day),
     m.lowest_soc === null ? 'not known' : `${(100 * m.lowest_soc).toFixed(0)} %`,
   ])
   return table([['', 'sun kWh/m2', 'panels give', 'loads take', 'unmet load', 'lowest state of charge'], ...rows])
@@ -103,15 +108,22 @@ function shortfall(system: Review['system']): string {
   if (!all || all.load === 0) return ''
   const { load, unserved, shortHours, hours } = all
   const kilowatthours = `${(load / 1000).toFixed(0)} kWh that the loads take in the year`
+  const bad =
+    year.unservedP90 === null || system.weather
+      ? ''
+      : `; in one year of ten ${roughPercent(year.unservedP90 / load)} or more`
   const said =
     shortHours === 0
       ? `All of the ${kilowatthours} are supplied.`
-      : `Of the ${kilowatthours} ${((100 * unserved) / load).toFixed(1)} % are unmet load, in ${((100 * shortHours) / hours).toFixed(1)} % of its hours.`
-  return `${folded(`  ${said} Dull days come in runs here as they do outside; a year worse than usual gives less.`)}\n`
+      : `Of the ${kilowatthours} ${roughPercent(unserved / load)} are unmet load, in ${roughPercent(shortHours / hours)} of its hours${bad}.`
+  return `${folded(`  ${said} ${system.weather ? 'The days are those of the hourly weather file.' : 'Dull days come in runs here as they do outside, around monthly means that real years also miss.'}`)}\n`
 }
 
 const amount = (value: number | null, unit: string, digits = 0) =>
   value === null ? 'not known' : `${value.toFixed(digits)} ${unit}`.trimEnd()
+
+/** A figure of the simulation, to two digits above ten: it is worth no more. */
+const watthours = (wh: number) => String(wh < 10 ? Math.round(wh) : Number(wh.toPrecision(2)))
 
 const items = (list: readonly string[]) => list.map((line) => `${folded(`  - ${line}`)}\n`).join('')
 

@@ -1,0 +1,33 @@
+import { short } from '../../rules/band.ts'
+import { percent } from '../../rules/words.ts'
+import { bankOf } from '../bank.ts'
+import { controllersOf, mostPower, sumOf } from '../controllers.ts'
+import { elsewhere } from '../rule.ts'
+import type { ReviewRule } from '../rule.ts'
+
+export const arrayPowerHigh: ReviewRule = {
+  id: 'array-power-high',
+  severity: 'information',
+  reason: 'What panels give beyond the power of their controller is not taken, and some makers void the warranty.',
+  source: 'the maker’s limit; 30 % more is common practice, no source',
+
+  check(system, figures) {
+    const bank = bankOf(system)
+    return controllersOf(system).flatMap((group) => {
+      const [array] = group.arrays
+      const { input } = group.controller?.record ?? {}
+      const most = mostPower(group, bank?.voltage)
+      const stc = sumOf(group, (one) => figures.arrays[system.arrays.indexOf(one)]?.pmax_stc_w ?? null)
+      const place = array.entry.controller.id ?? input?.max_power
+      if (!input?.max_power || !place || stc === null || most === null) return []
+      if (stc <= 1.3 * most) return []
+      return [
+        {
+          message: `${short(stc)} W of panels are ${percent(stc / most - 1)} more than the ${short(most)} W that the controller can use on this bank`,
+          suspects: [place] as const,
+          ...elsewhere(group.controller, input.max_power),
+        },
+      ]
+    })
+  },
+}
