@@ -19,7 +19,13 @@ export function startWorker(address: string): MessageTransports {
       end()
     })
     // by its first message the worker has asked for the lock, so this waits until it lets go; without locks errors are all there is
-    worker.addEventListener('message', () => navigator.locks?.request(lock, end).catch(() => {}), { once: true })
+    worker.addEventListener(
+      'message',
+      () => {
+        navigator.locks?.request(lock, end).catch(() => {})
+      },
+      { once: true },
+    )
   })
   return { reader: new WorkerReader(worker, gone), writer: new BrowserMessageWriter(worker) }
 }
