@@ -18,17 +18,17 @@ export function startWorker(address: string): MessageTransports {
       console.error(`the language server failed: ${event.message}`)
       end()
     })
-    // by its first message the worker has asked for the lock, so this waits until it lets go; without locks errors are all there is
-    worker.addEventListener(
-      'message',
-      () => {
-        navigator.locks?.request(lock, end).catch(() => {})
-      },
-      { once: true },
-    )
+    // by its first message the worker has asked for the lock, so this waits until it lets go
+    const watch = () => {
+      navigator.locks?.request(lock, end).catch(unwatched)
+    }
+    worker.addEventListener('message', watch, { once: true })
   })
   return { reader: new WorkerReader(worker, gone), writer: new BrowserMessageWriter(worker) }
 }
+
+/** The server works on, but its end would go unnoticed. */
+const unwatched = (error: unknown) => console.error('the language server is not watched:', error)
 
 class WorkerReader extends BrowserMessageReader {
   constructor(
@@ -36,10 +36,7 @@ class WorkerReader extends BrowserMessageReader {
     gone: Promise<void>,
   ) {
     super(worker)
-    gone.then(
-      () => this.fireClose(),
-      () => {},
-    )
+    gone.then(() => this.fireClose()).catch(unwatched)
   }
 
   /** A client that stops has no more use for the worker. */

@@ -36,8 +36,8 @@ describe('a mistake of our own in one file', () => {
     {
       where: 'the rules',
       breakIt: () => {
-        const { check } = panelRules[0]!
-        vi.spyOn(panelRules[0]!, 'check').mockImplementation((record, about) =>
+        const { check } = panelRules[0]
+        vi.spyOn(panelRules[0], 'check').mockImplementation((record, about) =>
           record.name ? fail() : check(record, about),
         )
       },

@@ -184,11 +184,13 @@ export function createSession(connection: Connection, client: Client, files: Fil
     for (const named of weatherNamedIn(path, text)) {
       if (!files || asked.has(named)) continue
       asked.add(named)
-      void after(async () => {
-        const read = await files.read(addresses.uriOf(named), folderAbove(addresses.uriOf(named)))
-        workspace.putWeather(named, typeof read === 'string' ? read : '')
-        settleSoon()
-      })
+      inBackground(connection, () =>
+        after(async () => {
+          const read = await files.read(addresses.uriOf(named), folderAbove(addresses.uriOf(named)))
+          workspace.putWeather(named, typeof read === 'string' ? read : '')
+          settleSoon()
+        }),
+      )
     }
   }
 

@@ -7,7 +7,10 @@ const worker = self as unknown as Worker & { readonly name: string }
 
 // held as long as this worker lives: a client that gets it knows that the worker is gone
 const lock = worker.name.slice(worker.name.lastIndexOf(lockPrefix))
-if (lock.startsWith(lockPrefix)) navigator.locks?.request(lock, () => new Promise(() => {})).catch(() => {}) // without, only errors are heard of
+if (lock.startsWith(lockPrefix))
+  navigator.locks
+    ?.request(lock, () => new Promise(() => {}))
+    .catch((error: unknown) => console.error('the client will not notice the end of this worker:', error))
 
 // what nothing caught ends a process, and is to end a worker too: thrown here, its client hears of it
 self.addEventListener('unhandledrejection', ({ reason }) => {
