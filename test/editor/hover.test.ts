@@ -56,7 +56,7 @@ test('short: twelve months in one line, and a source only where the value belong
   const sheet = `${tern}temperature_coefficients: { pmax: -0.38 %/°C, voc: -0.29 %/°C }\n`
   const { value } = check(
     sheet.replace('110 W', '1$010 W'),
-    ['energy of a day from January to December** 155 Wh, 248 Wh'],
+    ['energy of a day from January to December** 154 Wh, 247 Wh'],
     {
       others,
     },
