@@ -40,7 +40,7 @@ export async function onSurface(world: World, path: string, choice: SurfaceChoic
   const array = arrayOn(system, surface, choice.array)
   const place = { system, surface, ...(array && { array }) }
   const candidates = panelsOf(library, full)
-  if (isFile && !candidates.some(({ panel }) => panel.path === beside)) candidates.push(panelIn(library, beside!))
+  if (isFile && !candidates.some(({ panel }) => panel.path === beside)) candidates.push(panelIn(library, beside))
   else if (choice.with !== undefined && !isFile && !candidates.some(({ id }) => id === choice.with))
     throw new CouldNotRun(`--with ${choice.with}: there is no such file, and no panel of that id in the library`)
   return { file, place, rows: compareOnSurface(place, candidates, ownController(array), controllersOf(library, full)) }
