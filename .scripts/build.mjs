@@ -5,10 +5,14 @@ import { build } from 'esbuild'
 import { chmodSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { extname, join } from 'node:path'
 import { broken } from './build/promises.mjs'
+import { packagesIn } from './build/packages.mjs'
 import { metafileSizes } from './build/sizes.mjs'
 
 const stamp = 'dist/.built'
 if (process.argv.includes('--if-stale') && !stale()) process.exit(0)
+
+// sources alone, as git hands them to a manager of hooks, are built without a word on standard output
+if (process.argv.includes('--quiet')) console.log = () => {}
 
 const common = {
   bundle: true,
@@ -77,7 +81,10 @@ for (const problem of broken(built)) {
   console.error(problem)
   process.exitCode = 1
 }
-if (!process.exitCode) writeFileSync(stamp, '')
+if (!process.exitCode) {
+  writeFileSync('dist/packages.json', JSON.stringify(packagesIn(built)))
+  writeFileSync(stamp, '')
+}
 
 /** esbuild leaves only regular expressions in other letters, and one alone doubles the memory of a program: 2 ms of a start. */
 function asciiOnly(program) {

@@ -7,7 +7,15 @@ import { resolve } from 'node:path'
 const packagePath = resolve('wattproof.vsix')
 const picture = 'client/media/workbench.png'
 const staged = '.output/extension'
-const contents = ['README.md', 'CHANGELOG.md', 'LICENSE', 'client/media/icon.png', 'dist', 'schemas']
+const contents = [
+  'README.md',
+  'CHANGELOG.md',
+  'LICENSE',
+  'THIRD-PARTY-NOTICES',
+  'client/media/icon.png',
+  'dist',
+  'schemas',
+]
 const time = (path) => statSync(path).mtimeMs
 const fresh =
   existsSync(packagePath) &&

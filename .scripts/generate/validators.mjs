@@ -27,10 +27,16 @@ export async function validators(schemas) {
     minify: true,
     write: false,
     legalComments: 'none',
+    metafile: true,
   })
   // nobody reads where in the schema a complaint comes from, which is a fifth of the code
   const lean = bundle.outputFiles[0].text.replace(/schemaPath:"[^"]*",/g, '')
-  return `// Generated from schemas/source/ by \`npm run generate\`; do not edit.\n${lean}`
+  const holds = Object.keys(bundle.metafile.inputs).flatMap((path) => /node_modules\/([^/]+)/.exec(path)?.[1] ?? [])
+  return [
+    '// Generated from schemas/source/ by `npm run generate`; do not edit.',
+    ...(holds.length ? [`// Holds code of ${[...new Set(holds)].sort().join(', ')}.`] : []),
+    lean,
+  ].join('\n')
 }
 
 function structure(schema) {

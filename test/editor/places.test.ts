@@ -211,10 +211,24 @@ describe('the datasheet', () => {
     { source: '{ source: https://example.com/tern.pdf, page: 3 }', target: 'https://example.com/tern.pdf#page=3' },
   ])('$source', ({ source, target }) => expect(check(source)).toEqual([target]))
 
-  test.each(['{ source: by letter }', '{ source: javascript:alert(1).pdf }', '{ source: /etc/secret.pdf }'])(
-    'no link: %s',
-    (source) => {
-      expect(check(source)).toEqual([])
-    },
-  )
+  test.each([
+    'by letter',
+    'javascript:alert(1).pdf',
+    '/etc/secret.pdf',
+    '../../../etc/secret.pdf',
+    'sheets/../../../secret.pdf',
+    'file:////host/share.pdf',
+    '"\\\\\\\\host\\\\share.pdf"',
+    '//host/share.pdf',
+  ])('no link: %s', (source) => expect(check(`{ source: ${source} }`)).toEqual([]))
+
+  test('no link out of the library that settings mark', () => {
+    const others = { 'panels/wattproof.yaml': 'format: 1\n' }
+    const links = (source: string) =>
+      documentLinks(
+        hereAt(`${tern}datasheet: { source: ${source} }\n`, { name: 'panels/deep/a.panel.yaml', others }).here,
+      )
+    expect(links('../tern.pdf')).toHaveLength(1)
+    expect(links('../../tern.pdf')).toHaveLength(0)
+  })
 })

@@ -56,8 +56,8 @@ test('what is unsafe makes the exit code 1 and stands before the figures', () =>
 test('every review prints every caution, and what was not checked', () => {
   const words = wattproof(['review', boat]).out.replace(/\s+/g, ' ')
   for (const caution of cautions) expect(words).toContain(caution)
-  expect(words).toContain('Not checked, which is not the same as in order - How cold the battery gets')
-  expect(words).toContain('- Voltage rating of fuses')
+  expect(words).toContain('Not checked, which is not the same as in order - ')
+  for (const line of ['How cold the battery gets', 'Voltage rating of fuses']) expect(words).toContain(`- ${line}`)
 })
 
 test('a panel is no system', () => {

@@ -25,7 +25,7 @@ export function wattproof(
 /** A folder of its own outside of any repository, removed behind the test. */
 export function scratch(files: Readonly<Record<string, string>> = {}): string {
   const folder = realpathSync(mkdtempSync(join(tmpdir(), 'wattproof-')))
-  onTestFinished(() => rmSync(folder, { recursive: true, force: true }))
+  onTestFinished(() => rmSync(folder, { recursive: true, force: true }), 120_000)
   put(folder, files)
   return folder
 }

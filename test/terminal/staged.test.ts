@@ -42,6 +42,8 @@ test('called as a hook calls it: the staged files as arguments, with the environ
   const env = { GIT_DIR: '.git', GIT_INDEX_FILE: '.git/index' }
   expect(wattproof([...args, ...staged], { cwd, env })).toMatchObject({ code: 0, err: '' })
   put(cwd, { 'panels/b.panel.yaml': bad })
+  git(cwd, 'add', '-A')
+  put(cwd, { 'panels/b.panel.yaml': good }) // right on disk, but the slip is what is staged
   expect(wattproof([...args, ...staged], { cwd, env }).code).toBe(1)
 })
 

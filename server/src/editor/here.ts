@@ -1,3 +1,4 @@
+import type { Beside } from '../sheets/beside.ts'
 import type { Checked } from '../check/checked.ts'
 import type { Library } from '../library/library.ts'
 import type { Client } from './client.ts'
@@ -7,6 +8,8 @@ export interface Here {
   readonly uri: string
   readonly path: string
   readonly checked: Checked
+  /** The datasheet beside the record, once it has been read. */
+  readonly beside?: Beside | undefined
   readonly library: Library
   readonly client: Client
   /** The date, year-month-day. */

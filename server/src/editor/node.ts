@@ -1,4 +1,6 @@
 import { createConnection } from 'vscode-languageserver/node'
+import { join } from 'node:path'
+import { createSheets } from '../reader/kept.ts'
 import { nodeFiles } from './node-files.ts'
 import { serve } from './server.ts'
 
@@ -6,8 +8,10 @@ import { serve } from './server.ts'
 const transport = /^--(stdio|node-ipc|(socket|pipe)(=|$))/
 
 /** `--stdio` for any editor, `--node-ipc` for a client that forks this file. */
-if (process.argv.some((argument) => transport.test(argument))) serve(createConnection(), nodeFiles)
-else {
+if (process.argv.some((argument) => transport.test(argument))) {
+  const sheets = createSheets(join(__dirname, 'sheet-reader.js'), { cache: true, env: process.env })
+  serve(createConnection(), nodeFiles, sheets)
+} else {
   process.stderr.write('wattproof: this is the language server, which an editor starts with --stdio.\n')
   process.exitCode = 2
 }

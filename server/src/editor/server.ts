@@ -1,6 +1,7 @@
 import type { Connection } from 'vscode-languageserver'
 import { version } from '../../../package.json'
 import { CancellationToken, DidChangeConfigurationNotification, DidChangeWatchedFilesNotification } from './lsp.ts'
+import type { Sheets } from '../reader/kept.ts'
 import { schemas } from '../records/schemas.generated.ts'
 import { skeleton } from '../records/skeleton.ts'
 import { capabilitiesFor } from './capabilities.ts'
@@ -17,12 +18,18 @@ import { createSession, type Session } from './session.ts'
 /**
  * Answers a client until it hangs up.
  *
- * @param own  how this host reads files itself, for clients that do not offer to
+ * @param own     how this host reads files itself, for clients that do not offer to
+ * @param sheets  reads datasheets; null where no process can be started for it
  */
-export function serve(connection: Connection, own: Files | null): void {
+export function serve(connection: Connection, own: Files | null, sheets: Sheets | null): void {
   connection.onInitialize((params) => {
     const client = clientOf(params)
-    const session = createSession(connection, client, client.options.clientFiles ? clientFiles(connection, own) : own)
+    const session = createSession(
+      connection,
+      client,
+      client.options.clientFiles ? clientFiles(connection, own) : own,
+      sheets,
+    )
     const folders = params.workspaceFolders?.map(({ uri }) => uri) ?? (params.rootUri ? [params.rootUri] : [])
     connection.onInitialized(() => start(connection, session, folders))
     session.documents.listen(connection)

@@ -3,6 +3,7 @@ import { TextDocuments } from './lsp.ts'
 import { TextDocument } from 'vscode-languageserver-textdocument'
 import { weatherNamedIn } from '../records/weather-file.ts'
 import { recordOfPath } from '../records/kinds.ts'
+import type { Sheets } from '../reader/kept.ts'
 import { createAddresses } from './addresses.ts'
 import { around } from './around.ts'
 import { inBackground } from './caught.ts'
@@ -11,7 +12,8 @@ import type { Files } from './files.ts'
 import type { Here } from './here.ts'
 import { createSettings } from './settings.ts'
 import { today } from './today.ts'
-import { createWorkspace, type Settled } from './workspace.ts'
+import { createOpenSheets } from './sheets.ts'
+import { createWorkspace, type Settled, type Workspace } from './workspace.ts'
 
 /** How long changes gather before what depends on them is checked again [ms]. */
 const gathering = 200
@@ -21,8 +23,8 @@ const portion = 64
 export type Session = ReturnType<typeof createSession>
 
 /** One client with its folders and open documents: what is open wins over what is on disk. */
-export function createSession(connection: Connection, client: Client, files: Files | null) {
-  const workspace = createWorkspace(today)
+export function createSession(connection: Connection, client: Client, files: Files | null, sheets: Sheets | null) {
+  const workspace: Workspace = createWorkspace(today, (path) => beside.of(path))
   const addresses = createAddresses()
   const settings = createSettings(connection, client)
   const documents = new TextDocuments(TextDocument)
@@ -30,6 +32,13 @@ export function createSession(connection: Connection, client: Client, files: Fil
   /** Paths that were read for the sake of a file that is open, beside the folders of the window. */
   const besides = new Set<string>()
   const searched = new Set<string>()
+  const beside = createOpenSheets(workspace.library, sheets, {
+    isWanted: (path) => isOpen(path) && addresses.uriOf(path).startsWith('file:'),
+    arrived(path) {
+      workspace.recheck(path)
+      settleSoon()
+    },
+  })
   /** Files of hourly weather that were asked for. */
   const asked = new Set<string>()
   const listeners = new Set<(stale: Settled) => void>()
@@ -44,6 +53,11 @@ export function createSession(connection: Connection, client: Client, files: Fil
     settleSoon()
   })
   documents.onDidOpen(({ document: { uri } }) => {
+    const path = pathOf(uri)
+    if (path !== null && sheets) {
+      beside.forget(path)
+      workspace.recheck(path)
+    }
     if (pathOf(uri) !== null && !uri.startsWith('untitled:'))
       inBackground(connection, () => after(() => readAround(uri)))
   })
@@ -115,6 +129,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
       client,
       today: today(),
       check: workspace.check,
+      beside: beside.of(path),
       uriOf: addresses.uriOf,
     }
   }

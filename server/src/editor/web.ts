@@ -17,4 +17,4 @@ self.addEventListener('unhandledrejection', ({ reason }) => {
   throw reason
 })
 
-serve(createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker)), null)
+serve(createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker)), null, null)

@@ -6,6 +6,7 @@ import type { RecordKind } from '../records/field-info.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import type { FileText } from '../records/unread.ts'
 import type { ReadFile } from '../records/read-file.ts'
+import type { Beside } from '../sheets/beside.ts'
 
 /** The library with a memory of what was checked: one parse and one check per version of a file. */
 export interface Workspace {
@@ -18,6 +19,8 @@ export interface Workspace {
   setFolders(folders: readonly string[]): void
   /** null for a file that is none of ours */
   check(path: string): Checked | null
+  /** Something beside a file has changed. */
+  recheck(path: string): void
   /** Forgets what depends on the changes since the last call. Null when nothing changed. */
   settle(): Settled | null
 }
@@ -25,7 +28,7 @@ export interface Workspace {
 /** Files that must be looked at again although they did not change themselves: those, or all. */
 export type Settled = ReadonlySet<string> | 'all'
 
-export function createWorkspace(today: () => string): Workspace {
+export function createWorkspace(today: () => string, sheetOf?: (path: string) => Beside | undefined): Workspace {
   const library = createLibrary()
   const known = new Map<string, Checked>()
   const changed = new Set<string>()
@@ -68,10 +71,19 @@ export function createWorkspace(today: () => string): Workspace {
       if (before) return before
       // one year is enough while somebody types; the pause after it has time for the others
       const isTyping = changed.size > 0 && recordOfPath(path)?.kind === 'system'
-      const checked = checkFile(library, path, { today: today(), ...(isTyping && { years: 1 }) })
+      const checked = checkFile(library, path, {
+        today: today(),
+        ...(sheetOf && { sheetOf }),
+        ...(isTyping && { years: 1 }),
+      })
       if (checked) known.set(path, checked)
       if (isTyping) quick.add(path)
       return checked
+    },
+    recheck(path) {
+      known.delete(path)
+      changed.add(path)
+      left.add(path)
     },
     settle() {
       if (changed.size === 0 && !all) return null

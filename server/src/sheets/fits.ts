@@ -35,8 +35,12 @@ export function candidateOf(cell: Cell, decimal: Decimal): Candidate {
   const numbers = numbersIn(cell.text, decimal)
   const lure =
     says.has('pallet') || heading.has('pallet') || says.has('rear') || heading.has('rear') || cell.heads.some(isShare)
+  // heads of two columns in one: which of them is this one's cannot be told
+  const ambiguous = new Set(cell.heads.flatMap((head) => unitAlone(head) ?? unitInLabel(head) ?? [])).size > 1
   const fits =
-    numbers.length === 0 || lure ? [] : kinds.flatMap((kind) => kind({ cell, words, says, heading, hint, numbers }))
+    numbers.length === 0 || lure || ambiguous
+      ? []
+      : kinds.flatMap((kind) => kind({ cell, words, says, heading, hint, numbers }))
   return { cell, says, fits: fits.filter((fit) => fit.named > -3) }
 }
 

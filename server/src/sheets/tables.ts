@@ -154,7 +154,8 @@ function headsOf({ rows, columns }: Table, pieces: readonly Piece[], values: Rea
     )
       break
     const over = line.filter((p) => (p.x + p.right) / 2 > columns[0]!.left - 2 * top.size && !isLong(p))
-    const beside = line.filter((p) => !over.includes(p))
+    const sentence = (p: Piece) => isLong(p) && conditionIn(p.text) === null
+    const beside = line.filter((p) => !over.includes(p) && !sentence(p))
     if (over.length > 0 && beside.every((p) => !isLong(p))) assign(over, columns, heads)
     if (beside.length > 0) heading = `${beside.map((p) => p.text).join(' ')} ${heading}`.trim()
     last = y

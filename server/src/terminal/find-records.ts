@@ -1,7 +1,6 @@
 import { recordOfPath } from '../records/kinds.ts'
 import { refusal } from '../library/read-safely.ts'
 import type { Unread } from '../records/unread.ts'
-import { folderOf } from './paths.ts'
 import type { World } from './world.ts'
 
 /** Paths of records, and the folders that could not be opened. */
@@ -13,7 +12,7 @@ export interface Found {
 /** All records below a folder, in path order: what git knows or would add, or every file where git has no say. */
 export async function findRecords(world: World, folder: string): Promise<Found> {
   const closed = new Map<string, Unread>()
-  const paths = (await fromGit(world, folder)) ?? (await walk(world, folder, closed))
+  const paths = (await world.known(folder)) ?? (await walk(world, folder, closed))
   return { paths: paths.filter(recordOfPath).sort(byPath), closed }
 }
 
@@ -28,20 +27,6 @@ export async function recordsIn(world: World, folder: string): Promise<Found> {
 
 /** By UTF-16 unit, so that the order is the same on every machine. */
 export const byPath = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0)
-
-async function fromGit(world: World, folder: string): Promise<string[] | null> {
-  if (!(await isInRepository(world, folder))) return null // 7 ms less than to hear it from git
-  const listed = await world.git(folder, ['ls-files', '-co', '--exclude-standard', '-z'])
-  if (listed?.code !== 0) return null
-  // a folder that git ignores but a person names is walked
-  if (listed.out === '' && (await world.git(folder, ['check-ignore', '-q', '.']))?.code === 0) return null
-  return [...new Set(listed.out.split('\0'))].filter(Boolean).map((path) => join(folder, path))
-}
-
-async function isInRepository(world: World, folder: string): Promise<boolean> {
-  if (await world.standing(join(folder, '.git'))) return true
-  return folder !== folderOf(folder) && isInRepository(world, folderOf(folder))
-}
 
 async function walk(world: World, folder: string, closed: Map<string, Unread>): Promise<string[]> {
   const found: string[] = []

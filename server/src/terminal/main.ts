@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander'
 import { version } from '../../../package.json'
 import { commands } from './commands/index.ts'
 import { CouldNotRun } from './could-not-run.ts'
+import { printable, visible } from './visible.ts'
 import type { World } from './world.ts'
 
 /**
@@ -9,7 +10,12 @@ import type { World } from './world.ts'
  *
  * @returns  exit code: 0 clean, 1 findings at or above the threshold, 2 could not run
  */
-export async function main(world: World): Promise<number> {
+export async function main(outside: World): Promise<number> {
+  const world: World = {
+    ...outside,
+    out: (text) => outside.out(printable(text, outside.colour)),
+    err: (text) => outside.err(printable(text, false)),
+  }
   let code = 0
   const program = new Command('wattproof')
     .description('Proofreads hand-typed solar panel records and off-grid system descriptions.')
@@ -27,7 +33,11 @@ export async function main(world: World): Promise<number> {
     return code
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2
-    world.err(error instanceof CouldNotRun ? `wattproof: ${error.message}\n` : `wattproof stumbled: ${inFull(error)}\n`)
+    world.err(
+      error instanceof CouldNotRun
+        ? `wattproof: ${visible(error.message)}\n`
+        : `wattproof stumbled: ${inFull(error)}\n`,
+    )
     return 2
   }
 }

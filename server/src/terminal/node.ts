@@ -1,19 +1,14 @@
-import { execFile } from 'node:child_process'
-import {
-  appendFileSync,
-  mkdirSync,
-  readdirSync,
-  lstatSync,
-  readFileSync,
-  realpathSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs'
+import { appendFileSync, lstatSync, mkdirSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs'
 import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
+import { knownToGit } from './git/known.ts'
+import { runGit } from './git/run.ts'
 import { createSheets } from '../reader/kept.ts'
 import { readSafely, refusal, type Disk } from '../library/read-safely.ts'
+import { hashes } from './hashes.ts'
+import { slashed } from './paths.ts'
+import { writeAside } from './write-aside.ts'
 import { checkShare } from './check-all.ts'
 import { main } from './main.ts'
 import type { Share } from './share.ts'
@@ -26,15 +21,6 @@ const now = new Date()
 
 /** Escapes only for a terminal that wants them; FORCE_COLOR is for continuous integration that shows colours. */
 const colour = !env.NO_COLOR && ((env.FORCE_COLOR ?? '0') !== '0' || (stdout.isTTY && env.TERM !== 'dumb'))
-
-/** Inside a hook git names its own folder relative to another one than ours. */
-const outsideHook = {
-  ...env,
-  GIT_DIR: undefined,
-  GIT_WORK_TREE: undefined,
-  GIT_INDEX_FILE: undefined,
-  GIT_PREFIX: undefined,
-}
 
 const disk: Disk = {
   real: (path) => realpathSync.native(path).replaceAll('\\', '/'),
@@ -65,7 +51,8 @@ const world: World = {
   },
   read: async (path) => withoutMark(readFileSync(path, 'utf8')),
   readRecord: (path, within) => readSafely(disk, path, within),
-  write: async (path, text) => writeFileSync(path, text),
+  write: async (path, text) => writeAside(path, text),
+  followed: async (path) => slashed(realpathSync(path)),
   makeFolder: async (path) => {
     mkdirSync(path, { recursive: true })
   },
@@ -76,13 +63,9 @@ const world: World = {
       name: entry.name,
       standing: entry.isDirectory() ? 'folder' : 'file',
     })),
-  git: (folder, args) =>
-    new Promise((resolve) =>
-      execFile('git', ['-C', folder, ...args], { maxBuffer: 1 << 28, env: outsideHook }, (error, out) => {
-        if (error && typeof error.code !== 'number') resolve(null)
-        else resolve({ code: Number(error?.code ?? 0), out })
-      }),
-    ),
+  git: runGit(process.cwd(), env),
+  known: (folder) => knownToGit(world, folder),
+  hashes: async (path, algorithm) => hashes(path, algorithm),
   processors: availableParallelism(),
   sheets: (cache) => createSheets(join(program, 'sheet-reader.js'), { cache, env }),
   inThread: (share) =>
@@ -96,8 +79,12 @@ const world: World = {
 }
 
 // a reader that has seen enough (`| head`) closes the pipe: the rest is not wanted, and that is no failure
+let lost = false
 stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error
+  if (error.code === 'EPIPE' || lost) return
+  lost = true
+  process.exitCode = 2
+  world.err(`wattproof: the output cannot be written (${error.code})\n`)
 })
 
 if (isMainThread) run()
@@ -105,7 +92,7 @@ else parentPort?.postMessage(checkShare(workerData as Share))
 
 function run(): void {
   main(world).then(
-    (code) => (process.exitCode = code),
+    (code) => (process.exitCode = lost ? 2 : code),
     (error: unknown) => {
       world.err(`wattproof stumbled: ${String(error)}\n`)
       process.exitCode = 2

@@ -7,8 +7,11 @@ import { byPath, findRecords, type Found } from './find-records.ts'
 import { contextsOf, libraryOf, load, type Context } from './load.ts'
 import { absolute, folderOf, isWithin } from './paths.ts'
 import type { Texts } from './share.ts'
-import { changesSince } from './since.ts'
+import type { Changes } from './since.ts'
 import type { World } from './world.ts'
+
+/** How the records below a folder differ from before. */
+export type ChangesIn = (folder: string) => Promise<Changes>
 
 /** The records to check, in path order, and everything that stands around them. */
 export interface Selection {
@@ -24,9 +27,15 @@ export interface Selection {
  * panel can break an unchanged system.
  *
  * @param paths  files and folders; none is the current folder
- * @param since  a git revision: of the named places only what changed since, and what depends on that
+ * @param changesIn  how a folder differs from before: of the named places only what changed, and what depends on that
+ * @param alsoNamed  files that were named are checked even where they did not change
  */
-export async function select(world: World, paths: readonly string[], since?: string): Promise<Selection> {
+export async function select(
+  world: World,
+  paths: readonly string[],
+  changesIn?: ChangesIn,
+  alsoNamed = false,
+): Promise<Selection> {
   const places = await Promise.all((paths.length ? paths : ['.']).map((path) => place(world, path)))
   const contexts = await contextsOf(world, places)
   const files = places.filter(({ isFolder }) => !isFolder).map(({ path }) => path)
@@ -40,8 +49,10 @@ export async function select(world: World, paths: readonly string[], since?: str
   )
   const texts = await load(world, contexts, [...targets])
   const library = libraryOf(texts)
-  if (since !== undefined) {
-    return selection({ texts, library, closed }, await affected(world, library, contexts, since, asked))
+  if (changesIn) {
+    const named = alsoNamed ? [...files, ...dependents(library, files)] : []
+    const changed = await affected(library, contexts, changesIn, asked)
+    return selection({ texts, library, closed }, [...changed, ...named])
   }
   return selection({ texts, library, closed }, [...targets, ...dependents(library, files)])
 }
@@ -81,14 +92,13 @@ async function recordsBelow(world: World, folder: string, contexts: readonly Con
 
 /** Of what was asked for: what changed since a revision, with all that depends on it, and everything under changed settings. */
 async function affected(
-  world: World,
   library: Library,
   contexts: readonly Context[],
-  since: string,
+  changesIn: ChangesIn,
   asked: (path: string) => boolean,
 ): Promise<readonly string[]> {
   const parts = contexts.map(async ({ folder, paths }) => {
-    const { there, gone } = await changesSince(world, folder, since)
+    const { there, gone } = await changesIn(folder)
     const changed = [...there, ...gone].filter(recordOfPath)
     const roots = changed.filter((path) => recordOfPath(path)?.kind === 'library').map(folderOf)
     const governed = paths.filter((path) => asked(path) && roots.some((root) => isWithin(root, path)))

@@ -1,39 +1,44 @@
 import { CouldNotRun } from './could-not-run.ts'
+import { committed, type Blobs } from './git/blobs.ts'
+import { repositoryFor } from './git/start.ts'
+import { recordOfPath } from '../records/kinds.ts'
+import { isWithin } from './paths.ts'
 import type { World } from './world.ts'
 
-/** What is not as it was, as absolute paths: changed, new (also where git does not know it yet), or gone. */
+/** Records that are not as they were, as absolute paths: changed, new (also where git does not know it yet), or gone. */
 export interface Changes {
   readonly there: ReadonlySet<string>
   readonly gone: ReadonlySet<string>
 }
 
 /**
- * The files below a folder that differ from where this branch left a revision, the working tree included.
+ * The records below a folder that differ from where this branch left a revision, the working tree included. Before the
+ * first commit all of them do. Contents are compared by git's hash of the bytes, as its own comparison would run the
+ * filters that a repository sets.
  *
  * @throws CouldNotRun  outside of a repository, or where git does not know the revision
  */
 export async function changesSince(world: World, folder: string, revision: string): Promise<Changes> {
-  const git = async (...args: string[]) => world.git(folder, args)
-  const known = await git('rev-parse', '--verify', '--quiet', '--end-of-options', `${revision}^{commit}`)
-  if (known === null) throw new CouldNotRun('--since needs git, which cannot be started')
-  if (known.code !== 0) {
-    const inside = (await git('rev-parse', '--git-dir'))?.code === 0
-    if (!inside) throw new CouldNotRun(`--since needs a git repository, and ${folder} is in none`)
-    throw new CouldNotRun(`git knows no revision \`${revision}\` here (a shallow clone may have left it out)`)
-  }
-  const left = await git('merge-base', known.out.trim(), 'HEAD')
-  const from = left?.code === 0 ? left.out.trim() : known.out.trim()
-  const differing = await git('diff', '--name-status', '--no-renames', '--relative', '-z', from)
-  const unknown = await git('ls-files', '-o', '--exclude-standard', '-z')
-  if (differing?.code !== 0 || unknown?.code !== 0) throw new CouldNotRun(`git could not compare with \`${revision}\``)
-
+  const { top, head } = await repositoryFor(world, folder, '--since')
+  const before = head === null ? new Map<string, string>() : await atFork(world, top, head, revision)
+  const known = (await world.known(folder)) ?? []
   const there = new Set<string>()
-  const gone = new Set<string>()
-  const parts = differing.out.split('\0')
-  for (let i = 0; i + 1 < parts.length; i += 2) (parts[i] === 'D' ? gone : there).add(`${folder}/${parts[i + 1]}`)
-  for (const path of unknown.out.split('\0')) {
-    if (path) there.add(`${folder}/${path}`)
+  const gone = new Set([...before.keys()].filter((path) => isWithin(folder, path)))
+  for (const path of new Set([...known.filter(recordOfPath), ...gone])) {
+    const was = before.get(path)
+    const hashes = await world.hashes(path, was?.length === 64 ? 'sha256' : 'sha1')
+    if (hashes === null) continue // git still lists it, but it is gone
+    gone.delete(path)
+    if (was === undefined || !hashes.includes(was)) there.add(path)
   }
-  for (const path of there) gone.delete(path) // taken from the index but still on disk
   return { there, gone }
+}
+
+async function atFork(world: World, top: string, head: string, revision: string): Promise<Blobs> {
+  const known = await world.git(top, ['rev-parse', '--verify', '--quiet', '--end-of-options', `${revision}^{commit}`])
+  if (known?.code !== 0)
+    throw new CouldNotRun(`git knows no revision \`${revision}\` here (a shallow clone may have left it out)`)
+  const commit = known.out.toString().trim()
+  const left = await world.git(top, ['merge-base', commit, head])
+  return committed(world, top, left?.code === 0 ? left.out.toString().trim() : commit)
 }

@@ -6,6 +6,13 @@ import type { Share } from './share.ts'
 /** What stands at a path. */
 export type Standing = 'file' | 'folder' | null
 
+/** Runs git in a folder; null where there is no git. */
+export type Git = (
+  folder: string,
+  args: readonly string[],
+  options?: { readonly input?: string; readonly indexFile?: string | undefined },
+) => Promise<{ readonly code: number; readonly out: Buffer; readonly err: string } | null>
+
 /** Everything that the command line touches outside itself. Paths are absolute. */
 export interface World {
   readonly args: readonly string[]
@@ -26,18 +33,21 @@ export interface World {
   readonly read: (path: string) => Promise<string>
   /** A record's text, why it was not read, or null where it is gone. A link may lead into the folder `within`. */
   readonly readRecord: (path: string, within: string) => Promise<FileText | null>
+  /** Writes the whole of a file or leaves it as it was. */
   readonly write: (path: string, text: string) => Promise<void>
+  /** Where a path leads to when links are followed. */
+  readonly followed: (path: string) => Promise<string>
   /** A folder with all that lead to it, where it is not there. */
   readonly makeFolder: (path: string) => Promise<void>
   readonly append: (path: string, text: string) => Promise<void>
   readonly standing: (path: string) => Promise<Standing>
   /** What a folder holds; whatever is no folder counts as a file, a link to one too. */
   readonly list: (folder: string) => Promise<readonly { readonly name: string; readonly standing: Standing }[]>
-  /** Runs git in a folder; null where there is no git. */
-  readonly git: (
-    folder: string,
-    args: readonly string[],
-  ) => Promise<{ readonly code: number; readonly out: string } | null>
+  readonly git: Git
+  /** Files below a folder that git knows or would add; null where git has no say. */
+  readonly known: (folder: string) => Promise<readonly string[] | null>
+  /** What git would call the contents of a file; null where there is none. */
+  readonly hashes: (path: string, algorithm: 'sha1' | 'sha256') => Promise<readonly string[] | null>
   readonly processors: number
   /** The datasheets that records name; `cache` says whether what was read is kept from run to run. */
   readonly sheets: (cache: boolean) => Sheets

@@ -3,6 +3,8 @@ import type { Finding } from '../../findings/finding.ts'
 import { alternatives } from '../../quantities/format.ts'
 import type { Measure } from '../../records/field.ts'
 import type { FieldInfo, RecordKind } from '../../records/field-info.ts'
+import type { ReadFile } from '../../records/read-file.ts'
+import { hold } from '../../sheets/hold.ts'
 import { energyOfMonths } from '../../values/energy.ts'
 import type { Value } from '../../values/value.ts'
 import type { Here } from '../here.ts'
@@ -16,7 +18,15 @@ export function hover(here: Here, offset: number): Hover | null {
   const spot = spotAt(checked, offset)
   const findings = checked.findings.filter(({ span }) => isWithin(span, offset))
   const parts = [
-    ...(spot ? [...heading(spot), ...reading(here, spot), ...meaning(spot.info), ...derived(here, spot.pointer)] : []),
+    ...(spot
+      ? [
+          ...heading(spot),
+          ...reading(here, spot),
+          ...printed(here, spot.pointer),
+          ...meaning(spot.info),
+          ...derived(here, spot.pointer),
+        ]
+      : []),
     ...findings.map(doubt),
   ]
   if (parts.length === 0) return null
@@ -44,6 +54,15 @@ function reading(here: Here, { node, pointer }: Spot): string[] {
   if (!quantity) return []
   const typed = quantity.unitDefaulted && quantity.unit !== '1' ? `${node.text} ${quantity.unit}` : node.text
   return [[typed, ...alternatives(quantity).map(({ text }) => text)].map(escaped).join(' = ')]
+}
+
+/** What the datasheet prints for the field, and where. */
+function printed({ checked, beside }: Here, pointer: string): string[] {
+  if (beside?.state !== 'read' || checked.kind !== 'panel') return []
+  const witness = hold(checked as ReadFile<'panel'>, beside.sheet).fields.find(({ field }) => field.pointer === pointer)
+  if (!witness?.reading) return []
+  const { page, label, text } = witness.reading
+  return [`${escaped(beside.source)}, page ${page}: ${escaped(label === text ? text : `${label} ${text}`)}`]
 }
 
 function meaning(info: FieldInfo | null): string[] {

@@ -9,7 +9,11 @@ import { formatGithub, summaryTable } from '../formats/github.ts'
 import { formatJson } from '../formats/json.ts'
 import { formatSarif } from '../formats/sarif.ts'
 import { formatText } from '../formats/text.ts'
-import { absolute } from '../paths.ts'
+import { repositoryOf } from '../git/repository.ts'
+import { changesSince } from '../since.ts'
+import { staged } from '../staged.ts'
+import { fromTop } from '../from-top.ts'
+import { writeOutput, writeSummary } from '../output.ts'
 import { select, selectText } from '../select.ts'
 import { count, reaches } from '../severity.ts'
 import type { World } from '../world.ts'
@@ -20,6 +24,7 @@ interface Options {
   readonly output?: string
   readonly failOn: Severity
   readonly since?: string
+  readonly staged?: true
   readonly stdinFilename?: string
   readonly jobs?: number
   readonly cache: boolean
@@ -40,6 +45,11 @@ export const addCheck: AddCommand = (program, world, end) => {
         .default('error'),
     )
     .option('--since <revision>', 'only what changed since a git revision, and what depends on it')
+    .addOption(
+      new Option('--staged', 'as the next commit would hold them: what is staged, and what depends on it').conflicts(
+        'since',
+      ),
+    )
     .option('--stdin-filename <path>', 'the name that standard input would have')
     .option('--jobs <n>', 'how many threads; by default as many as pay', wholeNumber)
     .option('--no-cache', 'read every datasheet anew; otherwise what was read is kept, by content')
@@ -63,7 +73,9 @@ export const addCheck: AddCommand = (program, world, end) => {
 async function checked(world: World, paths: readonly string[], options: Options): Promise<readonly FileReport[]> {
   const selection = paths.includes('-')
     ? await fromStdin(world, paths, options)
-    : await select(world, paths, options.since)
+    : options.staged
+      ? await fromIndex(world, paths)
+      : await select(world, paths, options.since === undefined ? undefined : since(options.since))
   const { library, targets } = selection
   const settings = [...new Set(targets.flatMap((path) => library.settings(path)?.path ?? []))]
   const broken = settings.filter((path) => !targets.includes(path) && hasErrors(path))
@@ -72,6 +84,9 @@ async function checked(world: World, paths: readonly string[], options: Options)
   const reports = await checkAll(world, { ...selection, targets: all, sheets }, options.jobs)
   return [...reports, ...[...selection.closed].map(([path, why]) => reportFolder(path, why, world.cwd))]
 
+  function since(revision: string) {
+    return (folder: string) => changesSince(world, folder, revision)
+  }
   function hasErrors(path: string) {
     return library.file(path)?.readFindings.some(({ severity }) => severity === 'error')
   }
@@ -82,28 +97,34 @@ function wholeNumber(text: string): number {
   throw new InvalidArgumentError('A whole number from 1 is expected.')
 }
 
-async function fromStdin(world: World, paths: readonly string[], { stdinFilename, since }: Options) {
-  if (1 < paths.length || since !== undefined)
-    throw new CouldNotRun('`-` stands alone: no other paths and no --since beside it')
+async function fromStdin(world: World, paths: readonly string[], { stdinFilename, since, staged }: Options) {
+  if (1 < paths.length || since !== undefined || staged)
+    throw new CouldNotRun('`-` stands alone: no other paths, no --since and no --staged beside it')
   if (!stdinFilename) throw new CouldNotRun('`-` needs --stdin-filename, whose ending tells the kind of record')
   return selectText(world, stdinFilename, await world.stdin())
 }
 
+/** Files that are named, as a hook names them, are checked from the index even where they did not change. */
+async function fromIndex(world: World, paths: readonly string[]) {
+  const { world: indexed, changes } = await staged(world)
+  return select(indexed, paths, async () => changes, true)
+}
+
 async function print(world: World, files: readonly FileReport[], { format, output }: Options): Promise<void> {
+  const top = (await repositoryOf(world, world.cwd)) ?? world.cwd
+  const seen = fromTop(files, world.cwd, top)
   const formatted = {
     text: () => formatText(files, false),
     json: () => formatJson(files),
-    sarif: () => formatSarif(files, world.cwd),
-    github: () => formatGithub(files),
+    sarif: () => formatSarif(seen, top),
+    github: () => formatGithub(seen),
   }[format]()
   if (output === undefined) {
     world.out(format === 'text' ? formatText(files, world.colour) : formatted)
   } else {
-    await world.write(absolute(world.cwd, output), formatted).catch((error: NodeJS.ErrnoException) => {
-      throw new CouldNotRun(`${output} cannot be written (${error.code})`)
-    })
+    await writeOutput(world, output, formatted)
     world.out(formatText(files, world.colour))
   }
   const { GITHUB_STEP_SUMMARY: summary } = world.env
-  if (format === 'github' && summary) await world.append(summary, summaryTable(files))
+  if (format === 'github' && summary) await writeSummary(world, summary, summaryTable(seen))
 }

@@ -4,6 +4,7 @@ import type { Value } from '../../values/value.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { absolute } from '../paths.ts'
 import { select } from '../select.ts'
+import { jsonText } from '../visible.ts'
 import { table } from '../table.ts'
 import type { AddCommand } from './command.ts'
 
@@ -35,7 +36,7 @@ function toJson(values: readonly Value[]): string {
   const shown = values.map(({ id, label, value, unit, text, formula, inputs, missing, source, uncertainty }) => {
     return { id, label, value, unit, text, formula, inputs, missing, source, uncertainty }
   })
-  return `${JSON.stringify({ version: 1, values: shown }, null, 2)}\n`
+  return jsonText({ version: 1, values: shown })
 }
 
 function toText(values: readonly Value[]): string {

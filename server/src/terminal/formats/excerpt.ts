@@ -1,5 +1,6 @@
 import { lineAround } from '../../text/lines.ts'
 import type { Span } from '../../text/span.ts'
+import { visible } from '../visible.ts'
 
 /** Longest piece of a line that is shown, and how much of it stands before the marked characters. */
 const window = { length: 200, before: 80 }
@@ -22,10 +23,10 @@ export function excerpt(
   const from = Math.max(0, Math.min(span.start - start - window.before, whole.length - window.length))
   const until = Math.min(whole.length, from + window.length)
   const [left, right] = [from === 0 ? '' : '…', until === whole.length ? '' : '…']
-  const before = left + whole.slice(from, span.start - start)
-  const marked = whole.slice(span.start - start, Math.min(span.end - start, until))
+  const before = left + visible(whole.slice(from, span.start - start))
+  const marked = visible(whole.slice(span.start - start, Math.min(span.end - start, until)))
   return {
-    line: left + whole.slice(from, until) + right,
+    line: left + visible(whole.slice(from, until)) + right,
     marker: before.replace(/[^\t]/gu, (c) => ' '.repeat(width(c))) + '^'.repeat(Math.max(1, columns(marked))),
     column: [...whole.slice(0, span.start - start)].length + 1,
   }

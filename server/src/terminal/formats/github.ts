@@ -1,7 +1,9 @@
+import { createHash } from 'node:crypto'
 import type { Finding, Severity } from '../../findings/finding.ts'
 import { positionAt } from '../../text/lines.ts'
 import type { FileReport } from '../file-report.ts'
 import { count, inWords, severities } from '../severity.ts'
+import { printable, visible } from '../visible.ts'
 import { formatText } from './text.ts'
 
 /** The runner shows ten annotations of a level for each step and drops the rest without a word. */
@@ -20,7 +22,10 @@ export function formatGithub(files: readonly FileReport[]): string {
       0 < rest ? [`::notice title=wattproof::${rest} more of severity ${severity}: see the log of this step`] : []
     return [...some.slice(0, limit).map(({ file, finding }) => annotation(level as string, file, finding)), ...left]
   })
-  return [...commands, formatText(files, false)].join('\n')
+  const list = formatText(files, false)
+  // nothing in the list is a command to the runner, whatever the records say; nobody can write a list that holds its own hash
+  const end = createHash('sha256').update(list).digest('hex')
+  return [...commands, `::stop-commands::${end}`, `${list}::${end}::\n`].join('\n')
 }
 
 /** A table for the page of the run, in Markdown. */
@@ -30,7 +35,7 @@ export function summaryTable(files: readonly FileReport[]): string {
       .filter(({ severity }) => severity !== 'hint')
       .map(
         ({ severity, rule, message, span }) =>
-          `| ${severity} | ${path}:${positionAt(starts, span.start).line + 1} | ${rule} | ${cell(message)} |`,
+          `| ${severity} | ${cell(path)}:${positionAt(starts, span.start).line + 1} | ${rule} | ${cell(message)} |`,
       ),
   )
   const table = rows.length
@@ -61,11 +66,11 @@ function annotation(
     endColumn: end.character + 1,
     title: rule,
   }
-  const properties = Object.entries(place).map(([name, value]) => `${name}=${property(String(value))}`)
-  const fix = corrections[0] ? `\nmend: ${corrections[0].text} (${corrections[0].why})` : ''
-  return `::${level} ${properties.join(',')}::${data(message + fix)}`
+  const properties = Object.entries(place).map(([name, value]) => `${name}=${property(visible(String(value)))}`)
+  const fix = corrections[0] ? `\nmend: ${visible(corrections[0].text)} (${corrections[0].why})` : ''
+  return `::${level} ${properties.join(',')}::${data(visible(message) + fix)}`
 }
 
-const data = (text: string) => text.replaceAll('%', '%25').replaceAll('\r', '%0D').replaceAll('\n', '%0A')
+const data = (text: string) => printable(text, false).replaceAll('%', '%25').replaceAll('\n', '%0A')
 const property = (text: string) => data(text).replaceAll(':', '%3A').replaceAll(',', '%2C')
-const cell = (text: string) => text.replaceAll('|', '\\|').replaceAll('\n', ' ')
+const cell = (text: string) => visible(text).replace(/[\\|<>[\]`*_]/g, '\\$&')

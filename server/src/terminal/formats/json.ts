@@ -2,6 +2,7 @@ import type { Correction, Finding } from '../../findings/finding.ts'
 import { positionAt } from '../../text/lines.ts'
 import type { FileReport } from '../file-report.ts'
 import { fingerprints } from '../fingerprint.ts'
+import { jsonText } from '../visible.ts'
 import { count } from '../severity.ts'
 
 /** One document, as `schemas/check-output.schema.json` says; lines and characters from 0 in UTF-16 units. */
@@ -15,7 +16,7 @@ export function formatJson(files: readonly FileReport[]): string {
     })),
     summary: count(files),
   }
-  return `${JSON.stringify(document, null, 2)}\n`
+  return jsonText(document)
 }
 
 /** The findings of one file, as every JSON output has them. */

@@ -10,6 +10,7 @@ import { monthNames } from '../../values/months.ts'
 import type { FileReport } from '../file-report.ts'
 import { count, foundInWords, severities } from '../severity.ts'
 import { table } from '../table.ts'
+import { visible } from '../visible.ts'
 import { marginsText, tooLarge, totalsText } from './review-head.ts'
 
 /** A page that a person reads in two minutes: what was found, the figures, what was not checked, and the cautions. */
@@ -17,7 +18,7 @@ export function reviewText({ system, figures }: Review, report: FileReport, colo
   const { name, kind } = system.system
   const large = tooLarge(figures)
   return [
-    `${name?.text ?? system.id}\n${kind ? `${kind.value}, ` : ''}${report.path}\n`,
+    `${visible(name?.text ?? system.id)}\n${kind ? `${kind.value}, ` : ''}${visible(report.path)}\n`,
     `In short\n${totalsText(system, figures)}${large ? `${folded(`  ${large}`)}\n` : ''}`,
     `Found: ${foundInWords(count([report]))}\n${found(report, colour)}`,
     ...(report.accepted.length > 0 ? [`Accepted in the file\n${accepted(report)}`] : []),
@@ -33,7 +34,7 @@ export function reviewText({ system, figures }: Review, report: FileReport, colo
 /** The most severe first, each with the line that has to change. */
 function found({ findings, starts }: FileReport, colour: boolean): string {
   const bySeverity = [...findings].sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity))
-  return bySeverity.map((one) => `${folded(`  ${lead(one, starts, colour)} ${one.message}`)}\n`).join('')
+  return bySeverity.map((one) => `${folded(`  ${lead(one, starts, colour)} ${visible(one.message)}`)}\n`).join('')
 }
 
 const styles = { error: 'red', warning: 'yellow', information: 'blue', hint: 'gray' } as const
@@ -51,7 +52,7 @@ function lead({ severity, span }: Finding, starts: readonly number[], colour: bo
 }
 
 const accepted = ({ accepted: list }: FileReport) =>
-  items(list.map(({ finding, because }) => `${finding.message} Accepted: ${because}.`))
+  items(list.map(({ finding, because }) => visible(`${finding.message} Accepted: ${because}.`)))
 
 const from = {
   system: 'from the system',

@@ -7,10 +7,11 @@ import type { Correction, Finding, Severity } from '../../findings/finding.ts'
 import { positionAt } from '../../text/lines.ts'
 import type { Span } from '../../text/span.ts'
 import type { FileReport } from '../file-report.ts'
+import { jsonText } from '../visible.ts'
 import { fingerprints } from '../fingerprint.ts'
 
-/** SARIF 2.1.0 (OASIS standard), one run. Places are from the current folder. */
-export function formatSarif(files: readonly FileReport[], cwd: string): string {
+/** SARIF 2.1.0 (OASIS standard), one run. Places are from the top of the repository, outside of one from the current folder. */
+export function formatSarif(files: readonly FileReport[], top: string): string {
   const rules = allFacts.flatMap((group) => group.rules)
   const index = new Map(rules.map(({ id }, i) => [id, i]))
   const results = files.flatMap((file) => {
@@ -27,13 +28,13 @@ export function formatSarif(files: readonly FileReport[], cwd: string): string {
       {
         tool: { driver: { name: 'Wattproof', version, rules: rules.map(toDescriptor) } },
         columnKind: 'utf16CodeUnits',
-        originalUriBaseIds: { '%SRCROOT%': { uri: `${pathToFileURL(cwd).href.replace(/\/$/, '')}/` } },
+        originalUriBaseIds: { '%SRCROOT%': { uri: `${pathToFileURL(top).href.replace(/\/$/, '')}/` } },
         artifacts: files.map(({ path }): Artifact => ({ location: location(path) })),
         results,
       },
     ],
   }
-  return `${JSON.stringify(log, null, 2)}\n`
+  return jsonText(log)
 }
 
 const levels: Readonly<Record<Severity, 'error' | 'warning' | 'note'>> = {

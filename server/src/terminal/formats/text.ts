@@ -4,6 +4,7 @@ import { positionAt } from '../../text/lines.ts'
 import { parentPointer } from '../../text/pointer.ts'
 import type { FileReport } from '../file-report.ts'
 import { count, inWords } from '../severity.ts'
+import { visible } from '../visible.ts'
 import { excerpt } from './excerpt.ts'
 
 /** What a compiler would print: the place and the message in one line, the text with a marker, the fix; a count at the end. */
@@ -30,11 +31,11 @@ function toText(
   const gutter = ' '.repeat(number.length)
   const style = styles[severity]
   const lines = [
-    `${paint('bold', `${path}:${number}:${shown.column}:`)} ${paint(style, severity)} ${rule}: ${message}`,
+    `${paint('bold', `${visible(path)}:${number}:${shown.column}:`)} ${paint(style, severity)} ${rule}: ${visible(message)}`,
     `${paint('gray', `  ${number} |`)} ${shown.line}`,
     `${paint('gray', `  ${gutter} |`)} ${paint(style, shown.marker)}`,
-    ...corrections.slice(0, 1).map((correction) => `  ${gutter} ${paint('green', 'fix:')} ${fix(correction)}`),
-    ...(related.length > 0 ? [`  ${gutter} ${paint('gray', 'see:')} ${places(related, file)}`] : []),
+    ...corrections.slice(0, 1).map((correction) => `  ${gutter} ${paint('green', 'fix:')} ${visible(fix(correction))}`),
+    ...(related.length > 0 ? [`  ${gutter} ${paint('gray', 'see:')} ${visible(places(related, file))}`] : []),
   ]
   return `${lines.join('\n')}\n`
 }

@@ -1,0 +1,56 @@
+import type { Library } from '../library/library.ts'
+import type { Field } from '../records/field.ts'
+import type { Sheets } from '../reader/kept.ts'
+import { sheetPath, type Beside } from '../sheets/beside.ts'
+
+/** The sheets of records that are open: read in the background, and kept until the record is opened anew. */
+export interface OpenSheets {
+  /** undefined for a record without a sheet, and while its sheet is being read. */
+  of(path: string): Beside | undefined
+  /** Looks for the sheet of a record again. */
+  forget(path: string): void
+}
+
+/**
+ * @param sheets   reads files; null where there are none to read
+ * @param isWanted whether the sheet of a record is to be read
+ * @param arrived  called when the sheet of a record has been read
+ */
+export function createOpenSheets(
+  library: Library,
+  sheets: Sheets | null,
+  { isWanted, arrived }: { isWanted: (path: string) => boolean; arrived: (path: string) => void },
+): OpenSheets {
+  const known = new Map<string, { readonly source: string; readonly beside: Beside | null }>()
+  return {
+    of(path) {
+      const file = sheets ? library.file(path) : undefined
+      if (file?.kind !== 'panel' || !isWanted(path)) return undefined
+      const source = sheetPath((file.fields.get('/datasheet/source') as Field<string> | undefined)?.value)
+      if (source === null) return undefined
+      const before = known.get(path)
+      if (before?.source === source) return before.beside ?? undefined
+      known.set(path, { source, beside: null })
+      void find(path, source).then((beside) => {
+        if (known.get(path)?.source !== source) return
+        known.set(path, { source, beside })
+        arrived(path)
+      })
+      return undefined
+    },
+    forget: (path) => void known.delete(path),
+  }
+
+  async function find(path: string, source: string): Promise<Beside> {
+    const folders = [path, library.settings(path)?.path ?? path].map((one) => one.slice(0, one.lastIndexOf('/')))
+    const isWhole = /^(?:\/|[A-Za-z]:\/)/.test(source)
+    for (const place of isWhole ? [source] : folders.map((folder) => `${folder}/${source}`)) {
+      const read = await sheets!.at(onDisk(place))
+      if (read) return { state: 'read', source, ...read }
+    }
+    return { state: 'missing', source }
+  }
+}
+
+/** The library's paths are addresses with their escapes read. */
+const onDisk = (path: string): string => path.replace(/^file:\/\//, '').replace(/^\/([A-Za-z]:)/, '$1')

@@ -1,0 +1,6 @@
+import type { FileReport } from './file-report.ts'
+import { absolute, shown } from './paths.ts'
+
+/** Reports whose paths are from the top of the repository, as services that show them beside a change expect. */
+export const fromTop = (files: readonly FileReport[], cwd: string, top: string): readonly FileReport[] =>
+  files.map((file) => ({ ...file, path: shown(top, absolute(cwd, file.path)) }))
