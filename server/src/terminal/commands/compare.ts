@@ -1,14 +1,20 @@
 import { Option } from 'commander'
-import { panelsSideBySide } from '../compare/side-by-side.ts'
+import { onSurface } from '../compare/on-surface.ts'
 import type { TableOptions } from '../compare/options.ts'
 import { panelColumns } from '../compare/panel-columns.ts'
+import { panelsSideBySide } from '../compare/side-by-side.ts'
+import { surfaceColumns } from '../compare/surface-columns.ts'
+import { surfaceReport } from '../compare/surface-report.ts'
+import { writePanel } from '../compare/write-panel.ts'
+import { CouldNotRun } from '../could-not-run.ts'
+import type { World } from '../world.ts'
 import type { AddCommand } from './command.ts'
 
 export const addCompare: AddCommand = (program, world) => {
   program
     .command('compare')
-    .description('panels side by side: efficiency, hot power, weight, price, warranty')
-    .argument('<path...>', 'panel records and folders of them')
+    .description('panels side by side, or every panel of the library on one surface of a system')
+    .argument('<path...>', 'panel records and folders of them; with --surface, one system description')
     .addOption(
       new Option('--format <format>', 'how to print').choices(['text', 'json', 'csv', 'markdown']).default('text'),
     )
@@ -20,16 +26,50 @@ export const addCompare: AddCommand = (program, world) => {
       [] as readonly string[],
     )
     .option('--columns <names>', 'these columns only, separated by commas')
+    .option('--surface <id>', 'the surface of the system that the panels lie on')
+    .option('--array <id>', 'the array that they belong to, where several lie on the surface')
+    .option('--with <panel>', 'set a panel beside those of the library: its file or id')
+    .option('--write <panel>', 'put this panel, its count and wiring into the system description')
     .addHelpText('after', () => `\n${help}`)
-    .action(async (paths: readonly string[], options: TableOptions) =>
-      world.out(await panelsSideBySide(world, paths, options)),
-    )
+    .action(async (paths: readonly string[], options: Options) => world.out(await compared(world, paths, options)))
 }
 
-const help = `Columns: ${panelColumns.map(({ key }) => key).join(', ')}
+interface Options extends TableOptions {
+  readonly surface?: string
+  readonly array?: string
+  readonly with?: string
+  readonly write?: string
+}
+
+async function compared(world: World, paths: readonly string[], options: Options): Promise<string> {
+  const { surface, array, write } = options
+  const [path, ...more] = paths as readonly [string, ...string[]]
+  if (surface === undefined) {
+    if (array !== undefined || options.with !== undefined || write !== undefined)
+      throw new CouldNotRun('--array, --with and --write need a system and --surface')
+    if (paths.some((one) => /\.system\.(ya?ml|json)$/i.test(one)))
+      throw new CouldNotRun('name a surface of the system with --surface')
+    return panelsSideBySide(world, paths, options)
+  }
+  if (more.length > 0) throw new CouldNotRun('--surface takes one system description')
+  const comparison = await onSurface(world, path, {
+    surface,
+    ...(array !== undefined && { array }),
+    ...(options.with !== undefined && { with: options.with }),
+  })
+  return write === undefined ? surfaceReport(comparison, options, world.width) : writePanel(world, comparison, write)
+}
+
+const keys = (columns: readonly { readonly key: string }[]) => columns.map(({ key }) => key).join(', ')
+
+const help = `Columns: ${keys(panelColumns)}
+Columns on a surface: ${keys(surfaceColumns)}
 
 Examples:
   wattproof compare panels
   wattproof compare tern-110.panel.yaml heron-100.panel.yaml
   wattproof compare panels --sort price_per_kwh_warranted --filter "surface = ETFE" --columns efficiency,price_per_kwh_warranted
-  wattproof compare panels --format csv`
+  wattproof compare panels --format csv
+  wattproof compare boat.system.yaml --surface coachroof
+  wattproof compare boat.system.yaml --surface coachroof --with offers/new.panel.yaml
+  wattproof compare boat.system.yaml --surface coachroof --write tern-110`

@@ -67,9 +67,10 @@ export function filtered<Row>(rows: readonly Row[], columns: readonly Column<Row
 }
 
 function testOf<Row>(columns: readonly Column<Row>[], filter: string): (row: Row) => boolean {
-  const match = /^\s*(\w+)\s*(<=|>=|<|>|=)\s*(\S.*?)\s*$/.exec(filter)
+  const match = /^(\w+)\s*(<=|>=|<|>|=)(.+)$/.exec(filter.trim())
   if (!match) throw new CouldNotRun(`--filter "${filter}": write a column, one of < <= = >= >, and a value`)
-  const [, name, sign, wanted] = match as unknown as [string, string, string, string]
+  const [, name, sign, typed] = match as unknown as [string, string, string, string]
+  const wanted = typed.trim()
   const { cell } = named(columns, name)
   // a unit behind the number is for the reader
   const number = Number(/^[-+]?\d*\.?\d+/.exec(wanted)?.[0] ?? NaN)

@@ -1,0 +1,104 @@
+import { monthDays } from '../../physics/sun.ts'
+import { panelPower } from '../../values/panel-power.ts'
+import { fullYears } from '../../values/warranted-energy.ts'
+import { arrayFigures } from '../array-figures.ts'
+import { shapeOf } from '../fit.ts'
+import { packPanels } from '../packing/pack-panels.ts'
+import { yearOf } from '../year.ts'
+import { overLimit, unsuitedTo, voidHere } from './excluded.ts'
+import { bestFirst, withFront } from './front.ts'
+import { laidArray, systemWith, type Place } from './laid-array.ts'
+import type { Candidate, ControllerChoice, SurfaceRow } from './row.ts'
+import { stringsFor } from './strings-for.ts'
+
+/**
+ * Every candidate on one surface, best first, the excluded last. Panels that lie there now are ignored.
+ *
+ * @param own      the controller of the array
+ * @param library  others that could take its place
+ */
+export function compareOnSurface(
+  place: Place,
+  candidates: readonly Candidate[],
+  own: ControllerChoice | undefined,
+  library: readonly ControllerChoice[],
+): readonly SurfaceRow[] {
+  return bestFirst(withFront(candidates.map((candidate) => rowOf(place, candidate, own, library))))
+}
+
+function rowOf(
+  place: Place,
+  candidate: Candidate,
+  own: ControllerChoice | undefined,
+  library: readonly ControllerChoice[],
+): SurfaceRow {
+  const { id, panel } = candidate
+  const { size, warranty } = panel.record
+  const shape = shapeOf(place.surface)
+  const [length, width] = [size.length?.value ?? 0, size.width?.value ?? 0]
+  if (!shape || length <= 0 || width <= 0) return { ...nothing, panel: id, excluded: 'its size is not known' }
+  const { places: layout, proven } = packPanels(shape, { length, width })
+  const count = layout.length
+  if (count === 0) return { ...nothing, panel: id, proven, excluded: 'none fits on the surface, either way round' }
+
+  const wired = stringsFor(place, candidate, count, own, library)
+  const strings = wired?.strings ?? null
+  const wiring = strings ? ([strings.in_series, strings.in_parallel] as const) : ([1, count] as const)
+  const array = laidArray(place, candidate, wiring, wired?.choice ?? own)
+  const alone = { ...place.system, arrays: [array] }
+  const figures = arrayFigures(alone, array, 0)
+  const months = yearOf(alone)?.months.map((month) => month.yield_wh_day) ?? null
+  const energy = months && months.reduce((sum, wh, m) => sum + (wh * monthDays[m]!) / 1000, 0)
+  const years = fullYears(panel.record)
+  const { price } = figures
+  const hasController = own !== undefined || library.length > 0
+  return {
+    panel: id,
+    count,
+    proven,
+    layout,
+    pmax_stc_w: figures.pmax_stc_w,
+    pmax_hot_w: figures.pmax_hot_w,
+    weight_kg: figures.weight_kg,
+    price,
+    wh_day: months,
+    kwh_year: energy,
+    price_per_kwh:
+      price && energy && years > 0 ? { amount: price.amount / (energy * years), currency: price.currency } : null,
+    warranty_years: Math.max(0, ...warranty.output.map((step) => step.years?.value ?? 0)) || null,
+    warranty_void: voidHere(alone),
+    strings,
+    front: false,
+    excluded:
+      unsuitedTo(alone) ??
+      (hasController && !strings ? 'no string of it keeps within the voltage and current of a controller' : null) ??
+      overLimit(systemWith(place, array)),
+    not_known: [
+      ...(price ? [] : ['price']),
+      ...(figures.weight_kg === null ? ['weight'] : []),
+      ...(years > 0 ? [] : ['output warranty']),
+      ...(panelPower(panel.record) ? [] : ['Pmax coefficient']),
+      ...(months || !panelPower(panel.record) ? [] : ['climate']),
+      ...(hasController ? [] : ['controller']),
+    ],
+  }
+}
+
+const nothing: Omit<SurfaceRow, 'panel'> = {
+  count: 0,
+  proven: true,
+  layout: [],
+  pmax_stc_w: null,
+  pmax_hot_w: null,
+  weight_kg: null,
+  price: null,
+  wh_day: null,
+  kwh_year: null,
+  price_per_kwh: null,
+  warranty_years: null,
+  warranty_void: null,
+  strings: null,
+  front: false,
+  excluded: null,
+  not_known: [],
+}

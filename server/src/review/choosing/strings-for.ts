@@ -1,0 +1,61 @@
+import { arrayFigures } from '../array-figures.ts'
+import { wiringsThatWork } from '../rewire.ts'
+import { laidArray, type Place } from './laid-array.ts'
+import type { Candidate, ControllerChoice, Strings } from './row.ts'
+
+/** A wiring of as many panels as can be wired, and the controller that takes it. */
+export interface Wired {
+  readonly strings: Strings
+  readonly choice: ControllerChoice
+}
+
+/**
+ * The strings that the array's own controller takes; where one of the library takes more of the panels, that one, the cheapest
+ * first. Null where none takes a string.
+ */
+export function stringsFor(
+  place: Place,
+  candidate: Candidate,
+  count: number,
+  own: ControllerChoice | undefined,
+  library: readonly ControllerChoice[],
+): Wired | null {
+  let best = own ? wiredBy(place, candidate, count, own) : null
+  for (const choice of [...library].sort(byPrice)) {
+    if (best && wires(best) === count) break
+    const next = wiredBy(place, candidate, count, choice)
+    if (next && (!best || wires(best) < wires(next))) best = next
+  }
+  return best
+}
+
+const wires = ({ strings }: Wired) => strings.in_series * strings.in_parallel
+
+function byPrice(a: ControllerChoice, b: ControllerChoice): number {
+  const of = ({ controller }: ControllerChoice) => controller.record.price.amount?.value ?? Infinity
+  const [p, q] = [of(a), of(b)]
+  return p === q ? (a.id < b.id ? -1 : 1) : p < q ? -1 : 1
+}
+
+/** Most panels first, then a margin of 5 % in the cold (common practice, no source), then few strings. */
+function wiredBy(place: Place, candidate: Candidate, count: number, choice: ControllerChoice): Wired | null {
+  const one = laidArray(place, candidate, [1, 1], choice)
+  const system = { ...place.system, arrays: [one] }
+  const figures = arrayFigures(system, one, 0)
+  const { input, output, type } = choice.controller.record
+  // one that only switches passes the panels' whole current
+  const limit = input.max_short_circuit_current ?? (type?.value === 'pwm' ? output.max_current : undefined)
+  const most = limit && figures.isc_design_a ? Math.floor(limit.value / figures.isc_design_a) : Infinity
+  const highest = input.max_voltage?.value ?? Infinity
+  const ways = wiringsThatWork(system, one, figures)
+    .map(({ series, cold }) => ({
+      series,
+      parallel: Math.min(most, Math.floor(count / series)),
+      tight: Number(cold > 0.95 * highest),
+    }))
+    .filter(({ parallel }) => parallel >= 1)
+    .sort((a, b) => b.series * b.parallel - a.series * a.parallel || a.tight - b.tight || a.parallel - b.parallel)
+  const [first] = ways
+  if (!first) return null
+  return { strings: { in_series: first.series, in_parallel: first.parallel, controller: choice.id }, choice }
+}

@@ -1,0 +1,102 @@
+import { resolveSystem } from '../../check/resolve-system.ts'
+import type { Library } from '../../library/library.ts'
+import type { ReadFile } from '../../records/read-file.ts'
+import { compareOnSurface } from '../../review/choosing/compare-on-surface.ts'
+import type { Place } from '../../review/choosing/laid-array.ts'
+import type { Candidate, ControllerChoice, SurfaceRow } from '../../review/choosing/row.ts'
+import { shapeOf } from '../../review/fit.ts'
+import type { ResolvedArray, ResolvedSystem, Surface } from '../../review/resolved.ts'
+import { CouldNotRun } from '../could-not-run.ts'
+import { absolute } from '../paths.ts'
+import { select } from '../select.ts'
+import type { World } from '../world.ts'
+
+export interface SurfaceChoice {
+  readonly surface: string
+  readonly array?: string
+  /** A panel that is set beside those of the library: a file, or the id of one of them. */
+  readonly with?: string
+}
+
+/** Every panel of the library on one surface of a system. */
+export interface SurfaceComparison {
+  readonly file: ReadFile<'system'>
+  readonly place: Place
+  readonly rows: readonly SurfaceRow[]
+}
+
+export async function onSurface(world: World, path: string, choice: SurfaceChoice): Promise<SurfaceComparison> {
+  const full = absolute(world.cwd, path)
+  const beside = choice.with === undefined ? null : absolute(world.cwd, choice.with)
+  const isFile = beside !== null && (await world.standing(beside)) === 'file'
+  const { library } = await select(world, isFile ? [path, choice.with!] : [path])
+  const file = library.file(full) as ReadFile<'system'> | undefined
+  if (file?.kind !== 'system')
+    throw new CouldNotRun(`\`${path}\` is no system description; its name ends in .system.yaml`)
+  if (file.unread) throw new CouldNotRun(`\`${path}\` was not read: ${file.unread.because}`)
+  const system = resolveSystem(library, file)
+  const surface = surfaceOf(system, choice.surface)
+  if (!shapeOf(surface)) throw new CouldNotRun(`surface ${choice.surface} has no length and width`)
+  const array = arrayOn(system, surface, choice.array)
+  const place = { system, surface, ...(array && { array }) }
+  const candidates = panelsOf(library, full)
+  if (isFile && !candidates.some(({ panel }) => panel.path === beside)) candidates.push(panelIn(library, beside))
+  else if (choice.with !== undefined && !isFile && !candidates.some(({ id }) => id === choice.with))
+    throw new CouldNotRun(`--with ${choice.with}: there is no such file, and no panel of that id in the library`)
+  return { file, place, rows: compareOnSurface(place, candidates, ownController(array), controllersOf(library, full)) }
+}
+
+function surfaceOf({ system }: ResolvedSystem, id: string): Surface {
+  const found = system.surfaces.find((one) => one.id?.value === id)
+  if (!found) throw new CouldNotRun(`there is no surface \`${id}\`; ${ids('surfaces', system.surfaces)}`)
+  return found
+}
+
+/** The array that the panels would belong to: the one that is named, or the only one on the surface. */
+function arrayOn(system: ResolvedSystem, surface: Surface, id: string | undefined): ResolvedArray | undefined {
+  const entries = system.arrays.map(({ entry }) => entry)
+  if (id !== undefined) {
+    const named = system.arrays.find(({ entry }) => entry.id?.value === id)
+    if (!named) throw new CouldNotRun(`there is no array \`${id}\`; ${ids('arrays', entries)}`)
+    return named
+  }
+  const there = system.arrays.filter(({ panels }) => panels.some((one) => one.surface === surface))
+  if (there.length > 1) {
+    const names = ids('arrays', there.map(({ entry }) => entry)) // prettier-ignore
+    throw new CouldNotRun(`several arrays lie on ${surface.id?.value}; name one with --array: ${names}`)
+  }
+  return there[0]
+}
+
+function ids(what: string, list: readonly { readonly id?: { readonly value: string } }[]): string {
+  const names = list.flatMap(({ id }) => id?.value ?? [])
+  return names.length > 0 ? `the system has the ${what} ${names.join(', ')}` : `the system has no ${what} with an id`
+}
+
+function panelsOf(library: Library, near: string): Candidate[] {
+  return library
+    .ofKind('panel', near)
+    .filter(({ unread }) => !unread)
+    .map(({ id, record, path }) => ({ id, panel: { record, path } }))
+}
+
+function panelIn(library: Library, path: string): Candidate {
+  const file = library.file(path)
+  if (file?.kind !== 'panel' || file.unread) throw new CouldNotRun(`--with ${path}: it is no panel record`)
+  return { id: file.id, panel: { record: (file as ReadFile<'panel'>).record, path } }
+}
+
+function controllersOf(library: Library, near: string): readonly ControllerChoice[] {
+  return library
+    .ofKind('controller', near)
+    .filter(({ unread }) => !unread)
+    .map(({ id, record, path }) => ({ id, controller: { record, path } }))
+}
+
+/** The controller of the array; one that is written in the system goes by its name. */
+function ownController(array: ResolvedArray | undefined): ControllerChoice | undefined {
+  const controller = array?.controller
+  if (!controller) return undefined
+  const id = array.entry.controller.id?.value ?? controller.record.name?.value ?? 'the controller of the array'
+  return { id, controller }
+}
