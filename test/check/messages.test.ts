@@ -1,0 +1,43 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { expect, test } from 'vitest'
+import { checkFile } from '../../server/src/check/check.ts'
+import { createLibrary } from '../../server/src/library/create.ts'
+import { reviewRules } from '../../server/src/review/rules/index.generated.ts'
+import { batteryRules } from '../../server/src/rules/battery/index.generated.ts'
+import { climateRules } from '../../server/src/rules/climate/index.generated.ts'
+import { controllerRules } from '../../server/src/rules/controller/index.generated.ts'
+import { panelRules } from '../../server/src/rules/panel/index.generated.ts'
+
+const rules = [...panelRules, ...controllerRules, ...batteryRules, ...climateRules, ...reviewRules]
+const folders = ['panel', 'controller', 'battery', 'climate'].map((kind) => `server/src/rules/${kind}`)
+const files = [...folders, 'server/src/review/rules'].flatMap((folder) =>
+  readdirSync(folder)
+    .filter((name) => name.endsWith('.ts') && !name.includes('generated'))
+    .map((name) => ({ id: name.slice(0, -3), source: readFileSync(`${folder}/${name}`, 'utf8') })),
+)
+
+test.each(files)('$id says only messages that it has', ({ id, source }) => {
+  const own = rules.find((rule) => rule.id === id)!
+  // what is said of shared phrases goes through their own sayer, which the compiler checks
+  const said = [...source.matchAll(/(?<!\b(?:say|word)\()\{\s*say: '(\w+)'/g)].map(([, name]) => name!)
+  expect(said.filter((name) => !Object.hasOwn(own.messages, name))).toEqual([])
+  expect(Object.keys(own.messages).filter((name) => !source.includes(`'${name}'`) && name !== 'missing')).toEqual([])
+})
+
+test('another language is a bundle of templates; what it lacks is said in English', () => {
+  const library = createLibrary()
+  const tern = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8')
+  library.put(
+    'tern-110.panel.yaml',
+    tern.replace('voc: 22.1 V', 'voc: 2.21 V').replace('weight: 2.2 kg', 'weight: 9 kg'),
+  )
+  const bundle = {
+    'voc-below-vmp/below': 'Voc {voc} liegt unter Vmp {vmp}',
+    'sentences/slip': '{claim}{borrowed}; {text} passt ({why}){like}.',
+  }
+  const { findings } = checkFile(library, 'tern-110.panel.yaml', { today: '2026-11-25', bundle })!
+  expect(findings.map(({ message }) => message)).toEqual([
+    'Voc 2.21 V liegt unter Vmp 18.6 V; 22.1 V passt (decimal point moved).',
+    expect.stringContaining('kg/m2, outside') as string,
+  ])
+})
