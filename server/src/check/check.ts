@@ -81,7 +81,8 @@ function panelFound(
     return [...again.open, ...again.accepted.map(({ found }) => found)]
   }
   const beside = now.sheetOf?.(file.path)
-  return { open: besideSheet(file, open, { beside, acceptances, currency, severities, judge }), accepted }
+  // a severity that is set holds for what the sheet adds, too
+  return { open: severities(besideSheet(file, open, { beside, acceptances, currency, severities, judge })), accepted }
 }
 
 function panelSearched(

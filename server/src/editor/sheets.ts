@@ -31,11 +31,14 @@ export function createOpenSheets(
       const before = known.get(path)
       if (before?.source === source) return before.beside ?? undefined
       known.set(path, { source, beside: null })
-      void find(path, source).then((beside) => {
-        if (known.get(path)?.source !== source) return
-        known.set(path, { source, beside })
-        arrived(path)
-      })
+      find(path, source).then(
+        (beside) => {
+          if (known.get(path)?.source !== source) return
+          known.set(path, { source, beside })
+          arrived(path)
+        },
+        () => known.delete(path),
+      ) // asked again at the next check
       return undefined
     },
     forget: (path) => void known.delete(path),

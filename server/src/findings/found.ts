@@ -51,5 +51,5 @@ export function foundAt<const M extends Messages>(
   more: { readonly severity?: Severity; readonly places?: readonly Place[]; readonly fixes?: readonly Fix[] } = {},
 ): Found {
   const { severity = rule.severity, places = [], fixes = [] } = more
-  return { rule, severity, claim: { of: rule, ...(said as Said) }, pointer, span, places, fixes }
+  return { rule, severity, claim: { of: rule, ...said }, pointer, span, places, fixes }
 }

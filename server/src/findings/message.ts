@@ -62,4 +62,4 @@ export type Sayable<M extends Messages> = {
 /** A way to say shared phrases from anywhere. */
 export const sayFrom =
   <const M extends Messages>(phrases: Phrases<M>) =>
-  (phrase: Sayable<M>): Said => ({ ...(phrase as Said), of: phrases })
+  (phrase: Sayable<M>): Said => ({ ...phrase, of: phrases })

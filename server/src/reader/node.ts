@@ -2,6 +2,9 @@
 import { sheetOf } from './read-bytes.ts'
 
 process.on('message', ({ bytes }: { bytes: Uint8Array }) => {
-  void sheetOf(new Uint8Array(bytes)).then((sheet) => process.send?.(sheet))
+  sheetOf(new Uint8Array(bytes)).then(
+    (sheet) => process.send?.(sheet),
+    () => process.exit(1), // whoever waits takes the end of the process for a sheet that cannot be read
+  )
 })
 process.on('disconnect', () => process.exit())

@@ -47,7 +47,7 @@ export function ratingsAmong(pool: readonly Placed[]): Ratings {
   const made = Object.fromEntries(
     best.picks.flatMap((p, i) => (p && best.score - second[i]! >= 0.9 ? [[ratings[i]!, p]] : [])),
   )
-  return certain(made as Ratings)
+  return certain(made)
 }
 
 function* products<T>(options: readonly (readonly T[])[], done: readonly T[] = []): Generator<readonly T[]> {
@@ -75,5 +75,5 @@ function physics(picks: readonly (Choice | null)[]): number {
 function certain(made: Ratings): Ratings {
   const { pmax, vmp, imp } = made
   const holds = pmax && vmp && imp ? Math.abs((vmp.fit.value * imp.fit.value) / pmax.fit.value - 1) < 0.02 : false
-  return Object.fromEntries(Object.entries(made).filter(([, c]) => c.fit.named >= 2 || holds)) as Ratings
+  return Object.fromEntries(Object.entries(made).filter(([, c]) => c.fit.named >= 2 || holds))
 }

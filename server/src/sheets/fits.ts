@@ -269,7 +269,7 @@ function sizes(asked: Asked): readonly Fit[] {
     return keys.flatMap((key, i) => {
       const all = lengths.flatMap((g) => {
         const order = turned && g.length > 1 ? [g[1]!, g[0]!, ...g.slice(2)] : g
-        return order[i] ? [order[i]!] : []
+        return order[i] ? [order[i]] : []
       })
       return fit(`/size/${key}`, all, named)
     })

@@ -26,7 +26,7 @@ export const plainly = (text: string): string =>
 const unitForms: readonly (readonly [RegExp, string])[] = [
   [/(%|mV|V|mA|A|mW|W)\s*(?:\/|per|pro|por|par)\s*(?:°\s?C|deg\.? ?C|C\b|°)/y, '$1/°C'],
   [/(%|mV|V|mA|A|mW|W)\s*(?:\/|per|pro|por|par)\s*(?:°?K|Kelvin|kelvin)/y, '$1/K'],
-  [/(%|mV|V|mA|A|mW|W)\s*[·.]?\s*(?:°?K|°C)\s*\^?-1/y, '$1/K'],
+  [/(%|mV|V|mA|A|mW|W)\s*(?:[·.]\s*)?(?:°?K|°C)\s*\^?-1/y, '$1/K'],
   [/(%|mV)\s*(?:\/|per)\s*°?F/y, '$1/°F'],
   [/(?:ppm)\s*\/\s*(?:°C|K)/y, 'ppm/K'],
   [/W\s*\/\s*(?:m|kg|ft|W)[²2]?/y, 'other'],

@@ -47,7 +47,8 @@ function split({ runs, y, size }: Line, page: number): readonly Piece[] {
     if (!open) return
     const { x, right, font } = open
     const text = tidy(open.text)
-    if (text) pieces.push({ text, x, y, width: right - x, right, size: open.size, font, page })
+    if (text && text.length <= longest)
+      pieces.push({ text, x, y, width: right - x, right, size: open.size, font, page })
     open = null
   }
   for (const run of [...runs].sort((a, b) => a.x - b.x)) {
@@ -75,6 +76,9 @@ function raisedText(before: string, text: string): string {
   if (/^[-−–]1$/.test(mark)) return '^-1'
   return /^[\d*†‡()[\],a-e]+$/.test(mark) ? '' : text
 }
+
+/** A longer text is a paragraph and no cell; it also bounds what the expressions of labels and numbers have to scan. */
+const longest = 500
 
 const tidy = (text: string): string =>
   text
