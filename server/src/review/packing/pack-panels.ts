@@ -31,7 +31,10 @@ export function packPanels(
   panel: { readonly length: number; readonly width: number },
   wanted = Infinity,
 ): Packing {
-  const grid = gridOf(surface, panel)
+  const side = mostSides * (Math.min(panel.length, panel.width) + surface.gap)
+  const shape = { ...surface, length: Math.min(surface.length, side), width: Math.min(surface.width, side) }
+  const isWhole = shape.length === surface.length && shape.width === surface.width
+  const grid = gridOf(shape, panel)
   const bound = upperBound(grid)
   const enough = Math.min(wanted, bound)
   const at = positionsOf(grid)
@@ -45,9 +48,12 @@ export function packPanels(
 
   function packing(boxes: readonly Box[], proven: boolean): Packing {
     const places = boxes.slice(0, wanted).map(({ x, y, turned }) => ({ x_m: x / 1e6, y_m: y / 1e6, turned }))
-    return { places, proven }
+    return { places, proven: proven && (isWhole || wanted <= boxes.length) }
   }
 }
+
+/** A surface is looked at for so many short sides of a panel each way: a length typed in the wrong unit is no reason to work for hours. */
+const mostSides = 100
 
 /** Steps of the searches: what a keystroke has time for. */
 const exactSteps = 20_000
