@@ -8,7 +8,8 @@ import type { Beside } from '../../server/src/sheets/beside.ts'
 import { sampleSheet } from './sample.ts'
 
 const path = 'tern-110.panel.yaml'
-const record = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8')
+/** The record as one types it: the fingerprint of the sheet comes later, by a fix. */
+const record = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8').replace(/, sha256: \w+/, '')
 const source = 'sheets/tern-110.pdf'
 
 function found(text: string, beside: Beside) {
