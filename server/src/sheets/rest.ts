@@ -1,4 +1,4 @@
-import type { Fit } from './fits.ts'
+import type { Fit } from './fits/fit.ts'
 import type { Choice, Ratings } from './electric.ts'
 import type { Placed } from './models.ts'
 

@@ -1,0 +1,45 @@
+import type { Concept } from '../concepts.ts'
+import { has, singles, fit, type Asked, type Fit } from './fit.ts'
+
+export function sizes(asked: Asked): readonly Fit[] {
+  const { says, numbers, hint, heading } = asked
+  if (has(says, 'parts') && !has(says, 'thickness', 'size')) return []
+  const metric = ['mm', 'cm', 'm']
+  const sides = numbers.map((n) => ({ ...n, unit: n.unit ?? hint }))
+  const groups: (typeof sides)[] = []
+  for (const side of sides)
+    if (side.join === 'by') groups.at(-1)?.push(side)
+    else groups.push([side])
+  const lengths = groups.filter(
+    (g) => g.length >= 2 && g.length <= 3 && g[0]!.unit !== null && [...metric, 'in'].includes(g[0]!.unit),
+  )
+  const named = has(says, 'size', 'length', 'width', 'thickness') ? 3 : 0
+  if (lengths.length) {
+    const keys = ['length', 'width', 'thickness']
+    const turned = /\(\s?(?:w|b|width|breite|ancho|largeur|breedte)\s?(?:x|×|\*)\s?(?:l|h|length|height)/i.test(
+      asked.words,
+    )
+    return keys.flatMap((key, i) => {
+      const all = lengths.flatMap((g) => {
+        const order = turned && g.length > 1 ? [g[1]!, g[0]!, ...g.slice(2)] : g
+        return order[i] ? [order[i]] : []
+      })
+      return fit(`/size/${key}`, all, named)
+    })
+  }
+  const one = singles(asked, [...metric, 'in']).filter((n) => n.value > 0)
+  if (!one.length || has(says, 'radius', 'bend'))
+    return one.length && says.has('radius') ? fit('/limits/bend_radius', one, 3) : []
+  const exact = (key: Concept) =>
+    says.has(key)
+      ? 3
+      : has(says, 'length', 'width', 'thickness')
+        ? -3
+        : has(says, 'parts') || heading.has('pallet')
+          ? -3
+          : 0
+  const thin = one[0]!.unit === 'mm' && one[0]!.value <= 60
+  return thin
+    ? fit('/size/thickness', one, exact('thickness'))
+    : [...fit('/size/length', one, exact('length')), ...fit('/size/width', one, exact('width'))]
+}
