@@ -26,6 +26,14 @@ export function windowIn(page: Page) {
     await page.keyboard.press('Enter')
   }
 
+  /** The cursor may lie over it, and a line that is drawn anew in that moment has nothing to click on. */
+  async function clicked(place: Locator, tries = 5): Promise<void> {
+    await place.click({ force: true }).catch((error: unknown) => {
+      if (tries === 0 || !String(error).includes('not visible')) throw error
+      return clicked(place, tries - 1)
+    })
+  }
+
   const editor = (name: string) => page.locator(`.editor-instance .monaco-editor[data-uri$="/${name}"]`).first()
 
   return {
@@ -48,7 +56,7 @@ export function windowIn(page: Page) {
     async rename(within: Locator, id: string, newId: string): Promise<void> {
       const place = within.locator('.view-line').getByText(id).first()
       await place.waitFor()
-      await place.click({ force: true }) // the cursor may lie over it
+      await clicked(place)
       const box = page.locator('.rename-box input')
       await press('F2', box)
       await box.fill(newId)
