@@ -188,6 +188,16 @@ describe('values', () => {
 })
 
 describe('while a person types', () => {
+  // an editor asks anew, as if it was asked to, when the letter that drops its list is the last one
+  test('a word that is typed whole is matched by no proposal, whoever asks', () => {
+    const { here, offset } = hereAt('construction: flexible$0\n')
+    for (const trigger of [CompletionTriggerKind.Invoked, CompletionTriggerKind.TriggerForIncompleteCompletions]) {
+      const answer = completionFor(here, offset, trigger)
+      const items = Array.isArray(answer) ? answer : answer.items
+      expect(items.filter(({ filterText }) => filterText!.startsWith('flexible'))).toEqual([])
+    }
+  })
+
   const shown = (fixture: string, trigger: CompletionTriggerKind) => {
     const { here, offset } = hereAt(fixture)
     const answer = completionFor(here, offset, trigger)

@@ -107,7 +107,7 @@ function words(here: Here, slot: Slot, all: readonly Word[]): CompletionItem[] {
       kind: CompletionItemKind.EnumMember,
       ...word,
       sortText: order(index),
-      filterText: slot.typed === text ? text : unfinished(text),
+      filterText: unfinished(text),
       textEdit: replacement(here, slot.span, `${slot.needsBlank ? ' ' : ''}${text}`),
     }
   })
