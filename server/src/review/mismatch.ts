@@ -1,12 +1,13 @@
 import { heldPower, largestPower, type PanelString, type Part } from '../physics/array-curve.ts'
 import { diodeAt, type DiodeModel } from '../physics/diode-model.ts'
-import { lighting, type Light, type Mount } from '../physics/energy.ts'
+import { warmingOf, type Mount } from '../physics/energy.ts'
 import { powerAt, type PowerTable } from '../physics/power-table.ts'
+import type { Diode } from '../physics/single-diode.ts'
 import { panelPower } from '../values/panel-power.ts'
 import type { Bank } from './bank.ts'
 import { halves } from './planes.ts'
 import { clampOf, switchDrop } from './pwm.ts'
-import { facingOf, mountOf, skyOf, tableOf, type Facing } from './sun.ts'
+import { facingOf, lightOn, mountOf, skyOf, tableOf, type Facing } from './sun.ts'
 import type { ResolvedArray, ResolvedPanels, ResolvedSystem } from './resolved.ts'
 import { stringsOf } from './strings.ts'
 
@@ -52,22 +53,20 @@ export function mismatchOfStrings(
   const seats = seatsOf(system, strings, held)
   if (!sky || !seats) return null
   const series = Math.max(1, array.entry.wiring.in_series?.value ?? 1)
-  const lights = seats.all.map(({ mount }) => ({
-    lit: lighting(sky, mount),
-    light: { arriving: 0, entering: 0, cell: 0 },
-  }))
+  const lights = seats.all.map(({ mount }) => ({ ...lightOn(sky, mount), warming: warmingOf(mount) }))
   const together = new Array<number>(12).fill(0)
   const alone = new Array<number>(12).fill(0)
   for (let d = 7; d < sky.days.length; d += everyDay) {
     const { month } = sky.days[d]!
     for (let at = 24 * d; at < 24 * d + 24; at++) {
       if (!(sky.global[at]! > 0)) continue
-      lights.forEach(({ lit, light }) => lit(at, light))
-      seats.all.forEach(
-        ({ table, count }, s) =>
-          (alone[month]! += count * powerAt(table, lights[s]!.light.entering, lights[s]!.light.cell)),
-      )
-      const curves = seats.strings.map((string) => curveOf(string, seats.all, (s) => lights[s]!.light))
+      const diodes = seats.all.map(({ table, count, diode }, s) => {
+        const { arriving, entering, warming } = lights[s]!
+        const cell = sky.air[at]! + warming * arriving[at]!
+        alone[month]! += count * powerAt(table, entering[at]!, cell)
+        return diodeAt(diode, entering[at]!, cell)
+      })
+      const curves = seats.strings.map((string) => curveOf(string, seats.all, diodes))
       together[month]! += held === null ? largestPower(curves) : heldPower(curves, held * series, switchDrop)
     }
   }
@@ -152,11 +151,8 @@ function seatOf(
   return all.push({ panels, diode, table, mount, bypass, count: 0 }) - 1
 }
 
-function curveOf({ seats, count }: Seated, all: readonly Seat[], light: (seat: number) => Light): PanelString {
-  const parts = [...seats].map(([s, length]): Part => {
-    const { entering, cell } = light(s)
-    return { diode: diodeAt(all[s]!.diode, entering, cell), count: length, bypass: all[s]!.bypass }
-  })
+function curveOf({ seats, count }: Seated, all: readonly Seat[], diodes: readonly Diode[]): PanelString {
+  const parts = [...seats].map(([s, length]): Part => ({ diode: diodes[s]!, count: length, bypass: all[s]!.bypass }))
   return { parts, count }
 }
 
