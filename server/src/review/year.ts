@@ -1,11 +1,11 @@
-import { emptyRun, runTwice, type Store, type StoreRun } from '../physics/battery.ts'
+import { emptyRun, runTwice, type Store } from '../physics/battery.ts'
 import { monthDays } from '../physics/sun.ts'
 import type { SunHours } from '../physics/sun-hours.ts'
 import { byMonth } from '../values/months.ts'
 import { bankOf, type Bank } from './bank.ts'
 import type { MonthFigures } from './figures.ts'
 import { demandOf, meanDemand, running, type Demand, type Running } from './loads.ts'
-import { batteryTemperature, chargingInFrost, frostOf } from './frost.ts'
+import { batteryTemperature, chargeInFrost, frostOf } from './frost.ts'
 import { skyOf, yearsOf } from './sun.ts'
 import { plantOf, produce, type Plant } from './year-yield.ts'
 import type { ResolvedSystem } from './resolved.ts'
@@ -120,7 +120,7 @@ function simulation(system: ResolvedSystem, bank: Bank | null, plant: Plant, dem
       year,
       unserved: hours && sum(hours.unserved),
       given: sum(solar),
-      least: hours ? hours.soc.reduce((a, b) => Math.min(a, b), 1) : 1,
+      least: hours ? lowest(hours.soc) : 1,
     }
     return (last = { outcome, sky, solar, hours })
   }
@@ -137,7 +137,7 @@ function monthsOf(system: ResolvedSystem, { sky, solar, hours }: One, demand: De
       sun_kwh_m2_day: system.weather ? mean(sky.global) / 1000 : (sun.get(m + 1)?.value ?? 0),
       yield_wh_day: mean(solar),
       load_wh_day: meanDemand(demand, m + 1).load + (hours ? mean(hours.heat) : 0),
-      lowest_soc: hours && lowest(hours.soc, at),
+      lowest_soc: hours && Math.min(...at.map((d) => lowest(hours.soc, 24 * d, 24 * d + 24))),
       unserved_wh_day: hours && mean(hours.unserved),
     }
   })
@@ -152,7 +152,9 @@ interface Surroundings {
   readonly frost: ReturnType<typeof frostOf>
   readonly bank: Bank
   readonly temperature: Float64Array
-  readonly run: StoreRun
+  /** Written over by each year. */
+  readonly offered: Float64Array
+  readonly into: Hours
 }
 
 function surroundings(system: ResolvedSystem, bank: Bank, sky: SunHours, demand: Demand): Surroundings {
@@ -175,23 +177,26 @@ function surroundings(system: ResolvedSystem, bank: Bank, sky: SunHours, demand:
   const temperature = batteryTemperature(system, sky)
   const frost = frostOf(system)
   const meetsFrost = frost !== null && temperature.some((t) => t < frost.limit)
-  return { store, load, other, frost: meetsFrost ? frost : null, bank, temperature, run: emptyRun(load.length) }
+  const field = () => new Float64Array(load.length)
+  const into = { ...emptyRun(load.length), produced: field(), load: meetsFrost ? field() : load, heat: field() }
+  return { store, load, other, frost: meetsFrost ? frost : null, bank, temperature, offered: field(), into }
 }
 
 function run(
-  { store, load: uses, other, frost, bank, temperature, run: into }: Surroundings,
+  { store, load, other, frost, bank, temperature, offered, into }: Surroundings,
   solar: Float64Array,
 ): Hours {
-  const produced = solar.map((wh, h) => wh + other[h]!)
+  const { produced, heat } = into
+  for (let h = 0; h < produced.length; h++) produced[h] = solar[h]! + other[h]!
   if (!frost) {
-    const stored = runTwice(store, 1, produced, uses, into)
-    return { ...stored, produced, load: uses, heat: new Float64Array(uses.length) }
+    runTwice(store, 1, produced, load, into)
+    return into
   }
-  const { offered, heat } = chargingInFrost(frost, bank, temperature, produced, uses)
-  const load = uses.map((wh, h) => wh + heat[h]!)
-  const stored = runTwice(store, 1, offered, load, into)
-  for (let h = 0; h < load.length; h++) stored.curtailed[h]! += produced[h]! - offered[h]!
-  return { ...stored, produced, load, heat }
+  chargeInFrost(frost, bank, temperature, produced, load, { offered, heat })
+  for (let h = 0; h < load.length; h++) into.load[h] = load[h]! + heat[h]!
+  runTwice(store, 1, offered, into.load, into)
+  for (let h = 0; h < load.length; h++) into.curtailed[h]! += produced[h]! - offered[h]!
+  return into
 }
 
 /** From the morning on, or as much earlier as the day is too short. */
@@ -214,8 +219,8 @@ function total(list: Float64Array, days: readonly number[]): number {
   return sum
 }
 
-function lowest(soc: Float64Array, days: readonly number[]): number {
+function lowest(soc: Float64Array, from = 0, to = soc.length): number {
   let least = 1
-  for (const d of days) for (let h = 24 * d; h < 24 * d + 24; h++) least = Math.min(least, soc[h]!)
+  for (let h = from; h < to; h++) if (soc[h]! < least) least = soc[h]!
   return least
 }
