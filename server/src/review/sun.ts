@@ -1,5 +1,4 @@
 import { panelEnergy, type Energy, type Mount } from '../physics/energy.ts'
-import { assumedNoct, installedNoctRise, rossCoefficient } from '../physics/mounting.ts'
 import type { PowerTable } from '../physics/power-table.ts'
 import { sunHours, type SunHours } from '../physics/sun-hours.ts'
 import { weatherSky, type WeatherYear } from '../physics/weather-sky.ts'
@@ -7,7 +6,7 @@ import { syntheticSunDays } from '../physics/synthetic-days.ts'
 import type { Climate } from '../records/records.generated.ts'
 import { byMonth } from '../values/months.ts'
 import { panelPower } from '../values/panel-power.ts'
-import { mountingOf } from '../values/site.ts'
+import { assumed, rossOf } from '../values/mounted.ts'
 import { siteAt } from './panel-at.ts'
 import { clampedTable } from './pwm.ts'
 import type { ResolvedPanels, ResolvedSystem } from './resolved.ts'
@@ -62,10 +61,6 @@ function work({ sun, air }: Climate, latitude: number, year: number): SunHours |
 /** Air where a climate gives none: its error moves the yield by a few per cent. */
 const mild = { high: new Array<number>(12).fill(20), low: new Array<number>(12).fill(10) }
 
-/** Glass and smooth film reflect alike; what a textured film does has not been published. */
-const reflection = 0.16
-const usualAlbedo = 0.2
-
 /** A plane that panels lie on, as the sun sees it. */
 export interface Facing {
   readonly tilt: number
@@ -110,13 +105,10 @@ export function tableOf({ panel }: ResolvedPanels, held: number | null): PowerTa
 export function mountOf(system: ResolvedSystem, panels: ResolvedPanels, plane: Facing): Mount | null {
   const record = panels.panel?.record
   if (!record) return null
-  const k = rossCoefficient(
-    record.noct.temperature?.value ?? assumedNoct,
-    installedNoctRise[mountingOf(record, siteAt(system, panels))],
-  )
+  const k = rossOf(record, siteAt(system, panels))
   const shading = Math.min(1, Math.max(0, panels.surface?.shading?.value ?? 0))
-  const albedo = system.climate?.record.ground_reflection?.value ?? usualAlbedo
-  return { plane, k, shading, albedo, ar: reflection }
+  const albedo = system.climate?.record.ground_reflection?.value ?? assumed.albedo
+  return { plane, k, shading, albedo, ar: assumed.reflection }
 }
 
 /** While somebody types in one file, the panels of the others stay as they are. */
