@@ -1,4 +1,4 @@
-import { chemistries } from '../rules/chemistry.ts'
+import { chemistries } from '../values/chemistry.ts'
 import type { SunHours } from '../physics/sun-hours.ts'
 import type { Bank } from './bank.ts'
 import type { ResolvedSystem } from './resolved.ts'

@@ -1,5 +1,4 @@
 import { panelEnergy, planeLight, type Energy, type Mount, type PlaneLight } from '../physics/energy.ts'
-import { assumedNoct, installedNoctRise, rossCoefficient } from '../physics/mounting.ts'
 import type { PowerTable } from '../physics/power-table.ts'
 import { yearSunDays } from '../physics/sun-days.ts'
 import { courseOf, sunOnCourse, type Course, type SunHours } from '../physics/sun-hours.ts'
@@ -8,7 +7,7 @@ import { syntheticSunDays } from '../physics/synthetic-days.ts'
 import type { Climate } from '../records/records.generated.ts'
 import { byMonth } from '../values/months.ts'
 import { panelPower } from '../values/panel-power.ts'
-import { mountingOf } from '../values/site.ts'
+import { assumed, rossOf } from '../values/mounted.ts'
 import { siteAt } from './panel-at.ts'
 import { clampedTable } from './pwm.ts'
 import type { ResolvedPanels, ResolvedSystem } from './resolved.ts'
@@ -72,10 +71,6 @@ function twelve(list: Climate['sun']): number[] | null {
 /** Air where a climate gives none: its error moves the yield by a few per cent. */
 const mild = { high: new Array<number>(12).fill(20), low: new Array<number>(12).fill(10) }
 
-/** Glass and smooth film reflect alike; what a textured film does has not been published. */
-const reflection = 0.16
-const usualAlbedo = 0.2
-
 /** A plane that panels lie on, as the sun sees it. */
 export interface Facing {
   readonly tilt: number
@@ -114,13 +109,10 @@ export function tableOf({ panel }: ResolvedPanels, held: number | null): PowerTa
 export function mountOf(system: ResolvedSystem, panels: ResolvedPanels, plane: Facing): Mount | null {
   const record = panels.panel?.record
   if (!record) return null
-  const k = rossCoefficient(
-    record.noct.temperature?.value ?? assumedNoct,
-    installedNoctRise[mountingOf(record, siteAt(system, panels))],
-  )
+  const k = rossOf(record, siteAt(system, panels))
   const shading = Math.min(1, Math.max(0, panels.surface?.shading?.value ?? 0))
-  const albedo = system.climate?.record.ground_reflection?.value ?? usualAlbedo
-  return { plane, k, shading, albedo, ar: reflection }
+  const albedo = system.climate?.record.ground_reflection?.value ?? assumed.albedo
+  return { plane, k, shading, albedo, ar: assumed.reflection }
 }
 
 const lights = new WeakMap<SunHours, Map<string, PlaneLight>>()
