@@ -48,6 +48,16 @@ test('a family that both name needs no likeness', () => {
   ])
 })
 
+test('a family that JSON of one line names is the same', () => {
+  const text = JSON.stringify({ maker: 'Petrel', family: 'Tern', weight: '2 kg' })
+  expect(kinOf({ [own]: 'maker: Petrel\nfamily: Tern\nweight: 2 kg\n', [other]: text }, own)).toEqual([other])
+})
+
+test('the same coefficient in another unit is the same', () => {
+  const text = record().replace('-0.38 %/°C', '-0.0038 1/K').replace('-0.29 %/°C', '-0.0029 /°C')
+  expect(kinOf({ [own]: record(), [other]: text }, own)).toEqual([other])
+})
+
 test('the order in which records come does not matter, and a library of copies gives a few', () => {
   const names = Array.from({ length: 300 }, (_, i) => `p${1000 + i}.panel.yaml`)
   const texts = (list: readonly string[]) => Object.fromEntries(list.map((name) => [name, record()]))
