@@ -11,7 +11,7 @@ const switches = (globalThis.__stryker__ ??= {})
 if (phase === 'alone') Object.assign(switches, { activeMutant: alone, hitCount: 0, hitLimit: 20_000_000 })
 
 /** Tests that take longer [ms] only see mutants that run alone. */
-const slow = 1500
+const slow = 1000
 
 export default class extends TestRunner {
   reached = {}
