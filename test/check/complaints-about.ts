@@ -32,7 +32,11 @@ function read(path: string, text: string): Seen {
     return file
   }
   const file = once(text)
-  const kept = withKeptPromises(file, readingFound(file), (one) => ({ file: once(one), found: () => [] }))
+  const kept = withKeptPromises(file, readingFound(file), (one) => ({
+    file: once(one),
+    mayRemain: () => true,
+    found: () => [],
+  }))
   const after = (corrected: string) => ({ tree: once(corrected).tree, findings: once(corrected).readFindings })
   return { tree: file.tree, findings: kept.map((found) => toFinding(found, file.kind)), after }
 }

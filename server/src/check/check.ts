@@ -4,6 +4,7 @@ import { internalError } from '../records/internal-error.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { readFile } from '../records/read.ts'
 import type { Panel } from '../records/records.generated.ts'
+import { panelRules } from '../rules/panel/index.generated.ts'
 import { systemValues } from '../review/system-values.ts'
 import { panelValues } from '../values/panel-values.ts'
 import type { Value } from '../values/value.ts'
@@ -53,7 +54,12 @@ function checked(library: Library, file: ReadFile, now: Today): Checked {
   const currency = library.settings(file.path)?.record.currency?.value
   const kept = withKeptPromises(file, open, (text) => {
     const after = readFile(file.path, text, currency)!
-    return { file: after, found: () => foundIn(library, after, now, reviewOf(library, after, fewestYears)).open }
+    const mayRemain = (rule: string) => mayFind(library, after, now, rule)
+    return {
+      file: after,
+      mayRemain,
+      found: () => foundIn(library, after, now, reviewOf(library, after, fewestYears)).open,
+    }
   })
   const finding = (found: Found) => toFinding(found, file.kind, now.bundle)
   let values: readonly Value[] | null = null
@@ -68,6 +74,14 @@ function checked(library: Library, file: ReadFile, now: Today): Checked {
 
 /** Weather in which a correction is tried: no rule that makes one asks for the year. */
 const fewestYears = 1
+
+/** Whether a rule may find something in a file, before what follows the rules takes time. */
+function mayFind(library: Library, file: ReadFile, now: Today, rule: string): boolean {
+  if (file.kind !== 'panel' || !panelRules.some(({ id }) => id === rule)) return true
+  const panel = file as ReadFile<'panel'>
+  const found = panelRulesFor(library, panel, relativesOf(library, panel), now)(panel)
+  return found.some((one) => one.rule.id === rule)
+}
 
 /** All that is found in a file, and what of it a person let stand. */
 function foundIn(

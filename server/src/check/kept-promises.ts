@@ -12,7 +12,9 @@ const mostChecked = 32
 /** A file as it is after a correction. */
 export interface Retried {
   readonly file: ReadFile
-  /** All that is found in it, which takes longer than reading it. */
+  /** Whether one rule may still find something there: sooner told than all that is found, and true where it is not known. */
+  readonly mayRemain: (rule: string) => boolean
+  /** All that is found in it. */
   readonly found: () => readonly Found[]
 }
 
@@ -61,13 +63,14 @@ export function withKeptPromises(
     return again
   }
 
-  function isGone({ rule: { id }, pointer }: Found, { file, found: rest }: Retried): boolean {
+  function isGone({ rule: { id }, pointer }: Found, { file, mayRemain, found: rest }: Retried): boolean {
     if (ofReading.has(id)) {
       const same = (findings: ReadFile['readFindings']) =>
         findings.filter((other) => other.rule === id && other.pointer === pointer).length
       return same(file.readFindings) < same(readFindings)
     }
     if (--checksLeft < 0) return false
+    if (!mayRemain(id)) return true
     const same = (among: readonly Found[]) =>
       among.filter((other) => other.rule.id === id && other.pointer === pointer).length
     return same(rest()) < same(found)
