@@ -4,10 +4,10 @@ import type { Edit } from '../text/span.ts'
 import { applyEdits } from '../text/span.ts'
 import { plain } from './sentences.ts'
 
-/** Characters that are read again, at most, to try corrections: a record of 2 KB may have hundreds of them. */
-const mostRead = 1024 * 1024
+/** Characters that are read again, at most, to try corrections: a record of 2 KB may have a hundred of them. */
+const mostRead = 256 * 1024
 /** How often a file is checked again, at most, to try those of rules. */
-const mostChecked = 32
+const mostChecked = 16
 
 /** A file as it is after a correction. */
 export interface Retried {
