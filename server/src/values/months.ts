@@ -5,5 +5,5 @@ export const byMonth = <T extends Field>(list: readonly T[]): ReadonlyMap<number
   new Map(
     list
       .map((field) => [Number(field.pointer.slice(field.pointer.lastIndexOf('/') + 1)) + 1, field] as const)
-      .filter(([month]) => month <= monthNames.length),
+      .filter(([month]) => month <= 12),
   )
