@@ -36,7 +36,11 @@ export async function panelsSideBySide(
     return jsonText({ version: 1, rows: rows.map(({ answers }) => answers), ...(notes.length > 0 && { notes }) })
   }
   if (format === 'csv') return toCsv(rows, columns)
-  if (format === 'markdown') return [toMarkdown(rows, columns), ...marked(rows).map((note) => `${note}\n`)].join('\n')
+  if (format === 'markdown')
+    return [
+      toMarkdown(rows, columns),
+      ...(columns.some(({ key }) => expected.includes(key)) ? marked(rows) : []).map((note) => `${note}\n`),
+    ].join('\n')
   const left = all.length - rows.length
   const note = left > 0 ? `\n${left} of ${all.length} panels left out by --filter\n` : ''
   if (names !== undefined) return toText(rows, columns, world.width) + note
@@ -46,6 +50,9 @@ export async function panelsSideBySide(
     .join('\n')
     .concat(note)
 }
+
+/** Columns that rest on an expected life. */
+const expected = ['price_per_kwh_expected', 'expected_life']
 
 /** What is common practice says so beside the figures, whatever the format. */
 function marked(rows: readonly SideBySide[]): readonly string[] {

@@ -22,7 +22,7 @@ export async function writePanel(world: World, { file, place, rows }: SurfaceCom
     setScalar(file.tree, series, String(strings.in_series)),
     setScalar(file.tree, parallel, String(strings.in_parallel)),
   ]
-  await world.write(file.path, applyEdits(file.tree.text, edits))
+  await world.rewrite(file.path, applyEdits(file.tree.text, edits))
   const own = place.array?.entry.controller.id?.value
   const note =
     own === undefined || own === strings.controller
