@@ -1,6 +1,11 @@
+import type { PageData } from '../review/page/page-data.ts'
+import { htmlPage } from './page/html.ts'
+import { leavesOf, type Stamp } from './page/leaves.ts'
+import { markdownPage } from './page/markdown.ts'
 import type { SurfaceRow } from '../review/choosing/row.ts'
 import type { SystemPicture } from '../review/picture/system-picture.ts'
 import type { PanelPicture } from '../values/picture/panel-picture.ts'
+import { drawn, type Drawn } from './drawn.ts'
 import { oneLine } from './diagram/one-line.ts'
 import { chargePicture } from './pictures/charge.ts'
 import { heatPicture } from './pictures/heat.ts'
@@ -13,24 +18,18 @@ import { windowsPicture } from './pictures/windows.ts'
 import type { Drawing } from './svg/link.ts'
 import { writtenIn, type Units } from './units.ts'
 
-/** A picture with its heading. */
-export interface Drawn {
-  readonly title: string
-  readonly svg: string
-}
-
 export function drawPanel(panel: PanelPicture, drawing: Drawing): readonly Drawn[] {
-  return drawn([
+  return drawn(
     ['Current against voltage', currentCurves(drawing, panel)],
     ['Power against voltage', powerCurves(drawing, panel)],
     ['Power when hot, by mounting', panel.heat ? heatPicture(drawing, panel.heat) : ''],
     ['Outline to scale', panel.outline ? outlinePicture(drawing, panel.name, panel.outline) : ''],
-  ])
+  )
 }
 
 export function drawSystem(system: SystemPicture, drawing: Drawing, units: Units): readonly Drawn[] {
   const written = writtenIn[units]
-  return drawn([
+  return drawn(
     ...system.plans.map((plan): [string, string] => [
       `Plan of ${plan.id}`,
       planPicture(drawing, plan, written, { width: 336, height: 230 }),
@@ -39,12 +38,15 @@ export function drawSystem(system: SystemPicture, drawing: Drawing, units: Units
     ['Battery through the year', system.charge ? chargePicture(drawing, system.charge) : ''],
     ['Voltage of the strings', windowsPicture(drawing, system.windows)],
     ['One-line diagram', oneLine(drawing, system.wiring, written)],
-  ])
+  )
 }
 
 export function drawComparison(rows: readonly SurfaceRow[], drawing: Drawing): readonly Drawn[] {
-  return drawn([['Energy against weight', scatterPicture(drawing, rows)]])
+  return drawn(['Energy against weight', scatterPicture(drawing, rows)])
 }
 
-const drawn = (all: readonly (readonly [string, string])[]): readonly Drawn[] =>
-  all.filter(([, svg]) => svg !== '').map(([title, svg]) => ({ title, svg }))
+/** The page for a customer as one file. */
+export function page(data: PageData, stamp: Stamp, units: Units, format: 'html' | 'markdown'): string {
+  const leaves = leavesOf(data, writtenIn[units], stamp)
+  return format === 'html' ? htmlPage(leaves) : markdownPage(leaves)
+}
