@@ -1,3 +1,5 @@
+import { readdirSync } from 'node:fs';
+
 /** What each layer of server/src may import besides itself: our layers, then packages. In reading order. */
 const mayImport = {
   quantities: [],
@@ -5,17 +7,31 @@ const mayImport = {
   text: ['yaml'],
   findings: ['text'],
   records: ['text', 'quantities', 'findings', 'yaml'],
-  values: ['records', 'physics', 'quantities'],
+  values: ['records', 'physics', 'quantities', 'findings'],
   rules: ['values', 'records', 'physics', 'quantities', 'findings'],
-  slips: ['records', 'quantities', 'text', 'findings'],
-  review: ['rules', 'values', 'records', 'physics', 'quantities', 'findings'],
+  slips: ['records', 'quantities', 'physics', 'text', 'findings'],
+  review: ['values', 'records', 'physics', 'quantities', 'findings'],
   library: ['records', 'text', 'findings'],
   sheets: ['records', 'quantities', 'text', 'findings'],
   check: ['sheets', 'library', 'review', 'slips', 'rules', 'values', 'records', 'text', 'findings'],
-  report: ['review', 'values', 'records', 'quantities', 'findings'],
 };
+/** These run on a machine, so they may import its modules and any package besides. */
+const onMachine = {
+  reader: ['sheets'],
+  editor: [...Object.keys(mayImport), 'reader'],
+  terminal: [...Object.keys(mayImport), 'reader'],
+};
+/** client/src is flat. */
+const ofClient = [];
+
 const packages = ['yaml'];
 const place = (name) => (packages.includes(name) ? `node_modules/${name}/` : `^server/src/${name}/`);
+
+const apart = [
+  ...difference('server/src', [...Object.keys(mayImport), ...Object.keys(onMachine)]),
+  ...difference('client/src', ofClient),
+];
+if (apart.length > 0) throw new Error(apart.join('; '));
 
 export default {
   forbidden: [
@@ -25,12 +41,12 @@ export default {
       from: { path: place(name) },
       to: { pathNot: [name, ...allowed].map(place) }, // so Node, LSP and unresolved modules are out too
     })),
-    {
-      name: 'adapters-are-strangers',
+    ...Object.entries(onMachine).map(([name, allowed]) => ({
+      name: `${name}-imports`,
       severity: 'error',
-      from: { path: '^server/src/(editor|terminal)/' },
-      to: { path: '^server/src/(editor|terminal)/', pathNot: '^server/src/$1/' },
-    },
+      from: { path: place(name) },
+      to: { path: '^(server/src|client)/', pathNot: [name, ...allowed].map(place) },
+    })),
     {
       name: 'client-has-no-logic',
       severity: 'error',
@@ -41,3 +57,12 @@ export default {
   ],
   options: { tsPreCompilationDeps: true, tsConfig: { fileName: 'tsconfig.json' }, doNotFollow: { path: 'node_modules' } },
 };
+
+/** Folders that are not in the table, and those in the table that are not there. */
+function difference(root, named) {
+  const there = readdirSync(root, { withFileTypes: true }).flatMap((entry) => (entry.isDirectory() ? [entry.name] : []));
+  return [
+    ...there.filter((name) => !named.includes(name)).map((name) => `${root}/${name} is in no line of the import table`),
+    ...named.filter((name) => !there.includes(name)).map((name) => `the import table names ${root}/${name}, which does not exist`),
+  ];
+}

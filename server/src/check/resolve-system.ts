@@ -3,7 +3,7 @@ import type { ReadFile } from '../records/read-file.ts'
 import { weatherPath } from '../records/weather-file.ts'
 import type { RecordTypes, Reference } from '../records/records.generated.ts'
 import { inWatts } from '../review/in-watts.ts'
-import { chargeVoltage } from '../rules/chemistry.ts'
+import { chargeVoltage } from '../values/chemistry.ts'
 import type { ResolvedArray, ResolvedSystem, SiteTemperature, Used } from '../review/resolved.ts'
 import { siteOf } from '../values/site.ts'
 

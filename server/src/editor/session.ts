@@ -2,6 +2,7 @@ import type { Connection, Disposable } from 'vscode-languageserver'
 import { TextDocuments } from './lsp.ts'
 import { TextDocument } from 'vscode-languageserver-textdocument'
 import { weatherNamedIn } from '../records/weather-file.ts'
+import { dayOf } from '../records/dates.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import type { Sheets } from '../reader/kept.ts'
 import { createAddresses } from './addresses.ts'
@@ -11,7 +12,6 @@ import type { Client } from './client.ts'
 import type { Files } from './files.ts'
 import type { Here } from './here.ts'
 import { createSettings } from './settings.ts'
-import { today } from './today.ts'
 import { createOpenSheets } from './sheets.ts'
 import { createWorkspace, type Settled, type Workspace } from './workspace.ts'
 
@@ -24,7 +24,10 @@ export type Session = ReturnType<typeof createSession>
 
 /** One client with its folders and open documents: what is open wins over what is on disk. */
 export function createSession(connection: Connection, client: Client, files: Files | null, sheets: Sheets | null) {
-  const workspace: Workspace = createWorkspace(today, (path) => beside.of(path))
+  const workspace: Workspace = createWorkspace(
+    () => dayOf(new Date()),
+    (path) => beside.of(path),
+  )
   const addresses = createAddresses()
   const settings = createSettings(connection, client)
   const documents = new TextDocuments(TextDocument)
@@ -127,7 +130,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
       checked,
       library: workspace.library,
       client,
-      today: today(),
+      today: dayOf(new Date()),
       check: workspace.check,
       beside: beside.of(path),
       uriOf: addresses.uriOf,

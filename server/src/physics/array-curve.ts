@@ -49,11 +49,20 @@ export function largestPower(strings: readonly PanelString[]): number {
   const curves = strings.map(curveOf)
   const highest = Math.max(0, ...curves.map(({ open }) => open))
   if (!(highest > 0)) return 0
-  const power = (voltage: number) =>
-    voltage * curves.reduce((sum, { count, current }) => sum + count * current(voltage), 0)
+  const power = (voltage: number) => {
+    let current = 0
+    for (const curve of curves) current += curve.count * curve.current(voltage)
+    return voltage * current
+  }
   let best = 0
-  for (let k = 1; k < steps; k++) if (power((k * highest) / steps) > power((best * highest) / steps)) best = k
-  return Math.max(0, narrowed(power, ((best - 1) * highest) / steps, ((best + 1) * highest) / steps))
+  let most = 0
+  for (let k = 1; k < steps; k++) {
+    const given = power((k * highest) / steps)
+    if (given <= most) continue
+    best = k
+    most = given
+  }
+  return Math.max(most, narrowed(power, ((best - 1) * highest) / steps, ((best + 1) * highest) / steps))
 }
 
 /**
@@ -83,11 +92,16 @@ function curveOf(string: PanelString): Curve {
     const { diode, count: length } = only
     return { count, open: length * openCircuit(diode), current: (voltage) => currentAt(diode, voltage / length) }
   }
-  const bends = parts.map(({ diode }) => diode.il)
-  const most = Math.max(...bends)
   // closer together where a panel runs out of current, and on into current pushed backwards
-  const at = [...bends.flatMap((il) => knee.map((share) => share * il)), ...backwards.map((share) => share * most)]
-  const currents = [...new Set(at)].sort((a, b) => b - a)
+  const currents = new Float64Array(parts.length * knee.length + backwards.length)
+  let most = 0
+  let at = 0
+  for (const { diode } of parts) {
+    most = Math.max(most, diode.il)
+    for (const share of knee) currents[at++] = share * diode.il
+  }
+  for (const share of backwards) currents[at++] = share * most
+  currents.sort().reverse()
   const voltages = currents.map((i) => stringVoltage(string, i))
   return { count, open: stringVoltage(string, 0), current: (voltage) => between(voltages, currents, voltage) }
 }
@@ -96,7 +110,7 @@ const knee = [1, 0.999, 0.99, 0.97, 0.95, 0.92, 0.88, 0.83, 0.75, 0.65, 0.5, 0.3
 const backwards = [-0.1, -0.3, -0.6, -1, -2]
 
 /** Voltages rise as currents fall. */
-function between(voltages: readonly number[], currents: readonly number[], voltage: number): number {
+function between(voltages: Float64Array, currents: Float64Array, voltage: number): number {
   let low = 0
   let high = voltages.length - 1
   if (voltage <= voltages[low]!) return currents[low]!
@@ -114,10 +128,22 @@ function between(voltages: readonly number[], currents: readonly number[], volta
 function narrowed(of: (x: number) => number, from: number, to: number): number {
   const golden = (Math.sqrt(5) - 1) / 2
   let [a, b] = [from, to]
-  for (let step = 0; step < 9; step++) {
-    const width = golden * (b - a)
-    if (of(b - width) < of(a + width)) a = b - width
-    else b = a + width
+  let [low, high] = [b - golden * (b - a), a + golden * (b - a)]
+  let [below, above] = [of(low), of(high)]
+  for (let step = 0; step < 8; step++) {
+    if (below < above) {
+      a = low
+      low = high
+      below = above
+      high = a + golden * (b - a)
+      above = of(high)
+    } else {
+      b = high
+      high = low
+      above = below
+      low = b - golden * (b - a)
+      below = of(low)
+    }
   }
-  return of((a + b) / 2)
+  return Math.max(below, above)
 }

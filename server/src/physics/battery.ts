@@ -45,27 +45,40 @@ export interface StoreHour {
  * @source energy balance
  */
 export function storeHour(store: Store, soc: number, produced: number, load: number): StoreHour {
+  const run = emptyRun(1)
+  step(store, run, 0, soc, produced, load)
+  return {
+    soc: run.soc[0]!,
+    stored: run.stored[0]!,
+    drawn: run.drawn[0]!,
+    unserved: run.unserved[0]!,
+    curtailed: run.curtailed[0]!,
+  }
+}
+
+/** `storeHour`, written into an hour of a run, as a year has many; gives the state of charge at its end. */
+function step(store: Store, run: StoreRun, h: number, soc: number, produced: number, load: number): number {
   const surplus = produced - load
+  let after = soc
+  let stored = 0
+  let drawn = 0
   if (surplus >= 0) {
     const missing = Math.max(0, (1 - soc) * store.capacity)
     const offered = Math.min(surplus, store.mostIn)
-    const stored = Math.min(
-      offered,
-      taken(store.acceptance, missing, offered * store.chargeEfficiency) / store.chargeEfficiency,
-    )
-    const after = Math.min(1, soc + (stored * store.chargeEfficiency) / store.capacity)
-    return { soc: after, stored, drawn: 0, unserved: 0, curtailed: surplus - stored }
+    const inside = taken(store.acceptance, missing, offered * store.chargeEfficiency)
+    stored = Math.min(offered, inside / store.chargeEfficiency)
+    after = Math.min(1, soc + (stored * store.chargeEfficiency) / store.capacity)
+  } else {
+    const left = Math.max(0, (soc - store.floor) * store.capacity * store.dischargeEfficiency)
+    drawn = Math.min(-surplus, left, store.mostOut)
+    after = drawn === left ? Math.min(soc, store.floor) : soc - drawn / (store.dischargeEfficiency * store.capacity)
   }
-  const left = Math.max(0, (soc - store.floor) * store.capacity * store.dischargeEfficiency)
-  const drawn = Math.min(-surplus, left, store.mostOut)
-  const after = soc - drawn / (store.dischargeEfficiency * store.capacity)
-  return {
-    soc: drawn === left ? Math.min(soc, store.floor) : after,
-    stored: 0,
-    drawn,
-    unserved: -surplus - drawn,
-    curtailed: 0,
-  }
+  run.soc[h] = after
+  run.stored[h] = stored
+  run.drawn[h] = drawn
+  run.unserved[h] = surplus < 0 ? -surplus - drawn : 0
+  run.curtailed[h] = surplus >= 0 ? surplus - stored : 0
+  return after
 }
 
 /**
@@ -98,6 +111,12 @@ export interface StoreRun {
   readonly drawn: Float64Array
 }
 
+/** Nothing yet, for so many hours. */
+export function emptyRun(hours: number): StoreRun {
+  const field = () => new Float64Array(hours)
+  return { soc: field(), unserved: field(), curtailed: field(), stored: field(), drawn: field() }
+}
+
 /**
  * Runs a battery through a list of hours.
  *
@@ -105,12 +124,17 @@ export interface StoreRun {
  * @param start     state of charge before the first hour [1]
  * @param produced  [Wh] by hour
  * @param load      [Wh] by hour, as many
+ * @param run       written over, where one is at hand
  */
-export function runStore(store: Store, start: number, produced: ArrayLike<number>, load: ArrayLike<number>): StoreRun {
-  const field = () => new Float64Array(produced.length)
-  const run = { soc: field(), unserved: field(), curtailed: field(), stored: field(), drawn: field() }
+export function runStore(
+  store: Store,
+  start: number,
+  produced: ArrayLike<number>,
+  load: ArrayLike<number>,
+  run: StoreRun = emptyRun(produced.length),
+): StoreRun {
   let soc = start
-  for (let h = 0; h < produced.length; h++) soc = put(run, h, storeHour(store, soc, produced[h]!, load[h]!))
+  for (let h = 0; h < produced.length; h++) soc = step(store, run, h, soc, produced[h]!, load[h]!)
   return run
 }
 
@@ -119,23 +143,21 @@ export function runStore(store: Store, start: number, produced: ArrayLike<number
  * go on alike, so that most of the second time is known already.
  *
  * @param start  state of charge before the first time [1]
+ * @param run    written over, where one is at hand
  */
-export function runTwice(store: Store, start: number, produced: ArrayLike<number>, load: ArrayLike<number>): StoreRun {
-  const run = runStore(store, start, produced, load)
-  let soc = run.soc.at(-1) ?? start
+export function runTwice(
+  store: Store,
+  start: number,
+  produced: ArrayLike<number>,
+  load: ArrayLike<number>,
+  run?: StoreRun,
+): StoreRun {
+  const twice = runStore(store, start, produced, load, run)
+  let soc = twice.soc.at(-1) ?? start
   for (let h = 0; h < produced.length; h++) {
-    const first = run.soc[h]
-    soc = put(run, h, storeHour(store, soc, produced[h]!, load[h]!))
+    const first = twice.soc[h]
+    soc = step(store, twice, h, soc, produced[h]!, load[h]!)
     if (soc === first) break
   }
-  return run
-}
-
-function put(run: StoreRun, h: number, { soc, stored, drawn, unserved, curtailed }: StoreHour): number {
-  run.soc[h] = soc
-  run.stored[h] = stored
-  run.drawn[h] = drawn
-  run.unserved[h] = unserved
-  run.curtailed[h] = curtailed
-  return soc
+  return twice
 }

@@ -16,6 +16,9 @@ export function atTemperature(rating: number, coefficient: number, temperature: 
   return rating * (1 + coefficient * (temperature - 25))
 }
 
+/** Isc moves so little with temperature that its coefficient may be assumed [1/K]: the median of the open ratings. */
+export const usualAlpha = 0.0005
+
 export interface CoefficientEstimate {
   /** Relative coefficient of the current at maximum power [1/K]. */
   readonly alphaImp: number

@@ -34,12 +34,18 @@ export interface Energy {
  * @param sun    hours of 12 mean days, of a year, or of any days
  * @param mount  plane and losses at the panel
  * @param power  of the panel, see `powerTable` and `linearPowerTable`
+ * @param light  of its plane, where it is known already
  * @returns      hours, and means by month
  * @source sky: Perez et al. (1990); face: Martin & Ruiz (2001, 2005); cell temperature: Ross (1981); power: De Soto et al. (2006)
  */
-export function panelEnergy(sun: SunHours, mount: Mount, power: PowerTable): Energy {
-  const lit = lighting(sun, mount)
-  const light = { arriving: 0, entering: 0, cell: 0 }
+export function panelEnergy(
+  sun: SunHours,
+  mount: Mount,
+  power: PowerTable,
+  light: PlaneLight = planeLight(sun, mount),
+): Energy {
+  const { arriving, entering } = light
+  const warming = warmingOf(mount)
   const hours = new Float64Array(sun.global.length)
   const months = new Array<number>(12).fill(0)
   const onPlane = new Array<number>(12).fill(0)
@@ -49,34 +55,33 @@ export function panelEnergy(sun: SunHours, mount: Mount, power: PowerTable): Ene
     counted[month]!++
     for (let at = 24 * d; at < 24 * d + 24; at++) {
       if (sun.global[at] === 0) continue
-      lit(at, light)
-      hours[at] = powerAt(power, light.entering, light.cell)
+      hours[at] = powerAt(power, entering[at]!, sun.air[at]! + warming * arriving[at]!)
       months[month]! += hours[at]!
-      onPlane[month]! += light.arriving
+      onPlane[month]! += arriving[at]!
     }
   })
   const mean = (total: number, month: number) => (counted[month] ? total / counted[month] : 0)
   return { hours, months: months.map(mean), sun: onPlane.map(mean) }
 }
 
-/** What a panel sees in one hour. */
-export interface Light {
+/** How much warmer than the air cells get by the sun that arrives [K m2/W]. */
+export const warmingOf = ({ k, shading }: Mount): number => k * (1 - shading)
+
+/** What a plane sees hour by hour, the same for all panels on it. */
+export interface PlaneLight {
   /** On the plane before reflection and shading, and what gets into the cells [W/m2]. */
-  arriving: number
-  entering: number
-  /** Temperature of the cells [°C]. */
-  cell: number
+  readonly arriving: Float64Array
+  readonly entering: Float64Array
 }
 
 /**
- * What a panel sees, hour by hour: writes it over a light that is handed in, as a year has many hours.
+ * What a plane sees, hour by hour.
  *
- * @param sun    see `panelEnergy`
- * @param mount  see `panelEnergy`
+ * @param sun   see `panelEnergy`
+ * @param face  its plane and losses
  */
-export function lighting(sun: SunHours, mount: Mount): (at: number, light: Light) => void {
-  const { plane, k, albedo, ar } = mount
-  const unshaded = 1 - mount.shading
+export function planeLight(sun: SunHours, { plane, shading, albedo, ar }: Omit<Mount, 'k'>): PlaneLight {
+  const unshaded = 1 - shading
   const cosTilt = Math.cos(radians(plane.tilt))
   const sinTilt = Math.sin(radians(plane.tilt))
   const east = sinTilt * Math.sin(radians(plane.azimuth))
@@ -85,7 +90,10 @@ export function lighting(sun: SunHours, mount: Mount): (at: number, light: Light
   const skyView = (1 + cosTilt) / 2
   // `beamModifier` with its divisor worked out once, as a year has many hours
   const straightOn = Math.expm1(-1 / ar)
-  return (at, light) => {
+  const arriving = new Float64Array(sun.global.length)
+  const entering = new Float64Array(sun.global.length)
+  for (let at = 0; at < arriving.length; at++) {
+    if (sun.global[at] === 0) continue
     const up = sun.up[at]!
     const diffuse = sun.diffuse[at]!
     const cosine = Math.max(0, cosTilt * up + east * sun.east[at]! + north * sun.north[at]!)
@@ -93,11 +101,11 @@ export function lighting(sun: SunHours, mount: Mount): (at: number, light: Light
     const direct = sun.normal[at]! * cosine + (diffuse * around * cosine) / Math.max(up, leastCosine)
     const sky = Math.max(0, diffuse * ((1 - around) * skyView + sun.horizon[at]! * sinTilt))
     const ground = sun.global[at]! * albedo * (1 - skyView)
-    light.arriving = direct + sky + ground
-    light.entering =
+    arriving[at] = direct + sky + ground
+    entering[at] =
       unshaded * (direct * (Math.expm1(-cosine / ar) / straightOn) + sky * through.sky + ground * through.ground)
-    light.cell = sun.air[at]! + k * unshaded * light.arriving
   }
+  return { arriving, entering }
 }
 
 /** Sum over a year of monthly means per day, in the unit of the means times days. */

@@ -40,11 +40,13 @@ export function skyBrightness(
   const zenith = Math.acos(Math.min(1, zenithCosine))
   const k = 1.041 * zenith ** 3
   const clearness = ((diffuse + normal) / diffuse + k) / (1 + k)
-  const [, f11, f12, f13, f21, f22, f23] = classes.find(([upTo]) => clearness < upTo) ?? classes[7]
+  let at = 0
+  while (at < 7 && clearness >= classes[at]![0]) at++
+  const row = classes[at]!
   const brightness = (diffuse * airMass(zenithCosine, zenith)) / extraterrestrial
   return {
-    aroundSun: Math.max(0, f11 + f12 * brightness + f13 * zenith),
-    horizon: f21 + f22 * brightness + f23 * zenith,
+    aroundSun: Math.max(0, row[1] + row[2] * brightness + row[3] * zenith),
+    horizon: row[4] + row[5] * brightness + row[6] * zenith,
   }
 }
 

@@ -12,6 +12,10 @@ export function daysBetween(from: string, to: string): number | undefined {
   return a === undefined || b === undefined ? undefined : (b - a) / day
 }
 
+/** The day that a clock shows where it is read, year-month-day. */
+export const dayOf = (now: Date): string =>
+  [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((n) => String(n).padStart(2, '0')).join('-')
+
 /** Noon or midnight, winter or summer play no part: a date without a time is read as UTC. */
 function timeOf(text: string): number | undefined {
   const time = pattern.test(text) ? Date.parse(text) : NaN

@@ -1,5 +1,5 @@
 import { chemistries as typical } from '../physics/battery-chemistry.ts'
-import { chargeVoltage, chemistries } from '../rules/chemistry.ts'
+import { chargeVoltage, chemistries } from '../values/chemistry.ts'
 import { controllersOf, sumOf, type ControllerGroup } from './controllers.ts'
 import { arrayIsc, arrayPmax } from './strings.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'

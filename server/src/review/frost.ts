@@ -1,4 +1,4 @@
-import { chemistries } from '../rules/chemistry.ts'
+import { chemistries } from '../values/chemistry.ts'
 import type { SunHours } from '../physics/sun-hours.ts'
 import type { Bank } from './bank.ts'
 import type { ResolvedSystem } from './resolved.ts'
@@ -61,22 +61,26 @@ export interface Charging {
 /**
  * What a battery that is too cold to be charged leaves of each hour: the loads are met from what comes in, the rest is refused,
  * or warms the battery first.
+ *
+ * @param charging  written over
  */
-export function chargingInFrost(
+export function chargeInFrost(
   { limit, heated }: Frost,
   { energy }: Bank,
   temperature: Float64Array,
   produced: Float64Array,
   load: Float64Array,
-): Charging {
-  const offered = produced.slice()
-  const heat = new Float64Array(produced.length)
+  { offered, heat }: Charging,
+): void {
   const stores = (capacity * energy) / 1000
   const loses = losing * (energy / 1280) ** (2 / 3)
+  const kept = Math.exp(-loses / stores)
   let warmth = 0
+  offered.set(produced)
+  heat.fill(0)
   for (let h = 0; h < produced.length; h++) {
     const lacking = limit - temperature[h]!
-    warmth *= Math.exp(-loses / stores)
+    warmth *= kept
     if (lacking <= 0) continue
     const surplus = produced[h]! - load[h]!
     if (surplus <= 0) continue
@@ -88,5 +92,4 @@ export function chargingInFrost(
     }
     offered[h] = load[h]! + heat[h]!
   }
-  return { offered, heat }
 }

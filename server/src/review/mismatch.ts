@@ -1,12 +1,14 @@
 import { heldPower, largestPower, type PanelString, type Part } from '../physics/array-curve.ts'
 import { diodeAt, type DiodeModel } from '../physics/diode-model.ts'
-import { lighting, type Light, type Mount } from '../physics/energy.ts'
+import { warmingOf, type Mount } from '../physics/energy.ts'
+import type { SunHours } from '../physics/sun-hours.ts'
 import { powerAt, type PowerTable } from '../physics/power-table.ts'
+import type { Diode } from '../physics/single-diode.ts'
 import { panelPower } from '../values/panel-power.ts'
 import type { Bank } from './bank.ts'
 import { halves } from './planes.ts'
 import { clampOf, switchDrop } from './pwm.ts'
-import { facingOf, mountOf, skyOf, tableOf, type Facing } from './sun.ts'
+import { facingOf, lightOn, mountOf, skyOf, tableOf, type Facing } from './sun.ts'
 import type { ResolvedArray, ResolvedPanels, ResolvedSystem } from './resolved.ts'
 import { stringsOf } from './strings.ts'
 
@@ -51,24 +53,47 @@ export function mismatchOfStrings(
   const held = clampOf(array, bank)
   const seats = seatsOf(system, strings, held)
   if (!sky || !seats) return null
-  const series = Math.max(1, array.entry.wiring.in_series?.value ?? 1)
-  const lights = seats.all.map(({ mount }) => ({
-    lit: lighting(sky, mount),
-    light: { arriving: 0, entering: 0, cell: 0 },
-  }))
+  const voltage = held === null ? null : held * Math.max(1, array.entry.wiring.in_series?.value ?? 1)
+  const ofSky = worked.get(sky) ?? new Map<string, Mismatch | null>()
+  worked.set(sky, ofSky)
+  const key = keyOf(seats, voltage)
+  const found = ofSky.has(key) ? ofSky.get(key)! : hourByHour(sky, seats, voltage)
+  if (ofSky.size > 64) ofSky.clear()
+  ofSky.set(key, found)
+  return found
+}
+
+/** Kept from one review to the next: most of what is typed in a system leaves its wiring as it is. */
+const worked = new WeakMap<SunHours, Map<string, Mismatch | null>>()
+
+const numbers = new WeakMap<DiodeModel, number>()
+let last = 0
+
+function keyOf({ all, strings }: Seats, voltage: number | null): string {
+  const seats = all.map(({ diode, mount: { plane, ...mount }, bypass, count }) => {
+    const number = numbers.get(diode) ?? ++last
+    numbers.set(diode, number)
+    return [number, plane.tilt, plane.azimuth, ...Object.values(mount), bypass, count].join(' ')
+  })
+  return [voltage, ...seats, ...strings.map((string) => `${string.count} x ${[...string.seats].join(' ')}`)].join(';')
+}
+
+function hourByHour(sky: SunHours, { all, strings }: Seats, voltage: number | null): Mismatch | null {
+  const lights = all.map(({ mount }) => ({ ...lightOn(sky, mount), warming: warmingOf(mount) }))
   const together = new Array<number>(12).fill(0)
   const alone = new Array<number>(12).fill(0)
   for (let d = 7; d < sky.days.length; d += everyDay) {
     const { month } = sky.days[d]!
     for (let at = 24 * d; at < 24 * d + 24; at++) {
       if (!(sky.global[at]! > 0)) continue
-      lights.forEach(({ lit, light }) => lit(at, light))
-      seats.all.forEach(
-        ({ table, count }, s) =>
-          (alone[month]! += count * powerAt(table, lights[s]!.light.entering, lights[s]!.light.cell)),
-      )
-      const curves = seats.strings.map((string) => curveOf(string, seats.all, (s) => lights[s]!.light))
-      together[month]! += held === null ? largestPower(curves) : heldPower(curves, held * series, switchDrop)
+      const diodes = all.map(({ table, count, diode }, s) => {
+        const { arriving, entering, warming } = lights[s]!
+        const cell = sky.air[at]! + warming * arriving[at]!
+        alone[month]! += count * powerAt(table, entering[at]!, cell)
+        return diodeAt(diode, entering[at]!, cell)
+      })
+      const curves = strings.map((string) => curveOf(string, all, diodes))
+      together[month]! += voltage === null ? largestPower(curves) : heldPower(curves, voltage, switchDrop)
     }
   }
   const sum = (list: readonly number[]) => list.reduce((all, wh) => all + wh, 0)
@@ -94,7 +119,12 @@ interface Seated {
   count: number
 }
 
-function seatsOf(system: ResolvedSystem, strings: Strings, held: number | null) {
+interface Seats {
+  readonly all: readonly Seat[]
+  readonly strings: readonly Seated[]
+}
+
+function seatsOf(system: ResolvedSystem, strings: Strings, held: number | null): Seats | null {
   const all: Seat[] = []
   const distinct = new Map<string, Seated>()
   for (const string of strings) {
@@ -152,11 +182,8 @@ function seatOf(
   return all.push({ panels, diode, table, mount, bypass, count: 0 }) - 1
 }
 
-function curveOf({ seats, count }: Seated, all: readonly Seat[], light: (seat: number) => Light): PanelString {
-  const parts = [...seats].map(([s, length]): Part => {
-    const { entering, cell } = light(s)
-    return { diode: diodeAt(all[s]!.diode, entering, cell), count: length, bypass: all[s]!.bypass }
-  })
+function curveOf({ seats, count }: Seated, all: readonly Seat[], diodes: readonly Diode[]): PanelString {
+  const parts = [...seats].map(([s, length]): Part => ({ diode: diodes[s]!, count: length, bypass: all[s]!.bypass }))
   return { parts, count }
 }
 

@@ -1,6 +1,5 @@
 import { sayFrom, type Param, type Phrases } from '../findings/message.ts'
-import { monthNames } from '../values/months.ts'
-import { monthName } from '../rules/words.ts'
+import { monthName, monthNames } from '../findings/months.ts'
 
 export const spans = {
   id: 'months-in-words',

@@ -1,12 +1,12 @@
 import type { Panel } from '../records/records.generated.ts'
-import { atTemperature, estimateCoefficients } from '../physics/coefficients.ts'
+import { atTemperature, estimateCoefficients, usualAlpha } from '../physics/coefficients.ts'
 import { coldVoltageFactor } from '../physics/cold-voltage.ts'
 import { cellTemperatureHot } from '../values/cell-temperature-hot.ts'
 import { derive } from '../values/derived.ts'
 import { relative } from '../values/inputs.ts'
 import { pmaxHot } from '../values/pmax-hot.ts'
 import type { Site } from '../values/site.ts'
-import { isCrystalline } from '../rules/technology.ts'
+import { isCrystalline } from '../values/technology.ts'
 import type { ResolvedPanels, ResolvedSystem } from './resolved.ts'
 
 /** The site as one surface of a system sees it. */
@@ -53,7 +53,7 @@ function betaVmp(panel: Panel): number | null {
   if (typed !== undefined) return typed
   if (!vmp || !voc) return null
   const beta = relative(c.voc, voc)
-  const alpha = relative(c.isc, isc) ?? 0.0005
+  const alpha = relative(c.isc, isc) ?? usualAlpha
   const estimate = beta === undefined ? undefined : estimateCoefficients(voc.value, vmp.value, alpha, beta)
   const gamma = relative(c.pmax, pmax)
   if (gamma !== undefined) return gamma - (relative(c.imp, imp) ?? estimate?.alphaImp ?? 0)

@@ -1,10 +1,10 @@
 import { diodeAt } from '../physics/diode-model.ts'
-import { assumedNoct, cellTemperature, installedNoctRise, rossCoefficient } from '../physics/mounting.ts'
+import { cellTemperature } from '../physics/mounting.ts'
 import { clampedPowerTable, linearPowerTable, type PowerTable } from '../physics/power-table.ts'
 import { currentAt, maxPower } from '../physics/single-diode.ts'
 import type { Panel } from '../records/records.generated.ts'
 import { panelPower } from '../values/panel-power.ts'
-import { mountingOf } from '../values/site.ts'
+import { rossOf } from '../values/mounted.ts'
 import type { Bank } from './bank.ts'
 import { siteAt } from './panel-at.ts'
 import type { ResolvedArray, ResolvedPanels, ResolvedSystem } from './resolved.ts'
@@ -38,8 +38,7 @@ export function pwmPower(system: ResolvedSystem, panels: ResolvedPanels, voltage
   const panel = panels.panel?.record
   const model = panel && panelPower(panel)?.diode
   if (!panel || !model) return null
-  const rise = installedNoctRise[mountingOf(panel, siteAt(system, panels))]
-  const cell = cellTemperature(20, 800, rossCoefficient(panel.noct.temperature?.value ?? assumedNoct, rise))
+  const cell = cellTemperature(20, 800, rossOf(panel, siteAt(system, panels)))
   const diode = diodeAt(model, 800, cell)
   return { best: maxPower(diode).p, clamped: Math.max(0, voltage * currentAt(diode, voltage + switchDrop)) }
 }

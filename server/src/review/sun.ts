@@ -1,13 +1,13 @@
-import { panelEnergy, type Energy, type Mount } from '../physics/energy.ts'
-import { assumedNoct, installedNoctRise, rossCoefficient } from '../physics/mounting.ts'
+import { panelEnergy, planeLight, type Energy, type Mount, type PlaneLight } from '../physics/energy.ts'
 import type { PowerTable } from '../physics/power-table.ts'
-import { sunHours, type SunHours } from '../physics/sun-hours.ts'
+import { yearSunDays } from '../physics/sun-days.ts'
+import { courseOf, sunOnCourse, type Course, type SunHours } from '../physics/sun-hours.ts'
 import { weatherSky, type WeatherYear } from '../physics/weather-sky.ts'
 import { syntheticSunDays } from '../physics/synthetic-days.ts'
 import type { Climate } from '../records/records.generated.ts'
 import { byMonth } from '../values/months.ts'
 import { panelPower } from '../values/panel-power.ts'
-import { mountingOf } from '../values/site.ts'
+import { assumed, rossOf } from '../values/mounted.ts'
 import { siteAt } from './panel-at.ts'
 import { clampedTable } from './pwm.ts'
 import type { ResolvedPanels, ResolvedSystem } from './resolved.ts'
@@ -44,27 +44,32 @@ function kept<K extends object, V>(map: WeakMap<K, V>, key: K, make: () => V): V
   return known
 }
 
-function work({ sun, air }: Climate, latitude: number, year: number): SunHours | null {
-  const twelve = (list: Climate['sun']) => {
-    const months = byMonth(list)
-    const values = Array.from({ length: 12 }, (_, m) => months.get(m + 1)?.value)
-    return values.includes(undefined) ? null : (values as number[])
-  }
-  const [days, high, low] = [twelve(sun), twelve(air.mean_high), twelve(air.mean_low)]
+function work(record: Climate, latitude: number, year: number): SunHours | null {
+  const days = twelve(record.sun)
   if (!days || days.some((day) => day < 0)) return null
   const wh = days.map((kwh) => 1000 * kwh)
-  return sunHours(latitude, syntheticSunDays(latitude, wh, seed + year), {
-    high: high ?? mild.high,
-    low: low ?? mild.low,
-  })
+  const byLatitude = kept(courses, record, () => new Map<number, Course>())
+  const course = byLatitude.get(latitude) ?? courseOf(latitude, yearSunDays(latitude, wh), airOf(record))
+  byLatitude.set(latitude, course)
+  return sunOnCourse(course, syntheticSunDays(latitude, wh, seed + year))
+}
+
+/** All years of a climate have it. */
+const courses = new WeakMap<Climate, Map<number, Course>>()
+
+function airOf({ air }: Climate) {
+  return { high: twelve(air.mean_high) ?? mild.high, low: twelve(air.mean_low) ?? mild.low }
+}
+
+/** A number for each month, January first; null where one is missing. */
+function twelve(list: Climate['sun']): number[] | null {
+  const months = byMonth(list)
+  const values = Array.from({ length: 12 }, (_, m) => months.get(m + 1)?.value)
+  return values.includes(undefined) ? null : (values as number[])
 }
 
 /** Air where a climate gives none: its error moves the yield by a few per cent. */
 const mild = { high: new Array<number>(12).fill(20), low: new Array<number>(12).fill(10) }
-
-/** Glass and smooth film reflect alike; what a textured film does has not been published. */
-const reflection = 0.16
-const usualAlbedo = 0.2
 
 /** A plane that panels lie on, as the sun sees it. */
 export interface Facing {
@@ -79,25 +84,19 @@ export function facingOf({ surface }: ResolvedPanels, { system, climate }: Resol
   return { tilt: surface?.tilt?.value ?? 0, azimuth: surface?.azimuth?.value ?? (latitude < 0 ? 0 : 180) }
 }
 
-const energies = new WeakMap<SunHours, WeakMap<PowerTable, Map<string, Energy>>>()
-
 /**
- * Energy of one panel through the year where it lies, before losses outside the panel; null where its sheet says too little.
- *
- * @param held  voltage that the panel is held at [V]; null at its maximum power point
- * @param year  which of the years, see `skyOf`
+ * Energy of one panel through the first of the years where it lies, before losses outside the panel; null where its sheet says
+ * too little.
  */
 export function energyOf(
   system: ResolvedSystem,
   panels: ResolvedPanels,
-  held: number | null = null,
   plane = facingOf(panels, system),
-  year = 0,
 ): Energy | null {
-  const sky = skyOf(system, year)
-  const table = tableOf(panels, held)
+  const sky = skyOf(system)
+  const table = tableOf(panels, null)
   const mount = mountOf(system, panels, plane)
-  return sky && table && mount && remembered(sky, table, mount)
+  return sky && table && mount && panelEnergy(sky, mount, table, lightOn(sky, mount))
 }
 
 /** Power of one panel, at its maximum power point or held at a voltage. */
@@ -110,25 +109,21 @@ export function tableOf({ panel }: ResolvedPanels, held: number | null): PowerTa
 export function mountOf(system: ResolvedSystem, panels: ResolvedPanels, plane: Facing): Mount | null {
   const record = panels.panel?.record
   if (!record) return null
-  const k = rossCoefficient(
-    record.noct.temperature?.value ?? assumedNoct,
-    installedNoctRise[mountingOf(record, siteAt(system, panels))],
-  )
+  const k = rossOf(record, siteAt(system, panels))
   const shading = Math.min(1, Math.max(0, panels.surface?.shading?.value ?? 0))
-  const albedo = system.climate?.record.ground_reflection?.value ?? usualAlbedo
-  return { plane, k, shading, albedo, ar: reflection }
+  const albedo = system.climate?.record.ground_reflection?.value ?? assumed.albedo
+  return { plane, k, shading, albedo, ar: assumed.reflection }
 }
 
-/** While somebody types in one file, the panels of the others stay as they are. */
-function remembered(sky: SunHours, table: PowerTable, mount: Mount): Energy {
-  const bySky = energies.get(sky) ?? new WeakMap<PowerTable, Map<string, Energy>>()
-  energies.set(sky, bySky)
-  const byTable = bySky.get(table) ?? new Map<string, Energy>()
-  bySky.set(table, byTable)
-  const { plane, k, shading, albedo } = mount
-  const key = [plane.tilt, plane.azimuth, k, shading, albedo].join(' ')
-  const known = byTable.get(key) ?? panelEnergy(sky, mount, table)
-  if (byTable.size > 16) byTable.clear()
-  byTable.set(key, known)
-  return known
+const lights = new WeakMap<SunHours, Map<string, PlaneLight>>()
+
+/** What panels on a plane see, kept for the next review: while somebody types in one file, the planes of the others stay as they are. */
+export function lightOn(sky: SunHours, mount: Mount): PlaneLight {
+  const ofSky = kept(lights, sky, () => new Map<string, PlaneLight>())
+  const { plane, shading, albedo, ar } = mount
+  const key = [plane.tilt, plane.azimuth, shading, albedo, ar].join(' ')
+  const light = ofSky.get(key) ?? planeLight(sky, mount)
+  if (ofSky.size > 16) ofSky.clear()
+  ofSky.set(key, light)
+  return light
 }

@@ -1,20 +1,14 @@
-import { runTwice, type Store } from '../physics/battery.ts'
+import { emptyRun, runTwice, type Store } from '../physics/battery.ts'
 import { monthDays } from '../physics/sun.ts'
 import type { SunHours } from '../physics/sun-hours.ts'
 import { byMonth } from '../values/months.ts'
-import { bankOf, controllerEfficiency, type Bank } from './bank.ts'
+import { bankOf, type Bank } from './bank.ts'
 import type { MonthFigures } from './figures.ts'
 import { demandOf, meanDemand, running, type Demand, type Running } from './loads.ts'
-import { arrayCable } from './array-figures.ts'
-import { batteryTemperature, chargingInFrost, frostOf } from './frost.ts'
-import { mismatchOf } from './mismatch.ts'
-import { clampOf } from './pwm.ts'
-import { energyOf, facingOf, skyOf, yearsOf } from './sun.ts'
-import { arrayPmax, countOf } from './strings.ts'
-import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
-
-/** Dirt 3 %, connections and unlike panels 2 % (common practice, no source). */
-export const usualLosses = 0.95
+import { batteryTemperature, chargeInFrost, frostOf } from './frost.ts'
+import { skyOf, yearsOf } from './sun.ts'
+import { plantOf, produce, type Plant } from './year-yield.ts'
+import type { ResolvedSystem } from './resolved.ts'
 
 export interface Year {
   readonly months: readonly MonthFigures[]
@@ -75,36 +69,61 @@ export function yearOf(system: ResolvedSystem): Year | null {
 function work(system: ResolvedSystem): Year | null {
   const bank = bankOf(system)
   const demand = demandOf(system)
-  const years: One[] = []
+  const plant = plantOf(system, bank)
+  if (!plant || !skyOf(system)) return null
+  const simulate = simulation(system, bank, plant, demand)
+  const years: Outcome[] = []
   for (let year = 0; year < yearsOf(system); year++) {
-    const sky = skyOf(system, year)
-    const solar = sky && produced(system, bank, year)
-    if (!sky || !solar) return null
-    const hours = bank && run(system, bank, sky, solar, demand)
-    years.push({ sky, solar, hours, unserved: hours && sum(hours.unserved), given: sum(solar) })
-    if (year + 1 === few && bank && years.every((one) => isAtEase(one, bank))) break
+    years.push(simulate(year).outcome)
+    if (year + 1 === few && bank && years.every(({ least }) => 1 - (2 / 3) * bank.depth < least)) break
   }
-  const worse = (a: One, b: One) => (a.unserved ?? 0) - (b.unserved ?? 0) || b.given - a.given
+  const worse = (a: Outcome, b: Outcome) => (a.unserved ?? 0) - (b.unserved ?? 0) || b.given - a.given
   const inOrder = years.sort(worse)
-  const usual = inOrder[Math.floor(years.length / 2)]!
-  const { unserved } = usual
+  const usual = simulate(inOrder[Math.floor(years.length / 2)]!.year)
+  const { unserved } = usual.outcome
   const unservedP90 = inOrder[Math.ceil(0.9 * years.length) - 1]!.unserved
   return { months: monthsOf(system, usual, demand), hours: usual.hours, unserved, unservedP90 }
 }
 
-/** Where so many years never come near the floor, the others are not worked out: nothing goes unmet in them either. */
+/** Where so many years keep at least a third of what may be used in the battery, the others are not worked out: nothing goes unmet in them either. */
 const few = 3
 
-/** At least a third of what may be used stays in the battery. */
-const isAtEase = ({ hours }: One, { depth }: Bank): boolean =>
-  !!hours && hours.soc.every((soc) => 1 - (2 / 3) * depth < soc)
+/** What is kept of a year to choose among them. */
+interface Outcome {
+  readonly year: number
+  readonly unserved: number | null
+  /** By the panels [Wh]. */
+  readonly given: number
+  /** Lowest state of charge [1]. */
+  readonly least: number
+}
 
 interface One {
+  readonly outcome: Outcome
   readonly sky: SunHours
   readonly solar: Float64Array
   readonly hours: Hours | null
-  readonly unserved: number | null
-  readonly given: number
+}
+
+/** A year by its number. Each is written over the one before, as a dozen of them would fill the memory. */
+function simulation(system: ResolvedSystem, bank: Bank | null, plant: Plant, demand: Demand): (year: number) => One {
+  const first = skyOf(system)!
+  const solar = new Float64Array(first.global.length)
+  const around = bank && surroundings(system, bank, first, demand)
+  let last: One | null = null
+  return (year) => {
+    if (last?.outcome.year === year) return last
+    const sky = skyOf(system, year)!
+    produce(plant, sky, solar)
+    const hours = around && run(around, solar)
+    const outcome = {
+      year,
+      unserved: hours && sum(hours.unserved),
+      given: sum(solar),
+      least: hours ? lowest(hours.soc) : 1,
+    }
+    return (last = { outcome, sky, solar, hours })
+  }
 }
 
 function monthsOf(system: ResolvedSystem, { sky, solar, hours }: One, demand: Demand): MonthFigures[] {
@@ -118,61 +137,32 @@ function monthsOf(system: ResolvedSystem, { sky, solar, hours }: One, demand: De
       sun_kwh_m2_day: system.weather ? mean(sky.global) / 1000 : (sun.get(m + 1)?.value ?? 0),
       yield_wh_day: mean(solar),
       load_wh_day: meanDemand(demand, m + 1).load + (hours ? mean(hours.heat) : 0),
-      lowest_soc: hours && lowest(hours.soc, at),
+      lowest_soc: hours && Math.min(...at.map((d) => lowest(hours.soc, 24 * d, 24 * d + 24))),
       unserved_wh_day: hours && mean(hours.unserved),
     }
   })
 }
 
-/** What the arrays bring to the battery [Wh] hour by hour, after cable, controller and the usual losses; null where a panel says too little. */
-function produced(system: ResolvedSystem, bank: Bank | null, year: number): Float64Array | null {
-  let sum: Float64Array | null = null
-  for (const array of system.arrays) {
-    const own = arrayHours(system, array, bank, year)
-    if (!own) return null
-    if (sum) for (let h = 0; h < own.length; h++) sum[h]! += own[h]!
-    else sum = own
-  }
-  return sum
+/** All that the battery meets beside the sun: the same in every year. */
+interface Surroundings {
+  readonly store: Store
+  readonly load: Float64Array
+  /** What other sources give. */
+  readonly other: Float64Array
+  readonly frost: ReturnType<typeof frostOf>
+  readonly bank: Bank
+  readonly temperature: Float64Array
+  /** Written over by each year. */
+  readonly offered: Float64Array
+  readonly into: Hours
 }
 
-function arrayHours(
-  system: ResolvedSystem,
-  array: ResolvedArray,
-  bank: Bank | null,
-  year: number,
-): Float64Array | null {
-  let sum: Float64Array | null = null
-  for (const panels of array.panels) {
-    const one = energyOf(system, panels, clampOf(array, bank), facingOf(panels, system), year)
-    if (!one) return null
-    const count = countOf(panels)
-    sum ??= new Float64Array(one.hours.length)
-    for (let h = 0; h < sum.length; h++) if (one.hours[h]! > 0) sum[h]! += count * one.hours[h]!
-  }
-  if (!sum) return null
-  // of full power so much is lost in the cable; of less, less in proportion, as the loss goes with the square of the current
-  const drop = (arrayCable(system, array)?.drop_pct ?? 0) / 100 / (arrayPmax(array) || Infinity)
-  const months = mismatchOf(system, array, bank)?.months
-  const factor = usualLosses * controllerEfficiency(array)
-  const most = (array.controller?.record.output.max_current?.value ?? Infinity) * (bank?.charging ?? Infinity)
-  const days = skyOf(system, year)!.days
-  days.forEach(({ month }, d) => {
-    const together = months?.[month] ?? 1
-    for (let h = 24 * d; h < 24 * d + 24; h++) {
-      const given = sum[h]! * together
-      if (given > 0) sum[h] = Math.min(most, given * (1 - Math.min(0.5, drop * given)) * factor)
-    }
-  })
-  return sum
-}
-
-function run(system: ResolvedSystem, bank: Bank, sky: SunHours, solar: Float64Array, demand: Demand): Hours {
-  const produced = solar.slice()
-  const load = new Float64Array(solar.length)
+function surroundings(system: ResolvedSystem, bank: Bank, sky: SunHours, demand: Demand): Surroundings {
+  const load = new Float64Array(sky.global.length)
+  const other = new Float64Array(sky.global.length)
   sky.days.forEach(({ month }, d) => {
     load.set(demand(month + 1, d % 7).hours, 24 * d)
-    for (const source of running(system, month + 1, d % 7)) addRunning(produced, 24 * d, source)
+    for (const source of running(system, month + 1, d % 7)) addRunning(other, 24 * d, source)
   })
   const oneWay = Math.sqrt(bank.roundTrip)
   const store: Store = {
@@ -184,11 +174,29 @@ function run(system: ResolvedSystem, bank: Bank, sky: SunHours, solar: Float64Ar
     mostOut: bank.mostOut * bank.voltage,
     acceptance: bank.acceptance,
   }
-  const { offered, heat } = chargingInFrost(frostOf(system)!, bank, batteryTemperature(system, sky), produced, load)
-  for (let h = 0; h < load.length; h++) load[h]! += heat[h]!
-  const stored = runTwice(store, 1, offered, load)
-  for (let h = 0; h < load.length; h++) stored.curtailed[h]! += produced[h]! - offered[h]!
-  return { ...stored, produced, load, heat }
+  const temperature = batteryTemperature(system, sky)
+  const frost = frostOf(system)
+  const meetsFrost = frost !== null && temperature.some((t) => t < frost.limit)
+  const field = () => new Float64Array(load.length)
+  const into = { ...emptyRun(load.length), produced: field(), load: meetsFrost ? field() : load, heat: field() }
+  return { store, load, other, frost: meetsFrost ? frost : null, bank, temperature, offered: field(), into }
+}
+
+function run(
+  { store, load, other, frost, bank, temperature, offered, into }: Surroundings,
+  solar: Float64Array,
+): Hours {
+  const { produced, heat } = into
+  for (let h = 0; h < produced.length; h++) produced[h] = solar[h]! + other[h]!
+  if (!frost) {
+    runTwice(store, 1, produced, load, into)
+    return into
+  }
+  chargeInFrost(frost, bank, temperature, produced, load, { offered, heat })
+  for (let h = 0; h < load.length; h++) into.load[h] = load[h]! + heat[h]!
+  runTwice(store, 1, offered, into.load, into)
+  for (let h = 0; h < load.length; h++) into.curtailed[h]! += produced[h]! - offered[h]!
+  return into
 }
 
 /** From the morning on, or as much earlier as the day is too short. */
@@ -211,8 +219,8 @@ function total(list: Float64Array, days: readonly number[]): number {
   return sum
 }
 
-function lowest(soc: Float64Array, days: readonly number[]): number {
+function lowest(soc: Float64Array, from = 0, to = soc.length): number {
   let least = 1
-  for (const d of days) for (let h = 24 * d; h < 24 * d + 24; h++) least = Math.min(least, soc[h]!)
+  for (let h = from; h < to; h++) if (soc[h]! < least) least = soc[h]!
   return least
 }

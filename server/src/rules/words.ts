@@ -1,6 +1,5 @@
 import { figure, sayFrom, type Figure, type Param, type Phrases, type Said } from '../findings/message.ts'
 import type { Field, Measure } from '../records/field.ts'
-import { monthNames } from '../values/months.ts'
 
 /** Phrases that several rules share. */
 export const words = {
@@ -20,12 +19,6 @@ export const words = {
 } as const satisfies Phrases
 
 export const word = sayFrom(words)
-
-/** The months of the year, by their English names. */
-export const months: Phrases = { id: 'months', messages: Object.fromEntries(monthNames.map((name) => [name, name])) }
-
-/** The name of a month. @param month  from 1 */
-export const monthName = (month: number): Said => ({ say: monthNames[month - 1]!, of: months })
 
 /** A count of years as it was typed: `1 year`, `5 years`. */
 export const inYears = (count: Field): Said => word({ say: count.value === 1 ? 'oneYear' : 'years', with: { count } })

@@ -1,5 +1,6 @@
 import { createLibrary } from '../library/create.ts'
 import type { Library } from '../library/library.ts'
+import { upward, type Folders } from '../library/upward.ts'
 import { weatherNamedIn } from '../records/weather-file.ts'
 import type { FileText, Unread } from '../records/unread.ts'
 import { findRecords, recordsIn } from './find-records.ts'
@@ -27,10 +28,10 @@ export async function contextsOf(
   for (const { path, isFolder } of places) {
     const start = isFolder ? path : folderOf(path)
     if (folders.has(start)) continue
-    const { settings, repository } = await upward(world, start)
-    if (settings) folders.set(settings, 'deep')
-    else if (isFolder || repository) folders.set(isFolder ? start : (repository as string), 'deep')
-    else folders.set(start, 'flat')
+    const top = await upward(foldersOf(world), start)
+    if (top?.isLibrary) folders.set(top.folder, 'deep')
+    else if (isFolder || !top) folders.set(start, isFolder ? 'deep' : 'flat')
+    else folders.set(top.folder, 'deep')
   }
   const deep = [...folders].filter(([, reach]) => reach === 'deep').map(([folder]) => folder)
   const outermost = [...folders].filter(
@@ -76,11 +77,10 @@ export function libraryOf(texts: Texts): Library {
   return library
 }
 
-async function upward(world: World, start: string): Promise<{ settings?: string; repository?: string }> {
-  for (let folder = start; ; folder = folderOf(folder)) {
-    const stands = (name: string) => world.standing(`${folder}/${name}`)
-    if ((await stands('wattproof.yaml')) ?? (await stands('wattproof.yml'))) return { settings: folder }
-    if (await stands('.git')) return { repository: folder }
-    if (folder === folderOf(folder)) return {}
-  }
-}
+const foldersOf = (world: World): Folders => ({
+  holds: async (folder, names) => {
+    const found = await Promise.all(names.map((name) => world.standing(`${folder}/${name}`)))
+    return found.some((standing) => standing !== null)
+  },
+  above: (folder) => (folder === folderOf(folder) ? null : folderOf(folder)),
+})

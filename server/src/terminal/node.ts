@@ -6,6 +6,7 @@ import { knownToGit } from './git/known.ts'
 import { runGit } from './git/run.ts'
 import { createSheets } from '../reader/kept.ts'
 import { readSafely, refusal, type Disk } from '../library/read-safely.ts'
+import { dayOf } from '../records/dates.ts'
 import { hashes } from './hashes.ts'
 import { slashed } from './paths.ts'
 import { writeAside } from './write-aside.ts'
@@ -17,7 +18,6 @@ import type { Standing, World } from './world.ts'
 const { argv, env, stdout } = process
 const file = realpathSync(argv[1] as string)
 const program = dirname(file)
-const now = new Date()
 
 /** Escapes only for a terminal that wants them; FORCE_COLOR is for continuous integration that shows colours. */
 const colour = !env.NO_COLOR && ((env.FORCE_COLOR ?? '0') !== '0' || (stdout.isTTY && env.TERM !== 'dumb'))
@@ -35,7 +35,7 @@ const world: World = {
   cwd: process.cwd(),
   env,
   home: dirname(program),
-  today: [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((n) => String(n).padStart(2, '0')).join('-'),
+  today: dayOf(new Date()),
   colour,
   width: stdout.columns || Number(env.COLUMNS) || 100,
   out: (text) => {

@@ -1,8 +1,6 @@
 import type { Severity } from '../findings/finding.ts'
+import { severities } from '../findings/severities.ts'
 import type { FileReport } from './file-report.ts'
-
-/** Most severe first. */
-export const severities: readonly Severity[] = ['error', 'warning', 'information', 'hint']
 
 export type Counts = Readonly<Record<Severity, number>> & { readonly files: number }
 

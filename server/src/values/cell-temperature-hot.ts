@@ -1,4 +1,4 @@
-import { cellTemperature, rossCoefficient } from '../physics/mounting.ts'
+import { cellTemperatureInSun } from './mounted.ts'
 import { mountingSources } from '../physics/mounting-sources.ts'
 import type { Panel } from '../records/records.generated.ts'
 import type { Derived } from './derived.ts'
@@ -14,7 +14,7 @@ export const cellTemperatureHot: Derived = {
   uncertainty: (panel, site) => mountingSources[mountingOf(panel, site)].uncertainty,
   at: '/noct/temperature',
   needs: [hottest, noct, mountingRise],
-  compute: (air, noctTyped, rise) => cellTemperature(air, 1000, rossCoefficient(noctTyped, rise)),
+  compute: cellTemperatureInSun,
 }
 
 /** Which model gave the figure for this mounting, and where it is published. */

@@ -1,5 +1,5 @@
 import type { Derived, Input } from './derived.ts'
-import { monthNames } from './months.ts'
+import { monthNames } from '../findings/months.ts'
 import { panelYear, yearLacks } from './panel-year.ts'
 
 const source =

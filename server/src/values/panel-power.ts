@@ -1,3 +1,4 @@
+import { usualAlpha } from '../physics/coefficients.ts'
 import type { DiodeModel } from '../physics/diode-model.ts'
 import { fitDiode } from '../physics/fit-diode.ts'
 import { linearPowerTable, powerTable, type PowerTable } from '../physics/power-table.ts'
@@ -22,9 +23,6 @@ export function panelPower(panel: Panel): PanelPower | null {
   known.set(panel, power)
   return power
 }
-
-/** Isc moves so little with temperature that its coefficient may be assumed: median of the open ratings [1/K]. */
-const usualAlpha = 0.0005
 
 function work({ stc: { pmax, vmp, imp, voc, isc }, temperature_coefficients: c, cells }: Panel): PanelPower | null {
   const gamma = relative(c.pmax, pmax)

@@ -1,10 +1,10 @@
 import { panelEnergy, yearTotal } from '../physics/energy.ts'
-import { assumedNoct, installedNoctRise, rossCoefficient } from '../physics/mounting.ts'
 import { meanSunDays } from '../physics/sun-days.ts'
 import { sunHours, type SunHours } from '../physics/sun-hours.ts'
 import type { Climate, Panel } from '../records/records.generated.ts'
+import { assumed, rossOf } from './mounted.ts'
 import { panelPower } from './panel-power.ts'
-import { mountingOf, type Site } from './site.ts'
+import type { Site } from './site.ts'
 
 /** Energy of one panel lying flat, as mounted, through the mean days of a year. */
 export interface PanelYear {
@@ -15,16 +15,15 @@ export interface PanelYear {
   readonly model: string
 }
 
-/** Reflectance of the ground does not reach a panel that lies flat; glass is assumed for the face. */
-const flat = { plane: { tilt: 0, azimuth: 180 }, shading: 0, albedo: 0.2, ar: 0.16 }
+/** What the ground reflects does not reach a panel that lies flat. */
+const flat = { plane: { tilt: 0, azimuth: 180 }, shading: 0, albedo: assumed.albedo, ar: assumed.reflection }
 
 /** Null without a climate of twelve months, or where the sheet says too little. Losses outside the panel are left out. */
 export function panelYear(panel: Panel, site: Site): PanelYear | null {
   const sun = site.climate && climateHours(site.climate)
   const power = panelPower(panel)
   if (!sun || !power) return null
-  const k = rossCoefficient(panel.noct.temperature?.value ?? assumedNoct, installedNoctRise[mountingOf(panel, site)])
-  const { months } = panelEnergy(sun, { ...flat, k }, power.table)
+  const { months } = panelEnergy(sun, { ...flat, k: rossOf(panel, site) }, power.table)
   return { months, total: yearTotal(months), model: power.model }
 }
 

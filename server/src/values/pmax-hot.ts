@@ -1,6 +1,7 @@
-import { cellTemperature, rossCoefficient } from '../physics/mounting.ts'
+import { atTemperature } from '../physics/coefficients.ts'
 import type { Derived } from './derived.ts'
 import { gamma, hottest, mountingRise, noct, pmax } from './inputs.ts'
+import { cellTemperatureInSun } from './mounted.ts'
 
 export const pmaxHot: Derived = {
   id: 'pmax_hot',
@@ -11,6 +12,5 @@ export const pmaxHot: Derived = {
   uncertainty: 'about ±2 % from the cell temperature alone',
   at: '/stc/pmax',
   needs: [pmax, gamma, hottest, noct, mountingRise],
-  compute: (p, g, air, noctTyped, rise) =>
-    p * (1 + g * (cellTemperature(air, 1000, rossCoefficient(noctTyped, rise)) - 25)),
+  compute: (p, g, air, noctTyped, rise) => atTemperature(p, g, cellTemperatureInSun(air, noctTyped, rise)),
 }

@@ -1,11 +1,10 @@
 import type { CompletionItem } from 'vscode-languageserver'
 import { CompletionItemKind } from '../lsp.ts'
 import { allFacts } from '../../check/facts.ts'
+import { rank, severities } from '../../findings/severities.ts'
 import { lineAround } from '../../text/lines.ts'
 import type { Here } from '../here.ts'
 import { toRange } from '../to-protocol.ts'
-
-const severities = ['error', 'warning', 'information', 'hint', 'none']
 
 /** In a comment: the rules that can be accepted, first those that found something on this line, the gravest before others. */
 export function acceptItems({ checked: { tree, findings } }: Here, offset: number): CompletionItem[] {
@@ -16,7 +15,7 @@ export function acceptItems({ checked: { tree, findings } }: Here, offset: numbe
   if (word === undefined || rule === undefined) return []
   const line = lineAround(tree.text, offset)
   const onLine = findings.filter(({ span }) => line.start <= span.start && span.start <= line.end)
-  const rank = (id: string) => severities.indexOf(onLine.find((one) => one.rule === id)?.severity ?? 'none')
+  const here = new Map(onLine.map(({ rule, severity }) => [rule, rank(severity)]))
   const start = word.startsWith('accept') ? offset - rule.length : offset - word.length
   const lead = start === offset - word.length && !word.startsWith('accept ') ? 'accept ' : ''
   const range = toRange(tree, { start, end: offset })
@@ -25,7 +24,7 @@ export function acceptItems({ checked: { tree, findings } }: Here, offset: numbe
       label: `${lead}${id}`,
       kind: CompletionItemKind.EnumMember,
       documentation: reason,
-      sortText: `${rank(id)}${id}`,
+      sortText: `${here.get(id) ?? severities.length}${id}`,
       filterText: `${lead}${id}`,
       textEdit: { range, newText: `${lead}${id}: ` },
     })),

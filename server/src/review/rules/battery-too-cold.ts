@@ -1,4 +1,4 @@
-import { chemistries } from '../../rules/chemistry.ts'
+import { chemistries } from '../../values/chemistry.ts'
 import { coldestBattery } from '../frost.ts'
 import { elsewhere } from '../rule.ts'
 import { reviewRule } from '../rule.ts'

@@ -17,7 +17,7 @@ export const facesAwayFromSun = reviewRule({
       const { tilt, azimuth } = surface
       const panels = system.arrays.flatMap((array) => array.panels).find((one) => one.surface === surface)
       if (!panels || !tilt || !azimuth) return []
-      const as = (facing: { tilt: number; azimuth: number }) => total(energyOf(system, panels, null, facing)?.months)
+      const as = (facing: { tilt: number; azimuth: number }) => total(energyOf(system, panels, facing)?.months)
       const [own, level] = [as(facingOf(panels, system)), as({ tilt: 0, azimuth: azimuth.value })]
       if (own === null || level === null || 0.8 * level <= own) return []
       return [

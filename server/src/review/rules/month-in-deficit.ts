@@ -2,7 +2,7 @@ import { whole } from '../../findings/message.ts'
 import { demandOf, largestLoad, meanDemand } from '../loads.ts'
 import { countOf } from '../strings.ts'
 import { monthsInWords } from '../months-in-words.ts'
-import { monthName } from '../../rules/words.ts'
+import { monthName } from '../../findings/months.ts'
 import { reviewRule } from '../rule.ts'
 
 export const monthInDeficit = reviewRule({

@@ -1,5 +1,5 @@
 import { figure } from '../../findings/message.ts'
-import { chemistries } from '../chemistry.ts'
+import { chemistries } from '../../values/chemistry.ts'
 import { batteryRule } from '../over.ts'
 
 export const chargeRateUnusual = batteryRule({

@@ -1,5 +1,5 @@
 import { figure } from '../../findings/message.ts'
-import { cellsOf, chemistries } from '../chemistry.ts'
+import { cellsOf, chemistries } from '../../values/chemistry.ts'
 import { batteryRule } from '../over.ts'
 
 export const chargeVoltageOff = batteryRule({

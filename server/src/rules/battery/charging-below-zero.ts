@@ -1,4 +1,4 @@
-import { chemistries } from '../chemistry.ts'
+import { chemistries } from '../../values/chemistry.ts'
 import { batteryRule } from '../over.ts'
 
 export const chargingBelowZero = batteryRule({

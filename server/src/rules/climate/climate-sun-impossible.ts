@@ -1,7 +1,7 @@
 import { figure } from '../../findings/message.ts'
 import { extraterrestrialDay, meanDays, solarConstant } from '../../physics/sun.ts'
 import { byMonth } from '../../values/months.ts'
-import { monthName } from '../words.ts'
+import { monthName } from '../../findings/months.ts'
 import { climateRule } from '../over.ts'
 
 const slips = [

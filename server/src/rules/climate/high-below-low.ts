@@ -1,5 +1,5 @@
 import { byMonth } from '../../values/months.ts'
-import { monthName } from '../words.ts'
+import { monthName } from '../../findings/months.ts'
 import { climateRule } from '../over.ts'
 
 export const highBelowLow = climateRule({

@@ -1,5 +1,5 @@
 import { panelRule } from '../about.ts'
-import { isCrystalline } from '../technology.ts'
+import { isCrystalline } from '../../values/technology.ts'
 
 export const bendLimitHigh = panelRule({
   id: 'bend-limit-high',

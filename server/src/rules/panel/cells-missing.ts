@@ -1,5 +1,5 @@
 import { missingField } from '../missing-field.ts'
-import { isCrystalline } from '../technology.ts'
+import { isCrystalline } from '../../values/technology.ts'
 
 export const cellsMissing = missingField({
   id: 'cells-missing',

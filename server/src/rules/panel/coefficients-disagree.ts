@@ -1,7 +1,7 @@
 import { panelRule } from '../about.ts'
 import { relative } from '../../values/inputs.ts'
 import { inside } from '../band.ts'
-import { isCrystalline } from '../technology.ts'
+import { isCrystalline } from '../../values/technology.ts'
 import { percentPerDegree } from '../words.ts'
 
 export const coefficientsDisagree = panelRule({

@@ -1,6 +1,6 @@
 import { panelRule } from '../about.ts'
 import { relative } from '../../values/inputs.ts'
-import { isCrystalline } from '../technology.ts'
+import { isCrystalline } from '../../values/technology.ts'
 
 export const coefficientsSwapped = panelRule({
   id: 'coefficients-swapped',

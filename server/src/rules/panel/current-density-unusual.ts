@@ -1,7 +1,7 @@
 import { figure } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import { inside } from '../band.ts'
-import { isCrystalline } from '../technology.ts'
+import { isCrystalline } from '../../values/technology.ts'
 
 /**
  * mA/cm2. Of the open ratings 13 of 3 313 lie beyond the usual ones, and none beyond the credible ones. Sheets of small and of

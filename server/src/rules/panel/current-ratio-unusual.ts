@@ -1,7 +1,7 @@
 import { percent } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import { inside } from '../band.ts'
-import { isCrystalline } from '../technology.ts'
+import { isCrystalline } from '../../values/technology.ts'
 
 const crystalline = [0.73, 0.995] as const
 const others = [0.68, 0.98] as const

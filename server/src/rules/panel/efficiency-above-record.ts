@@ -1,7 +1,7 @@
 import { percent } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import { efficiencyOf } from '../efficiency-of.ts'
-import { bestModule } from '../technology.ts'
+import { bestModule } from '../best-module.ts'
 import { efficiencyImpossible } from './efficiency-impossible.ts'
 
 export const efficiencyAboveRecord = panelRule({

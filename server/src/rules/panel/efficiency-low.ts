@@ -1,7 +1,7 @@
 import { percent } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import { efficiencyOf } from '../efficiency-of.ts'
-import { isCrystalline } from '../technology.ts'
+import { isCrystalline } from '../../values/technology.ts'
 
 export const efficiencyLow = panelRule({
   id: 'efficiency-low',

@@ -2,7 +2,7 @@ import { figure } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import { greenFillFactor } from '../../physics/fill-factor.ts'
 import { inside } from '../band.ts'
-import { isCrystalline } from '../technology.ts'
+import { isCrystalline } from '../../values/technology.ts'
 
 /** Thermal voltage at 25 °C times the ideality factor of the Auger limit [V]. */
 const auger = (0.025693 * 2) / 3

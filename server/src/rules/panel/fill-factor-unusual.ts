@@ -1,7 +1,7 @@
 import { figure } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import { inside } from '../band.ts'
-import { isCrystalline } from '../technology.ts'
+import { isCrystalline } from '../../values/technology.ts'
 
 const crystalline = [0.7, 0.83] as const
 const others = [0.52, 0.82] as const

@@ -1,6 +1,6 @@
 import { panelRule } from '../about.ts'
 import { inside } from '../band.ts'
-import { isCrystalline } from '../technology.ts'
+import { isCrystalline } from '../../values/technology.ts'
 
 const crystalline = [41, 55] as const
 const others = [40, 65] as const

@@ -1,7 +1,7 @@
 import { figure } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import { inside } from '../band.ts'
-import { isCrystalline } from '../technology.ts'
+import { isCrystalline } from '../../values/technology.ts'
 
 export const powerPerWeightUnusual = panelRule({
   id: 'power-per-weight-unusual',

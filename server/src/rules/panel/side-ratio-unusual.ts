@@ -1,6 +1,6 @@
 import { figure } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
-import { isCrystalline } from '../technology.ts'
+import { isCrystalline } from '../../values/technology.ts'
 
 export const sideRatioUnusual = panelRule({
   id: 'side-ratio-unusual',

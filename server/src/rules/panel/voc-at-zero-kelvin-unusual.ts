@@ -2,7 +2,7 @@ import { figure } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import { relative } from '../../values/inputs.ts'
 import { inside } from '../band.ts'
-import { isCrystalline } from '../technology.ts'
+import { isCrystalline } from '../../values/technology.ts'
 
 export const vocAtZeroKelvinUnusual = panelRule({
   id: 'voc-at-zero-kelvin-unusual',

@@ -1,7 +1,7 @@
 import { figure } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import { inside } from '../band.ts'
-import { isCrystalline } from '../technology.ts'
+import { isCrystalline } from '../../values/technology.ts'
 
 const usual = [0.49, 0.785] as const
 const halfCut = [0.27, 0.39] as const

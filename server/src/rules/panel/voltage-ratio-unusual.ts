@@ -1,7 +1,7 @@
 import { percent } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import { inside } from '../band.ts'
-import { isCrystalline } from '../technology.ts'
+import { isCrystalline } from '../../values/technology.ts'
 
 const crystalline = [0.715, 0.92] as const
 const others = [0.62, 0.92] as const

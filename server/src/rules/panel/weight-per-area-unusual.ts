@@ -3,7 +3,7 @@ import { panelRule } from '../about.ts'
 import type { Measure } from '../../records/field.ts'
 import type { Panel } from '../../records/records.generated.ts'
 import { inside, usualFor } from '../band.ts'
-import { isCrystalline } from '../technology.ts'
+import { isCrystalline } from '../../values/technology.ts'
 
 /** kg/m2 */
 const usual = { flexible: [1.2, 7.5], rigid: [6, 20], folding: [1.5, 16] } as const

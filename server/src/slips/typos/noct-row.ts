@@ -1,3 +1,4 @@
+import { usualAlpha } from '../../physics/coefficients.ts'
 import type { Candidate } from './candidate.ts'
 import { at, pointers, type Evidence } from '../evidence.ts'
 
@@ -29,7 +30,7 @@ function fit({ readings }: Evidence, value: (place: number) => number | undefine
   const warm = (value(at.noct) ?? 45) - 25
   const pairs = [
     [readings['/noct/voc']?.value, value(at.voc), 1 - 0.003 * warm + 0.042 * Math.log(0.8)],
-    [readings['/noct/isc']?.value, value(at.isc), 0.8 * (1 + 0.0005 * warm)],
+    [readings['/noct/isc']?.value, value(at.isc), 0.8 * (1 + usualAlpha * warm)],
   ] as const
   return pairs.reduce((sum, [there, here, share]) => {
     if (there === undefined || here === undefined || there <= 0 || here <= 0) return sum

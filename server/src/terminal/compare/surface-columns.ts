@@ -1,5 +1,5 @@
 import type { SurfaceRow } from '../../review/choosing/row.ts'
-import { monthNames } from '../../values/months.ts'
+import { monthNames } from '../../findings/months.ts'
 import { moneyCell, numberCell, textCell, unknown, type Column } from './column.ts'
 
 type C = Column<SurfaceRow>

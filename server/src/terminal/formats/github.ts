@@ -1,8 +1,9 @@
 import { createHash } from 'node:crypto'
 import type { Finding, Severity } from '../../findings/finding.ts'
+import { severities } from '../../findings/severities.ts'
 import { positionAt } from '../../text/lines.ts'
 import type { FileReport } from '../file-report.ts'
-import { count, inWords, severities } from '../severity.ts'
+import { count, inWords } from '../severity.ts'
 import { printable, visible } from '../visible.ts'
 import { formatText } from './text.ts'
 

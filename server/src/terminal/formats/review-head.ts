@@ -4,7 +4,7 @@ import type { Figures } from '../../review/figures.ts'
 import { marginsOf, type Margin } from '../../review/margins.ts'
 import type { ResolvedArray, ResolvedSystem } from '../../review/resolved.ts'
 import { countOf } from '../../review/strings.ts'
-import { monthNames } from '../../values/months.ts'
+import { monthNames } from '../../findings/months.ts'
 import { table } from '../table.ts'
 
 /** What the system is made of, with its totals. */

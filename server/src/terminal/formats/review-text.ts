@@ -1,14 +1,15 @@
 import { styleText } from 'node:util'
 import type { Review } from '../../check/review.ts'
 import type { Finding, Severity } from '../../findings/finding.ts'
+import { monthNames } from '../../findings/months.ts'
+import { rank } from '../../findings/severities.ts'
 import { cautions } from '../../review/cautions.ts'
 import type { ArrayFigures, BatteryFigures, MonthFigures } from '../../review/figures.ts'
 import { roughPercent } from '../../review/rough.ts'
 import { shortfallOf, yearOf } from '../../review/year.ts'
 import { positionAt } from '../../text/lines.ts'
-import { monthNames } from '../../values/months.ts'
 import type { FileReport } from '../file-report.ts'
-import { count, foundInWords, severities } from '../severity.ts'
+import { count, foundInWords } from '../severity.ts'
 import { table } from '../table.ts'
 import { visible } from '../visible.ts'
 import { marginsText, tooLarge, totalsText } from './review-head.ts'
@@ -33,7 +34,7 @@ export function reviewText({ system, figures }: Review, report: FileReport, colo
 
 /** The most severe first, each with the line that has to change. */
 function found({ findings, starts }: FileReport, colour: boolean): string {
-  const bySeverity = [...findings].sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity))
+  const bySeverity = [...findings].sort((a, b) => rank(a.severity) - rank(b.severity))
   return bySeverity.map((one) => `${folded(`  ${lead(one, starts, colour)} ${visible(one.message)}`)}\n`).join('')
 }
 
