@@ -13,13 +13,13 @@ export function arrayRow(drawing: Drawing, array: WiredArray, y: number, written
   const { in_series: series, in_parallel: parallel } = array
   const wired = series === null ? null : `${series} in series${(parallel ?? 1) > 1 ? `, ${parallel} strings` : ''}`
   const volts = (what: string, v: number | null) => (v === null ? `${what} not known` : `${what} ${tenths(v)} V`)
-  const panels = array.panels.map(({ name }) => name).join(', ')
+  const panels = array.panels.map(({ count, name }) => `${count} x ${name}`).join(', ')
   return element(
     'g',
     {},
     wire(generatorAt, arrayCable.from, y),
     fieldGroup(drawing, array.pointer, `array ${array.id}: ${panels}, ${wired ?? ''}`, generator(generatorAt, y)),
-    ...lines(52, y - 22, [array.id], 15),
+    ...lines(50, y - 7, [array.id], 15),
     ...lines(8, y + 32, [`${panels}${wired === null ? '' : `, ${wired}`}`], 48),
     ...lines(8, y + 46, [`${volts('cold', array.voc_cold_v)}, ${volts('hot', array.vmp_hot_v)}`], 48),
     ...(array.string_fuse ? [stringFuse(drawing, array.string_fuse, (parallel ?? 1) > 1, y)] : []),

@@ -13,10 +13,10 @@ import { drop } from './symbols.ts'
 /** A one-line diagram: arrays on the left, the bus of the battery, and on its right what the bus feeds. */
 export function oneLine(drawing: Drawing, wiring: Wiring, written: Written): string {
   const right = rightSide(drawing, wiring, written)
-  const height = Math.max(rowHeight * wiring.arrays.length, right.height) + 10
-  const rows = wiring.arrays.map((_, i) => 40 + rowHeight * i)
+  const height = Math.max(rowHeight * wiring.arrays.length, right.height)
+  const rows = wiring.arrays.map((_, i) => 30 + rowHeight * i)
   const parts: readonly Markup[] = [
-    element('g', { 'stroke-width': 4 }, drop(bus, 14, height - 14)),
+    element('g', { 'stroke-width': 4 }, drop(bus, 8, height - 6)),
     ...wiring.arrays.map((array, i) => arrayRow(drawing, array, rows[i]!, written)),
     ...wiring.controllers.map((one) =>
       controllerPart(
@@ -34,7 +34,7 @@ export function oneLine(drawing: Drawing, wiring: Wiring, written: Written): str
 function sentence({ arrays, battery, inverter }: Wiring): string {
   const each = arrays.map(({ id, panels, in_series: s, in_parallel: p, voc_cold_v: cold }) => {
     const volts = cold === null ? '' : `, at most ${tenths(cold)} V`
-    return `${id}, ${panels.map(({ name }) => name).join(' and ')}, ${s ?? '?'} in series and ${p ?? '?'} in parallel${volts}`
+    return `${id}, ${panels.map(({ count, name }) => `${count} x ${name}`).join(' and ')}, ${s ?? '?'} in series and ${p ?? '?'} in parallel${volts}`
   })
   return `One-line diagram: ${each.join('; ')}; battery ${battery.name}${inverter ? '; an inverter' : ''}`
 }

@@ -11,4 +11,4 @@ export const bus = 452
 export const busFuseAt = 476
 export const busCable = { from: 498, to: 586 }
 export const endAt = 606
-export const rowHeight = 84
+export const rowHeight = 80

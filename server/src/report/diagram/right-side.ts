@@ -20,14 +20,14 @@ export function rightSide(
     ...(wiring.direct.length > 0 ? [(y: number) => list(drawing, wiring.direct, y, 'right', '/loads')] : []),
     ...(wiring.sources.length > 0 ? [(y: number) => list(drawing, wiring.sources, y, 'left', '/other_sources')] : []),
   ]
-  const heights = [92, ...(wiring.inverter ? [58] : []), 48, 48].slice(0, rows.length)
-  let y = 40
+  const heights = [70, ...(wiring.inverter ? [44] : []), 34, 22].slice(0, rows.length)
+  let y = 30
   const parts = rows.map((draw, i) => {
     const made = draw(y)
     y += heights[i]!
     return made
   })
-  return { parts, height: y - 10 }
+  return { parts, height: y }
 }
 
 function batteryPart(drawing: Drawing, own: WiredBattery, y: number, written: Written): Markup {
@@ -84,7 +84,7 @@ const list = (
     joint(bus, y),
     wire(bus, 500, y),
     arrow(towards === 'right' ? 496 : 482, y, towards),
-    ...lines(510, y, [names(parts)], 26),
+    ...lines(510, y + (names(parts).length > 30 ? -3 : 4), [names(parts)], 30),
   )
 
 /** The first few, and how many more. */

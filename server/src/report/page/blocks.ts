@@ -20,6 +20,8 @@ export interface Table {
 export interface Section {
   readonly title: string
   readonly blocks: readonly Block[]
+  /** Half as wide as the page: two of them stand beside each other. */
+  readonly half?: true
 }
 
 /** What fits a sheet of paper; the next begins on a new one. */
@@ -28,6 +30,9 @@ export interface Leaf {
   readonly subtitle: string
   readonly sections: readonly Section[]
 }
+
+export const half = (sections: readonly Section[]): readonly Section[] =>
+  sections.map((one) => ({ ...one, half: true }))
 
 /** A section, or nothing where it would be empty. */
 export function section(title: string, ...blocks: readonly Block[]): readonly Section[] {

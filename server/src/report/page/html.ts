@@ -25,13 +25,18 @@ const leafHtml = ({ title, subtitle, sections }: Leaf, i: number): Markup =>
   element(
     'section',
     { class: 'leaf' },
-    element(i === 0 ? 'h1' : 'h1', {}, escaped(title)),
+    element('h1', {}, escaped(title)),
     element('p', { class: 'under' }, escaped(subtitle)),
     ...sections.map((one, s) => sectionHtml(one, i === 0 && s === 0)),
   )
 
-const sectionHtml = ({ title, blocks }: Section, leads: boolean): Markup =>
-  element('section', {}, element('h2', {}, escaped(title)), ...blocks.map((block) => blockHtml(block, leads)))
+const sectionHtml = ({ title, blocks, half }: Section, leads: boolean): Markup =>
+  element(
+    'section',
+    { class: half && 'half' },
+    element('h2', {}, escaped(title)),
+    ...blocks.map((block) => blockHtml(block, leads)),
+  )
 
 function blockHtml(block: Block, leads: boolean): Markup {
   switch (block.type) {
@@ -42,7 +47,12 @@ function blockHtml(block: Block, leads: boolean): Markup {
       return element('ul', { class: block.columns ? 'two' : undefined }, ...items)
     }
     case 'table':
-      return element('div', { class: block.columns ? 'two wide' : 'wide' }, tableHtml(block.table))
+      // on a narrow screen it scrolls, which a keyboard must be able to do too
+      return element(
+        'div',
+        { class: block.columns ? 'two wide' : 'wide', role: 'region', 'aria-label': block.table.name, tabindex: 0 },
+        tableHtml(block.table),
+      )
     case 'pictures':
       return element(
         'div',
@@ -54,13 +64,13 @@ function blockHtml(block: Block, leads: boolean): Markup {
   }
 }
 
-function tableHtml({ name, head, figures, rows }: Table): Markup {
+function tableHtml({ head, figures, rows }: Table): Markup {
   const of = (i: number) => (figures.includes(i) ? 'figure' : undefined)
   const cells = (row: readonly string[]) => row.map((cell, i) => element('td', { class: of(i) }, escaped(cell)))
   const isSum = (row: readonly string[]) => row[0] === ''
   return element(
     'table',
-    { 'aria-label': name },
+    {},
     element(
       'thead',
       {},

@@ -10,13 +10,13 @@ import { planPicture } from '../pictures/plan.ts'
 import { windowsPicture } from '../pictures/windows.ts'
 import { whole } from '../numbers.ts'
 import type { Written } from '../units.ts'
-import { section, type Leaf } from './blocks.ts'
+import { half, section, type Leaf } from './blocks.ts'
 import { limitsTable, monthsTable } from './limits-table.ts'
 import { cablesTable, partsTable, settingsTable, wiringTable } from './tables.ts'
 
 /** On paper nothing leads anywhere. */
 const drawing = { links: false }
-const planSize = { width: 336, height: 190 }
+const planSize = { width: 336, height: 168 }
 
 /** What stands on the page beside the figures. */
 export interface Stamp {
@@ -55,11 +55,13 @@ function forCustomer(data: PageData, written: Written) {
       instead: monthsTable(figures.months),
     }),
     ...section('Parts', { type: 'table', table: partsTable(parts, written) }),
-    ...section('Warranty', { type: 'list', items: warranty }),
-    ...section('What was found', {
-      type: 'list',
-      items: worth.length > 0 ? worth.map(({ message }) => message) : ['Nothing that needs a change.'],
-    }),
+    ...half(section('Warranty', { type: 'list', items: warranty })),
+    ...half(
+      section('What was found', {
+        type: 'list',
+        items: worth.length > 0 ? worth.map(({ message }) => message) : ['Nothing that needs a change.'],
+      }),
+    ),
     ...section('Accepted by whoever wrote this', {
       type: 'list',
       items: accepted.map(({ message, because }) => `${message} Accepted: ${because}.`),
@@ -70,7 +72,10 @@ function forCustomer(data: PageData, written: Written) {
 
 /** Who lives with it wants to know what it is before what it does. */
 function proposal({ wiring, figures, plans }: PageData['picture']): string {
-  const panels = wiring.arrays.flatMap((array) => array.panels.map(({ name }) => name))
+  const counts = new Map<string, number>()
+  for (const { name, count } of wiring.arrays.flatMap(({ panels }) => panels))
+    counts.set(name, (counts.get(name) ?? 0) + count)
+  const panels = [...counts].map(([name, count]) => `${count} x ${name}`)
   const watts = figures.arrays.reduce<number | null>(
     (sum, { pmax_stc_w: w }) => (sum === null || w === null ? null : sum + w),
     0,
@@ -79,9 +84,9 @@ function proposal({ wiring, figures, plans }: PageData['picture']): string {
   const bank = `${battery.in_series * battery.in_parallel} x ${battery.name}`
   const { usable_wh: usable } = figures.battery
   const on = plans.length > 0 ? ` on ${listed(plans.map(({ id }) => id))}` : ''
-  const power = watts === null ? '' : `, ${whole(watts)} W in full sun,`
+  const power = watts === null ? '' : `, ${whole(watts)} W in full sun`
   const holds = usable === null ? '' : `, of which ${formatNumber(usable / 1000, 2)} kWh can be used`
-  return `Solar panels (${listed(panels)}${power.replace(/,$/, '')})${on} charge a battery (${bank}${holds}).`
+  return `Solar panels (${listed(panels)}${power})${on} charge a battery (${bank}${holds}).`
 }
 
 function forInstaller(data: PageData, written: Written) {
@@ -95,10 +100,10 @@ function forInstaller(data: PageData, written: Written) {
     ...section('Wiring', { type: 'table', table: wiringTable(wiring) }),
     ...section('Fuses and cables', { type: 'table', table: cablesTable(wiring, written) }),
     ...section('Settings of the controllers', { type: 'table', table: settingsTable(wiring, written) }),
-    ...section('Voltage of the strings', {
-      type: 'pictures',
-      pictures: drawn(['', windowsPicture(drawing, windows, 684)]),
-    }),
+    ...half(
+      section('Voltage of the strings', { type: 'pictures', pictures: drawn(['', windowsPicture(drawing, windows)]) }),
+    ),
+    ...half(section('Assumed', { type: 'text', text: [temperatures(data, written), ...data.assumptions].join(' ') })),
     ...section('Checked', { type: 'table', table: limitsTable(data.margins, written), columns: 2 }),
     ...section('Not checked, which is not the same as in order', {
       type: 'list',
@@ -106,7 +111,6 @@ function forInstaller(data: PageData, written: Written) {
       columns: 2,
     }),
     ...section('Also noticed', { type: 'list', items: others.map(({ message }) => message) }),
-    ...section('Assumed', { type: 'text', text: [temperatures(data, written), ...data.assumptions].join(' ') }),
   ]
 }
 

@@ -1,7 +1,7 @@
 import { formatNumber } from '../../quantities/format.ts'
 import type { MonthFigures } from '../../review/figures.ts'
 import type { Margin } from '../../review/margins.ts'
-import { monthNames } from '../../values/months.ts'
+import { monthNames } from '../../findings/months.ts'
 import { whole } from '../numbers.ts'
 import type { Written } from '../units.ts'
 import type { Table } from './blocks.ts'
@@ -14,8 +14,9 @@ export function limitsTable(margins: readonly Margin[], { kilograms }: Written):
     figures: [1],
     rows: margins.map(({ what, value, limit, unit, atLeast }) => {
       const write = (v: number) => (unit === 'kg' ? kilograms(v) : `${formatNumber(v, 3)} ${unit}`)
+      const bare = (v: number) => write(v).replace(/ \S+$/, '')
       const kept = atLeast ? value >= limit : value <= limit
-      return [what, `${write(value)} of ${atLeast ? 'at least ' : ''}${write(limit)}${kept ? '' : ': NOT KEPT'}`]
+      return [what, `${bare(value)} of ${atLeast ? 'at least ' : ''}${write(limit)}${kept ? '' : ': NOT KEPT'}`]
     }),
   }
 }

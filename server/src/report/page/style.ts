@@ -3,13 +3,16 @@
  * Letter, less margins. Nothing is smaller than 9 pt.
  */
 export const style = `
-@page { margin: 11mm 12mm; }
+@page { margin: 9mm 12mm; }
 * { box-sizing: border-box; }
 html { color-scheme: light; background: #fff; }
-body { margin: 0 auto; padding: 8mm 0; width: 186mm; font: 9pt/1.22 system-ui, sans-serif; color: #1b1b1b; }
+body { margin: 0 auto; padding: 8mm 0; width: 186mm; font: 9pt/1.18 'Liberation Sans', Arial, Helvetica, sans-serif; color: #1b1b1b; }
+section.leaf { display: grid; grid-template-columns: 1fr 1fr; column-gap: 5mm; }
+section.leaf > * { grid-column: span 2; min-width: 0; }
+section.leaf > .half { grid-column: span 1; }
 section.leaf + section.leaf { break-before: page; margin-top: 16mm; }
 h1 { font-size: 16pt; line-height: 1.15; margin: 0; overflow-wrap: anywhere; }
-h2 { font-size: 10.5pt; margin: 6px 0 2px; border-bottom: 1px solid #767676; break-after: avoid; }
+h2 { font-size: 10pt; margin: 3px 0 2px; border-bottom: 1px solid #767676; break-after: avoid; }
 h3 { font-size: 9pt; font-weight: 600; margin: 0; }
 p { margin: 2px 0; }
 p.under { color: #4a4a4a; }
@@ -25,7 +28,10 @@ tr.sum td { border-top: 1px solid #9a9a9a; font-weight: 600; }
 .figure { text-align: right; white-space: nowrap; }
 .pictures { display: flex; flex-wrap: wrap; gap: 4px 10px; }
 .pictures figure { margin: 0; break-inside: avoid; max-width: 100%; }
-svg { display: block; max-width: 100%; height: auto; }
-@media screen and (max-width: 190mm) { body { width: auto; padding: 4mm; } .wide { overflow-x: auto; } }
-@media print { body { width: auto; padding: 0; } section.leaf + section.leaf { margin-top: 0; } }
+svg { display: block; font-family: inherit; max-width: 100%; height: auto; }
+@media screen and (max-width: 190mm) { body { width: auto; padding: 4mm; } section.leaf { display: block; } .wide { overflow-x: auto; } }
+@media print { body { width: auto; padding: 0; } section.leaf { display: grid; grid-template-columns: 1fr 1fr; column-gap: 5mm; }
+section.leaf > * { grid-column: span 2; min-width: 0; }
+section.leaf > .half { grid-column: span 1; }
+section.leaf + section.leaf { margin-top: 0; } }
 `

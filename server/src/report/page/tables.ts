@@ -44,7 +44,7 @@ export function wiringTable({ arrays }: Wiring): Table {
     figures: [2, 3, 4, 5, 6],
     rows: arrays.map((array) => [
       array.id,
-      array.panels.map(({ name }) => name).join(', '),
+      array.panels.map(({ count, name }) => `${count} x ${name}`).join(', '),
       or(array.in_series, whole),
       or(array.in_parallel, whole),
       or(array.voc_cold_v, (v) => `${tenths(v)} V`),

@@ -1,6 +1,6 @@
 import { areaY, line, ruleY, text } from '@observablehq/plot'
 import type { Charge } from '../../review/picture/charge.ts'
-import { monthNames } from '../../values/months.ts'
+import { monthNames } from '../../findings/months.ts'
 import { whole } from '../numbers.ts'
 import { chart } from '../svg/chart.ts'
 import { colours } from '../svg/colours.ts'
@@ -12,7 +12,7 @@ export function chargePicture(drawing: Drawing, { days, floor, pointer }: Charge
   const month = monthNames[Math.min(11, Math.floor((12 * (lowest.day - 1)) / days.length))]!
   const percent = (share: number) => 100 * share
   return chart(drawing, {
-    height: 190,
+    height: 176,
     label: `How full the battery is through a usual year: lowest in ${month} at ${whole(percent(lowest.lowest))} %; it is not used below ${whole(percent(floor))} %`,
     legend: [
       { label: 'over each day', colour: colours.panel, shape: 'bar' },

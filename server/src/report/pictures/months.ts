@@ -1,6 +1,6 @@
 import { axisX, barY, ruleY, tickY } from '@observablehq/plot'
 import type { MonthFigures } from '../../review/figures.ts'
-import { monthNames } from '../../values/months.ts'
+import { monthNames } from '../../findings/months.ts'
 import { whole } from '../numbers.ts'
 import { chart } from '../svg/chart.ts'
 import { colours } from '../svg/colours.ts'
@@ -15,7 +15,7 @@ export function monthsPicture(drawing: Drawing, months: readonly MonthFigures[])
     `${nameOf(m)}: panels give ${whole(m.yield_wh_day)} Wh a day, loads take ${whole(m.load_wh_day)}`
   const short = months.filter(({ unserved_wh_day: unmet }) => (unmet ?? 0) >= 1)
   return chart(drawing, {
-    height: 190,
+    height: 176,
     label: `Energy by month. ${months.map(told).join('; ')}`,
     legend: [
       { label: 'panels give', colour: colours.panel, shape: 'bar' },

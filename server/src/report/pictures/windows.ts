@@ -11,28 +11,27 @@ interface Known extends VoltageWindow {
 }
 
 /** The voltage of each array's strings from the hottest day to the coldest morning, between the limits. Empty where none is known. */
-export function windowsPicture(drawing: Drawing, windows: readonly VoltageWindow[], width?: number): string {
+export function windowsPicture(drawing: Drawing, windows: readonly VoltageWindow[]): string {
   const known = windows.filter((one): one is Known => one.vmp_hot_v !== null && one.voc_cold_v !== null)
   if (known.length === 0) return ''
   const told = ({ id, vmp_hot_v: hot, voc_cold_v: cold, least_v: least, most_v: most }: Known) =>
     `${id}: ${tenths(hot)} V on a hot day, ${tenths(cold)} V in the cold${least === null ? '' : `, at least ${tenths(least)} V`}${most === null ? '' : `, at most ${tenths(most)} V`}`
   const limits = (side: 'least_v' | 'most_v') => known.filter((one) => one[side] !== null)
   return chart(drawing, {
-    ...(width !== undefined && { width }),
-    height: 76 + 40 * known.length,
+    height: 58 + 26 * known.length,
     label: `Voltage of the strings against the limits of the controller. ${known.map(told).join('; ')}`,
     legend: [
       { label: 'hot day to cold day', colour: colours.cool },
       { label: 'controller’s limits', colour: colours.hot, dash: '3 2' },
     ],
     x: {
-      label: 'volts',
-      labelArrow: 'none',
+      label: null,
+      tickFormat: (volts: number) => `${volts} V`,
       domain: [0, 1.06 * Math.max(...known.flatMap((k) => [k.voc_cold_v, k.most_v ?? 0]))],
     },
     y: { label: null, domain: known.map(({ id }) => id), type: 'band' },
     marginLeft: 90,
-    marginBottom: 36,
+    marginBottom: 22,
     marks: [
       ruleX([0]),
       ruleY(known, {

@@ -26,6 +26,7 @@ export interface ChartOptions extends Pick<
 /** Two charts side by side fill the width of a page, and 12 px are 9 pt on it. */
 const usualWidth = 336
 export const fontSize = 12
+export const fontFamily = "'Liberation Sans', Arial, Helvetica, sans-serif"
 
 const svg = 'http://www.w3.org/2000/svg'
 
@@ -49,8 +50,10 @@ export function chart(
   for (const style of [...root.childNodes].filter(({ nodeName }) => nodeName === 'style')) root.removeChild(style)
   root.removeAttribute('class')
   root.setAttribute('font-size', String(fontSize))
+  root.setAttribute('font-family', fontFamily)
   name(root, label, drawing)
   lead(root, drawing)
+  clean(root, drawing)
   rows.forEach((row, i) => drawRow(root, row, underLabel + legendRow * (i + 0.5)))
   return new XMLSerializer().serializeToString(root)
 }
@@ -85,6 +88,19 @@ function name(root: Element, label: string, { links }: Drawing): void {
   root.setAttribute('role', links ? 'group' : 'img')
   root.setAttribute('aria-label', visible(label))
 }
+
+/** Spells out signs that would not be seen; the parts of an image need no names, as they are not read out. */
+function clean(root: Element, { links }: Drawing): void {
+  for (const one of [...root.getElementsByTagName('*')]) {
+    const label = one.getAttribute('aria-label')
+    if (label !== null && links) one.setAttribute('aria-label', visible(label))
+    else one.removeAttribute('aria-label')
+    for (const child of [...one.childNodes])
+      if (child.nodeType === textNode) child.nodeValue = visible(child.nodeValue ?? '')
+  }
+}
+
+const textNode = 3
 
 /** Makes of the library's links what `linkTo` makes, or nothing. */
 function lead(root: Element, { links }: Drawing): void {

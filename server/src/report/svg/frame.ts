@@ -1,4 +1,4 @@
-import { fontSize } from './chart.ts'
+import { fontFamily, fontSize } from './chart.ts'
 import { element, type Markup } from './element.ts'
 import type { Drawing } from './link.ts'
 
@@ -19,7 +19,7 @@ export const framed = ({ links }: Drawing, { width, height, label }: Frame, ...p
       width: Math.ceil(width),
       height: Math.ceil(height),
       'font-size': fontSize,
-      'font-family': 'system-ui, sans-serif',
+      'font-family': fontFamily,
       fill: 'currentColor',
       role: links ? 'group' : 'img',
       'aria-label': label,

@@ -2,7 +2,7 @@ import { listed } from '../../findings/listed.ts'
 import { inverterEfficiency } from '../bank.ts'
 import type { ResolvedSystem } from '../resolved.ts'
 import { said } from '../said.ts'
-import { usualLosses } from '../year.ts'
+import { usualLosses } from '../year-yield.ts'
 
 /** What the figures of a system rest on, in sentences; temperatures are apart, as a reader has units of their own. */
 export function assumptionsOf({ system, climate, weather }: ResolvedSystem): readonly string[] {

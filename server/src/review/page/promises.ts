@@ -1,7 +1,7 @@
 import { listed } from '../../findings/listed.ts'
 import { inWords } from '../../findings/words.ts'
 import type { Phrases } from '../../findings/message.ts'
-import { monthNames } from '../../values/months.ts'
+import { monthNames } from '../../findings/months.ts'
 import { bankOf } from '../bank.ts'
 import type { Figures, MonthFigures } from '../figures.ts'
 import { monthsInWords } from '../months-in-words.ts'
@@ -21,7 +21,7 @@ export function promisesOf(system: ResolvedSystem, figures: Figures): readonly s
   const runs = runsIn(system, new Set(short.map(({ month }) => month)))
   const days = battery.autonomy_days
   return [
-    ...(runs === '' ? [] : [`It runs ${runs}.`]),
+    ...(runs === '' ? [] : [`It runs: ${runs}.`]),
     ...bring(system, short),
     ...(days === null ? [] : [`With no sun at all, a full battery lasts ${rough(days)} days.`]),
     ...badYear(figures),
@@ -42,7 +42,7 @@ function runsIn({ system }: ResolvedSystem, short: ReadonlySet<number>): string 
     const when = inMonths(months)
     groups.set(when, [...(groups.get(when) ?? []), load.name?.text ?? 'a load'])
   }
-  return listed([...groups].map(([when, names]) => `${listed(names)} (${when})`))
+  return [...groups].map(([when, names]) => `${listed(names)} (${when})`).join('; ')
 }
 
 const monthsOf = ({ months }: Load) =>

@@ -4,7 +4,7 @@ import { controllersOf } from '../controllers.ts'
 import type { Figures } from '../figures.ts'
 import type { Cable, ResolvedArray, ResolvedSystem } from '../resolved.ts'
 import { countOf } from '../strings.ts'
-import { chargeVoltage } from '../../rules/chemistry.ts'
+import { chargeVoltage } from '../../values/chemistry.ts'
 
 /** The wires of a system from the panels to the loads, as a one-line diagram and a wiring table show them. */
 export interface Wiring {
@@ -27,7 +27,7 @@ export interface Named {
 export interface WiredArray {
   readonly id: string
   readonly pointer: string
-  readonly panels: readonly Named[]
+  readonly panels: readonly (Named & { readonly count: number })[]
   readonly in_series: number | null
   readonly in_parallel: number | null
   readonly voc_cold_v: number | null
@@ -122,7 +122,8 @@ function wiredArray({ entry, panels }: ResolvedArray, { arrays }: Figures, i: nu
     pointer: `/arrays/${i}`,
     panels: panels.map((one, p) => ({
       pointer: `/arrays/${i}/panels/${p}`,
-      name: `${countOf(one)} x ${one.panel?.record.name?.text ?? one.entry.panel.id?.text ?? 'panel'}`,
+      name: one.panel?.record.name?.text ?? one.entry.panel.id?.text ?? 'panel',
+      count: countOf(one),
     })),
     in_series: entry.wiring.in_series?.value ?? null,
     in_parallel: entry.wiring.in_parallel?.value ?? null,
