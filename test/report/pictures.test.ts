@@ -107,7 +107,11 @@ test('on paper nothing leads anywhere, and every picture says in words what it s
 
 test('a panel of which little is known has the pictures that can be drawn, and says what is missing', () => {
   const few = panelPicture(
-    { ...library.byId('panel', 'tern-110', 'samples/library/panels')[0]!.record, temperature_coefficients: {}, size: {} },
+    {
+      ...library.byId('panel', 'tern-110', 'samples/library/panels')[0]!.record,
+      temperature_coefficients: {},
+      size: {},
+    },
     'x',
     {
       hottest: 35,

@@ -66,8 +66,8 @@ function physics(picks: readonly (Choice | null)[]): number {
     a && b ? (low < a / b && a / b < high ? 1 : -6) : 0
   return (
     (product === null ? 0 : product < 0.015 ? 3 : product < 0.04 ? 0.5 : -5) +
-    between(voc, v, 1.08, 1.5) +
-    between(isc, i, 1.01, 1.3)
+    between(voc, v, 1.05, 1.65) +
+    between(isc, i, 1, 1.5)
   )
 }
 

@@ -21,12 +21,13 @@ export function candidateOf(cell: Cell, decimal: Decimal): Candidate {
   const says = conceptsIn(words)
   const heading = conceptsIn(cell.heading)
   const hint =
+    unitInLabel(cell.label) ??
     cell.unit ??
     [...cell.heads]
       .reverse()
       .map((head) => unitAlone(head) ?? unitInLabel(head))
       .find((u) => u !== null) ??
-    unitInLabel(cell.label)
+    null
   const numbers = numbersIn(cell.text, decimal)
   const lure =
     says.has('pallet') || heading.has('pallet') || says.has('rear') || heading.has('rear') || cell.heads.some(isShare)

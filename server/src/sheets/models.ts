@@ -37,7 +37,7 @@ export function modelsOf(candidates: readonly Candidate[]): { names: readonly st
       if (count === 1 || cell.column < 0) return { ...at, model: -1 }
       const own = name ? indexOf(names, name.of(cell)) : -1
       if (own >= 0) return { ...at, model: own }
-      if (cell.columns === 1) return { ...at, model: -1 }
+      if (cell.columns === 1) return { ...at, model: names.map(bareName).indexOf(bareName(cell.label)) }
       return { ...at, model: cell.columns === count ? cell.column : -2 }
     }),
   )
@@ -103,7 +103,7 @@ const isName = (text: string): boolean => {
 
 /** In a table whose rows are models a column has one unit and a row has several. */
 function isTurned(cells: readonly Candidate[]): boolean {
-  const full = cells.filter(({ cell }) => cell.columns > 2 && cell.column >= 0)
+  const full = cells.filter(({ cell }) => cell.columns > 1 && cell.column >= 0)
   const dimension = ({ cell }: Candidate) =>
     /([%a-z°]+(?:\/\S+)?)\)?$/i.exec(cell.text.replace(/\([^)]*\)$/, '').trim())?.[1] ??
     cell.unit ??
@@ -131,8 +131,9 @@ const saysField = (text: string): boolean => {
   )
 }
 
+/** A table of ratings, not the ticks of an axis: three cells or more may be one. */
 const isElectrical = (cells: readonly Candidate[]) =>
-  cells.some(({ fits }) => fits.some(({ field }) => ['pmax', 'voc', 'isc', 'vmp', 'imp'].includes(field)))
+  cells.filter(({ fits }) => fits.some(({ field }) => ['pmax', 'voc', 'isc', 'vmp', 'imp'].includes(field))).length >= 3
 
 /** The condition of its column, of the heading, and last of the label. */
 function conditionOf({ cell }: Candidate, rows: boolean): Condition {

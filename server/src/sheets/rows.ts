@@ -1,3 +1,4 @@
+import { continued } from './continued.ts'
 import type { Piece } from './page.ts'
 import { numbersIn, plainly, unitAlone, type Decimal } from './numbers.ts'
 
@@ -24,13 +25,16 @@ export function isValue(text: string, decimal: Decimal): boolean {
   let rest = line
   for (const { start, end } of [...numbers].reverse()) rest = rest.slice(0, start) + ' ' + rest.slice(end)
   const words = rest.replace(/\([^)]*\)/g, ' ').match(/\p{L}{3,}/gu) ?? []
-  return words.length <= 2
+  // `25 years of power warranty`, `90 % after 10 years`
+  const isPromise = numbers.some(({ unit }) => unit === 'years') && (words.length > 0 || numbers.length > 1)
+  return words.length <= 2 && !isPromise
 }
 
 const isEmpty = (text: string) => /^(?:[-–—]+|n\/?a\.?|\/)$/i.test(text.trim())
 
 /** Finds for every value the label to its left; wrapped labels are put together again. */
-export function rowsOf(pieces: readonly Piece[], decimal: Decimal): readonly Row[] {
+export function rowsOf(printed: readonly Piece[], decimal: Decimal): readonly Row[] {
+  const pieces = continued(printed, (text) => isValue(text, decimal), decimal)
   const values = pieces.filter(({ text }) => isValue(text, decimal) && unitAlone(text) === null)
   const texts = pieces.filter((one) => !values.includes(one))
   const labels = texts.filter(({ text }) => unitAlone(text) === null || text.length === 1)
@@ -48,7 +52,7 @@ export function rowsOf(pieces: readonly Piece[], decimal: Decimal): readonly Row
   const own = new Set([...rows.keys()])
   const found = [...rows].map(([label, cells]): Row => {
     const sorted = [...cells].sort((a, b) => a.x - b.x)
-    const parts = [...symbolsBefore(label, labels, own), ...wrapped(label, texts, own)].sort(
+    const parts = [...symbolsBefore(label, labels, pieces, own), ...wrapped(label, texts, own)].sort(
       (a, b) => a.y - b.y || a.x - b.x,
     )
     const first = sorted[0]!
@@ -58,11 +62,10 @@ export function rowsOf(pieces: readonly Piece[], decimal: Decimal): readonly Row
         near(u, first) &&
         ((label.right <= u.x + 1 && u.right <= first.x + 1) || (u.x >= last.right && u.x - last.right < 12 * u.size)),
     )
-    const values = sorted.map((v) => continued(v, pieces, own))
     return {
       label: parts.map((p) => p.text).join(' '),
       labels: parts,
-      values,
+      values: sorted,
       unit: unit ? unitAlone(unit.text) : null,
       y: first.y,
       size: label.size,
@@ -94,13 +97,19 @@ const best = (labels: readonly Piece[], value: Piece): Piece | null =>
   [...labels].sort((a, b) => b.right - a.right || Math.abs(a.y - value.y) - Math.abs(b.y - value.y))[0] ?? null
 
 /** A symbol in a column of its own has the words of the label to its left. */
-function symbolsBefore(label: Piece, labels: readonly Piece[], own: ReadonlySet<Piece>): readonly Piece[] {
+function symbolsBefore(
+  label: Piece,
+  labels: readonly Piece[],
+  pieces: readonly Piece[],
+  own: ReadonlySet<Piece>,
+): readonly Piece[] {
   if (label.text.length > 7) return []
   const before = best(
     labels.filter((l) => near(l, label) && l.right <= label.x && !own.has(l)),
     label,
   )
-  return before && label.x - before.right < 30 * label.size ? [before] : []
+  const isApart = pieces.some((p) => before && near(p, label) && before.right < p.x && p.right < label.x)
+  return before && !isApart && label.x - before.right < 15 * label.size ? [before] : []
 }
 
 /** Lines above and below that carry no value of their own, as near as lines of one paragraph. */
@@ -130,24 +139,6 @@ function belongsElsewhere(line: Piece, to: Piece, own: ReadonlySet<Piece>): bool
   return [...own].some(
     (o) => o !== to && Math.abs(o.x - line.x) < 0.6 * line.size && Math.abs(o.y - line.y) < 0.97 * mine,
   )
-}
-
-/** A cell whose text goes on in the next line. */
-function continued(value: Piece, pieces: readonly Piece[], own: ReadonlySet<Piece>): Piece {
-  const next = pieces.find(
-    (p) =>
-      p !== value &&
-      0 < p.y - value.y &&
-      p.y - value.y <= 1.4 * value.size &&
-      p.x < value.right &&
-      value.x < p.right &&
-      /^[(/]|^x\s/.test(plainly(p.text)) &&
-      !own.has(p),
-  )
-  if (!next) return value
-  const x = Math.min(value.x, next.x)
-  const right = Math.max(value.right, next.right)
-  return { ...value, text: `${value.text} ${next.text}`, x, right, width: right - x }
 }
 
 /** Values in a line with no label at all: rows of a table whose first column is a number. */

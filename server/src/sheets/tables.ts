@@ -77,7 +77,7 @@ export function cellsOf(
 function tablesOf(rows: readonly Row[]): readonly Table[] {
   const open: Row[][] = []
   for (const row of rows) {
-    const table = open.find((t) => follows(t.at(-1)!, row))
+    const table = isShares(row) ? undefined : open.find((t) => follows(t.at(-1)!, row))
     if (table) table.push(row)
     else open.push([row])
   }
@@ -123,12 +123,18 @@ function columnOf({ values }: Row, value: Piece, columns: readonly Span[]): numb
     : near
 }
 
+/** The head of a table of what the rear side adds: `Rear gain | 5 % | 15 % | 25 %`. */
+const isShares = ({ label, values }: Row): boolean =>
+  conceptsIn(label).has('rear') && values.every(({ text }) => /^\+?\s?\d+(?:[.,]\d+)?\s?%$/.test(text))
+
 /** Power classes or plain numbers as names of models, in a first row that says so. */
-function isHead({ label, values }: Row, columns: number, decimal: Decimal): boolean {
+function isHead(row: Row, columns: number, decimal: Decimal): boolean {
+  const { label, values } = row
+  if (isShares(row)) return true
   if (columns < 2 || values.length < columns) return false
   const says = conceptsIn(label)
   const isTitle = says.has('model') || conditionIn(label) !== null || unitInLabel(label) !== null
-  if (!isTitle || ['power', 'voltage', 'current', 'peak', 'open', 'short'].some((c) => says.has(c as Concept)))
+  if (!isTitle || ['power', 'voltage', 'current', 'peak', 'open', 'short', 'cells'].some((c) => says.has(c as Concept)))
     return false
   return values.every(({ text }) => /^\d{1,4} ?(?:Wp?)?$/.test(text) && numbersIn(text, decimal).length === 1)
 }
