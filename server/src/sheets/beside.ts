@@ -12,7 +12,7 @@ export function sheetPath(source: string | undefined): string | null {
 }
 
 /** Where a sheet may lie: by the record, else by the library's root, and never outside of the library. */
-export interface SheetPlaces {
+interface SheetPlaces {
   readonly paths: readonly string[]
   /** The folder that links may lead into. */
   readonly within: string
