@@ -32,7 +32,7 @@ export function parseTokens(text: string): Parsed | 'too-deep' {
 }
 
 /** Of the engines that these programs run in, not of the language. */
-const stacks: { stackTraceLimit?: number } = Error
+const stacks = Error as { stackTraceLimit?: number }
 
 /** Complaints are errors of JavaScript, and nobody reads their stacks, which take longer than all the rest of a broken file. */
 function withoutStacks(compose: () => Document.Parsed[]): Document.Parsed[] {
