@@ -146,8 +146,11 @@ test('settings of a library hold for its records, and a change of them is seen a
   await client.notify('workspace/didChangeWatchedFiles', {
     changes: [{ uri: folder.uriOf('wattproof.yaml'), type: 2 }],
   })
-  await client.until(() => client.asked.some(({ method }) => method === 'workspace/diagnostic/refresh'))
-  expect(await severity()).toBe(1)
+  // a refresh that was due before may come first
+  while ((await severity()) !== 1) {
+    await client.until(() => client.asked.some(({ method }) => method === 'workspace/diagnostic/refresh'))
+    client.asked.length = 0
+  }
   folder.dispose()
 })
 
