@@ -6,13 +6,14 @@ import { rank } from '../../findings/severities.ts'
 import { cautions } from '../../review/cautions.ts'
 import type { ArrayFigures, BatteryFigures, MonthFigures } from '../../review/figures.ts'
 import { rough, roughPercent } from '../../review/rough.ts'
+import { tooLarge } from '../../review/too-large.ts'
 import { shortfallOf, yearOf } from '../../review/year.ts'
 import { positionAt } from '../../text/lines.ts'
 import type { FileReport } from '../file-report.ts'
 import { count, foundInWords } from '../severity.ts'
 import { table } from '../table.ts'
 import { visible } from '../visible.ts'
-import { marginsText, tooLarge, totalsText } from './review-head.ts'
+import { marginsText, totalsText } from './review-head.ts'
 
 /** A page that a person reads in two minutes: what was found, the figures, what was not checked, and the cautions. */
 export function reviewText({ system, figures }: Review, report: FileReport, colour: boolean): string {
