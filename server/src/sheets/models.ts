@@ -1,4 +1,4 @@
-import { conditionIn, conceptsIn, folded } from './concepts.ts'
+import { conditionIn, conceptsIn, folded, symbolIn } from './concepts.ts'
 import type { Candidate } from './fits.ts'
 import { unitAlone, unitInLabel } from './numbers.ts'
 import { bareName } from './sheet.ts'
@@ -125,9 +125,11 @@ function isTurned(cells: readonly Candidate[]): boolean {
 const saysField = (text: string): boolean => {
   const says = conceptsIn(text)
   return (
+    symbolIn(text) !== null ||
     ['voltage', 'current', 'power', 'open', 'short', 'efficiency', 'weight', 'size', 'length', 'coefficient'].some(
       (c) => says.has(c as never),
-    ) || unitInLabel(text) !== null
+    ) ||
+    unitInLabel(text) !== null
   )
 }
 

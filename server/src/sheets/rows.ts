@@ -1,3 +1,4 @@
+import { apart } from './apart.ts'
 import { continued } from './continued.ts'
 import type { Piece } from './page.ts'
 import { numbersIn, plainly, unitAlone, type Decimal } from './numbers.ts'
@@ -34,7 +35,12 @@ const isEmpty = (text: string) => /^(?:[-–—]+|n\/?a\.?|\/)$/i.test(text.trim
 
 /** Finds for every value the label to its left; wrapped labels are put together again. */
 export function rowsOf(printed: readonly Piece[], decimal: Decimal): readonly Row[] {
-  const pieces = continued(printed, (text) => isValue(text, decimal), decimal)
+  const isOne = (text: string) => isValue(text, decimal)
+  const pieces = continued(
+    printed.flatMap((piece) => apart(piece, isOne)),
+    isOne,
+    decimal,
+  )
   const values = pieces.filter(({ text }) => isValue(text, decimal) && unitAlone(text) === null)
   const texts = pieces.filter((one) => !values.includes(one))
   const labels = texts.filter(({ text }) => unitAlone(text) === null || text.length === 1)
@@ -42,10 +48,12 @@ export function rowsOf(printed: readonly Piece[], decimal: Decimal): readonly Ro
   const rows = new Map<Piece, Piece[]>()
   const loose: Piece[] = []
   for (const value of values) {
-    const label = labelOf(
-      value,
-      labels.filter((l) => !units.includes(l) || !labels.some((o) => near(o, value) && o.right <= l.x)),
-    )
+    const label =
+      labels.find((text) => isCaption(text, value)) ??
+      labelOf(
+        value,
+        labels.filter((l) => !units.includes(l) || !labels.some((o) => near(o, value) && o.right <= l.x)),
+      )
     if (label) rows.set(label, [...(rows.get(label) ?? []), value])
     else loose.push(value)
   }
@@ -91,6 +99,16 @@ function labelOf(value: Piece, labels: readonly Piece[]): Piece | null {
   )
   if (exact && about && about.x > exact.right) return about
   return exact ?? about
+}
+
+/** A line of smaller print right below a number in large print, as on a card. */
+function isCaption(text: Piece, value: Piece): boolean {
+  const step = text.y - value.y
+  const starts = Math.abs(text.x - value.x)
+  const middles = Math.abs(text.x + text.right - value.x - value.right) / 2
+  return (
+    text.size < 0.8 * value.size && 0 < step && step < 1.6 * value.size && Math.min(starts, middles) < 0.5 * text.size
+  )
 }
 
 const best = (labels: readonly Piece[], value: Piece): Piece | null =>
