@@ -1,4 +1,4 @@
-import { conceptsIn, type Concept } from './concepts.ts'
+import { conceptsIn, conditionIn, type Concept } from './concepts.ts'
 import { coefficients } from './fits/coefficients.ts'
 import { electric } from './fits/electric.ts'
 import { others } from './fits/others.ts'
@@ -29,8 +29,10 @@ export function candidateOf(cell: Cell, decimal: Decimal): Candidate {
       .find((u) => u !== null) ??
     null
   const numbers = numbersIn(cell.text, decimal)
-  const lure =
-    says.has('pallet') || heading.has('pallet') || says.has('rear') || heading.has('rear') || cell.heads.some(isShare)
+  // words about the rear side over both conditions praise the panel; over ratings alone they are what it adds
+  const isPraise = cell.heads.some((head) => conditionIn(head) !== null) && !conceptsIn(cell.label).has('rear')
+  const rear = (says.has('rear') && !isPraise) || heading.has('rear') || [cell.label, ...cell.heads].some(isShare)
+  const lure = says.has('pallet') || heading.has('pallet') || rear
   // heads of two columns in one: which of them is this one's cannot be told
   const ambiguous = new Set(cell.heads.flatMap((head) => unitAlone(head) ?? unitInLabel(head) ?? [])).size > 1
   const fits =

@@ -97,6 +97,7 @@ const isName = (text: string): boolean => {
     /^(?:value|wert|valor|valeur|waarde|valore|unit|einheit|min|max|typ)\.?$/i.test(text)
   )
     return false
+  if (!/\d/.test(text) && saysField(text)) return false
   const rest = text.replace(/\b(?:stc|noct|nmot|tonc|tnfc)\b|[\d.,]+ ?W\/m[²2]/gi, '').replace(/[^\p{L}\p{N}]/gu, '')
   return rest.length > 0
 }
@@ -134,8 +135,13 @@ const saysField = (text: string): boolean => {
 }
 
 /** A table of ratings, not the ticks of an axis: three cells or more may be one. */
-const isElectrical = (cells: readonly Candidate[]) =>
-  cells.filter(({ fits }) => fits.some(({ field }) => ['pmax', 'voc', 'isc', 'vmp', 'imp'].includes(field))).length >= 3
+const isElectrical = (cells: readonly Candidate[]) => {
+  const own = cells.filter(({ fits }) => fits.some(({ field }) => ['pmax', 'voc', 'isc', 'vmp', 'imp'].includes(field)))
+  const places = (key: 'row' | 'column') => new Set(own.map(({ cell }) => cell[key])).size
+  return (
+    own.length >= 3 && (places('row') >= 3 || (places('column') >= 3 && own.some(({ fits }) => fits[0]!.named > 1)))
+  )
+}
 
 /** The condition of its column, of the heading, and last of the label. */
 function conditionOf({ cell }: Candidate, rows: boolean): Condition {

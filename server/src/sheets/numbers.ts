@@ -42,7 +42,7 @@ const unitForms: readonly (readonly [RegExp, string])[] = [
   [/(?:A(?:\s?[dD]\.?[cC]\.?)?(?![a-z])|amps?|Amps?|amperes?|Ampere)/y, 'A'],
   [/mm/y, 'mm'],
   [/cm/y, 'cm'],
-  [/(?:inches|inch|in\.?|"|'')/y, 'in'],
+  [/(?:inches|inch|in\.?(?! ?\p{L})|"|'')/uy, 'in'],
   [/(?:ft|feet|')/y, 'ft'],
   [/m/y, 'm'],
   [/kgs?/y, 'kg'],

@@ -1,3 +1,4 @@
+import { rowsApart } from './prose.ts'
 import { apart } from './apart.ts'
 import { continued } from './continued.ts'
 import type { Piece } from './page.ts'
@@ -37,7 +38,7 @@ const isEmpty = (text: string) => /^(?:[-–—]+|n\/?a\.?|\/)$/i.test(text.trim
 export function rowsOf(printed: readonly Piece[], decimal: Decimal): readonly Row[] {
   const isOne = (text: string) => isValue(text, decimal)
   const pieces = continued(
-    printed.flatMap((piece) => apart(piece, isOne)),
+    printed.filter(({ text }) => text !== '/').flatMap((piece) => apart(piece, isOne)),
     isOne,
     decimal,
   )
@@ -79,7 +80,9 @@ export function rowsOf(printed: readonly Piece[], decimal: Decimal): readonly Ro
       size: label.size,
     }
   })
-  return [...found, ...unlabelled(loose)].sort((a, b) => a.y - b.y || a.values[0]!.x - b.values[0]!.x)
+  return [...found.flatMap(rowsApart), ...unlabelled(loose)].sort(
+    (a, b) => a.y - b.y || a.values[0]!.x - b.values[0]!.x,
+  )
 }
 
 const near = (a: Piece, b: Piece) => Math.abs(a.y - b.y) <= 0.4 * Math.max(a.size, b.size)

@@ -3,7 +3,10 @@ import { has, singles, fit, type Asked, type Fit } from './fit.ts'
 
 export function electric(asked: Asked): readonly Fit[] {
   const { says, words, cell } = asked
-  if (says.has('coefficient') || (says.has('parts') && !symbolIn(words) && !has(says, 'fuse', 'open', 'short', 'peak')))
+  if (
+    says.has('coefficient') ||
+    (says.has('parts') && !symbolIn(words) && !has(says, 'fuse', 'open', 'short', 'peak', 'voltage', 'current'))
+  )
     return []
   const symbol = symbolIn(words)
   const watts = singles(asked, ['W', 'kW'])
