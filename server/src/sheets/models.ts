@@ -80,6 +80,8 @@ function unnamed(tables: readonly (readonly Candidate[])[]): readonly string[] {
   )
   const widest = [...wide].sort((a, b) => columnsOf(b) - columnsOf(a))[0]
   if (!widest || columnsOf(widest) < 2) return []
+  // the ticks of an axis are one wide row in a list
+  if (new Set(widest.filter(({ cell }) => cell.column > 0).map(({ cell }) => cell.row)).size < 3) return []
   const power = (i: number) =>
     widest.find(({ cell, fits }) => cell.column === i && fits.some((f) => f.field === 'pmax' && f.named >= 0))?.cell
       .text

@@ -62,7 +62,7 @@ const at = (field: string, typed: string, place: Piece): Reading => ({
 
 /** What a text says of years: alone, with the lines that go on below it, with the cell beside it, or with the one above. */
 function statements(piece: Piece, pieces: readonly Piece[]): readonly string[] {
-  const parts = piece.text.split(/\s[·•|;]\s/)
+  const parts = piece.text.split(/\s[·•|]\s|;\s|(?<=\p{L}{3})\.\s/u)
   if (parts.length > 1) return parts
   const unit = unitInLabel(piece.text) === 'years' ? ' years' : ''
   const own = folded(piece.text)
@@ -70,7 +70,9 @@ function statements(piece: Piece, pieces: readonly Piece[]): readonly string[] {
     return [goingOn(piece, piece.text, pieces)]
   const line = pieces.filter((p) => p.x > piece.right && Math.abs(p.y - piece.y) < 0.8 * piece.size)
   const beside = [...line].sort((a, b) => a.x - b.x)[0]
-  if (beside && beside.text.length < 60) return [goingOn(piece, `${piece.text} ${beside.text}${unit}`, pieces)]
+  const next = beside && [...line].sort((a, b) => a.x - b.x)[1]
+  const more = next && /^\d+$/.test(beside.text) ? ` ${next.text}` : ''
+  if (beside && beside.text.length < 60) return [goingOn(piece, `${piece.text} ${beside.text}${more}${unit}`, pieces)]
   const above = pieces.find(
     (p) => 0 < piece.y - p.y && piece.y - p.y < 1.6 * p.size && p.x < piece.right && piece.x < p.right,
   )

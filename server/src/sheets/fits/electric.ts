@@ -8,7 +8,8 @@ export function electric(asked: Asked): readonly Fit[] {
     (says.has('parts') && !symbolIn(words) && !has(says, 'fuse', 'open', 'short', 'peak', 'voltage', 'current'))
   )
     return []
-  const symbol = symbolIn(words)
+  // `I R` is a reverse current where the words speak of fuses
+  const symbol = says.has('fuse') ? null : symbolIn(words)
   const watts = singles(asked, ['W', 'kW'])
   const volts = singles(asked, ['V'])
   const amps = singles(asked, ['A'])
