@@ -37,7 +37,7 @@ const unitForms: readonly (readonly [RegExp, string])[] = [
   [/(?:watts?|Watts?|Wp|Wc|Wpeak|W(?=[-\s,;)/+±]|$)|W)(?:[- ]?(?:peak|p))?/y, 'W'],
   [/kWp?/y, 'kW'],
   [/mV/y, 'mV'],
-  [/(?:V(?:\s?[dD]\.?[cC]\.?)?|volts?|Volts?|Vcc)/y, 'V'],
+  [/(?:[vV]olts?(?:\s?[dD]\.?[cC]\.?)?|Vcc|V(?:\s?[dD]\.?[cC]\.?)?)/y, 'V'],
   [/mA/y, 'mA'],
   [/(?:A(?:\s?[dD]\.?[cC]\.?)?(?![a-z])|amps?|Amps?|amperes?|Ampere)/y, 'A'],
   [/mm/y, 'mm'],

@@ -60,7 +60,10 @@ export function rowsOf(printed: readonly Piece[], decimal: Decimal): readonly Ro
   }
   const own = new Set([...rows.keys()])
   const found = [...rows].map(([label, cells]): Row => {
-    const sorted = [...cells].sort((a, b) => a.x - b.x)
+    const sorted = withoutTicks(
+      [...cells].sort((a, b) => a.x - b.x),
+      decimal,
+    )
     const parts = [...symbolsBefore(label, labels, pieces, own), ...wrapped(label, texts, own)].sort(
       (a, b) => a.y - b.y || a.x - b.x,
     )
@@ -83,6 +86,15 @@ export function rowsOf(printed: readonly Piece[], decimal: Decimal): readonly Ro
   return [...found.flatMap(rowsApart), ...unlabelled(loose)].sort(
     (a, b) => a.y - b.y || a.values[0]!.x - b.values[0]!.x,
   )
+}
+
+/** Bare numbers far behind a value with a unit are ticks of a chart beside the list. */
+function withoutTicks(values: readonly Piece[], decimal: Decimal): readonly Piece[] {
+  const unit = (value: Piece) => numbersIn(value.text, decimal).some(({ unit }) => unit !== null)
+  const end = values.findIndex(
+    (v, i) => i > 0 && unit(values[0]!) && !unit(v) && v.x - values[i - 1]!.right > 8 * v.size,
+  )
+  return end < 0 ? values : values.slice(0, end)
 }
 
 const near = (a: Piece, b: Piece) => Math.abs(a.y - b.y) <= 0.4 * Math.max(a.size, b.size)
