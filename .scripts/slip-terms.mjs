@@ -8,7 +8,9 @@ if (!path) throw new Error('npm run slip-terms -- FILE [SIBLING...]: name a pane
 const source = {
   'records/read': 'readFile',
   'check/evidence': 'evidenceOf',
+  'findings/words': 'inWords',
   'slips/evidence': 'nameOf, pointers',
+  'slips/typos/reasons': 'reasons',
   'slips/find-slip': 'findSlip, search',
   'slips/family/family': 'familyOf, familyLog',
   'slips/density/arithmetic': 'identityLog, identities',
@@ -55,7 +57,7 @@ for (const { candidate, score } of tried.toSorted((a, b) => b.score - a.score).s
     termsOf(candidate),
     candidate.prior,
     score,
-    `${candidate.places.map(slips.nameOf).join(', ')}: ${candidate.texts.join(', ') || 'unknown'} (${candidate.why})`,
+    `${candidate.places.map(slips.nameOf).join(', ')}: ${candidate.texts.join(', ') || 'unknown'} (${slips.inWords(candidate.why, slips.reasons)})`,
   )
 const { kind, odds } = slips.findSlip(evidence, family)
 console.log(`\nverdict: ${kind}${odds === undefined ? '' : `, odds ${odds.toFixed(2)}`}`)

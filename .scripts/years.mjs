@@ -13,11 +13,11 @@ const outfile = join(folder, 'years.mjs')
 await build({
   stdin: {
     contents: `export { createLibrary } from './server/src/library/create.ts'
-export { reviewSystem } from './server/src/check/review.ts'
+export { reviewOf } from './server/src/check/review.ts'
 export { readWeather } from './server/src/records/weather-file.ts'
 export { monthlyWeather } from './test/physics/models/monthly.ts'
 export { syntheticSunDays } from './server/src/physics/synthetic-days.ts'
-export { extraterrestrialDay, solarConstant } from './server/src/physics/sun.ts'`,
+export { dayToDay } from './test/physics/models/day-to-day.ts'`,
     resolveDir: process.cwd(),
     loader: 'ts',
   },
@@ -61,7 +61,7 @@ for (const [i, file] of files.entries()) {
     library.put('/place.climate.yaml', climateOf(weather, months, hourly))
     library.put('/one.system.yaml', systemOf(kind, load))
     library.put('/place.epw', text)
-    return wp.reviewSystem(library, library.file('/one.system.yaml')).figures
+    return wp.reviewOf(library, library.file('/one.system.yaml')).figures
   }
   const [measured, made] = [review(true), review(false)]
   const share = (wh) => (100 * wh) / (load * 8760)
@@ -78,8 +78,8 @@ for (const [i, file] of files.entries()) {
   lines.push([
     ...row,
     ...figures,
-    dayToDay(daysOf(weather), weather.latitude).toFixed(2),
-    mean(seeds.map((days) => dayToDay(days, weather.latitude))).toFixed(2),
+    wp.dayToDay(daysOf(weather), weather.latitude).toFixed(2),
+    mean(seeds.map((days) => wp.dayToDay(days, weather.latitude))).toFixed(2),
   ])
 }
 const widths = lines[0].map((_, c) => Math.max(...lines.map((line) => line[c].length)))
@@ -92,20 +92,6 @@ function daysOf({ month, global }) {
     month: month[24 * d],
     global: global.slice(24 * d, 24 * d + 24).reduce((a, b) => a + b, 0),
   }))
-}
-
-/** Correlation of a day's clearness with that of the day before, both less the mean of their month. */
-function dayToDay(days, latitude) {
-  const clearness = days.map(({ day, global }) => global / wp.extraterrestrialDay(latitude, day, wp.solarConstant))
-  const means = Array.from({ length: 12 }, (_, m) => mean(clearness.filter((_, d) => days[d].month === m)))
-  const off = clearness.map((k, d) => k - means[days[d].month])
-  let both = 0
-  let own = 0
-  for (let d = 1; d < off.length; d++) {
-    both += off[d] * off[d - 1]
-    own += (off[d] ** 2 + off[d - 1] ** 2) / 2
-  }
-  return both / own
 }
 
 function climateOf({ latitude }, { sun, air, coldest, hottest }, hourly) {

@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
+import { checkFile } from '../../server/src/check/check.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
 import type { ReadFile } from '../../server/src/records/read-file.ts'
 
@@ -46,6 +48,36 @@ test('a family that both name needs no likeness', () => {
   expect(kinOf({ [own]: `${named}weight: 2 kg\n`, [other]: `${named}noct: { temperature: 40 °C }\n` }, own)).toEqual([
     other,
   ])
+})
+
+test('a family that JSON of one line names is the same', () => {
+  const text = JSON.stringify({ maker: 'Petrel', family: 'Tern', weight: '2 kg' })
+  expect(kinOf({ [own]: 'maker: Petrel\nfamily: Tern\nweight: 2 kg\n', [other]: text }, own)).toEqual([other])
+})
+
+test('siblings in JSON of one line are heard against a NOCT that is unlike theirs', () => {
+  const library = createLibrary()
+  const typed = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8')
+  library.put(own, typed.replace('temperature: 46 °C', 'temperature: 55 °C'))
+  for (const power of [50, 200]) {
+    const sibling = {
+      family: 'Tern',
+      cells: { technology: 'mono' },
+      stc: { pmax: `${power} W` },
+      noct: { temperature: '46 °C' },
+    }
+    library.put(
+      `tern-${power}.panel.json`,
+      JSON.stringify({ name: `Tern ${power}`, maker: 'Example Panel Works', ...sibling }),
+    )
+  }
+  const { findings } = checkFile(library, own, { today: '2026-11-27' })!
+  expect(findings.map(({ message }) => message)).toContainEqual(expect.stringContaining('Tern 200'))
+})
+
+test('the same coefficient in another unit is the same', () => {
+  const text = record().replace('-0.38 %/°C', '-0.0038 1/K').replace('-0.29 %/°C', '-0.0029 /°C')
+  expect(kinOf({ [own]: record(), [other]: text }, own)).toEqual([other])
 })
 
 test('the order in which records come does not matter, and a library of copies gives a few', () => {

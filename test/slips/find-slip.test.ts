@@ -79,7 +79,7 @@ test.each([
 ])('%s of the NOCT row, %s, is read as that', (pointer, typed, meant) => {
   const verdict = findSlip(flexible({ ...stcOnly, [pointer]: typed }))
   const all = verdict.kind === 'slip' ? [verdict, ...verdict.alternatives] : []
-  expect(all.filter(({ why }) => why === 'the value at NOCT typed').map(({ text }) => text)).toContain(meant)
+  expect(all.filter(({ why }) => why.say === 'valueAtNoct').map(({ text }) => text)).toContain(meant)
 })
 
 test('a correction keeps the unit and its spelling', () => {

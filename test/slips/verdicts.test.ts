@@ -3,8 +3,10 @@
 import { expect, test } from 'vitest'
 // @ts-expect-error the calibration scripts carry no types
 import { groupOf, readRatings } from '../../.scripts/calibrate/ratings.mjs'
+import { inWords } from '../../server/src/findings/words.ts'
 import { familyOf } from '../../server/src/slips/family/family.ts'
 import { findSlip } from '../../server/src/slips/find-slip.ts'
+import { reasons } from '../../server/src/slips/typos/reasons.ts'
 import type { SlipVerdict } from '../../server/src/slips/verdict.ts'
 import { halves, kinds, mistakes, printed, unforeseen, type Row } from './mistakes.ts'
 import { evidence } from './records.ts'
@@ -20,7 +22,7 @@ const inOneLine = (verdict: SlipVerdict) => {
     ({ pointer, text, certainty }) => `${pointer} ${text} ${certainty.toFixed(2)}`,
   )
   const { pointer, text, why, certainty, siblings } = verdict
-  const first = `${pointer} ${text} (${why}) ${certainty.toFixed(2)}, odds ${odds}, ${siblings.length} siblings`
+  const first = `${pointer} ${text} (${inWords(why, reasons)}) ${certainty.toFixed(2)}, odds ${odds}, ${siblings.length} siblings`
   return [first, ...others].join(' | ')
 }
 

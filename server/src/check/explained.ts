@@ -95,7 +95,7 @@ function slipSentence(
   const borrowed: Param = from ? sentence({ say: 'borrowed', with: { ...value, other: nameOf(from) } }) : null
   const family = siblings.length > 0 ? ofFamily(siblings.map(nameOf)) : null
   const like: Param = family ? sentence({ say: 'like', with: { family } }) : null
-  return sentence({ say: 'slip', with: { claim, borrowed, text, why: asItIs(why), like } })
+  return sentence({ say: 'slip', with: { claim, borrowed, text, why, like } })
 }
 
 function toFix(file: ReadFile<'panel'>, one: Pick<Slip, 'pointer' | 'text' | 'why' | 'also'>): Fix {
@@ -103,7 +103,7 @@ function toFix(file: ReadFile<'panel'>, one: Pick<Slip, 'pointer' | 'text' | 'wh
   return {
     pointer: one.pointer,
     text: one.text,
-    why: asItIs(one.why),
+    why: one.why,
     certainty: 'guess',
     edits: [one, ...also].map(({ pointer, text }) => setScalar(file.tree, pointer, text)),
     ...(also.length > 0 && { also }),

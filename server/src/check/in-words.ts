@@ -1,19 +1,30 @@
 import type { Correction, Finding, Related } from '../findings/finding.ts'
 import type { Fix, Found, Place } from '../findings/found.ts'
+import { shortened } from '../findings/make.ts'
 import { inWords, type Bundle } from '../findings/words.ts'
 import type { RecordKind } from '../records/field-info.ts'
 import { infoAt, nameOf } from '../records/info-at.ts'
+import { internalError } from '../records/internal-error.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import { schemas } from '../records/schemas.generated.ts'
 import { plain } from './sentences.ts'
 
-/** The last step: what was found becomes sentences. */
+/** The last step: what was found becomes sentences. What cannot be said is a mistake of our own at that place, and the rest is said. */
 export function toFinding(found: Found, kind: RecordKind, bundle?: Bundle): Finding {
+  try {
+    return said(found, kind, bundle)
+  } catch (error) {
+    const { pointer, span } = found
+    return { ...internalError(error), pointer, span }
+  }
+}
+
+function said(found: Found, kind: RecordKind, bundle: Bundle | undefined): Finding {
   const { rule, severity, claim, sentence = plain(claim), pointer, span, places, fixes } = found
   return {
     rule: rule.id,
     severity,
-    message: inWords(sentence, rule, bundle),
+    message: shortened(inWords(sentence, rule, bundle)),
     pointer,
     span,
     reason: rule.reason,
@@ -25,13 +36,13 @@ export function toFinding(found: Found, kind: RecordKind, bundle?: Bundle): Find
 
 function related(place: Place, kind: RecordKind): Related {
   const { span, path } = place
-  const message = called(path === undefined ? kind : (recordOfPath(path)?.kind ?? kind), place)
+  const message = shortened(called(path === undefined ? kind : (recordOfPath(path)?.kind ?? kind), place))
   return { span, message, ...(path !== undefined && { path }) }
 }
 
 const correction = ({ why, ...rest }: Fix, { rule }: Found, bundle: Bundle | undefined): Correction => ({
   ...rest,
-  why: inWords(why, rule, bundle),
+  why: shortened(inWords(why, rule, bundle)),
 })
 
 /** A field by its name and as it was typed: `Voc 39.1 V`. */

@@ -20,7 +20,7 @@ export function finding(
     span: place.span,
     reason: rule.reason,
     source: rule.source,
-    related: more.related ?? [],
+    related: (more.related ?? []).map((one) => ({ ...one, message: shortened(one.message) })),
     corrections: more.corrections ?? [],
   }
 }
@@ -28,7 +28,7 @@ export function finding(
 /** What a person reads at a glance: of a message that quotes more, the beginning and the advice at its end stay. */
 const longest = 300
 
-function shortened(message: string): string {
+export function shortened(message: string): string {
   if (message.length <= longest) return message
   const beginning = message.slice(0, 200).replace(/[\ud800-\udbff]$/, '')
   return `${beginning} … ${message.slice(-90).replace(/^[\udc00-\udfff]/, '')}`

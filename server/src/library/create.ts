@@ -19,7 +19,7 @@ export function createLibrary(): Library {
   let settingsPaths: ReadonlyMap<string, string> = new Map()
   let version = 0
   let byKind = new Map<RecordKind, readonly string[]>()
-  const kin = createKin()
+  const kin = createKin((path) => (library.file(path) as ReadFile<'panel'> | undefined)?.record)
   let uses: Map<string, ReferencePlace[]> | null = null
 
   const library: Library = {
@@ -31,7 +31,7 @@ export function createLibrary(): Library {
       if (!recordOfPath(path) || texts.get(path) === text) return
       const isNew = !texts.has(path)
       texts.set(path, text)
-      if (recordOfPath(path)?.kind === 'panel') kin.put(path, typeof text === 'string' ? text : '')
+      if (recordOfPath(path)?.kind === 'panel') kin.put(path)
       changed(path, isNew)
     },
     drop(path) {

@@ -1,4 +1,4 @@
-import { at, pointers, nameOf, type Evidence } from './evidence.ts'
+import { at, pointers, type Evidence } from './evidence.ts'
 import { lender, siblingsLike, siblingsOtherThan, type Family } from './family/family.ts'
 import type { Tried } from './typos/tried.ts'
 import type { SlipFix, SlipVerdict } from './verdict.ts'
@@ -29,7 +29,6 @@ export function judge(evidence: Evidence, tried: readonly Tried[], family: Famil
   const exact = sorted.filter(({ candidate }) => candidate.texts.length > 0)
   const best = exact.find(({ candidate }) => candidate.places[0] === places[0])
   const text = (place: number) => evidence.readings[pointers[place]!]?.text ?? ''
-  const message = `${nameOf(places[0]!)} ${text(places[0]!)} disagrees with the rest of the record`
   const from = family ? lender(family, evidence, places[0]!) : undefined
   const borrowed = from && { from }
   if (!best || share(best.score) < offered * byPlace.get(places[0]!)!)
@@ -38,7 +37,6 @@ export function judge(evidence: Evidence, tried: readonly Tried[], family: Famil
       pointers: places.map((p) => pointers[p]!),
       siblings: family ? siblingsOtherThan(family, evidence, places[0]!) : [],
       ...borrowed,
-      message,
       odds,
     }
   const fixes = exact.filter((t) => t === best || share(t.score) > 0.02).map((t) => fixing(t, share(t.score)))
@@ -48,7 +46,6 @@ export function judge(evidence: Evidence, tried: readonly Tried[], family: Famil
     ...first,
     siblings: family ? siblingsLike(family, best.candidate.places[0]!, best.candidate.values[0]!) : [],
     ...borrowed,
-    message,
     // twelve of the open ratings do, see test/published/data/README.md
     isListed: best.candidate.places[0] === at.cells && text(at.cells) === '72' && first.text === '60',
     alternatives: fixes.filter((m) => m.text !== first.text || m.pointer !== first.pointer).slice(0, 3),

@@ -1,3 +1,4 @@
+import type { Said } from '../findings/message.ts'
 import type { Evidence } from './evidence.ts'
 
 /** A correction of one field, or of two that were typed in each other's place. */
@@ -7,7 +8,7 @@ export interface SlipFix {
   readonly text: string
   readonly also?: readonly { readonly pointer: string; readonly text: string }[]
   /** Completes "22.1 V: decimal point moved". */
-  readonly why: string
+  readonly why: Said
   /** Share of the belief that this is what was meant, from 0 to 1. */
   readonly certainty: number
 }
@@ -23,8 +24,6 @@ export type SlipVerdict =
   | (SlipFix &
       Borrowed & {
         readonly kind: 'slip'
-        /** What is wrong, without the correction and without a full stop. */
-        readonly message: string
         /** Records of the family that read as the correction does. */
         readonly siblings: readonly Evidence[]
         readonly alternatives: readonly SlipFix[]
@@ -39,6 +38,5 @@ export type SlipVerdict =
       readonly pointers: readonly string[]
       /** Records of the family that read otherwise. */
       readonly siblings: readonly Evidence[]
-      readonly message: string
       readonly odds: number
     })

@@ -1,3 +1,5 @@
+import type { Said } from '../../findings/message.ts'
+
 /** One way in which the record may have been meant. */
 export interface Candidate {
   readonly places: readonly number[]
@@ -6,7 +8,7 @@ export interface Candidate {
   readonly halves?: readonly number[]
   /** The texts that the fields should read; empty where only the size of the value is known. */
   readonly texts: readonly string[]
-  readonly why: string
+  readonly why: Said
   /** Logarithm of the chance of this slip, and of the printed form that it would restore. */
   readonly prior: number
 }

@@ -1,3 +1,4 @@
+import type { Said } from '../../findings/message.ts'
 import { isSame } from '../../quantities/same.ts'
 import { asListed, ofField, ofKind, type Candidate } from './candidate.ts'
 import type { Frame } from '../density/coherence.ts'
@@ -6,6 +7,7 @@ import { at, nameOf, pointers, type Evidence } from '../evidence.ts'
 import { anothersLog, siblingTexts } from '../family/family.ts'
 import { coefficients, electrical } from '../fields.ts'
 import { placeOf, simple, volts, type Place, type Read } from './place.ts'
+import { reason } from './reasons.ts'
 import { unitSlips } from './unit-slips.ts'
 
 /** Slips that would explain what was typed: of one field by its place, and of two that stand in each other's. */
@@ -28,12 +30,15 @@ export function candidates(evidence: Evidence, frame: Frame) {
   }
 }
 
-/** Kinds that do not say by themselves what happened. */
-const inWords: Partial<Record<Kind, string>> = {
-  'sign lost': 'minus sign lost',
-  'point moved': 'decimal point moved',
-  'point dropped': 'decimal point dropped',
-  'neighbouring key': 'neighbouring key hit',
+/** What each kind of edit is called. */
+const reasonOf: Readonly<Record<Kind, Said>> = {
+  'digits swapped': reason({ say: 'digitsSwapped' }),
+  'digit dropped': reason({ say: 'digitDropped' }),
+  'digit doubled': reason({ say: 'digitDoubled' }),
+  'neighbouring key': reason({ say: 'neighbouringKey' }),
+  'point dropped': reason({ say: 'pointDropped' }),
+  'point moved': reason({ say: 'pointMoved' }),
+  'sign lost': reason({ say: 'signLost' }),
 }
 
 /** Odds against swapped digits, which published lists show too, though less often than `asListed`. */
@@ -46,7 +51,7 @@ const texts = (p: Place): Candidate[] =>
       simple(
         p,
         e.number,
-        inWords[e.kind] ?? e.kind,
+        reasonOf[e.kind],
         (e.kind === 'sign lost' ? ofKind - Math.log(2) : ofField) +
           e.chance -
           (e.kind === 'digits swapped' ? swapped : 0),
@@ -62,12 +67,12 @@ function rows(p: Place): Candidate[] {
     p.place === at.pmax ? [String(Math.round(value / 5) * 5)] : [0, -0.01, 0.01].map((off) => (value + off).toFixed(2))
   return numbers
     .filter((number) => Number(number) > 0)
-    .map((number, i) => simple(p, number, 'the value at NOCT typed', ofKind - Math.log(3) - (i === 0 ? 1.5 : 2.5)))
+    .map((number, i) => simple(p, number, reason({ say: 'valueAtNoct' }), ofKind - Math.log(3) - (i === 0 ? 1.5 : 2.5)))
 }
 
 const operatingPoints = [
-  { pmax: at.pmax, vmp: at.vmp, imp: at.imp, where: '' },
-  { pmax: at.noctPmax, vmp: at.noctVmp, imp: at.noctImp, where: ' at NOCT' },
+  { pmax: at.pmax, vmp: at.vmp, imp: at.imp, overImp: 'overImp', overVmp: 'overVmp' },
+  { pmax: at.noctPmax, vmp: at.noctVmp, imp: at.noctImp, overImp: 'overImpAtNoct', overVmp: 'overVmpAtNoct' },
 ] as const
 
 /** What the arithmetic of the other fields asks for, for slips that change a value in any other way. */
@@ -75,7 +80,7 @@ function computed(p: Place, evidence: Evidence, frame: Frame): Candidate[] {
   const v = frame.values
   const has = (...places: number[]) => places.every((place) => frame.present[place])
   const ways: Candidate[] = []
-  const restore = (n: number, decimals: number, why: string, chance: number) => {
+  const restore = (n: number, decimals: number, why: Said, chance: number) => {
     if (!Number.isFinite(n) || n <= 0 || Number(n.toFixed(decimals)) === 0) return
     // another model's value is near; a value far off has another history, which its digits would show
     const far = Math.abs(Math.log((n * p.factor) / v[p.place]!)) > 0.15 ? 4 : 0
@@ -84,17 +89,17 @@ function computed(p: Place, evidence: Evidence, frame: Frame): Candidate[] {
   const other = ofAnother(p.place, evidence, frame)
   if (p.place === at.pmax && p.factor === 1 && has(at.vmp, at.imp)) {
     const product = v[at.vmp]! * v[at.imp]!
-    for (const n of [5 * Math.round(product / 5), Math.round(product)]) restore(n, 0, 'Vmp times Imp', other)
-    restore(product, 1, 'Vmp times Imp', other - 1.5)
+    for (const n of [5 * Math.round(product / 5), Math.round(product)]) restore(n, 0, reason({ say: 'product' }), other)
+    restore(product, 1, reason({ say: 'product' }), other - 1.5)
   }
   if (p.place === at.noctPmax && has(at.noctVmp, at.noctImp))
-    restore(v[at.noctVmp]! * v[at.noctImp]!, p.decimals, 'Vmp times Imp at NOCT', other)
-  for (const { pmax, vmp, imp, where } of operatingPoints) {
-    if (p.place === vmp && has(pmax, imp)) restore(v[pmax]! / v[imp]!, p.decimals, `Pmax over Imp${where}`, other)
-    if (p.place === imp && has(pmax, vmp)) restore(v[pmax]! / v[vmp]!, p.decimals, `Pmax over Vmp${where}`, other)
+    restore(v[at.noctVmp]! * v[at.noctImp]!, p.decimals, reason({ say: 'productAtNoct' }), other)
+  for (const { pmax, vmp, imp, overImp, overVmp } of operatingPoints) {
+    if (p.place === vmp && has(pmax, imp)) restore(v[pmax]! / v[imp]!, p.decimals, reason({ say: overImp }), other)
+    if (p.place === imp && has(pmax, vmp)) restore(v[pmax]! / v[vmp]!, p.decimals, reason({ say: overVmp }), other)
   }
   if (p.place === at.efficiency && has(at.pmax, at.length, at.width))
-    restore((0.1 * v[at.pmax]!) / (v[at.length]! * v[at.width]!), 1, 'Pmax over the area', other - 1)
+    restore((0.1 * v[at.pmax]!) / (v[at.length]! * v[at.width]!), 1, reason({ say: 'overArea' }), other - 1)
   return ways
 }
 
@@ -115,7 +120,7 @@ function siblings(place: number, evidence: Evidence, frame: Frame): Candidate[] 
             places: [place],
             values: [meant.value],
             texts: [text],
-            why: 'the value of its siblings',
+            why: reason({ say: 'ofSiblings' }),
             prior: electrical.includes(place) ? ofAnother(place, evidence, frame) : ofField - 3.5 - asListed,
           },
         ]
@@ -128,7 +133,7 @@ const confused = [60, 72]
 function cellCounts({ values, counted }: Frame): Candidate[] {
   if (!counted) return []
   const typed = values[at.cells]!
-  const to = (n: number, why: string, prior: number): Candidate => ({
+  const to = (n: number, why: Said, prior: number): Candidate => ({
     places: [at.cells],
     values: [n],
     texts: [String(n)],
@@ -139,12 +144,12 @@ function cellCounts({ values, counted }: Frame): Candidate[] {
     ...[36, 48, 54, 60, 66, 72, 96]
       .filter((n) => n !== typed)
       .map((n) =>
-        to(n, 'another usual cell count', ofKind - Math.log(6) - (confused.includes(typed) ? 3 : 1.5) - asListed),
+        to(n, reason({ say: 'usualCount' }), ofKind - Math.log(6) - (confused.includes(typed) ? 3 : 1.5) - asListed),
       ),
     ...[32, 33, 40, 44, 50, 55, 64, 78, 80, 84, 88, 108, 120, 128]
       .filter((n) => n !== typed)
-      .map((n) => to(n, 'another cell count', ofKind - 8 - asListed)),
-    ...(typed % 2 === 0 ? [to(typed / 2, 'half-cells counted twice', ofKind - 0.5)] : []),
+      .map((n) => to(n, reason({ say: 'otherCount' }), ofKind - 8 - asListed)),
+    ...(typed % 2 === 0 ? [to(typed / 2, reason({ say: 'halfCells' }), ofKind - 0.5)] : []),
   ]
 }
 
@@ -163,6 +168,14 @@ function swaps(read: Read, suspects: readonly number[]): Candidate[] {
     const mixed = p.rest.trim() !== q.rest.trim()
     const texts = mixed ? [q.number + p.rest, p.number + q.rest] : [q.text, p.text]
     const values = [Number(q.number) * p.factor, Number(p.number) * q.factor]
-    return [{ places: [a, b], values, texts, why: `${nameOf(a)} and ${nameOf(b)} exchanged`, prior: ofKind + less }]
+    return [
+      {
+        places: [a, b],
+        values,
+        texts,
+        why: reason({ say: 'exchanged', with: { first: nameOf(a), second: nameOf(b) } }),
+        prior: ofKind + less,
+      },
+    ]
   })
 }

@@ -1,3 +1,4 @@
+import type { Said } from '../../findings/message.ts'
 import type { Candidate } from './candidate.ts'
 import { at, pointers, type Evidence } from '../evidence.ts'
 import { decimalsOf, isAbsolute, takeApart, type Printed } from './printed.ts'
@@ -80,7 +81,7 @@ function form(p: Place, number: string): number {
 }
 
 /** The field with another number, and what its printed form adds to the chance. Chances of forms are judged. */
-export function simple(p: Place, number: string, why: string, chance: number): Candidate {
+export function simple(p: Place, number: string, why: Said, chance: number): Candidate {
   const gain = Math.min(
     p.number.endsWith('.') ? unfinished : volts.includes(p.place) ? 6 : 3,
     form(p, number) - form(p, p.number),

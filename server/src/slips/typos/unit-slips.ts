@@ -1,9 +1,11 @@
+import type { Said } from '../../findings/message.ts'
 import { ofField, ofKind, type Candidate } from './candidate.ts'
 import type { Frame } from '../density/coherence.ts'
 import { at } from '../evidence.ts'
 import { coefficients, electrical, sides } from '../fields.ts'
 import { simple, type Place, type Read } from './place.ts'
 import { decimalsOf, metres } from './printed.ts'
+import { reason } from './reasons.ts'
 
 /** The units that ratings are printed in, for those that a prefix may have slipped into. */
 const unitOf: Readonly<Record<string, string>> = { kW: 'W', mW: 'W', kV: 'V', mV: 'V', mA: 'A' }
@@ -25,7 +27,7 @@ export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] 
                   places: [p.place],
                   values: [Number(p.number) * factor],
                   texts: [`${p.number} ${unit}`],
-                  why: `${p.rest.trim() || 'mm'} typed for ${unit}`,
+                  why: reason({ say: 'unitForUnit', with: { typed: p.rest.trim() || 'mm', meant: unit } }),
                   prior: chance,
                 },
               ]
@@ -33,12 +35,12 @@ export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] 
   }
   const number = Number(p.number)
   const ways: Candidate[] = []
-  const restore = (n: number, why: string, chance: number, decimals = p.decimals) =>
+  const restore = (n: number, why: Said, chance: number, decimals = p.decimals) =>
     ways.push(simple(p, n.toFixed(decimals), why, chance))
   if (p.rest.includes('%') && Math.abs(number) < 1) {
     if (p.place === at.gamma || p.place === at.beta || p.place === at.efficiency)
-      restore(100 * number, 'a fraction typed as percent', ofKind - Math.log(3))
-    else if (p.place === at.alpha) restore(100 * number, 'a fraction typed as percent', ofField - 2)
+      restore(100 * number, reason({ say: 'fractionAsPercent' }), ofKind - Math.log(3))
+    else if (p.place === at.alpha) restore(100 * number, reason({ say: 'fractionAsPercent' }), ofField - 2)
   }
   if (coefficients.includes(p.place) && p.rest.includes('%')) {
     const of = values[p.place === at.gamma ? at.pmax : p.place === at.beta ? at.voc : at.isc]!
@@ -50,11 +52,11 @@ export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] 
     ] as const) {
       const share = (100 * number * factor) / of
       if (Number.isFinite(share) && Math.abs(share) >= 0.5 * 10 ** -p.decimals)
-        restore(share, `${prefix}${unit}/°C for the module typed as percent`, chance - less)
+        restore(share, reason({ say: 'ofModuleAsPercent', with: { unit: prefix + unit } }), chance - less)
     }
   }
   if ((p.place === at.imp || p.place === at.isc || p.place === at.noctImp) && p.rest.trim() === 'A' && number >= 30)
-    restore(number / 1000, 'milliamperes typed as amperes', ofKind - Math.log(2))
+    restore(number / 1000, reason({ say: 'milliamperes' }), ofKind - Math.log(2))
   const unit = p.rest.trim()
   const plain = electrical.includes(p.place) ? unitOf[unit] : undefined
   if (plain)
@@ -63,7 +65,7 @@ export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] 
       values: [number],
       halves: [0.5 * 10 ** -decimalsOf(p.number)],
       texts: [`${p.number} ${plain}`],
-      why: `${unit} typed for ${plain}`,
+      why: reason({ say: 'unitForUnit', with: { typed: unit, meant: plain } }),
       prior: ofField,
     })
   return ways

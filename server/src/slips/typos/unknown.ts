@@ -1,10 +1,13 @@
 import { ofKind, type Candidate } from './candidate.ts'
+import { reason } from './reasons.ts'
 import { sources, type Frame } from '../density/coherence.ts'
 import { expected } from '../density/core.ts'
 import { at, type Evidence } from '../evidence.ts'
 import { anothersLog } from '../family/family.ts'
 import { coordinate } from '../density/features.ts'
 import { grown } from '../family/nearest-sibling.ts'
+
+const unknownReason = reason({ say: 'unknown' })
 
 /**
  * Values that are wrong in a way which cannot be undone: another model's, or another kind of mistake. The field is put
@@ -27,7 +30,7 @@ export function unknown(evidence: Evidence, frame: Frame, suspects: readonly num
           places: [place],
           values: [raw ? value + raw * shift : value * Math.exp(shift)],
           texts: [],
-          why: 'another value',
+          why: unknownReason,
           prior:
             ofKind -
             Math.log(5) -
