@@ -1,7 +1,7 @@
-import { conditionIn, folded, symbolIn } from './concepts.ts'
+import { conditionIn, folded } from './concepts.ts'
 import { numbersIn, type Decimal } from './numbers.ts'
 import { around, boxOf, type Piece } from './page.ts'
-import type { Row } from './rows.ts'
+import type { Row } from './row.ts'
 import type { Cell } from './tables.ts'
 
 /**
@@ -44,17 +44,3 @@ export function clausesOf(pieces: readonly Piece[], rows: readonly Row[], decima
 const praise = /\b(?:up to|bis zu|jusqu|hasta|fino a|tot wel|as much as|only|nur|adds?|more|mehr|above|uber)\b/
 
 const clauses = (text: string): readonly string[] => text.split(/[;•]\s|(?<=\p{L}{2}|[)%\d])[.,]\s(?=\D)/u)
-
-/** `Temperature coefficient Pmax / Voc / Isc` with three values is three rows. */
-export function rowsApart(row: Row): readonly Row[] {
-  const parts = row.label.split('/')
-  if (parts.length < 2 || parts.length !== row.values.length) return [row]
-  const symbols = parts.map((part) => symbolIn(part))
-  if (symbols.includes(null) || new Set(symbols).size < symbols.length) return [row]
-  const common = parts[0]!.split(/\s+/).slice(0, -1).join(' ')
-  return row.values.map((value, i) => ({
-    ...row,
-    label: `${common} ${parts[i]!.trim().split(/\s+/).at(-1)!}`,
-    values: [value],
-  }))
-}

@@ -1,18 +1,8 @@
-import { rowsApart } from './prose.ts'
-import { apart } from './apart.ts'
+import { apart, rowsApart } from './apart.ts'
 import { continued } from './continued.ts'
 import type { Piece } from './page.ts'
+import type { Row } from './row.ts'
 import { numbersIn, plainly, unitAlone, type Decimal } from './numbers.ts'
-
-/** A label with the values that belong to it, from left to right. */
-export interface Row {
-  readonly label: string
-  readonly labels: readonly Piece[]
-  readonly values: readonly Piece[]
-  readonly unit: string | null
-  readonly y: number
-  readonly size: number
-}
 
 /** Whether a text is a cell that holds a quantity, and no name, sentence or heading. */
 export function isValue(text: string, decimal: Decimal): boolean {

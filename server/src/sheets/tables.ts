@@ -1,7 +1,7 @@
 import { conceptsIn, conditionIn, type Concept } from './concepts.ts'
 import { numbersIn, unitInLabel, type Decimal } from './numbers.ts'
 import { around, boxOf, type Box, type Piece } from './page.ts'
-import type { Row } from './rows.ts'
+import type { Row } from './row.ts'
 
 /** A printed value with all the words that say what it is. */
 export interface Cell {
