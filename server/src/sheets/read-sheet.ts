@@ -1,3 +1,4 @@
+import { certificatesIn } from './certificates.ts'
 import { ratingsAmong } from './electric.ts'
 import { withConditions } from './conditions.ts'
 import { candidateOf, type Candidate } from './fits.ts'
@@ -25,7 +26,7 @@ export function readSheet(pages: readonly Page[]): Sheet {
     ...cells.map((cell) => candidateOf(cell, decimal)),
     ...said.map((cell) => lessSure(candidateOf(cell, decimal))),
   ])
-  const shared = warrantyIn(all, decimal)
+  const shared = [...warrantyIn(all, decimal), ...certificatesIn(all)]
   const models =
     names.length < 2
       ? onPages(names[0] ?? '', placed).map((one) => ({
