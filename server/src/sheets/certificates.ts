@@ -28,7 +28,7 @@ export function certificatesIn(pages: readonly (readonly Piece[])[]): readonly R
 
 /**
  * The standard of a sheet that a typed certificate is: the same one, or the only one that nobody typed and that differs
- * in a digit or two.
+ * in one digit or in the order of two.
  */
 export function certificateFor(
   typed: string,
@@ -39,11 +39,12 @@ export function certificateFor(
   const same = readings.find((reading) => nameOf(reading.typed) === own)
   if (same) return { reading: same, isSame: true }
   const others = all.map(nameOf)
-  const near = readings.filter((r) => !others.includes(nameOf(r.typed)) && distance(nameOf(r.typed), own) <= 2)
+  const near = readings.filter((r) => !others.includes(nameOf(r.typed)) && distance(nameOf(r.typed), own) === 1)
   return own && near.length === 1 ? { reading: near[0]!, isSame: false } : null
 }
 
 const nameOf = (text: string): string => {
   const [, body, number] = new RegExp(standard.source, 'iu').exec(text) ?? []
-  return body ? `${body.toUpperCase()} ${number}` : ''
+  // a part is a certificate of its standard: IEC 61730-1
+  return body ? `${body.toUpperCase()} ${number!.split('-')[0]}` : ''
 }
