@@ -14,7 +14,7 @@ test.each([
   ['30 %', 'error'],
   ['200 %', 'error'],
 ])('%s printed for 17 % is, as a finding, %s', (printed, expected) => {
-  const yaml = `stc: { pmax: 170 W, efficiency: ${printed} }\nsize: { length: 1 m, width: 1 m }\n`
+  const yaml = `stc: { pmax: 170 W, efficiency: ${printed} }\nsize: { length: 1000 mm, width: 1000 mm }\n`
   expect(severity('efficiency-printed', yaml)).toBe(expected)
 })
 
@@ -35,13 +35,16 @@ test.each([
 test.each([
   ['-10 °C', undefined],
   ['-30 °C', 'warning'],
-])('a limit of 25 V, with the coefficient of the sheet and %s at the site, is, as a finding, %s', (coldest, expected) => {
-  const yaml =
-    'stc: { voc: 22.1 V }\ntemperature_coefficients: { voc: -0.29 %/°C }\nlimits: { system_voltage: 25 V }\n'
-  expect(severity('system-voltage-low', yaml, `format: 1\nsite: { coldest: ${coldest} }\n`)).toBe(expected)
-})
+])(
+  'a limit of 25 V, with the coefficient of the sheet and %s at the site, is, as a finding, %s',
+  (coldest, expected) => {
+    const yaml =
+      'stc: { voc: 22.1 V }\ntemperature_coefficients: { voc: -0.29 %/°C }\nlimits: { system_voltage: 25 V }\n'
+    expect(severity('system-voltage-low', yaml, `format: 1\nsite: { coldest: ${coldest} }\n`)).toBe(expected)
+  },
+)
 
 test('silicon above 29.4 % is an error', () => {
-  const yaml = 'cells: { technology: topcon }\nstc: { pmax: 295 W }\nsize: { length: 1 m, width: 1 m }\n'
+  const yaml = 'cells: { technology: topcon }\nstc: { pmax: 295 W }\nsize: { length: 1000 mm, width: 1000 mm }\n'
   expect(severity('efficiency-impossible', yaml)).toBe('error')
 })
