@@ -1,9 +1,9 @@
 import { Uri, type Webview } from 'vscode'
 
 /** The page of the view: a script and a style sheet of the package, and a policy that allows nothing else. */
-export function besideHtml({ cspSource, asWebviewUri }: Webview, folder: Uri): string {
-  const address = (name: string) => String(asWebviewUri(Uri.joinPath(folder, name)))
-  const policy = `default-src 'none'; script-src ${cspSource}; style-src ${cspSource}`
+export function besideHtml(webview: Webview, folder: Uri): string {
+  const address = (name: string) => String(webview.asWebviewUri(Uri.joinPath(folder, name)))
+  const policy = `default-src 'none'; script-src ${webview.cspSource}; style-src ${webview.cspSource}`
   return `<!doctype html>
 <html lang="en">
 <head>

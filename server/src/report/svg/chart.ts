@@ -53,7 +53,7 @@ export function chart(
   root.setAttribute('font-family', fontFamily)
   name(root, label, drawing)
   lead(root, drawing)
-  clean(root, drawing)
+  clean(root)
   rows.forEach((row, i) => drawRow(root, row, underLabel + legendRow * (i + 0.5)))
   return new XMLSerializer().serializeToString(root)
 }
@@ -89,11 +89,11 @@ function name(root: Element, label: string, { links }: Drawing): void {
   root.setAttribute('aria-label', visible(label))
 }
 
-/** Spells out signs that would not be seen; the parts of an image need no names, as they are not read out. */
-function clean(root: Element, { links }: Drawing): void {
+/** Spells out signs that would not be seen. Only what leads somewhere has a name: the library names its groups, which are nothing to read out. */
+function clean(root: Element): void {
   for (const one of [...root.getElementsByTagName('*')]) {
     const label = one.getAttribute('aria-label')
-    if (label !== null && links) one.setAttribute('aria-label', visible(label))
+    if (label !== null && one.hasAttribute('data-field')) one.setAttribute('aria-label', visible(label))
     else one.removeAttribute('aria-label')
     for (const child of [...one.childNodes])
       if (child.nodeType === textNode) child.nodeValue = visible(child.nodeValue ?? '')

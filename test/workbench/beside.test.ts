@@ -1,0 +1,150 @@
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import type { Frame, Locator } from 'playwright-core'
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import { faults } from '../report/axe.ts'
+import { hostErrors, pageOf } from './driver/editor-server.ts'
+import { missing, visit, vsix, type Visit } from './driver/visit.ts'
+import { viewIn } from './driver/view.ts'
+import { windowIn, type Window } from './driver/window.ts'
+
+// what a person sees who opens the pictures next to a record and goes on typing
+describe.skipIf(missing)(missing ?? 'the view beside the editor', () => {
+  let here: Visit
+  let window: Window
+  let editor: Locator
+
+  beforeAll(async () => {
+    here = await visit([vsix])
+    window = windowIn(here.page)
+    await here.page.goto(pageOf(here.server, here.folder))
+    await window.ready()
+    editor = await window.open('tern-110.panel.yaml')
+  })
+  afterAll(() => here?.close())
+  afterEach(async ({ task }) => {
+    if (task.result?.state === 'fail') await here?.picture(`failed-${task.name.replaceAll(/\W+/g, '-')}`)
+  })
+
+  const view = () => viewIn(here.page)
+  const frame = async (): Promise<Frame> => (await (await view().locator('body').elementHandle())!.ownerFrame())!
+
+  test('Show Beside draws the panel, with a policy that allows the package alone', async () => {
+    await window.command('Wattproof: Show Beside')
+    await view().locator('figure').nth(3).waitFor()
+    expect(await view().locator('figure h2').allInnerTexts()).toEqual([
+      'Current against voltage',
+      'Power against voltage',
+      'Power when hot, by mounting',
+      'Outline to scale',
+    ])
+    const policy = await view().locator('meta[http-equiv]').getAttribute('content')
+    expect(policy).toMatch(/^default-src 'none'; script-src \S+( \S+)*; style-src \S+( \S+)*$/)
+    expect(policy).not.toMatch(/unsafe/)
+    await here.picture('beside-panel-light')
+    expect(await faults(await frame())).toEqual([])
+  })
+
+  test('a point leads to its line, by mouse and by keyboard', async () => {
+    await view().getByRole('button', { name: 'Voc 22.1 V', exact: true }).first().click()
+    const line = lineOf(readFileSync(join(here.folder, 'library/panels/tern-110.panel.yaml'), 'utf8'), /voc: 22\.1 V/)
+    await window.cursor.filter({ hasText: `Ln ${line},` }).waitFor()
+    await view().getByRole('button', { name: 'Isc 6.31 A', exact: true }).first().focus()
+    await here.page.keyboard.press('Enter')
+    await window.cursor.filter({ hasText: `Ln ${line + 1},` }).waitFor()
+  })
+
+  test('the field of the cursor is marked in the pictures', async () => {
+    await window.token(editor, '22.1 V').click({ force: true })
+    await view().locator('[data-field="/stc/voc"].here').first().waitFor()
+    expect(
+      await view()
+        .locator('.here')
+        .evaluateAll((parts) => [...new Set(parts.map((part) => part.getAttribute('data-field')))]),
+    ).toEqual(['/stc/voc'])
+  })
+
+  test('it is drawn anew while somebody types, and what stays the same is not', async () => {
+    await (
+      await frame()
+    ).evaluate(() => {
+      document.querySelectorAll('figure').forEach((figure) => figure.setAttribute('data-before', ''))
+    })
+    await window.token(editor, '2.2 kg').click({ force: true })
+    await here.page.keyboard.press('End')
+    await here.page.keyboard.press('ArrowLeft')
+    await here.page.keyboard.press('ArrowLeft')
+    await here.page.keyboard.press('ArrowLeft')
+    await here.page.keyboard.type('5')
+    await view().getByText(/2\.25 kg/).first().waitFor()
+    expect(await view().locator('figure[data-before] h2').allInnerTexts()).toEqual([
+      'Current against voltage',
+      'Power against voltage',
+      'Power when hot, by mounting',
+    ])
+    await here.page.keyboard.press('Control+Z')
+    await view().getByText(/ 2\.2 kg/).first().waitFor()
+  })
+
+  test('a system has plans, its year, the voltages and a one-line diagram', async () => {
+    editor = await window.open('boat.system.yaml')
+    await view().getByRole('heading', { name: 'One-line diagram' }).waitFor()
+    expect(await view().locator('figure h2').allInnerTexts()).toEqual([
+      'Plan of bimini',
+      'Plan of coachroof',
+      'Energy by month',
+      'Battery through the year',
+      'Voltage of the strings',
+      'One-line diagram',
+    ])
+    await here.picture('beside-system-light')
+    expect(await faults(await frame())).toEqual([])
+  })
+
+  test('the panels of the library are compared on a surface, in a picture and a table that can be sorted', async () => {
+    await view().getByRole('button', { name: 'Compare panels on coachroof' }).click()
+    await view().locator('#comparison table').waitFor({ timeout: 60_000 })
+    const weights = () =>
+      view()
+        .locator('#comparison td:nth-child(6)')
+        .evaluateAll((cells) => cells.map((cell) => Number((cell as HTMLElement).dataset.sort)))
+    await view().getByRole('columnheader', { name: 'weight' }).getByRole('button').click()
+    expect(await weights()).toEqual((await weights()).toSorted((a, b) => b - a))
+    await view().getByRole('columnheader', { name: 'weight' }).getByRole('button').click()
+    expect(await weights()).toEqual((await weights()).toSorted((a, b) => a - b))
+    await here.picture('beside-comparison-light')
+    expect(await faults(await frame())).toEqual([])
+    await view().locator('#comparison tbody').getByRole('button', { name: 'gannet-200' }).click()
+    await window.line(window.editor('gannet-200.panel.yaml'), /Gannet/).waitFor()
+  })
+
+  test.each([
+    { theme: 'Default Dark Modern', name: 'dark' },
+    { theme: 'Default High Contrast', name: 'high-contrast' },
+    { theme: 'Default High Contrast Light', name: 'high-contrast-light' },
+  ])('the colours are those of $theme', async ({ theme, name }) => {
+    mkdirSync(join(here.folder, '.vscode'), { recursive: true })
+    writeFileSync(join(here.folder, '.vscode/settings.json'), JSON.stringify({ 'workbench.colorTheme': theme }))
+    const kind = {
+      dark: 'vscode-dark',
+      'high-contrast': 'vscode-high-contrast',
+      'high-contrast-light': 'vscode-high-contrast-light',
+    }[name]!
+    editor = await window.open('boat.system.yaml')
+    await view().locator(`body.${kind}`).waitFor()
+    await view().getByRole('heading', { name: 'One-line diagram' }).waitFor()
+    await here.picture(`beside-system-${name}`)
+    expect(await faults(await frame())).toEqual([])
+    editor = await window.open('tern-110.panel.yaml')
+    await view().getByRole('heading', { name: 'Outline to scale' }).waitFor()
+    await here.picture(`beside-panel-${name}`)
+    expect(await faults(await frame())).toEqual([])
+  })
+
+  test('nothing was asked of the network, and the extension host has no complaint', () => {
+    expect(here.outside).toEqual([])
+    expect(hostErrors(here.server)).toEqual([])
+  })
+})
+
+const lineOf = (text: string, line: RegExp) => text.split('\n').findIndex((one) => line.test(one)) + 1
