@@ -128,31 +128,31 @@ describe.skipIf(missing)(missing ?? 'the view beside the editor', () => {
     await window.line(window.editor('gannet-200.panel.yaml'), /Gannet/).waitFor()
   })
 
+  const themes = [
+    { theme: 'Default Dark Modern', kind: 'vscode-dark' },
+    { theme: 'Default High Contrast', kind: 'vscode-high-contrast' },
+    { theme: 'Default High Contrast Light', kind: 'vscode-high-contrast-light' },
+    { theme: 'Default Light Modern', kind: 'vscode-light' },
+  ]
   test.each([
-    { theme: 'Default Dark Modern', name: 'dark' },
-    { theme: 'Default High Contrast', name: 'high-contrast' },
-    { theme: 'Default High Contrast Light', name: 'high-contrast-light' },
-  ])('the colours are those of $theme', async ({ theme, name }) => {
+    { record: 'boat.system.yaml', last: 'One-line diagram' },
+    { record: 'tern-110.panel.yaml', last: 'Outline to scale' },
+  ])('the colours of $record are those of the theme', async ({ record, last }) => {
     mkdirSync(join(here.folder, '.vscode'), { recursive: true })
-    writeFileSync(join(here.folder, '.vscode/settings.json'), JSON.stringify({ 'workbench.colorTheme': theme }))
-    const kind = {
-      dark: 'vscode-dark',
-      'high-contrast': 'vscode-high-contrast',
-      'high-contrast-light': 'vscode-high-contrast-light',
-    }[name]!
-    editor = await window.open('boat.system.yaml')
-    await view().locator(`body.${kind}`).waitFor()
-    await view().getByRole('heading', { name: 'One-line diagram' }).waitFor()
-    await here.picture(`beside-system-${name}`)
-    expect(await faults(await frame())).toEqual([])
-    editor = await window.open('tern-110.panel.yaml')
-    await view().getByRole('heading', { name: 'Outline to scale' }).waitFor()
-    await here.picture(`beside-panel-${name}`)
-    expect(await faults(await frame())).toEqual([])
+    editor = await window.open(record)
+    for (const { theme, kind } of themes) {
+      writeFileSync(join(here.folder, '.vscode/settings.json'), JSON.stringify({ 'workbench.colorTheme': theme }))
+      await view().locator(`body.${kind}`).waitFor()
+      await view().getByRole('heading', { name: last }).waitFor()
+      await here.picture(`beside-${record.replace(/[.].*/, '')}-${kind}`)
+      expect(await faults(await frame()), theme).toEqual([])
+    }
   })
 
   test('nothing was asked of the network, and the extension host has no complaint', () => {
-    expect(here.outside).toEqual([])
+    // the editor's own service worker answers for this host
+    const own = /^https:\/\/[^/]*vscode-resource\.vscode-cdn\.net\//
+    expect(here.outside.filter((url) => !own.test(url))).toEqual([])
     expect(hostErrors(here.server)).toEqual([])
   })
 })

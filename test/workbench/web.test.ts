@@ -3,6 +3,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
 import type { Outcome } from './cases/run-cases.ts'
 import { missing } from './driver/visit.ts'
 import { visitWeb, type WebVisit } from './driver/web.ts'
+import { viewIn } from './driver/view.ts'
 import { windowIn, type Window } from './driver/window.ts'
 
 // VS Code in a browser, where the extension and its language server are workers and no folder is on a disk
@@ -55,6 +56,23 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a browser', () => {
       await window.squiggle(editor, 'error').waitFor()
       await window.line(editor, /pmax:\s110\sW\s+17\.1\s%,\shot\s82\.8\sW/).waitFor()
       await here.picture('record')
+    })
+
+    test('the view beside the record is drawn in the worker, and follows what is typed', async () => {
+      await item('library').click()
+      await item('panels').first().click()
+      await item('tern-110.panel.yaml').dblclick()
+      const record = window.editor('tern-110.panel.yaml')
+      await record.waitFor()
+      await window.command('Wattproof: Show Beside')
+      const view = viewIn(here.page)
+      await view.getByRole('heading', { name: 'Outline to scale' }).waitFor()
+      await view.getByRole('button', { name: 'Voc 22.1 V', exact: true }).first().waitFor()
+      await here.picture('beside')
+      await window.token(record, '22.1 V').click({ force: true })
+      await view.locator('[data-field="/stc/voc"].here').first().waitFor()
+      await here.page.locator('.tab').filter({ hasText: name }).click()
+      await editor.waitFor()
     })
 
     test('a new record begins as a commented skeleton', async () => {
