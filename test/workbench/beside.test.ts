@@ -139,6 +139,7 @@ describe.skipIf(missing)(missing ?? 'the view beside the editor', () => {
     { record: 'tern-110.panel.yaml', last: 'Outline to scale' },
   ])('the colours of $record are those of the theme', async ({ record, last }) => {
     mkdirSync(join(here.folder, '.vscode'), { recursive: true })
+    await here.page.locator('.tab.active').first().click() // keys go to the view as long as it has the focus
     editor = await window.open(record)
     for (const { theme, kind } of themes) {
       writeFileSync(join(here.folder, '.vscode/settings.json'), JSON.stringify({ 'workbench.colorTheme': theme }))

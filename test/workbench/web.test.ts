@@ -73,6 +73,7 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a browser', () => {
       await view.locator('[data-field="/stc/voc"].here').first().waitFor()
       await here.page.locator('.tab').filter({ hasText: name }).click()
       await editor.waitFor()
+      await item('library').first().click() // as it was
     })
 
     test('a new record begins as a commented skeleton', async () => {
