@@ -91,7 +91,7 @@ function name(root: Element, label: string, { links }: Drawing): void {
 
 /** Spells out signs that would not be seen. Only what leads somewhere has a name: the library names its groups, which are nothing to read out. */
 function clean(root: Element): void {
-  for (const one of [...root.getElementsByTagName('*')]) {
+  for (const one of within(root)) {
     const label = one.getAttribute('aria-label')
     if (label !== null && one.hasAttribute('data-field')) one.setAttribute('aria-label', visible(label))
     else one.removeAttribute('aria-label')
@@ -100,11 +100,20 @@ function clean(root: Element): void {
   }
 }
 
+/** All elements in one, without the library's own lists, which look again at every step. */
+function within(element: Element): readonly Element[] {
+  const found: Element[] = []
+  for (let child = element.firstChild; child; child = child.nextSibling)
+    if (child.nodeType === elementNode) found.push(child as Element, ...within(child as Element))
+  return found
+}
+
+const elementNode = 1
 const textNode = 3
 
 /** Makes of the library's links what `linkTo` makes, or nothing. */
 function lead(root: Element, { links }: Drawing): void {
-  for (const anchor of [...root.getElementsByTagName('a')]) {
+  for (const anchor of within(root).filter(({ tagName }) => tagName === 'a')) {
     const target = anchor.getAttributeNS('http://www.w3.org/1999/xlink', 'href') ?? anchor.getAttribute('href') ?? ''
     const group = root.ownerDocument!.createElementNS(svg, 'g')
     for (const { name, value } of [...anchor.attributes]) if (!/href/.test(name)) group.setAttribute(name, value)
