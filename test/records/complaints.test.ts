@@ -10,26 +10,26 @@ const notRead = 'so it is not read.'
 
 test.each([
   // keys
-  [panel({ top: 'voltage: 3 V' }), `unknown-field [voltage] voltage is no field of this record, ${notRead}`],
+  [panel({ top: 'voltage: 3 V' }), `unknown-field [voltage] voltage is not a field of this record, ${notRead}`],
   [
     panel({ top: 'wieght: 3 kg' }),
-    `unknown-field [wieght] wieght is no field of this record, ${notRead} Did you mean weight?`,
+    `unknown-field [wieght] wieght is not a field of this record, ${notRead} Did you mean weight?`,
   ],
   [
     panel({ top: 'Manufacturer: X' }),
-    `unknown-field [Manufacturer] Manufacturer is no field of this record, ${notRead} Did you mean maker?`,
+    `unknown-field [Manufacturer] Manufacturer is not a field of this record, ${notRead} Did you mean maker?`,
   ],
-  [ratingsAs('vmp', 'vmpp'), `unknown-field [vmpp] vmpp is no field of stc, ${notRead} Did you mean vmp?`],
-  [ratingsAs('pmax', '"Wp"'), `unknown-field ["Wp"] Wp is no field of stc, ${notRead} Did you mean pmax?`],
-  [panel({ top: 'a/b~c: 3' }), `unknown-field [a/b~c] a/b~c is no field of this record, ${notRead}`],
-  [panel({ top: 'length: 2 m' }), 'misplaced-field [length] length stands at the left margin; it belongs under size.'],
+  [ratingsAs('vmp', 'vmpp'), `unknown-field [vmpp] vmpp is not a field of stc, ${notRead} Did you mean vmp?`],
+  [ratingsAs('pmax', '"Wp"'), `unknown-field ["Wp"] Wp is not a field of stc, ${notRead} Did you mean pmax?`],
+  [panel({ top: 'a/b~c: 3' }), `unknown-field [a/b~c] a/b~c is not a field of this record, ${notRead}`],
+  [panel({ top: 'length: 2 m' }), 'misplaced-field [length] length is at the left margin; it belongs under size.'],
   [
     panel({ top: 'voc: 22 V' }),
-    'misplaced-field [voc] voc stands at the left margin; it belongs under stc, temperature_coefficients or noct.',
+    'misplaced-field [voc] voc is at the left margin; it belongs under stc, temperature_coefficients or noct.',
   ],
   [
     panel({ size: '{ length: 2 m, width: 1 m, weight: 3 kg }' }),
-    'misplaced-field [weight] weight stands under size; it belongs at the left margin or under mounting_frame.',
+    'misplaced-field [weight] weight is under size; it belongs at the left margin or under mounting_frame.',
   ],
   // what is not there
   [ratingsAs('voc: 22.1 V, ', ''), 'missing-field [stc] voc is missing under stc, such as voc: 22.1 V.'],
@@ -75,7 +75,7 @@ test.each([
   ],
   [
     panel({ top: 'certificates: IEC 61215' }),
-    'wrong-kind [IEC 61215] certificates is "IEC 61215"; a list is expected, in [ ] or a line for each behind a dash.',
+    'wrong-kind [IEC 61215] certificates is "IEC 61215"; a list is expected, in [ ] or one item a line after a dash.',
   ],
   [
     panel({ top: 'certificates: [{ a: b }]' }),
@@ -134,7 +134,7 @@ test.each([
   ],
   [
     panel({ top: 'price: { quoted_on: 2026-02-29 }' }),
-    'wrong-text [2026-02-29] quoted on 2026-02-29 is no day of the calendar.',
+    'wrong-text [2026-02-29] quoted on 2026-02-29 is not a day of the calendar.',
   ],
   [panel({ top: 'cells: { in_series: 0 }' }), 'out-of-range [0] cells in series 0 is below 1.'],
   // quantities, on the characters that are wrong
@@ -201,7 +201,7 @@ test('JSON: the same on the characters between the quotes', () => {
     size: { length: 1190, width: 540 },
   })
   expect(told(json, 'a.panel.json')).toEqual([
-    'unknown-field ["wieght"] wieght is no field of this record, so it is not read. Did you mean weight?',
+    'unknown-field ["wieght"] wieght is not a field of this record, so it is not read. Did you mean weight?',
     'missing-field ["stc"] isc is missing under stc, such as isc: 6.31 A.',
     'wrong-kind ["36"] cells in series is "36"; a whole number is expected, such as 36.',
     'wrong-dimension [A] "A" is a unit of current; a voltage is expected here, such as 22.1 V.',

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { toldInWords } from '../../server/src/wording/told.ts'
 import { explains, hazards } from '../../server/src/text/hazards/index.ts'
 import { readTree } from '../../server/src/text/read-tree.ts'
 import { applyEdits } from '../../server/src/text/span.ts'
@@ -28,7 +29,7 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'limits: { bend: 30\ufffd }',
       on: '\ufffd',
-      says: 'A sign here is not UTF-8, perhaps Windows-1252 or Latin-1: save the file as UTF-8, and type the sign again.',
+      says: 'A character here is not UTF-8, perhaps Windows-1252 or Latin-1: save the file as UTF-8, and type it again.',
       spoils: [],
     },
   ],
@@ -88,7 +89,7 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'name: Panel #4',
       on: '#4',
-      says: 'YAML takes #4 for a comment, so the text is Panel alone. Put quotes around Panel #4, or a space behind the #.',
+      says: 'YAML takes #4 for a comment, so the text is Panel alone. Put quotes around Panel #4, or a space after the #.',
       fixed: [
         ['same', 'name: Panel # 4'],
         ['guess', 'name: "Panel #4"'],
@@ -219,14 +220,14 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'a: { pmax: "110" W, c: 2 }',
       on: '"110" W',
-      says: 'YAML reads "110" and stumbles over what stands behind the closing quote. Write 110 W.',
+      says: 'YAML reads "110" and cannot read what follows the closing quote. Write 110 W.',
       fixed: [['same', 'a: { pmax: 110 W, c: 2 }']],
       spoils: ['/a/pmax'],
     },
     {
       text: 'name: "Tern" 110: flexible',
       on: '"Tern" 110: flexible',
-      says: 'YAML reads "Tern" and stumbles over what stands behind the closing quote. Write all of it in quotes.',
+      says: 'YAML reads "Tern" and cannot read what follows the closing quote. Write all of it in quotes.',
       fixed: [['same', 'name: \'"Tern" 110: flexible\'']],
     },
   ],
@@ -250,7 +251,7 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'voc:22.1 V\nisc: 2 A',
       on: 'voc:22.1 V',
-      says: 'A space is missing behind voc: YAML reads voc:22.1 V as one word. Write voc: 22.1 V.',
+      says: 'A space is missing after voc: YAML reads voc:22.1 V as one word. Write voc: 22.1 V.',
       fixed: [['same', 'voc: 22.1 V\nisc: 2 A']],
       spoils: ['/voc'],
       swallows: ['/voc:22.1 V'],
@@ -258,7 +259,7 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'stc:\n  voc:22.1 V\nb: 1',
       on: 'voc:22.1 V',
-      says: 'A space is missing behind voc: YAML reads voc:22.1 V as one word. Write voc: 22.1 V.',
+      says: 'A space is missing after voc: YAML reads voc:22.1 V as one word. Write voc: 22.1 V.',
       fixed: [['same', 'stc:\n  voc: 22.1 V\nb: 1']],
       spoils: ['/stc/voc', '/stc'],
     },
@@ -267,7 +268,7 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'a: 1\nvoc 22.1 V # c\nb: 2',
       on: 'voc 22.1 V',
-      says: 'The colon behind voc is missing: YAML reads voc 22.1 V as a name without a value. Write voc: 22.1 V.',
+      says: 'The colon after voc is missing: YAML reads voc 22.1 V as a name without a value. Write voc: 22.1 V.',
       fixed: [['same', 'a: 1\nvoc: 22.1 V # c\nb: 2']],
       spoils: ['/voc'],
       swallows: ['/voc 22.1 V', '/voc'],
@@ -275,7 +276,7 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'stc:\n  voc = 22.1 V # c\n  b: 2',
       on: 'voc = 22.1 V',
-      says: 'The colon behind voc is missing: YAML reads voc = 22.1 V as a name without a value. Write voc: 22.1 V.',
+      says: 'The colon after voc is missing: YAML reads voc = 22.1 V as a name without a value. Write voc: 22.1 V.',
       fixed: [['same', 'stc:\n  voc: 22.1 V # c\n  b: 2']],
       spoils: ['/stc/voc'],
       swallows: ['/stc/voc = 22.1 V', '/stc/voc'],
@@ -283,7 +284,7 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'a: 1\nvo',
       on: 'vo',
-      says: 'vo has no colon and no value behind it: write vo: and what the sheet says.',
+      says: 'vo has no colon and no value: write vo: and what the sheet says.',
       swallows: ['/vo'],
     },
   ],
@@ -291,7 +292,7 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'voc: 22.1 V\nisc: 1 A\nvoc: 21.2 V\n',
       on: 'voc',
-      says: 'voc stands twice: 22.1 V in line 1, and 21.2 V here. Keep the one that the sheet says.',
+      says: 'voc is here twice: 22.1 V in line 1, and 21.2 V here. Keep the one that the sheet says.',
       fixed: [
         ['guess', 'voc: 22.1 V\nisc: 1 A\n'],
         ['guess', 'isc: 1 A\nvoc: 21.2 V\n'],
@@ -301,7 +302,7 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'a: { b: 1, b: 1 }',
       on: 'b',
-      says: 'b stands here for the second time, with the same value as in line 1. Keep one.',
+      says: 'b is here for the second time, with the same value as in line 1. Keep one.',
       fixed: [['same', 'a: { b: 1 }']],
     },
   ],
@@ -363,7 +364,7 @@ test('every hazard has a case', () => expect(Object.keys(cases).sort()).toEqual(
 describe.each(Object.entries(cases))('%s', (id, rows) => {
   test.each(rows)('$text', ({ text, on, says, fixed = [], spoils, swallows = [] }) => {
     const { all, rest } = found(text)
-    expect(all.map((each) => [each.id, each.hazard.message])).toEqual([[id, says]])
+    expect(all.map((each) => [each.id, toldInWords(each.hazard.message)])).toEqual([[id, says]])
     expect(rest).toEqual([])
     const { hazard } = all[0]!
     expect(text.slice(hazard.span.start, hazard.span.end)).toBe(on)
