@@ -6,6 +6,7 @@ import { chmodSync, existsSync, readdirSync, readFileSync, rmSync, statSync, wri
 import { extname, join } from 'node:path'
 import { broken } from './build/promises.mjs'
 import { packagesIn } from './build/packages.mjs'
+import { programs } from './build/programs.mjs'
 import { metafileSizes } from './build/sizes.mjs'
 
 const stamp = 'dist/.built'
@@ -13,58 +14,6 @@ if (process.argv.includes('--if-stale') && !stale()) process.exit(0)
 
 // sources alone, as git hands them to a manager of hooks, are built without a word on standard output
 if (process.argv.includes('--quiet')) console.log = () => {}
-
-const common = {
-  bundle: true,
-  minify: true,
-  keepNames: false,
-  legalComments: 'none',
-  metafile: true,
-  logLevel: 'warning',
-}
-const node = {
-  ...common,
-  platform: 'node',
-  format: 'cjs',
-  target: 'node20',
-  mainFields: ['module', 'main'],
-  // as ES modules yaml is read once, not wrapped in functions that are read twice: 4 ms of a start
-  alias: { yaml: './node_modules/yaml/browser/dist/index.js' },
-}
-const web = { ...common, platform: 'browser', target: 'es2022', mainFields: ['browser', 'module', 'main'] }
-
-/** The PDF library asks whether it may make code at run time; it may not, and then goes another way. */
-const withoutCode = {
-  name: 'without-code',
-  setup({ onLoad }) {
-    onLoad({ filter: /pdfjs-dist[\\/].*[.]mjs$/ }, ({ path }) => ({
-      contents: readFileSync(path, 'utf8').replaceAll('new Function(', 'null.code('),
-    }))
-  },
-}
-
-/** It could fetch a file by its address, too; a reader of bytes has nothing to fetch with. */
-const sealed = {
-  define: { fetch: 'undefined', XMLHttpRequest: 'undefined', 'import.meta.url': '""' },
-  plugins: [withoutCode],
-}
-
-const programs = [
-  {
-    ...node,
-    entry: 'server/src/terminal/start.ts',
-    outfile: 'dist/wattproof.js',
-    banner: { js: '#!/usr/bin/env node' },
-    external: ['./terminal.js'],
-  },
-  { ...node, entry: 'server/src/terminal/node.ts', outfile: 'dist/terminal.js' },
-  { ...node, entry: 'server/src/editor/node.ts', outfile: 'dist/server.js' },
-  { ...node, entry: 'server/src/reader/node.ts', outfile: 'dist/sheet-reader.js', ...sealed },
-  { ...node, entry: 'client/src/desktop.ts', outfile: 'dist/client.js', external: ['vscode', './session.js'] },
-  { ...node, entry: 'client/src/session-desktop.ts', outfile: 'dist/session.js', external: ['vscode'] },
-  { ...web, entry: 'server/src/editor/web.ts', outfile: 'dist/web/server.js', format: 'iife' },
-  { ...web, entry: 'client/src/web.ts', outfile: 'dist/web/client.js', format: 'cjs', external: ['vscode'] },
-]
 
 rmSync('dist', { recursive: true, force: true })
 const results = await Promise.allSettled(

@@ -40,12 +40,14 @@ const pieces = [
 /** A sample with bytes that are noise, or edits as a hand makes them. `pick(n)` is a whole number below n. */
 export function anyRecord(pick: (below: number) => number): { readonly path: string; readonly text: string } {
   const { path, text } = samples[pick(samples.length)]!
-  if (pick(10) === 0) {
-    const noise = Array.from({ length: pick(40) }, () => pieces[pick(pieces.length)]).join('')
+  if (pick(3) === 0) {
+    const noise = Array.from({ length: pick(30) }, () => pieces[pick(pieces.length)]).join('')
     return { path, text: noise }
   }
-  const from = pick(4) === 0 ? pick(text.length) : 0
-  let edited = text.slice(from, from + 200 + pick(1500))
+  // mistakes show in a few lines as well as in a whole record, and sooner
+  const from = pick(3) === 0 ? pick(text.length) : 0
+  const length = pick(25) === 0 ? 200 + pick(1500) : 40 + pick(160)
+  let edited = text.slice(from, from + length)
   for (let left = 1 + pick(4); 0 < left; left--) {
     const at = pick(edited.length + 1)
     const lineEnd = edited.indexOf('\n', at) + 1 || edited.length

@@ -1,12 +1,14 @@
 import { readdirSync, readFileSync } from 'node:fs'
-import { expect, test } from 'vitest'
+import { expect, test, vi } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
+import { figure } from '../../server/src/findings/message.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
 import { reviewRules } from '../../server/src/review/rules/index.generated.ts'
 import { batteryRules } from '../../server/src/rules/battery/index.generated.ts'
 import { climateRules } from '../../server/src/rules/climate/index.generated.ts'
 import { controllerRules } from '../../server/src/rules/controller/index.generated.ts'
 import { panelRules } from '../../server/src/rules/panel/index.generated.ts'
+import { check } from './checked.ts'
 
 const rules = [...panelRules, ...controllerRules, ...batteryRules, ...climateRules, ...reviewRules]
 const folders = ['panel', 'controller', 'battery', 'climate'].map((kind) => `server/src/rules/${kind}`)
@@ -72,4 +74,50 @@ test('the catalogue has every template that a check says', () => {
     '{0} has no value.': '{0} has no value.',
     'A # begins a comment only after a space: add one, or put the text in quotes.': expect.any(String) as string,
   })
+})
+
+test('a list of thirteen months has no finding about the thirteenth but that it is one too many', () => {
+  const sun = ['1.6', '2.5', '3.9', '4.8', '5.7', '6.2', '6.1', '5.4', '4.3', '2.8', '1.8', '1.4', '8']
+  const { findings } = check(`format: 1\nname: Bay\nlatitude: 43.5 deg\nsun: [${sun.join(', ')}]\n`, {
+    path: 'bay.climate.yaml',
+  })
+  expect(findings.map(({ rule }) => rule)).not.toContain('internal-error')
+  expect(findings.filter(({ pointer }) => pointer.startsWith('/sun')).map(({ message }) => message)).toEqual([
+    expect.stringContaining('12') as string,
+  ])
+})
+
+test.each([
+  { reason: 'a number that is none', value: figure(Number.NaN, '%') },
+  { reason: 'a number without end', value: figure(1 / 0, 'V') },
+  { reason: 'a count that is none', value: Number.NaN },
+])('$reason is not said: that finding alone becomes a mistake of our own', ({ value }) => {
+  vi.spyOn(climateRules[0], 'check').mockReturnValue({
+    say: climateRules[0].id === 'climate-sun-impossible' ? 'impossible' : 'found',
+    with: { sun: value, month: 'May', share: value, above: value, why: null },
+    suspects: [{ pointer: '/name', text: 'Bay', span: { start: 16, end: 19 } }],
+  } as never)
+  const { findings } = check('format: 1\nname: Bay\nlatitude: 95 deg\n', { path: 'bay.climate.yaml' })
+  vi.restoreAllMocks()
+  expect(findings.find(({ rule }) => rule === 'internal-error')).toMatchObject({
+    pointer: '/name',
+    span: { start: 16 },
+  })
+  expect(findings.length).toBeGreaterThan(1)
+  expect(findings.map(({ message }) => message).join('\n')).not.toMatch(/NaN|Infinity|undefined/)
+})
+
+test('no message has more than 300 characters, nor has that of another place', () => {
+  const long = 'x'.repeat(400)
+  const panels = `arrays: [{ id: a, panels: [{ panel: ${long}, count: 1 }] }]`
+  const system = check(`format: 1\nname: Boat\nkind: boat\n${panels}\n`, { path: 'boat.system.yaml' })
+  const panel = check(`format: 1\nname: Tern 120 ${'y'.repeat(400)}\nstc: { pmax: 110 W }\n`)
+  const said = [...system.findings, ...panel.findings].flatMap(({ message, related, corrections }) => [
+    message,
+    ...related.map((one) => one.message),
+    ...corrections.map(({ why }) => why),
+  ])
+  expect(said.join('\n')).toContain('xxx … xxx')
+  expect(said.join('\n')).toContain('yyy … yyy')
+  expect(Math.max(...said.map(({ length }) => length))).toBeLessThanOrEqual(300)
 })

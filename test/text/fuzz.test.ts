@@ -27,7 +27,7 @@ function misplaced(text: string): Span[] {
     ...places.flatMap(({ entry }) => [entry.keySpan, keySpanOrValue(tree, entry.pointer)]),
     ...found.flatMap(({ explains, related }) => [...explains, ...related.map(({ span }) => span)]),
   ]
-  return spans.filter(({ start, end }) => !(0 <= start && start <= end && end <= text.length + 1))
+  return spans.filter(({ start, end }) => !(0 <= start && start <= end && end <= text.length))
 }
 
 const noise = '\t \n\r:,-#{}[]&*!|>\'"%@`?~_<=0189aA°\ufeff\u0085\x00'
@@ -38,6 +38,7 @@ test('any beginning of a record', () => {
 
 test.each([
   { reason: 'what only the second of two like keys holds', text: 'stc:\nstc:\n  pmax: 110 W\n' },
+  { reason: 'what an open bracket at the end holds', text: 'a: 1\n[#~\n?' },
   { reason: 'what stands below a missing key', text: ': 1\n:\n  length: 1190 mm\n' },
 ])('$reason can be changed', ({ text }) => {
   expect(misplaced(text)).toEqual([])

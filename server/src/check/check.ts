@@ -3,7 +3,9 @@ import type { Found } from '../findings/found.ts'
 import type { Library } from '../library/library.ts'
 import { internalError } from '../records/internal-error.ts'
 import type { ReadFile } from '../records/read-file.ts'
+import { readFile } from '../records/read.ts'
 import type { Panel } from '../records/records.generated.ts'
+import { panelRules } from '../rules/panel/index.generated.ts'
 import { systemValues } from '../review/system-values.ts'
 import { panelValues } from '../values/panel-values.ts'
 import type { Value } from '../values/value.ts'
@@ -14,6 +16,7 @@ import type { Checked } from './checked.ts'
 import { relativesOf } from './family.ts'
 import { fold } from './fold.ts'
 import { toFinding } from './in-words.ts'
+import { withKeptPromises } from './kept-promises.ts'
 import { rulesFound } from './kind-rules.ts'
 import { inOrder } from './order.ts'
 import { panelRulesFor } from './panel.ts'
@@ -40,7 +43,8 @@ export function checkFile(library: Library, path: string, now: Today): Checked |
   try {
     return checked(library, file, now)
   } catch (error) {
-    return readOnly(file, [...file.readFindings, internalError(error)], now)
+    const untried = file.readFindings.map((one) => ({ ...one, corrections: [] }))
+    return readOnly(file, [...untried, internalError(error)], now)
   }
 }
 
@@ -51,24 +55,55 @@ function readOnly(file: ReadFile, found: readonly Finding[], { bundle }: Today):
 }
 
 function checked(library: Library, file: ReadFile, now: Today): Checked {
+  const review = reviewOf(library, file, now.years)
+  const { open, accepted } = foundIn(library, file, now, review)
+  const currency = library.settings(file.path)?.record.currency?.value
+  const kept = withKeptPromises(file, open, (text) => {
+    const after = readFile(file.path, text, currency)!
+    const mayRemain = (rule: string) => mayFind(library, after, now, rule)
+    return {
+      file: after,
+      mayRemain,
+      found: () => foundIn(library, after, now, reviewOf(library, after, fewestYears)).open,
+    }
+  })
+  const finding = (found: Found) => toFinding(found, file.kind, now.bundle)
+  let values: readonly Value[] | null = null
+  return {
+    ...file,
+    findings: inOrder(kept.map(finding)),
+    accepted: accepted.map(({ found, acceptance }) => ({ finding: finding(found), because: acceptance.because })),
+    review,
+    values: () => (values ??= valuesOf(library, file, review)),
+  }
+}
+
+/** Weather in which a correction is tried: no rule that makes one asks for the year. */
+const fewestYears = 1
+
+/** Whether a rule may find something in a file, before what follows the rules takes time. */
+function mayFind(library: Library, file: ReadFile, now: Today, rule: string): boolean {
+  if (file.kind !== 'panel' || !panelRules.some(({ id }) => id === rule)) return true
+  const panel = file as ReadFile<'panel'>
+  const found = panelRulesFor(library, panel, relativesOf(library, panel), now)(panel)
+  return found.some((one) => one.rule.id === rule)
+}
+
+/** All that is found in a file, and what of it a person let stand. */
+function foundIn(
+  library: Library,
+  file: ReadFile,
+  now: Today,
+  review: Review | null,
+): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
   const severities = severitiesOf(library.settings(file.path)?.record)
   const acceptances = acceptancesIn(file)
-  const review = reviewOf(library, file, now.years)
   const rest = severities([...readingFound(file.readFindings), ...rulesFound(library, file, review)])
   const panel =
     file.kind === 'panel' ? panelFound(library, file as ReadFile<'panel'>, now, severities, acceptances) : null
   const { open, accepted } = accept([...rest, ...(panel?.open ?? [])], acceptances)
   const all = [...(panel?.accepted ?? []), ...accepted]
-  const idle = severities(complaints(acceptances, all, ruleNames))
-  const finding = (found: Found) => toFinding(found, file.kind, now.bundle)
-  let values: readonly Value[] | null = null
-  return {
-    ...file,
-    findings: inOrder([...open, ...idle].map(finding)),
-    accepted: all.map(({ found, acceptance }) => ({ finding: finding(found), because: acceptance.because })),
-    review,
-    values: () => (values ??= valuesOf(library, file, review)),
-  }
+  return { open: [...open, ...severities(complaints(acceptances, all, ruleNames))], accepted: all }
 }
 
 /** What rules and the slip search find in a panel record, one finding a mistake, and what of it is accepted. */

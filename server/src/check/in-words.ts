@@ -4,13 +4,23 @@ import { shortened } from '../findings/shortened.ts'
 import { inWords, type Bundle } from '../findings/words.ts'
 import type { RecordKind } from '../records/field-info.ts'
 import { infoAt, nameOf } from '../records/info-at.ts'
+import { internalError } from '../records/internal-error.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import { schemas } from '../records/schemas.generated.ts'
 import { toldInWords } from '../wording/told.ts'
 import { plain } from './sentences.ts'
 
-/** The last step: what was found becomes sentences. */
+/** The last step: what was found becomes sentences. What cannot be said is a mistake of our own at that place, and the rest is said. */
 export function toFinding(found: Found, kind: RecordKind, bundle?: Bundle): Finding {
+  try {
+    return said(found, kind, bundle)
+  } catch (error) {
+    const { pointer, span } = found
+    return { ...internalError(error), pointer, span }
+  }
+}
+
+function said(found: Found, kind: RecordKind, bundle: Bundle | undefined): Finding {
   const { rule, severity, claim, sentence = plain(claim), pointer, span, places, fixes } = found
   return {
     rule: rule.id,
@@ -28,13 +38,13 @@ export function toFinding(found: Found, kind: RecordKind, bundle?: Bundle): Find
 function related(place: Place, kind: RecordKind, bundle: Bundle | undefined): Related {
   const { span, path, told } = place
   const ofKind = path === undefined ? kind : (recordOfPath(path)?.kind ?? kind)
-  const message = told ? toldInWords(told, bundle) : called(ofKind, place)
+  const message = shortened(told ? toldInWords(told, bundle) : called(ofKind, place))
   return { span, message, ...(path !== undefined && { path }) }
 }
 
 const correction = ({ why, ...rest }: Fix, { rule }: Found, bundle: Bundle | undefined): Correction => ({
   ...rest,
-  why: inWords(why, rule, bundle),
+  why: shortened(inWords(why, rule, bundle)),
 })
 
 /** A field by its name and as it was typed: `Voc 39.1 V`. */

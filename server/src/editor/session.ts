@@ -1,5 +1,6 @@
 import type { Connection, Disposable } from 'vscode-languageserver'
 import { TextDocuments } from './lsp.ts'
+import { version } from '../../../package.json'
 import { TextDocument } from 'vscode-languageserver-textdocument'
 import { weatherNamedIn } from '../records/weather-file.ts'
 import { dayOf } from '../records/dates.ts'
@@ -27,6 +28,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
   const workspace: Workspace = createWorkspace(
     () => dayOf(new Date()),
     (path) => beside.of(path),
+    (path, trace) => connection.console.error(`wattproof ${version}: internal-error in ${path}: ${trace}`),
   )
   const addresses = createAddresses()
   const settings = createSettings(connection, client)

@@ -28,7 +28,12 @@ export interface Workspace {
 /** Files that must be looked at again although they did not change themselves: those, or all. */
 export type Settled = ReadonlySet<string> | 'all'
 
-export function createWorkspace(today: () => string, sheetOf?: (path: string) => Beside | undefined): Workspace {
+/** @param onMistake  told of a mistake of our own in a file, with the places in the program on the way to it */
+export function createWorkspace(
+  today: () => string,
+  sheetOf?: (path: string) => Beside | undefined,
+  onMistake?: (path: string, trace: string) => void,
+): Workspace {
   const library = createLibrary()
   const known = new Map<string, Checked>()
   const changed = new Set<string>()
@@ -77,6 +82,7 @@ export function createWorkspace(today: () => string, sheetOf?: (path: string) =>
         ...(isTyping && { years: 1 }),
       })
       if (checked) known.set(path, checked)
+      for (const { trace } of checked?.findings ?? []) if (trace !== undefined) onMistake?.(path, trace)
       if (isTyping) quick.add(path)
       return checked
     },

@@ -47,6 +47,8 @@ export interface Finding {
   readonly related: readonly Related[]
   /** The best fix, and others worth offering behind it. */
   readonly corrections: readonly Correction[]
+  /** Of a mistake of our own: what was thrown, and the places in the program on the way to it. For a log; it says nothing of the record. */
+  readonly trace?: string
 }
 
 /** What stays the same about every finding of one rule; `explain` and the reference page are made of it. */

@@ -28,7 +28,7 @@ export function finding(
     source: rule.source,
     related: (more.related ?? []).map(({ span, message }): Related => ({
       span,
-      message: toldInWords(message),
+      message: shortened(toldInWords(message)),
       told: message,
     })),
     corrections: (more.corrections ?? []).map((one) => ({ ...one, why: toldInWords(one.why), told: one.why })),

@@ -7,7 +7,7 @@ import type { Figure, Param, Phrases, Said } from './message.ts'
  */
 export type Bundle = Readonly<Record<string, string>>
 
-/** A sentence or a part of one in words; parts of it that name no phrases are looked up in those of the whole. Throws where there is no such template, which is a mistake of the rule. */
+/** A sentence or a part of one in words; parts of it that name no phrases are looked up in those of the whole. Throws where there is no such template or a number is none, which is a mistake of the rule. */
 export function inWords(said: Said, by: Phrases, bundle?: Bundle): string {
   const phrases = said.of ?? by
   const { id, messages } = phrases
@@ -18,7 +18,8 @@ export function inWords(said: Said, by: Phrases, bundle?: Bundle): string {
 
 function param(value: Param, by: Phrases, bundle: Bundle | undefined): string {
   if (value === null || value === undefined) return ''
-  if (typeof value !== 'object') return String(value)
+  if (typeof value === 'number') return number({ value })
+  if (typeof value === 'string') return value
   if ('say' in value) return inWords(value, by, bundle)
   if ('template' in value) return toldInWords(value, bundle)
   if ('list' in value) {
@@ -30,6 +31,7 @@ function param(value: Param, by: Phrases, bundle: Bundle | undefined): string {
 }
 
 function number({ value, unit, digits, decimals }: Figure): string {
+  if (!Number.isFinite(value)) throw new RangeError(`${value} is said as a number`)
   const shown =
     digits !== undefined
       ? Number(value.toPrecision(digits))

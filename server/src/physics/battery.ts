@@ -59,20 +59,9 @@ export function storeHour(store: Store, soc: number, produced: number, load: num
 /** `storeHour`, written into an hour of a run, as a year has many; gives the state of charge at its end. */
 function step(store: Store, run: StoreRun, h: number, soc: number, produced: number, load: number): number {
   const surplus = produced - load
-  let after = soc
-  let stored = 0
-  let drawn = 0
-  if (surplus >= 0) {
-    const missing = Math.max(0, (1 - soc) * store.capacity)
-    const offered = Math.min(surplus, store.mostIn)
-    const inside = taken(store.acceptance, missing, offered * store.chargeEfficiency)
-    stored = Math.min(offered, inside / store.chargeEfficiency)
-    after = Math.min(1, soc + (stored * store.chargeEfficiency) / store.capacity)
-  } else {
-    const left = Math.max(0, (soc - store.floor) * store.capacity * store.dischargeEfficiency)
-    drawn = Math.min(-surplus, left, store.mostOut)
-    after = drawn === left ? Math.min(soc, store.floor) : soc - drawn / (store.dischargeEfficiency * store.capacity)
-  }
+  const stored = surplus >= 0 ? storable(store, soc, surplus) : 0
+  const drawn = surplus < 0 ? drawable(store, soc, -surplus) : 0
+  const after = surplus >= 0 ? fuller(store, soc, stored) : emptier(store, soc, drawn)
   run.soc[h] = after
   run.stored[h] = stored
   run.drawn[h] = drawn
@@ -80,6 +69,25 @@ function step(store: Store, run: StoreRun, h: number, soc: number, produced: num
   run.curtailed[h] = surplus >= 0 ? surplus - stored : 0
   return after
 }
+
+function storable(store: Store, soc: number, surplus: number): number {
+  const missing = (1 - soc) * store.capacity
+  if (!(missing > 0)) return 0
+  const offered = Math.min(surplus, store.mostIn)
+  return Math.min(offered, taken(store.acceptance, missing, offered * store.chargeEfficiency) / store.chargeEfficiency)
+}
+
+const fuller = (store: Store, soc: number, stored: number): number =>
+  Math.min(1, soc + (stored * store.chargeEfficiency) / store.capacity)
+
+const drawable = (store: Store, soc: number, wanted: number): number =>
+  Math.min(wanted, leftIn(store, soc), store.mostOut)
+
+const emptier = (store: Store, soc: number, drawn: number): number =>
+  drawn === leftIn(store, soc) ? Math.min(soc, store.floor) : soc - drawn / (store.dischargeEfficiency * store.capacity)
+
+const leftIn = ({ floor, capacity, dischargeEfficiency }: Store, soc: number): number =>
+  Math.max(0, (soc - floor) * capacity * dischargeEfficiency)
 
 /**
  * What arrives inside in an hour of steady charging: all, until only so much is missing that the acceptance is the lower;
@@ -160,4 +168,35 @@ export function runTwice(
     if (soc === first) break
   }
   return twice
+}
+
+/** What `runTwice` writes of each hour, less what only a closer look needs: for many years, of which one is looked at. */
+export type Outline = Pick<StoreRun, 'soc' | 'unserved'>
+
+/**
+ * @param into  written over: the same as `runTwice` writes
+ */
+export function outlineTwice(
+  store: Store,
+  start: number,
+  produced: Float64Array,
+  load: Float64Array,
+  into: Outline,
+): void {
+  let soc = start
+  for (let pass = 0; pass < 2; pass++)
+    for (let h = 0; h < produced.length; h++) {
+      const surplus = produced[h]! - load[h]!
+      const first = into.soc[h]!
+      if (surplus >= 0) {
+        soc = fuller(store, soc, storable(store, soc, surplus))
+        into.unserved[h] = 0
+      } else {
+        const drawn = drawable(store, soc, -surplus)
+        soc = emptier(store, soc, drawn)
+        into.unserved[h] = -surplus - drawn
+      }
+      into.soc[h] = soc
+      if (pass === 1 && soc === first) return
+    }
 }

@@ -50,6 +50,7 @@ export function nearest(word: string, known: readonly string[]): string | null {
   if (synonym && known.includes(synonym)) return synonym
   const limit = typed.length < 4 ? 1 : 2
   const ranked = known
+    .filter((k) => Math.abs(k.length - typed.length) <= limit)
     .map((k) => ({ k, d: distance(typed, plainly(k)) }))
     .filter(({ d }) => d <= limit)
     .sort((a, b) => a.d - b.d)

@@ -6,7 +6,6 @@ import { reading } from './facts.ts'
 import { hazardsOf } from './hazards.ts'
 import { internalError } from './internal-error.ts'
 import type { RecordKind } from './field-info.ts'
-import { withKeptPromises } from './kept-promises.ts'
 import { recordOfPath } from './kinds.ts'
 import type { ReadFile } from './read-file.ts'
 import { readRecord } from './read-record.ts'
@@ -16,7 +15,8 @@ import { schemas } from './schemas.generated.ts'
 
 /**
  * Reads one file: YAML hazards first, then the schema, then the quantities from their printed text. Never throws: a mistake
- * of our own becomes a finding of this file, so that others are read all the same.
+ * of our own becomes a finding of this file, so that others are read all the same. Corrections are as the readers propose
+ * them: `check` tries them before they are offered.
  *
  * @param currency  ISO 4217 code of a bare price
  * @returns         null when the name says that it is none of ours
@@ -34,12 +34,7 @@ export function readFile(path: string, text: FileText, currency?: string): ReadF
     } as ReadFile
   }
   try {
-    const whole = read(what.kind, readTree(text), currency)
-    const readFindings = withKeptPromises(whole.tree, whole.readFindings, (after) => {
-      const { tree, readFindings: findings } = read(what.kind, readTree(after), currency)
-      return { tree, findings }
-    })
-    return { path, ...what, ...whole, readFindings } as ReadFile
+    return { path, ...what, ...read(what.kind, readTree(text), currency) } as ReadFile
   } catch (error) {
     return { path, ...what, ...nothingOf(what.kind, text), readFindings: [internalError(error)] } as ReadFile
   }

@@ -65,27 +65,54 @@ function wired(system: ResolvedSystem, array: ResolvedArray, bank: Bank | null):
  */
 export function produce(plant: Plant, sky: SunHours, into: Float64Array): void {
   into.fill(0)
-  const groups = plant.map(({ arrays, most }) => ({
-    most,
-    arrays: arrays.map(({ parts, ...array }) => ({
-      ...array,
-      parts: parts.map((part) => ({ ...part, ...lightOn(sky, part.mount), warming: warmingOf(part.mount) })),
-    })),
-  }))
-  const { global, air } = sky
-  for (let h = 0; h < into.length; h++) {
-    if (!(global[h]! > 0)) continue
-    for (const { arrays, most } of groups) {
-      let passed = 0
-      for (const { parts, together, drop, efficiency } of arrays) {
-        let given = 0
-        for (const { table, count, arriving, entering, warming } of parts)
-          given += count * powerAt(table, entering[h]!, air[h]! + warming * arriving[h]!)
-        if (!(given > 0)) continue
-        if (together) given *= together[sky.days[Math.floor(h / 24)]!.month]!
-        passed += given * (1 - Math.min(0.5, drop * given)) * efficiency
-      }
-      into[h]! += Math.min(most, passed)
+  const sunny = sunnyHours(sky)
+  const passed = new Float64Array(sunny.length)
+  const given = new Float64Array(sunny.length)
+  for (const { arrays, most } of plant) {
+    passed.fill(0)
+    for (const array of arrays) {
+      given.fill(0)
+      for (const part of array.parts) addPower(part, sky, sunny, given)
+      pass(array, sky, sunny, given, passed)
     }
+    for (let n = 0; n < sunny.length; n++) into[sunny[n]!]! += Math.min(most, passed[n]!)
   }
+}
+
+type Part = Wired['parts'][number]
+
+/** Adds what the panels of a part give in each sunny hour. */
+function addPower({ table, mount, count }: Part, sky: SunHours, sunny: Int32Array, given: Float64Array): void {
+  const { arriving, entering } = lightOn(sky, mount)
+  const { air } = sky
+  const warming = warmingOf(mount)
+  for (let n = 0; n < sunny.length; n++) {
+    const h = sunny[n]!
+    given[n]! += count * powerAt(table, entering[h]!, air[h]! + warming * arriving[h]!)
+  }
+}
+
+/** Adds what comes out of cable and controller. */
+function pass(
+  { together, drop, efficiency }: Wired,
+  { days }: SunHours,
+  sunny: Int32Array,
+  given: Float64Array,
+  passed: Float64Array,
+): void {
+  for (let n = 0; n < sunny.length; n++) {
+    let power = given[n]!
+    if (!(power > 0)) continue
+    if (together) power *= together[days[Math.floor(sunny[n]! / 24)]!.month]!
+    passed[n]! += power * (1 - Math.min(0.5, drop * power)) * efficiency
+  }
+}
+
+const sunnyOf = new WeakMap<SunHours, Int32Array>()
+
+/** The hours of a year in which there is sun. */
+function sunnyHours(sky: SunHours): Int32Array {
+  const known = sunnyOf.get(sky) ?? Int32Array.from([...sky.global.keys()].filter((h) => sky.global[h]! > 0))
+  sunnyOf.set(sky, known)
+  return known
 }

@@ -1,4 +1,4 @@
-import { emptyRun, runTwice, type Store } from '../physics/battery.ts'
+import { outlineTwice, runTwice, type Store } from '../physics/battery.ts'
 import { monthDays } from '../physics/sun.ts'
 import type { SunHours } from '../physics/sun-hours.ts'
 import { byMonth } from '../values/months.ts'
@@ -7,7 +7,7 @@ import type { MonthFigures } from './figures.ts'
 import { demandOf, meanDemand, running, type Demand, type Running } from './loads.ts'
 import { batteryTemperature, chargeInFrost, frostOf } from './frost.ts'
 import { skyOf, yearsOf } from './sun.ts'
-import { plantOf, produce, type Plant } from './year-yield.ts'
+import { plantOf, produce } from './year-yield.ts'
 import type { ResolvedSystem } from './resolved.ts'
 
 export interface Year {
@@ -70,19 +70,24 @@ function work(system: ResolvedSystem): Year | null {
   const bank = bankOf(system)
   const demand = demandOf(system)
   const plant = plantOf(system, bank)
-  if (!plant || !skyOf(system)) return null
-  const simulate = simulation(system, bank, plant, demand)
+  const first = skyOf(system)
+  if (!plant || !first) return null
+  const around = bank && surroundings(system, bank, first, demand)
+  const solar = new Float64Array(first.global.length)
   const years: Outcome[] = []
   for (let year = 0; year < yearsOf(system); year++) {
-    years.push(simulate(year).outcome)
+    produce(plant, skyOf(system, year)!, solar)
+    years.push({ year, given: sum(solar), ...(around ? outcome(around, solar) : withoutBattery) })
     if (year + 1 === few && bank && years.every(({ least }) => 1 - (2 / 3) * bank.depth < least)) break
   }
   const worse = (a: Outcome, b: Outcome) => (a.unserved ?? 0) - (b.unserved ?? 0) || b.given - a.given
   const inOrder = years.sort(worse)
-  const usual = simulate(inOrder[Math.floor(years.length / 2)]!.year)
-  const { unserved } = usual.outcome
+  const { year, unserved } = inOrder[Math.floor(years.length / 2)]!
+  const sky = skyOf(system, year)!
+  produce(plant, sky, solar)
+  const hours = around && inFull(around, solar)
   const unservedP90 = inOrder[Math.ceil(0.9 * years.length) - 1]!.unserved
-  return { months: monthsOf(system, usual, demand), hours: usual.hours, unserved, unservedP90 }
+  return { months: monthsOf(system, { sky, solar, hours }, demand), hours, unserved, unservedP90 }
 }
 
 /** Where so many years keep at least a third of what may be used in the battery, the others are not worked out: nothing goes unmet in them either. */
@@ -98,32 +103,12 @@ interface Outcome {
   readonly least: number
 }
 
+const withoutBattery = { unserved: null, least: 1 }
+
 interface One {
-  readonly outcome: Outcome
   readonly sky: SunHours
   readonly solar: Float64Array
   readonly hours: Hours | null
-}
-
-/** A year by its number. Each is written over the one before, as a dozen of them would fill the memory. */
-function simulation(system: ResolvedSystem, bank: Bank | null, plant: Plant, demand: Demand): (year: number) => One {
-  const first = skyOf(system)!
-  const solar = new Float64Array(first.global.length)
-  const around = bank && surroundings(system, bank, first, demand)
-  let last: One | null = null
-  return (year) => {
-    if (last?.outcome.year === year) return last
-    const sky = skyOf(system, year)!
-    produce(plant, sky, solar)
-    const hours = around && run(around, solar)
-    const outcome = {
-      year,
-      unserved: hours && sum(hours.unserved),
-      given: sum(solar),
-      least: hours ? lowest(hours.soc) : 1,
-    }
-    return (last = { outcome, sky, solar, hours })
-  }
 }
 
 function monthsOf(system: ResolvedSystem, { sky, solar, hours }: One, demand: Demand): MonthFigures[] {
@@ -147,22 +132,22 @@ function monthsOf(system: ResolvedSystem, { sky, solar, hours }: One, demand: De
 interface Surroundings {
   readonly store: Store
   readonly load: Float64Array
-  /** What other sources give. */
-  readonly other: Float64Array
+  /** What other sources give; null for nothing. */
+  readonly other: Float64Array | null
   readonly frost: ReturnType<typeof frostOf>
   readonly bank: Bank
   readonly temperature: Float64Array
-  /** Written over by each year. */
-  readonly offered: Float64Array
-  readonly into: Hours
+  /** Written over by each year: what comes in, what of it may be offered, what warms the battery, what all take. */
+  readonly fields: Record<'produced' | 'offered' | 'heat' | 'taken' | 'soc' | 'unserved', Float64Array>
 }
 
 function surroundings(system: ResolvedSystem, bank: Bank, sky: SunHours, demand: Demand): Surroundings {
-  const load = new Float64Array(sky.global.length)
-  const other = new Float64Array(sky.global.length)
+  const field = () => new Float64Array(sky.global.length)
+  const load = field()
+  const other = system.system.other_sources.length > 0 ? field() : null
   sky.days.forEach(({ month }, d) => {
     load.set(demand(month + 1, d % 7).hours, 24 * d)
-    for (const source of running(system, month + 1, d % 7)) addRunning(other, 24 * d, source)
+    if (other) for (const source of running(system, month + 1, d % 7)) addRunning(other, 24 * d, source)
   })
   const oneWay = Math.sqrt(bank.roundTrip)
   const store: Store = {
@@ -177,26 +162,36 @@ function surroundings(system: ResolvedSystem, bank: Bank, sky: SunHours, demand:
   const temperature = batteryTemperature(system, sky)
   const frost = frostOf(system)
   const meetsFrost = frost !== null && temperature.some((t) => t < frost.limit)
-  const field = () => new Float64Array(load.length)
-  const into = { ...emptyRun(load.length), produced: field(), load: meetsFrost ? field() : load, heat: field() }
-  return { store, load, other, frost: meetsFrost ? frost : null, bank, temperature, offered: field(), into }
+  const [produced, heat] = [field(), field()]
+  const [offered, taken] = meetsFrost ? [field(), field()] : [produced, load]
+  const fields = { produced, offered, heat, taken, soc: field(), unserved: field() }
+  return { store, load, other, frost: meetsFrost ? frost : null, bank, temperature, fields }
 }
 
-function run(
-  { store, load, other, frost, bank, temperature, offered, into }: Surroundings,
-  solar: Float64Array,
-): Hours {
-  const { produced, heat } = into
-  for (let h = 0; h < produced.length; h++) produced[h] = solar[h]! + other[h]!
-  if (!frost) {
-    runTwice(store, 1, produced, load, into)
-    return into
-  }
+/** What comes in, what of it the battery is offered, and what is taken: written into the fields. */
+function meet({ load, other, frost, bank, temperature, fields }: Surroundings, solar: Float64Array): void {
+  const { produced, offered, heat, taken } = fields
+  produced.set(solar)
+  if (other) for (let h = 0; h < produced.length; h++) produced[h]! += other[h]!
+  if (!frost) return
   chargeInFrost(frost, bank, temperature, produced, load, { offered, heat })
-  for (let h = 0; h < load.length; h++) into.load[h] = load[h]! + heat[h]!
-  runTwice(store, 1, offered, into.load, into)
-  for (let h = 0; h < load.length; h++) into.curtailed[h]! += produced[h]! - offered[h]!
-  return into
+  for (let h = 0; h < load.length; h++) taken[h] = load[h]! + heat[h]!
+}
+
+function outcome(around: Surroundings, solar: Float64Array): Pick<Outcome, 'unserved' | 'least'> {
+  const { store, fields } = around
+  meet(around, solar)
+  outlineTwice(store, 1, fields.offered, fields.taken, fields)
+  return { unserved: sum(fields.unserved), least: lowest(fields.soc) }
+}
+
+function inFull(around: Surroundings, solar: Float64Array): Hours {
+  const { store, fields } = around
+  meet(around, solar)
+  const { produced, offered, heat, taken: load } = fields
+  const hours = { ...runTwice(store, 1, offered, load), produced, load, heat }
+  for (let h = 0; h < load.length; h++) hours.curtailed[h]! += produced[h]! - offered[h]!
+  return hours
 }
 
 /** From the morning on, or as much earlier as the day is too short. */

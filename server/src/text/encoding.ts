@@ -3,6 +3,7 @@
  * second unit of UTF-16 is a zero, and three of four of UTF-32.
  */
 export function foreignEncoding(text: string): string | null {
+  if (!text.includes('\0')) return null
   const head = [...text.slice(0, 200)]
   const zeros = head.flatMap((sign, i) => (sign === '\0' ? [i] : []))
   if (zeros.length < 0.3 * head.length || zeros.length === 0) return null

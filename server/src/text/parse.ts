@@ -25,9 +25,21 @@ export function parseTokens(text: string): Parsed | 'too-deep' {
   const comments: Comment[] = []
   const tokens = lex(text, comments)
   if (tokens === 'too-deep') return tokens
-  const composer = new Composer(options)
-  const [document, second] = [...composer.compose(tokens, true, text.length)] as Document.Parsed[]
+  const [document, second] = withoutStacks(
+    () => [...new Composer(options).compose(tokens, true, text.length)] as Document.Parsed[],
+  )
   return { document: document!, second: second ? second.range[0] : null, comments }
+}
+
+/** Complaints are errors of JavaScript, and nobody reads their stacks, which take longer than all the rest of a broken file. */
+function withoutStacks(compose: () => Document.Parsed[]): Document.Parsed[] {
+  const { stackTraceLimit } = Error
+  Error.stackTraceLimit = 0
+  try {
+    return compose()
+  } finally {
+    Error.stackTraceLimit = stackTraceLimit
+  }
 }
 
 /** The tokens of the file; `comments` is filled on the way, for only the lexer sees every one of them. */

@@ -14,7 +14,7 @@ function readMap(text: string, map: YAMLMap, pointer: string): MapNode {
   const [start, end] = rangeOf(map)
   const flow = map.flow === true
   const entries: Entry[] = []
-  let last = start + (flow ? 1 : 0)
+  let last = flow ? behindBracket(text, start) : start
   for (const item of map.items) {
     const entry = readEntry(text, item, pointer, last)
     entries.push(entry)
@@ -22,6 +22,9 @@ function readMap(text: string, map: YAMLMap, pointer: string): MapNode {
   }
   return { kind: 'map', pointer, span: { start, end: flow && text[end - 1] === '}' ? end : last }, entries, flow }
 }
+
+/** YAML puts what is missing at the end of a file behind its last character. */
+const behindBracket = (text: string, start: number) => Math.min(start + 1, text.length)
 
 function readEntry(text: string, pair: Pair, pointer: string, from: number): Entry {
   const node = readNode(text, pair.key, '', from)
@@ -40,7 +43,7 @@ function readEntry(text: string, pair: Pair, pointer: string, from: number): Ent
 function readList(text: string, list: YAMLSeq, pointer: string): ListNode {
   const [start, end] = rangeOf(list)
   const flow = list.flow === true
-  let last = start + 1
+  let last = behindBracket(text, start)
   const items = list.items.map((item, index) => {
     const node = isPair(item) ? null : readNode(text, item, childPointer(pointer, index), last)
     if (node) last = Math.max(last, node.span.end)

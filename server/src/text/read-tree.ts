@@ -7,10 +7,14 @@ import type { SyntaxProblem, Tree } from './tree.ts'
 
 /** Longest text that is analysed, in UTF-16 units: a record has 2000. */
 export const longestText = 256 * 1024
-/** How often a broken file is read again; each time all complaints that can be got over are. A long file: once. */
-const mostRounds = (length: number) => (length <= 16 * 1024 ? 8 : 1)
 /** How many complaints are looked at each time: beyond these a file is no record. */
 const mostComplaints = 50
+/**
+ * How often a broken file is read again; each time all complaints that can be got over are. Once a long file, or one that
+ * is hardly a record.
+ */
+const mostRounds = (length: number, complaints: number) =>
+  length <= 16 * 1024 && complaints <= 2 * mostComplaints ? 8 : 1
 
 /**
  * Reads YAML or JSON, however broken, and never throws: what can be read is in `root`, in the words that were typed,
@@ -31,12 +35,11 @@ export function readTree(text: string): Tree {
     const parsed = parseTokens(masked)
     if (parsed === 'too-deep') return unread(text, tooDeep(text))
     const { document, second } = parsed
-    const complaints = [...document.errors, ...document.warnings]
-      .slice(0, mostComplaints)
-      .map((error) => plainProblem(text, error))
+    const all = [...document.errors, ...document.warnings]
+    const complaints = all.slice(0, mostComplaints).map((error) => plainProblem(text, error))
     const repaired = complaints.map((problem) => ({ problem, masks: repair(masked, problem, complaints) ?? [] }))
     const masks = repaired.flatMap((each) => each.masks)
-    if (masks.length === 0 || round === mostRounds(text.length)) {
+    if (masks.length === 0 || round >= mostRounds(text.length, all.length)) {
       if (second !== null) problems.push(secondDocument(text, second))
       const comments = parsed.comments.filter(({ span }) => text[span.start] === '#')
       const root = readNode(text, document.contents, '', 0)

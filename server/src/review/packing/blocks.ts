@@ -1,18 +1,24 @@
-import type { Blocked, Box, Grid, Way } from './surface.ts'
+import type { Rectangles } from './five-blocks.ts'
+import { meets, sharedArea, type Blocked, type Box, type Grid, type Way } from './surface.ts'
 
 /**
- * A good layout in a moment: the surface is cut right across, each part again the other way, and what is left is
- * filled with rows or columns of panels that lie one way round, past the keep-outs; the best of all cuts.
+ * A good layout in a moment: the surface is cut right across, each part again the other way, and what is left is filled with
+ * rows or columns of panels that lie one way round, past the keep-outs, or where there are none in the best way known; the best
+ * of all cuts.
  *
- * @param xs, ys  where a panel can start, ascending
+ * @param xs, ys  where to cut, ascending
+ * @param clear   layouts of rectangles without keep-outs
  * @param enough  stop at so many
  * @source blocks of like panels as in pallet loading: A. Smith, P. De Cani, Journal of the Operational Research Society 31 (1980)
  *         573-578 (from memory)
  */
-export function blocks(grid: Grid, xs: readonly number[], ys: readonly number[], enough: number): readonly Box[] {
+export function blocks(
+  grid: Grid,
+  { xs, ys }: { readonly xs: readonly number[]; readonly ys: readonly number[] },
+  clear: Rectangles,
+  enough: number,
+): readonly Box[] {
   const area = grid.ways[0]!.dx * grid.ways[0]!.dy
-  const apart = grid.blocked.filter((k, i) => grid.blocked.slice(0, i).every((other) => shared(k, other) === 0))
-  const clear = new Map<string, Plan>()
   const whole = { x0: 0, x1: grid.length, y0: 0, y1: grid.width }
   const plan = bestOf(whole, 'x', 2, 0)
   const other = bestOf(whole, 'y', 2, plan.count)
@@ -20,15 +26,9 @@ export function blocks(grid: Grid, xs: readonly number[], ys: readonly number[],
 
   /** @param known  a layout of so many is at hand: what cannot better it may be worse than the best */
   function bestOf(part: Blocked, axis: 'x' | 'y', cuts: number, known: number): Plan {
-    if (cuts === 0) return filled(grid, part)
-    if (grid.blocked.some((k) => shared(part, k) > 0)) return cut(part, axis, cuts, known)
-    // without keep-outs only the size matters
-    const [x, y] = [part.x0, part.y0]
-    const size = { x0: 0, x1: part.x1 - x, y0: 0, y1: part.y1 - y }
-    const key = `${axis}${cuts} ${size.x1} ${size.y1}`
-    let plan = clear.get(key)
-    if (!plan) clear.set(key, (plan = cut(size, axis, cuts, 0)))
-    return { count: plan.count, plan, x, y }
+    if (!grid.blocked.some((k) => meets(part, k)))
+      return { count: clear.count(part.x1 - part.x0, part.y1 - part.y0), clear: part }
+    return cuts === 0 ? filled(grid, part) : cut(part, axis, cuts, known)
   }
 
   function cut(part: Blocked, axis: 'x' | 'y', cuts: number, known: number): Plan {
@@ -53,22 +53,23 @@ export function blocks(grid: Grid, xs: readonly number[], ys: readonly number[],
   /** Panels that the area of a part would hold. */
   function room(part: Blocked): number {
     let free = (part.x1 - part.x0) * (part.y1 - part.y0)
-    for (const k of apart) free -= shared(part, k)
+    for (const k of grid.apart) free -= sharedArea(part, k)
     return Math.floor(free / area)
   }
 
   function boxesOf(plan: Plan): readonly Box[] {
     if ('parts' in plan) return plan.parts.flatMap(boxesOf)
-    if ('plan' in plan) return boxesOf(plan.plan).map((box) => ({ ...box, x: box.x + plan.x, y: box.y + plan.y }))
-    return laid(plan)
+    if (!('clear' in plan)) return laid(plan)
+    const { x0, x1, y0, y1 } = plan.clear
+    return clear.boxes(x1 - x0, y1 - y0).map((box) => ({ ...box, x: box.x + x0, y: box.y + y0 }))
   }
 }
 
-/** How many panels a part takes, and how: filled one way round, as two parts, or like another part of its size. */
+/** How many panels a part takes, and how: filled one way round, as two parts, or without keep-outs. */
 type Plan =
   | Filling
   | { readonly count: number; readonly parts: readonly [Plan, Plan] }
-  | { readonly count: number; readonly plan: Plan; readonly x: number; readonly y: number }
+  | { readonly count: number; readonly clear: Blocked }
 
 interface Filling {
   readonly count: number
@@ -80,27 +81,18 @@ interface Filling {
   readonly inside: readonly Blocked[]
 }
 
-function shared(a: Blocked, b: Blocked): number {
-  const x = Math.min(a.x1, b.x1) - Math.max(a.x0, b.x0)
-  const y = Math.min(a.y1, b.y1) - Math.max(a.y0, b.y0)
-  return Math.max(0, x) * Math.max(0, y)
-}
-
 function filled(grid: Grid, part: Blocked): Filling {
-  const inside = grid.blocked.filter((k) => shared(part, k) > 0)
+  const inside = grid.blocked.filter((k) => meets(part, k))
   let best: Filling = { count: 0, part, way: grid.ways[0]!, inRows: true, inside }
   const better = (count: number, way: Way, inRows: boolean) => {
     if (best.count < count) best = { count, part, way, inRows, inside }
   }
   for (const way of grid.ways)
-    if (inside.length === 0)
-      better(Math.floor((part.x1 - part.x0) / way.dx) * Math.floor((part.y1 - part.y0) / way.dy), way, true)
-    else
-      for (const inRows of [true, false]) {
-        let count = 0
-        visit({ part, way, inRows }, inside, (_, stretch, side) => (count += Math.floor(stretch / side)))
-        better(count, way, inRows)
-      }
+    for (const inRows of [true, false]) {
+      let count = 0
+      visit({ part, way, inRows }, inside, (_, stretch, side) => (count += Math.floor(stretch / side)))
+      better(count, way, inRows)
+    }
   return best
 }
 

@@ -19,7 +19,8 @@ export function upperBound({ length, width, ways, blocked }: Grid): number {
     ...limitsOf(along, a, b), // a straight panel takes a of a line along and is crossed by lines over b
     ...limitsOf(across, b, a),
   ]
-  if (ways.length === 1) return Math.floor(Math.min(...limits.map((l) => l.total / (l.straight + l.turned))) + tiny)
+  if (ways.length === 1)
+    return Math.floor(Math.min(...limits.map((l) => l.total / Math.max(l.straight, l.turned))) + tiny)
   const most = Math.floor(Math.min(...limits.map((l) => l.total / l.straight)) + tiny)
   let best = 0
   for (let straight = 0; straight <= most; straight++) {

@@ -1,9 +1,12 @@
 import { blocks } from './blocks.ts'
 import { upperBound } from './bound.ts'
 import { searchAll } from './exact.ts'
-import { improve } from './local-search.ts'
+import { fiveBlocks } from './five-blocks.ts'
 import { positionsOf } from './positions.ts'
-import { gridOf, type Box, type SurfaceShape } from './surface.ts'
+import { staircase } from './staircase.ts'
+import { gridOf, type Box, type Grid, type SurfaceShape } from './surface.ts'
+import { viewsOf } from './views.ts'
+import { inWindows } from './windows.ts'
 
 export interface Place {
   readonly x_m: number
@@ -20,8 +23,9 @@ export interface Packing {
 
 /**
  * The most panels of one size on a surface around its keep-outs, both ways round, edges parallel to the surface's: blocks of
- * like panels first, and where a bound leaves room for more, a search of all layouts, and where that takes too long, a
- * search around the best layout. Each ends after a fixed number of steps, so the same surface always gives the same layout.
+ * like panels first, and where a bound leaves room for more, staircases from each side, then a search of all layouts; where that
+ * takes too long, more staircases, of the whole and of parts. Each ends after a fixed number of steps, so the same surface always
+ * gives the same layout.
  *
  * @param panel   outer size [m], positive
  * @param wanted  stop at so many
@@ -38,13 +42,20 @@ export function packPanels(
   const bound = upperBound(grid)
   const enough = Math.min(wanted, bound)
   const at = positionsOf(grid)
-  let best = blocks(grid, at.xs, at.ys, enough)
-  if (enough <= best.length || !at.complete) return packing(best, enough <= best.length)
-  const exact = searchAll(grid, at, { known: best.length, enough, steps: exactSteps })
-  best = exact.boxes ?? best
-  if (exact.proven) return packing(best, true)
-  const found = improve(grid, at, best, { enough, steps: localSteps })
-  return packing(found, enough <= found.length)
+  const clear = fiveBlocks(grid.ways, grid.length, grid.width, grid.blocked.length === 0 ? clearSteps : partSteps)
+  let best = blocks(grid, { xs: thinned(at.xs), ys: thinned(at.ys) }, clear, enough)
+  best = staircases(grid, best, enough, narrow)
+  if (enough <= best.length) return packing(best, true)
+  if (at.complete) {
+    const exact = searchAll(grid, at, { known: best.length, enough, steps: exactSteps })
+    best = exact.boxes ?? best
+    if (exact.proven) return packing(best, true)
+  }
+  if (grid.blocked.length > 0) {
+    best = staircases(grid, best, enough, Math.min(wide, Math.floor(staircaseSteps / bound)))
+    best = inWindows(grid, best, { enough, rounds, width: narrow })
+  }
+  return packing(best, enough <= best.length)
 
   function packing(boxes: readonly Box[], proven: boolean): Packing {
     const places = boxes.slice(0, wanted).map(({ x, y, turned }) => ({ x_m: x / 1e6, y_m: y / 1e6, turned }))
@@ -52,9 +63,27 @@ export function packPanels(
   }
 }
 
+function staircases(grid: Grid, start: readonly Box[], enough: number, width: number): readonly Box[] {
+  let best = start
+  if (width < narrow) return best
+  for (const { grid: seen, back } of viewsOf(grid))
+    best = staircase(seen, { known: best.length, enough, width })?.map(back) ?? best
+  return best
+}
+
+/** Cuts evenly spread; the first is the edge. */
+function thinned(all: readonly number[]): readonly number[] {
+  const step = Math.ceil(all.length / 24)
+  return all.filter((_, i) => i % step === 0)
+}
+
 /** A surface is looked at for so many short sides of a panel each way: a length typed in the wrong unit is no reason to work for hours. */
 const mostSides = 100
 
-/** Steps of the searches: what a keystroke has time for. */
-const exactSteps = 20_000
-const localSteps = 1_000
+/** Steps of the searches, and staircases that go on: what a keystroke has time for. */
+const clearSteps = 150_000
+const partSteps = 10_000
+const exactSteps = 10_000
+const staircaseSteps = 1_500
+const [narrow, wide] = [3, 60]
+const rounds = 4

@@ -28,7 +28,10 @@ export interface Box extends Way {
   readonly y: number
 }
 
-/** What no panel may cover, open on all sides [µm]. */
+/**
+ * What no panel may cover, open on all sides [µm]. One that is narrower than the gap ends before it starts: no part lies in it, and
+ * still no panel fits across.
+ */
 export interface Blocked {
   readonly x0: number
   readonly x1: number
@@ -45,6 +48,8 @@ export interface Grid {
   readonly width: number
   readonly ways: readonly Way[]
   readonly blocked: readonly Blocked[]
+  /** Keep-outs that overlap none before them, for sums of areas. */
+  readonly apart: readonly Blocked[]
 }
 
 /** A tenth of a millimetre is no reason to say that a panel does not fit [µm]. */
@@ -59,19 +64,31 @@ export function gridOf(surface: SurfaceShape, panel: { readonly length: number; 
   const straight = { dx: along, dy: across, turned: false }
   const length = size(surface.length) + tolerance
   const width = size(surface.width) + tolerance
+  const blocked = surface.keepOut
+    .map((k) => ({
+      x0: micrometres(k.x) + gap,
+      x1: micrometres(k.x + k.length),
+      y0: micrometres(k.y) + gap,
+      y1: micrometres(k.y + k.width),
+    }))
+    .filter((k) => 0 < k.x1 && k.x0 < length && 0 < k.y1 && k.y0 < width)
   return {
     length,
     width,
     ways: along === across ? [straight] : [straight, { dx: across, dy: along, turned: true }],
-    blocked: surface.keepOut
-      .map((k) => ({
-        x0: micrometres(k.x) + gap,
-        x1: micrometres(k.x + k.length),
-        y0: micrometres(k.y) + gap,
-        y1: micrometres(k.y + k.width),
-      }))
-      .filter((k) => 0 < k.x1 && k.x0 < length && 0 < k.y1 && k.y0 < width),
+    blocked,
+    apart: blocked.filter((k, i) => blocked.slice(0, i).every((other) => sharedArea(k, other) === 0)),
   }
+}
+
+/** Whether a panel in a part can come to lie on a keep-out. */
+export const meets = (part: Blocked, k: Blocked): boolean =>
+  part.x0 < k.x1 && k.x0 < part.x1 && part.y0 < k.y1 && k.y0 < part.y1
+
+export function sharedArea(a: Blocked, b: Blocked): number {
+  const x = Math.min(a.x1, b.x1) - Math.max(a.x0, b.x0)
+  const y = Math.min(a.y1, b.y1) - Math.max(a.y0, b.y0)
+  return x > 0 && y > 0 ? x * y : 0
 }
 
 /** Whether a box lies on the surface and on no keep-out. */

@@ -12,6 +12,7 @@ import { formatText } from '../formats/text.ts'
 import { repositoryOf } from '../git/repository.ts'
 import { changesSince } from '../since.ts'
 import { staged } from '../staged.ts'
+import { tellMistakes } from '../mistakes.ts'
 import { fromTop } from '../from-top.ts'
 import { writeOutput, writeSummary } from '../output.ts'
 import { select, selectText } from '../select.ts'
@@ -60,6 +61,7 @@ export const addCheck: AddCommand = (program, world, end) => {
     .action(async (paths: string[], options: Options) => {
       const files = await checked(world, paths, options)
       await print(world, files, options)
+      for (const { path, findings } of files) tellMistakes(world, path, findings)
       const broken = files.find(({ brokenSettings }) => brokenSettings)
       if (broken) throw new CouldNotRun(`${broken.path} can be read only in part, so its settings do not all apply`)
       const unread = files.filter(({ findings }) => findings.some(({ rule }) => rule === reading.notRead.id))

@@ -7,6 +7,7 @@ import { reportOf } from '../file-report.ts'
 import { reviewJson } from '../formats/review-json.ts'
 import { reviewText } from '../formats/review-text.ts'
 import { loadSystem } from '../load-system.ts'
+import { tellMistakes } from '../mistakes.ts'
 import { absolute } from '../paths.ts'
 import { count, reaches } from '../severity.ts'
 import type { AddCommand } from './command.ts'
@@ -41,6 +42,7 @@ export const addReview: AddCommand = (program, world, end) => {
       const checked = checkFile(library, full, world)!
       const report = reportOf(library, checked, world.cwd)
       const { review } = checked
+      tellMistakes(world, report.path, checked.findings)
       if (!review)
         throw new CouldNotRun(checked.findings.find(({ rule }) => rule === reading.internal.id)?.message ?? '')
       world.out(format === 'json' ? reviewJson(review, report) : reviewText(review, report, world.colour))

@@ -1,7 +1,9 @@
 import { Option } from 'commander'
 import { checkFile } from '../../check/check.ts'
+import { reading } from '../../records/facts.ts'
 import type { Value } from '../../values/value.ts'
 import { CouldNotRun } from '../could-not-run.ts'
+import { tellMistakes } from '../mistakes.ts'
 import { absolute } from '../paths.ts'
 import { select } from '../select.ts'
 import { jsonText } from '../visible.ts'
@@ -24,7 +26,13 @@ export const addValues: AddCommand = (program, world) => {
       const { library } = await select(world, [path])
       const file = library.file(full)
       if (file?.unread) throw new CouldNotRun(`\`${path}\` was not read: ${file.unread.because}`)
-      const values = checkFile(library, full, world)?.values() ?? []
+      const checked = checkFile(library, full, world)
+      const mistake = checked?.findings.find(({ rule }) => rule === reading.internal.id)
+      if (checked && mistake) {
+        tellMistakes(world, path, [mistake])
+        throw new CouldNotRun(mistake.message)
+      }
+      const values = checked?.values() ?? []
       if (format === 'json') world.out(toJson(values))
       else if (values.length) world.out(toText(values))
       else world.err(`wattproof: ${path} has no derived values; panel records and systems do\n`)

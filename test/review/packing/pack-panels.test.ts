@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { packPanels } from '../../server/src/review/packing/pack-panels.ts'
+import { packPanels } from '../../../server/src/review/packing/pack-panels.ts'
 
 const shape = (
   length: number,

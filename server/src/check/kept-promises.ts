@@ -1,0 +1,91 @@
+import type { Fix, Found } from '../findings/found.ts'
+import type { ReadFile } from '../records/read-file.ts'
+import type { Edit } from '../text/span.ts'
+import { applyEdits } from '../text/span.ts'
+import { plain } from './sentences.ts'
+
+/** Characters that are read again, at most, to try corrections: a record of 2 KB may have a hundred of them. */
+const mostRead = 256 * 1024
+/** How often a file is checked again, at most, to try those of rules. */
+const mostChecked = 16
+
+/** A file as it is after a correction. */
+export interface Retried {
+  readonly file: ReadFile
+  /** Whether one rule may still find something there: sooner told than all that is found, and true where it is not known. */
+  readonly mayRemain: (rule: string) => boolean
+  /** All that is found in it. */
+  readonly found: () => readonly Found[]
+}
+
+/**
+ * What was found, without the corrections that do not keep their promise: one that changes nothing or cannot be applied,
+ * that puts no number where there is to be one, that leaves its own finding, makes a syntax error or drops a comment. A finding that
+ * loses its best correction no longer speaks of it.
+ */
+export function withKeptPromises(
+  { tree, readFindings }: ReadFile,
+  found: readonly Found[],
+  retry: (text: string) => Retried,
+): readonly Found[] {
+  const ofReading = new Set(readFindings.map(({ rule }) => rule))
+  const tried = new Map<string, Retried | null>()
+  let [readLeft, checksLeft] = [mostRead, mostChecked]
+  return found.map((one) => {
+    if (one.fixes.length === 0) return one
+    const fixes = one.fixes.filter((fix) => isKept(one, fix))
+    if (fixes.length === one.fixes.length) return one
+    return {
+      ...one,
+      fixes,
+      ...(fixes[0] !== one.fixes[0] && !ofReading.has(one.rule.id) && { sentence: plain(one.claim) }),
+    }
+  })
+
+  function isKept(one: Found, { edits, text }: Fix): boolean {
+    const after = applied(tree.text, edits)
+    if (after === null || after === tree.text || (noNumber.test(text) && !noNumber.test(tree.text))) return false
+    const again = tryOnce(after)
+    return (
+      again !== null &&
+      again.file.tree.problems.length <= tree.problems.length &&
+      (takesComment.has(one.rule.id) || again.file.tree.comments.length >= tree.comments.length) &&
+      isGone(one, again)
+    )
+  }
+
+  function tryOnce(text: string): Retried | null {
+    const known = tried.get(text)
+    if (known !== undefined) return known
+    readLeft -= text.length
+    const again = readLeft < 0 ? null : retry(text)
+    tried.set(text, again)
+    return again
+  }
+
+  function isGone({ rule: { id }, pointer }: Found, { file, mayRemain, found: rest }: Retried): boolean {
+    if (ofReading.has(id)) {
+      const same = (findings: ReadFile['readFindings']) =>
+        findings.filter((other) => other.rule === id && other.pointer === pointer).length
+      return same(file.readFindings) < same(readFindings)
+    }
+    if (--checksLeft < 0) return false
+    if (!mayRemain(id)) return true
+    const same = (among: readonly Found[]) =>
+      among.filter((other) => other.rule.id === id && other.pointer === pointer).length
+    return same(rest()) < same(found)
+  }
+}
+
+const noNumber = /\b(?:NaN|Infinity|undefined)\b/
+
+/** What these find is that a text was taken for a comment. */
+const takesComment: ReadonlySet<string> = new Set(['hash-cuts-text', 'hash-cuts-braces'])
+
+/** null where the edits do not fit the text or each other. */
+function applied(text: string, edits: readonly Edit[]): string | null {
+  const sorted = [...edits].sort((a, b) => a.span.start - b.span.start)
+  const fits = ({ span: { start, end } }: Edit, i: number) =>
+    (sorted[i - 1]?.span.end ?? 0) <= start && start <= end && end <= text.length
+  return sorted.every(fits) ? applyEdits(text, edits) : null
+}

@@ -1,0 +1,150 @@
+import type { Box, Way } from './surface.ts'
+
+/** The most panels found for a rectangle without keep-outs, and where they lie from its corner. */
+export interface Rectangles {
+  count(length: number, width: number): number
+  boxes(length: number, width: number): readonly Box[]
+}
+
+/**
+ * Rectangles without keep-outs: each is filled one way round, or cut in two, or in five parts that turn around the middle one like a
+ * pinwheel, and each part again. What was found for a size is kept.
+ *
+ * @param length, width  the largest rectangle that will be asked for [µm]
+ * @param steps          give up looking at more cuts after so many
+ * @source five-block recursion: R. Morabito, S. Morales, Journal of the Operational Research Society 49 (1998) 819-828; what a side can
+ *         use as its bound: F. Barnes, Discrete Mathematics 26 (1979) 93-100 (both from memory)
+ */
+export function fiveBlocks(ways: readonly Way[], length: number, width: number, steps: number): Rectangles {
+  const [{ dx: a, dy: b }] = ways as [Way]
+  const area = a * b
+  const useful = usefulSizes(Math.max(length, width), [...new Set([a, b])])
+  const known = new Map<number, Plan>()
+  const rasters: (readonly number[])[] = []
+  let left = steps
+  return {
+    count: (dx, dy) => planOf(atMost(dx), atMost(dy)).count,
+    boxes: (dx, dy) => laid(atMost(dx), atMost(dy), 0, 0),
+  }
+
+  /** Index of the largest useful size that a side has room for. */
+  function atMost(size: number): number {
+    let [from, to] = [0, useful.length]
+    while (from < to) {
+      const middle = (from + to) >> 1
+      if (size < useful[middle]!) to = middle
+      else from = middle + 1
+    }
+    return from - 1
+  }
+
+  /** Where it is worth cutting a side: useful on one side, and no more could be useful on the other. */
+  function cutsOf(i: number): readonly number[] {
+    const before = rasters[i]
+    if (before) return before
+    const cuts = new Set<number>()
+    for (let p = 1; p < i; p++) cuts.add(atMost(useful[i]! - useful[p]!))
+    cuts.delete(0)
+    return (rasters[i] = [...cuts].sort((p, q) => p - q))
+  }
+
+  function planOf(i: number, j: number): Plan {
+    const key = i * useful.length + j
+    const before = known.get(key)
+    if (before) return before
+    const [x, y] = [useful[i]!, useful[j]!]
+    let best: Plan = { count: 0, way: ways[0]! }
+    for (const way of ways) {
+      const count = Math.floor(x / way.dx) * Math.floor(y / way.dy)
+      if (best.count < count) best = { count, way }
+    }
+    known.set(key, best)
+    best = cut(i, j, best)
+    known.set(key, best)
+    return best
+  }
+
+  function cut(i: number, j: number, filled: Plan): Plan {
+    const [x, y] = [useful[i]!, useful[j]!]
+    const most = Math.floor((x * y) / area)
+    let best = filled
+    if (best.count === most) return best
+    const [ps, qs] = [cutsOf(i), cutsOf(j)]
+    for (const p of ps) if (2 * useful[p]! <= x && inTwo([p, j], [atMost(x - useful[p]!), j])) return best
+    for (const q of qs) if (2 * useful[q]! <= y && inTwo([i, q], [i, atMost(y - useful[q]!)])) return best
+    for (let m = 0; m < ps.length; m++)
+      for (let n = m + 1; n < ps.length; n++)
+        for (let u = 0; u < qs.length; u++)
+          for (let v = u + 1; v < qs.length; v++) {
+            if (left <= 0) return best
+            if (pinwheel(ps[m]!, ps[n]!, qs[u]!, qs[v]!)) return best
+          }
+    return best
+
+    function pinwheel(p1: number, p2: number, q1: number, q2: number): boolean {
+      left--
+      const [x1, x2, y1, y2] = [useful[p1]!, useful[p2]!, useful[q1]!, useful[q2]!]
+      const room =
+        Math.floor((x2 * y1) / area) +
+        Math.floor(((x - x2) * y2) / area) +
+        Math.floor(((x - x1) * (y - y2)) / area) +
+        Math.floor((x1 * (y - y1)) / area) +
+        Math.floor(((x2 - x1) * (y2 - y1)) / area)
+      if (room <= best.count) return false
+      const parts = [
+        [p2, q1],
+        [atMost(x - x2), q2],
+        [atMost(x - x1), atMost(y - y2)],
+        [p1, atMost(y - y1)],
+        [atMost(x2 - x1), atMost(y2 - y1)],
+      ] as const
+      return attempt(parts, [[0, 0], [x2, 0], [x1, y2], [0, y1], [x1, y1]]) // prettier-ignore
+    }
+
+    function inTwo([p, q]: Size, other: Size): boolean {
+      return attempt([[p, q], other], [[0, 0], q === j ? [useful[p]!, 0] : [0, useful[q]!]]) // prettier-ignore
+    }
+
+    /** @returns whether no more can be better */
+    function attempt(parts: readonly Size[], corners: readonly Corner[]): boolean {
+      let room = 0
+      for (const [p, q] of parts) room += Math.floor((useful[p]! * useful[q]!) / area)
+      let count = 0
+      for (const [p, q] of parts) {
+        if (room <= best.count) return false
+        const own = planOf(p, q).count
+        room += own - Math.floor((useful[p]! * useful[q]!) / area)
+        count += own
+      }
+      if (best.count < count) best = { count, parts, corners }
+      return best.count === most
+    }
+  }
+
+  function laid(i: number, j: number, x: number, y: number): Box[] {
+    const plan = planOf(i, j)
+    if ('parts' in plan)
+      return plan.parts.flatMap(([p, q], n) => laid(p, q, x + plan.corners[n]![0], y + plan.corners[n]![1]))
+    const { way } = plan
+    const boxes: Box[] = []
+    for (let at = 0; at + way.dx <= useful[i]!; at += way.dx)
+      for (let up = 0; up + way.dy <= useful[j]!; up += way.dy) boxes.push({ ...way, x: x + at, y: y + up })
+    return boxes
+  }
+}
+
+/** Indices of useful sizes. */
+type Size = readonly [number, number]
+/** [µm] */
+type Corner = readonly [number, number]
+
+type Plan =
+  | { readonly count: number; readonly way: Way }
+  | { readonly count: number; readonly parts: readonly Size[]; readonly corners: readonly Corner[] }
+
+/** Sums of the panel's sides, ascending, from 0: a side that lies between two can use no more than the lower. */
+function usefulSizes(most: number, sides: readonly number[]): readonly number[] {
+  const found = new Set([0])
+  for (const size of found) for (const side of sides) if (size + side <= most) found.add(size + side)
+  return [...found].sort((a, b) => a - b)
+}
