@@ -14,6 +14,7 @@ const mayImport = {
   review: ['values', 'records', 'physics', 'quantities', 'findings'],
   library: ['wording', 'records', 'text', 'findings'],
   sheets: ['records', 'quantities', 'text', 'findings'],
+  report: ['review', 'values', 'quantities', 'findings', 'text', '@observablehq/plot', '@xmldom/xmldom'],
   check: ['wording', 'sheets', 'library', 'review', 'slips', 'rules', 'values', 'records', 'text', 'findings'],
 }
 /** These run on a machine, so they may import its modules and any package besides. */
@@ -25,7 +26,7 @@ const onMachine = {
 /** client/src is flat. */
 const ofClient = []
 
-const packages = ['yaml']
+const packages = ['yaml', '@observablehq/plot', '@xmldom/xmldom']
 const place = (name) => (packages.includes(name) ? `node_modules/${name}/` : `^server/src/${name}/`)
 
 const apart = [

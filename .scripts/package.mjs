@@ -5,7 +5,6 @@ import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFil
 import { resolve } from 'node:path'
 
 const packagePath = resolve('wattproof.vsix')
-const picture = 'client/media/workbench.png'
 const staged = '.output/extension'
 const contents = [
   'README.md',
@@ -38,7 +37,7 @@ function stage() {
   mkdirSync(staged, { recursive: true })
   for (const path of contents) cpSync(path, `${staged}/${path}`, { recursive: true })
   for (const program of [...Object.values(bin), 'dist/terminal.js']) rmSync(`${staged}/${program}`)
-  const shown = files.filter((path) => path !== picture)
+  const shown = files.filter((path) => !/^client\/media\/(?!icon)/.test(path))
   writeFileSync(`${staged}/package.json`, JSON.stringify({ ...manifest, files: shown }, null, 2))
   for (const page of ['README.md', 'CHANGELOG.md'])
     writeFileSync(`${staged}/${page}`, asListed(readFileSync(page, 'utf8')))
@@ -46,5 +45,5 @@ function stage() {
 
 /** An editor shows these pages out of their place: a picture or a page beside them would be a broken one. */
 function asListed(page) {
-  return page.replace(/^!\[.*\]\((?!https:).*\)\n\n/gm, '').replace(/\[([^\]]+)\]\((?!https:|#)[^)]+\)/g, '$1')
+  return page.replace(/^ *!\[.*\]\((?!https:).*\)\n\n/gm, '').replace(/\[([^\]]+)\]\((?!https:|#)[^)]+\)/g, '$1')
 }

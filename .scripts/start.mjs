@@ -23,6 +23,8 @@ show(
 
 console.log(`Next:
   node dist/wattproof.js check samples/mistakes   the other planted mistakes, one a record
+  node dist/wattproof.js report samples/systems/boat.system.yaml -o boat.html
+                                                  the page for a customer, to open in a browser and print
   node dist/wattproof.js new panel                a form for a record of your own
   npm run package                                 wattproof.vsix, for the editor: Extensions, Install from VSIX
   README.md                                       a tour of two minutes, and the cautions: figures are an aid`)

@@ -48,6 +48,14 @@ export const programs = [
   { ...node, entry: 'server/src/terminal/node.ts', outfile: 'dist/terminal.js' },
   { ...node, entry: 'server/src/editor/node.ts', outfile: 'dist/server.js' },
   { ...node, entry: 'server/src/reader/node.ts', outfile: 'dist/sheet-reader.js', ...sealed },
+  {
+    ...web,
+    entry: 'server/src/report/index.ts',
+    outfile: 'dist/pictures.js',
+    format: 'iife',
+    globalName: 'wattproofPictures', // for a worker of a browser, which has no modules to require
+    footer: { js: 'if (typeof module === "object") module.exports = wattproofPictures' },
+  },
   { ...node, entry: 'client/src/desktop.ts', outfile: 'dist/client.js', external: ['vscode', './session.js'] },
   { ...node, entry: 'client/src/session-desktop.ts', outfile: 'dist/session.js', external: ['vscode'] },
   { ...web, entry: 'server/src/editor/web.ts', outfile: 'dist/web/server.js', format: 'iife' },

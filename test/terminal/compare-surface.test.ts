@@ -127,12 +127,12 @@ test.each([
   {
     name: 'over weight',
     panel: panel({ more: 'weight: 9 kg' }),
-    limits: '{ weight: 30 kg }',
+    limits: '{ weight: 8 kg }',
     why: /more than the limit/,
   },
   {
     name: 'over budget',
-    panel: panel({ more: 'price: { amount: 2000 USD }' }),
+    panel: panel({ more: 'price: { amount: 3200 USD }' }),
     limits: '{ budget: 3000 USD }',
     why: /more than the budget/,
   },
@@ -152,6 +152,54 @@ test.each([
   expect(rows.slice(-last.length)).toEqual(last)
   expect(run(cwd, '--write', 'odd').code).toBe(2)
   expect(readFileSync(join(cwd, 'van.system.yaml'), 'utf8')).toBe(system(surface, limits))
+})
+
+test('fewer than fit where the limits of the customer allow no more, and the figures are of these', () => {
+  const heavy = panel({ more: 'weight: 9 kg\nprice: { amount: 100 USD }' })
+  const cwd = van(system('', '{ weight: 30 kg }'), { 'heavy.panel.yaml': heavy })
+  const row = rowsOf(cwd).find((one) => one.panel === 'heavy')!
+  // 3 x 9 kg is the most below 30 kg; six fit
+  expect(row).toMatchObject({ count: 6, excluded: null, weight_kg: 27, price: { amount: 300, currency: 'USD' } })
+  expect(row.strings!.in_series * row.strings!.in_parallel).toBe(3)
+  expect(row.layout).toHaveLength(6)
+  const { out } = run(cwd)
+  expect(out).toMatch(/^heavy +(yes|no) +3 of 6 /m)
+  expect(out.replace(/\s+/g, ' ')).toContain(
+    '4 of 8: eight fit, of which wiring and the limits of the customer allow four',
+  )
+})
+
+test.each([
+  { name: 'CRLF', change: (text: string) => text.replaceAll('\n', '\r\n') },
+  { name: 'a byte order mark', change: (text: string) => `\uFEFF${text}` },
+])('--write keeps $name and every other character', ({ change }) => {
+  const cwd = van(change(system()))
+  expect(run(cwd, '--write', 'large').code).toBe(0)
+  const written = readFileSync(join(cwd, 'van.system.yaml'), 'utf8')
+  const undone = written
+    .replace(/'large', count: 6/, "'small', count: 2")
+    .replace(/in_series: \d, in_parallel: \d \}(\r?\n) {4}controller/, 'in_series: 2, in_parallel: 1 }$1    controller')
+  expect(written).not.toBe(undone)
+  expect(undone).toBe(change(system()))
+})
+
+test('--write into a system that is JSON', () => {
+  const json = (
+    id: string,
+    count: number,
+    series: number,
+    parallel: number,
+  ) => `{ "format": 1, "name": "A van", "kind": "vehicle",
+  "surfaces": [{ "id": "roof", "size": { "length": "2.6 m", "width": "1.7 m" }, "mounting": "bonded" }],
+  "arrays": [{ "id": "main", "panels": [{ "panel": "${id}", "count": ${count}, "surface": "roof" }],
+    "wiring": { "in_series": ${series}, "in_parallel": ${parallel} }, "controller": "c100" }],
+  "battery": { "battery": "bank", "in_series": 1, "in_parallel": 2 } }
+`
+  const cwd = van(system(), { 'van.system.json': json('small', 2, 2, 1) })
+  const { code, out, err } = wattproof(['compare', 'van.system.json', '--surface', 'roof', '--write', 'large'], { cwd })
+  expect([code, err]).toEqual([0, ''])
+  const [, series, parallel] = / (\d) in series x (\d)/.exec(out)!
+  expect(readFileSync(join(cwd, 'van.system.json'), 'utf8')).toBe(json('large', 6, Number(series), Number(parallel)))
 })
 
 test('where the own controller takes no string, one of the library that does', () => {
@@ -181,6 +229,8 @@ test('a panel from elsewhere is set beside the others', () => {
   expect(ids().sort()).toEqual(['large', 'small'])
   expect(ids('--with', join(other, 'new.panel.yaml')).sort()).toEqual(['large', 'new', 'small'])
   expect(ids('--with', 'small').sort()).toEqual(['large', 'small'])
+  expect(run(van(), '--with', 'small').out).toMatch(/^small \* /m)
+  expect(run(van(), '--with', 'small').out).toContain('* small is set beside the panels of the library.')
   expect(run(van(), '--with', 'nowhere').err).toMatch(/no such file, and no panel/)
 })
 
@@ -222,7 +272,9 @@ test('text, CSV and Markdown', () => {
   expect(run(cwd, '--format', 'csv', '--columns', 'count,price').out).toMatch(
     /^panel,count,price\nsmall,12,3468\nlarge,6,1734\nodd,0,not known\n$/,
   )
-  expect(run(cwd, '--format', 'markdown', '--columns', 'count').out).toMatch(/^\| panel \| fit \|\n\| --- \| --- \|\n/)
+  expect(run(cwd, '--format', 'markdown', '--columns', 'count').out).toMatch(
+    /^\| panel \| panels \|\n\| --- \| --- \|\n/,
+  )
   const sortedBy = rowsOf(cwd, '--sort', 'weight_kg').map((row) => row.panel)
   expect(sortedBy).toEqual(['large', 'small', 'odd'])
 })

@@ -47,6 +47,9 @@ export const figure = (value: number, unit?: string, digits = 3): Figure => ({ v
 /** A number rounded to whole ones. */
 export const whole = (value: number, unit?: string): Figure => ({ value, decimals: 0, ...(unit && { unit }) })
 
+/** What a calculation of a whole system gives, of loads and weather that nobody knows to a hundredth: two digits. */
+export const estimate = (value: number, unit?: string): Figure => figure(value, unit, 2)
+
 /** A share as people read it: 17.1 %. */
 export const percent = (share: number): Figure => figure(100 * share, '%')
 

@@ -11,7 +11,7 @@ import { facingOf, lightOn, mountOf, tableOf } from './sun.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
 
 /** Dirt 3 %, connections and unlike panels 2 % (common practice, no source). */
-const usualLosses = 0.95
+export const usualLosses = 0.95
 
 /** All that brings sun to the battery, controller by controller: what does not change with the weather. */
 export type Plant = readonly {

@@ -13,7 +13,7 @@ import { writeAside } from './write-aside.ts'
 import { checkShare } from './check-all.ts'
 import { main } from './main.ts'
 import type { Share } from './share.ts'
-import type { Standing, World } from './world.ts'
+import type { Pictures, Standing, World } from './world.ts'
 
 const { argv, env, stdout } = process
 const file = realpathSync(argv[1] as string)
@@ -52,6 +52,10 @@ const world: World = {
   read: async (path) => withoutMark(readFileSync(path, 'utf8')),
   readRecord: (path, within) => readSafely(disk, path, within),
   write: async (path, text) => writeAside(path, text),
+  rewrite: async (path, text) => {
+    const before = readFileSync(path, 'utf8')
+    writeAside(path, withoutMark(before) === before ? text : `\uFEFF${text}`)
+  },
   followed: async (path) => slashed(realpathSync(path)),
   makeFolder: async (path) => {
     mkdirSync(path, { recursive: true })
@@ -72,6 +76,7 @@ const world: World = {
     new Promise((resolve, reject) => {
       new Worker(file, { workerData: share }).once('message', resolve).once('error', reject)
     }),
+  pictures: () => require(join(program, 'pictures.js')) as Pictures,
   serve: async () => {
     require(join(program, 'server.js'))
     await new Promise(() => {}) // the server ends the process

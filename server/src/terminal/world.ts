@@ -3,6 +3,8 @@ import type { FileReport } from './file-report.ts'
 import type { Sheets } from '../reader/kept.ts'
 import type { Share } from './share.ts'
 
+export type Pictures = typeof import('../report/index.ts')
+
 /** What stands at a path. */
 export type Standing = 'file' | 'folder' | null
 
@@ -35,6 +37,8 @@ export interface World {
   readonly readRecord: (path: string, within: string) => Promise<FileText | null>
   /** Writes the whole of a file or leaves it as it was. */
   readonly write: (path: string, text: string) => Promise<void>
+  /** Writes over a file that was read, with the byte order mark that it had. */
+  readonly rewrite: (path: string, text: string) => Promise<void>
   /** Where a path leads to when links are followed. */
   readonly followed: (path: string) => Promise<string>
   /** A folder with all that lead to it, where it is not there. */
@@ -53,6 +57,8 @@ export interface World {
   readonly sheets: (cache: boolean) => Sheets
   /** Checks a share of the files in another thread. */
   readonly inThread: (share: Share) => Promise<readonly FileReport[]>
+  /** Draws pictures and pages; loaded when it is first asked for, as no other command needs it. */
+  readonly pictures: () => Pictures
   /** Becomes the language server; settles when that ends. */
   readonly serve: () => Promise<void>
 }

@@ -3,6 +3,7 @@ import { addCheck } from './check.ts'
 import { addCompare } from './compare.ts'
 import { addExplain } from './explain.ts'
 import { addNew } from './new.ts'
+import { addReport } from './report.ts'
 import { addReview } from './review.ts'
 import { addServe } from './serve.ts'
 import { addSheet } from './sheet.ts'
@@ -14,6 +15,7 @@ export const commands: readonly AddCommand[] = [
   addValues,
   addCompare,
   addReview,
+  addReport,
   addSheet,
   addNew,
   addExplain,

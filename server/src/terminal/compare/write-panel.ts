@@ -3,6 +3,7 @@ import { applyEdits } from '../../text/span.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { absolute, shown } from '../paths.ts'
 import type { World } from '../world.ts'
+import type { Place } from '../../review/choosing/laid-array.ts'
 import type { SurfaceComparison } from './on-surface.ts'
 
 /** Puts a panel of the comparison, its count and its wiring into the system file; every other character stays. */
@@ -14,14 +15,14 @@ export async function writePanel(world: World, { file, place, rows }: SurfaceCom
   const { strings } = row
   if (!strings) throw new CouldNotRun(`--write ${id}: without a controller its wiring is not known`)
   const count = strings.in_series * strings.in_parallel
-  const { panel, count: countField, series, parallel } = fieldsOf({ file, place, rows })
+  const { panel, count: countField, series, parallel } = fieldsOf(place)
   const edits = [
     setScalar(file.tree, panel, id),
     setScalar(file.tree, countField, String(count)),
     setScalar(file.tree, series, String(strings.in_series)),
     setScalar(file.tree, parallel, String(strings.in_parallel)),
   ]
-  await world.write(file.path, applyEdits(file.tree.text, edits))
+  await world.rewrite(file.path, applyEdits(file.tree.text, edits))
   const own = place.array?.entry.controller.id?.value
   const note =
     own === undefined || own === strings.controller
@@ -31,7 +32,7 @@ export async function writePanel(world: World, { file, place, rows }: SurfaceCom
 }
 
 /** Pointers of what changes; only an array with one kind of panels, which all lie on the surface, has one place for each. */
-function fieldsOf({ place: { array, surface } }: SurfaceComparison) {
+function fieldsOf({ array, surface }: Place) {
   const id = surface.id?.value
   if (!array) throw new CouldNotRun(`--write: no array lies on ${id}; add one to the system, or name one with --array`)
   const [only, ...more] = array.panels

@@ -5,14 +5,15 @@ import { monthNames } from '../../findings/months.ts'
 import { rank } from '../../findings/severities.ts'
 import { cautions } from '../../review/cautions.ts'
 import type { ArrayFigures, BatteryFigures, MonthFigures } from '../../review/figures.ts'
-import { roughPercent } from '../../review/rough.ts'
+import { rough, roughPercent } from '../../review/rough.ts'
+import { tooLarge } from '../../review/too-large.ts'
 import { shortfallOf, yearOf } from '../../review/year.ts'
 import { positionAt } from '../../text/lines.ts'
 import type { FileReport } from '../file-report.ts'
 import { count, foundInWords } from '../severity.ts'
 import { table } from '../table.ts'
 import { visible } from '../visible.ts'
-import { marginsText, tooLarge, totalsText } from './review-head.ts'
+import { marginsText, totalsText } from './review-head.ts'
 
 /** A page that a person reads in two minutes: what was found, the figures, what was not checked, and the cautions. */
 export function reviewText({ system, figures }: Review, report: FileReport, colour: boolean): string {
@@ -74,7 +75,7 @@ function arrays(list: readonly ArrayFigures[]): string {
     ['hot Vmp', (a) => amount(a.vmp_hot_v, 'V', 1)],
     ['design current, 1.25 x Isc', (a) => amount(a.isc_design_a, 'A', 1)],
     ['cable may carry (guide)', (a) => amount(a.cable?.ampacity_a ?? null, 'A')],
-    ['lost in the cable', (a) => amount(a.cable?.drop_pct ?? null, '%', 1)],
+    ['lost in the cable', (a) => roughly(a.cable?.drop_pct ?? null, '%')],
     ['weight with frames', (a) => amount(a.weight_kg, 'kg', 1)],
     ['price of the panels', (a) => amount(a.price?.amount ?? null, a.price?.currency ?? '')],
   ]
@@ -84,7 +85,7 @@ function arrays(list: readonly ArrayFigures[]): string {
 function battery(b: BatteryFigures): string {
   return table([
     ['  usable', amount(b.usable_wh, 'Wh')],
-    ['  lasts without any source', amount(b.autonomy_days, 'days', 1)],
+    ['  lasts without any source', roughly(b.autonomy_days, 'days')],
     [
       '  charged at most at',
       `${amount(b.charge_rate_c, 'C', 2)}${b.charge_rate_c === null ? '' : ' (amperes over ampere-hours)'}`,
@@ -123,6 +124,8 @@ function shortfall(system: Review['system']): string {
 
 const amount = (value: number | null, unit: string, digits = 0) =>
   value === null ? 'not known' : `${value.toFixed(digits)} ${unit}`.trimEnd()
+
+const roughly = (value: number | null, unit: string) => (value === null ? 'not known' : `${rough(value)} ${unit}`)
 
 /** A figure of the simulation, to two digits above ten: it is worth no more. */
 const watthours = (wh: number) => String(wh < 10 ? Math.round(wh) : Number(wh.toPrecision(2)))

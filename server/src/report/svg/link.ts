@@ -1,0 +1,15 @@
+import { element, type Attributes, type Markup } from './element.ts'
+
+/** Whether parts of a picture lead to their fields: in an editor they do, on paper they do not. */
+export interface Drawing {
+  readonly links: boolean
+}
+
+/** A part of a picture that stands for a field: a button with a name where it leads there. */
+export function fieldGroup(drawing: Drawing, pointer: string, label: string, ...parts: readonly Markup[]): Markup {
+  return element('g', linkTo(drawing, pointer, label), ...parts)
+}
+
+export function linkTo({ links }: Drawing, pointer: string, label: string): Attributes {
+  return links ? { 'data-field': pointer, role: 'button', tabindex: 0, 'aria-label': label } : {}
+}

@@ -1,0 +1,29 @@
+import { formatNumber } from '../quantities/format.ts'
+
+/** Which units a reader is used to. Sizes of cables stay as typed: nobody sells the other unit's number. */
+export type Units = 'metric' | 'us'
+
+/** Quantities in SI units as a reader is used to them. */
+export interface Written {
+  /** Of a surface or a cable. */
+  readonly metres: (metres: number) => string
+  /** Of a panel or a hatch. */
+  readonly short: (metres: number) => string
+  readonly kilograms: (kilograms: number) => string
+  readonly celsius: (degrees: number) => string
+}
+
+export const writtenIn: Readonly<Record<Units, Written>> = {
+  metric: {
+    metres: (m) => `${formatNumber(m, 3)} m`,
+    short: (m) => `${formatNumber(1000 * m, 4)} mm`,
+    kilograms: (kg) => `${formatNumber(kg, 3)} kg`,
+    celsius: (c) => `${formatNumber(c, 2)} °C`,
+  },
+  us: {
+    metres: (m) => `${formatNumber(m / 0.3048, 3)} ft`,
+    short: (m) => `${(m / 0.0254).toFixed(1)} in`,
+    kilograms: (kg) => `${formatNumber(kg / 0.45359237, 3)} lb`,
+    celsius: (c) => `${formatNumber(c * 1.8 + 32, 3)} °F`,
+  },
+}

@@ -1,0 +1,59 @@
+import type { Finding, Severity } from '../../findings/finding.ts'
+import { cautions } from '../cautions.ts'
+import type { Figures } from '../figures.ts'
+import { marginsOf, type Margin } from '../margins.ts'
+import { systemPicture, type SystemPicture } from '../picture/system-picture.ts'
+import type { ResolvedSystem, SiteTemperature } from '../resolved.ts'
+import { assumptionsOf } from './assumptions.ts'
+import { partsOf, type PartsList } from './parts.ts'
+import { promisesOf } from './promises.ts'
+import { warrantyNotes } from './warranty-notes.ts'
+
+/** Everything on the page for a customer, as plain data. */
+export interface PageData {
+  readonly picture: SystemPicture
+  readonly kind: 'boat' | 'vehicle' | 'cabin' | null
+  readonly promises: readonly string[]
+  readonly parts: PartsList
+  readonly assumptions: readonly string[]
+  readonly coldest: SiteTemperature
+  readonly hottest: SiteTemperature
+  readonly margins: readonly Margin[]
+  readonly findings: readonly Found[]
+  /** What a person let stand, and why. */
+  readonly accepted: readonly { readonly message: string; readonly because: string }[]
+  readonly warranty: readonly string[]
+  readonly cautions: readonly string[]
+}
+
+export interface Found {
+  readonly severity: Severity
+  readonly message: string
+}
+
+/** What was found, as far as the page needs it. */
+export interface FoundInFile {
+  readonly findings: readonly Finding[]
+  readonly accepted: readonly { readonly finding: Finding; readonly because: string }[]
+}
+
+const order: readonly Severity[] = ['error', 'warning', 'information', 'hint']
+
+export function pageData(system: ResolvedSystem, figures: Figures, found: FoundInFile): PageData {
+  return {
+    picture: systemPicture(system, figures),
+    kind: system.system.kind?.value ?? null,
+    promises: promisesOf(system, figures),
+    parts: partsOf(system),
+    assumptions: assumptionsOf(system),
+    coldest: system.coldest,
+    hottest: system.hottest,
+    margins: marginsOf(system, figures),
+    findings: found.findings
+      .map(({ severity, message }) => ({ severity, message }))
+      .sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity)),
+    accepted: found.accepted.map(({ finding, because }) => ({ message: finding.message, because })),
+    warranty: warrantyNotes(system),
+    cautions,
+  }
+}

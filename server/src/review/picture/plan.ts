@@ -1,0 +1,94 @@
+import { layOut, shapeOf, type Laid } from '../fit.ts'
+import type { ResolvedSystem, Surface } from '../resolved.ts'
+
+/** A surface with what lies on it, from one corner [m]; x runs along its length. */
+export interface SurfacePlan {
+  readonly id: string
+  readonly pointer: string
+  readonly length_m: number
+  readonly width_m: number
+  readonly mounting: string | null
+  readonly keep_out: readonly PlannedArea[]
+  readonly panels: readonly PlannedArea[]
+  /** How many panels found no place. */
+  readonly unplaced: number
+}
+
+export interface PlannedArea {
+  readonly name: string
+  readonly pointer: string
+  readonly x_m: number
+  readonly y_m: number
+  readonly length_m: number
+  readonly width_m: number
+}
+
+/** A plan of each surface that has a size. */
+export function plansOf(system: ResolvedSystem): readonly SurfacePlan[] {
+  return system.system.surfaces.flatMap((surface, i) => {
+    const shape = shapeOf(surface)
+    if (!shape || shape.length <= 0 || shape.width <= 0) return []
+    const laid = layOut(system, surface)
+    const pointer = `/surfaces/${i}`
+    return [
+      {
+        id: surface.id?.value ?? `surface ${i + 1}`,
+        pointer,
+        length_m: shape.length,
+        width_m: shape.width,
+        mounting: surface.mounting?.value ?? null,
+        keep_out: keptOut(surface, pointer, shape.length, shape.width),
+        panels: laid.flatMap((one) => panelsOf(one, system)),
+        unplaced: laid.reduce((sum, { wanted, places }) => sum + wanted - places.length, 0),
+      },
+    ]
+  })
+}
+
+function keptOut(surface: Surface, pointer: string, length: number, width: number): readonly PlannedArea[] {
+  const { keep_out: areas, walkway } = surface
+  const strip = walkway.width?.value ?? 0
+  const along = walkway.side?.value === 'length'
+  return [
+    ...areas.flatMap(({ name, x, y, length: l, width: w }, i) =>
+      x && y && l && w
+        ? [
+            {
+              name: name?.text ?? 'keep out',
+              pointer: `${pointer}/keep_out/${i}`,
+              x_m: x.value,
+              y_m: y.value,
+              length_m: l.value,
+              width_m: w.value,
+            },
+          ]
+        : [],
+    ),
+    ...(strip > 0 && walkway.side
+      ? [
+          {
+            name: 'walkway',
+            pointer: `${pointer}/walkway`,
+            x_m: 0,
+            y_m: 0,
+            length_m: along ? length : strip,
+            width_m: along ? strip : width,
+          },
+        ]
+      : []),
+  ]
+}
+
+function panelsOf({ panels, places }: Laid, { arrays }: ResolvedSystem): readonly PlannedArea[] {
+  const { length, width } = panels.panel!.record.size
+  const array = arrays.findIndex((one) => one.panels.includes(panels))
+  const pointer = `/arrays/${array}/panels/${arrays[array]!.panels.indexOf(panels)}`
+  return places.map(({ x_m, y_m, turned }) => ({
+    name: panels.panel!.record.name?.text ?? panels.entry.panel.id?.text ?? 'panel',
+    pointer,
+    x_m,
+    y_m,
+    length_m: (turned ? width : length)!.value,
+    width_m: (turned ? length : width)!.value,
+  }))
+}

@@ -1,0 +1,29 @@
+import type { Figures } from '../figures.ts'
+import type { ResolvedSystem } from '../resolved.ts'
+import { chargeOf, type Charge } from './charge.ts'
+import { plansOf, type SurfacePlan } from './plan.ts'
+import { windowsOf, type VoltageWindow } from './windows.ts'
+import { wiringOf, type Wiring } from './wiring.ts'
+
+/** Everything that the pictures of a system show, in SI units. `figures` are those of the review, as they are. */
+export interface SystemPicture {
+  readonly kind: 'system'
+  readonly name: string
+  readonly figures: Figures
+  readonly plans: readonly SurfacePlan[]
+  readonly charge: Charge | null
+  readonly windows: readonly VoltageWindow[]
+  readonly wiring: Wiring
+}
+
+export function systemPicture(system: ResolvedSystem, figures: Figures): SystemPicture {
+  return {
+    kind: 'system',
+    name: system.system.name?.text ?? system.id,
+    figures,
+    plans: plansOf(system),
+    charge: chargeOf(system),
+    windows: windowsOf(system, figures),
+    wiring: wiringOf(system, figures),
+  }
+}

@@ -1,0 +1,66 @@
+import { InvalidArgumentError, Option } from 'commander'
+import { isDay } from '../../records/dates.ts'
+import { pageData } from '../../review/page/page-data.ts'
+import { revisionOf } from '../git/revision.ts'
+import { writeOutput } from '../output.ts'
+import { reviewed, type Reviewed } from '../reviewed.ts'
+import type { AddCommand } from './command.ts'
+
+interface Options {
+  readonly output?: string
+  readonly format?: 'html' | 'markdown'
+  readonly units: 'metric' | 'us'
+  readonly date?: string
+}
+
+export const addReport: AddCommand = (program, world) => {
+  program
+    .command('report')
+    .description(
+      'the page for a customer: what is proposed, pictures, parts, and on a second leaf what an installer needs',
+    )
+    .argument('<system>', 'a system description')
+    .option('-o, --output <file>', 'write the page to a file; a record is never overwritten')
+    .addOption(
+      new Option(
+        '--format <format>',
+        'one HTML file with pictures, or text; by the name of the file, else html',
+      ).choices(['html', 'markdown']),
+    )
+    .addOption(
+      new Option('--units <units>', 'lengths, weights and temperatures; cables stay as typed')
+        .choices(['metric', 'us'])
+        .default('metric'),
+    )
+    .option('--date <date>', 'the date on the page, year-month-day; today by default', day)
+    .addHelpText(
+      'after',
+      '\nThe page needs no script and no network; a browser prints it on two sheets of A4 or Letter.\n\nExamples:\n  wattproof report boat.system.yaml -o boat.html\n  wattproof report van.system.yaml -o van.html --units us --date 2026-11-27\n  wattproof report boat.system.yaml --format markdown',
+    )
+    .action(async (path: string, options: Options) => {
+      const found = await reviewed(world, path)
+      const { review, checked } = found
+      const stamp = { date: options.date ?? world.today, revision: await revisionOf(world, pathsOf(found)) }
+      const data = pageData(review.system, review.figures, checked)
+      const format = options.format ?? (/\.(md|markdown)$/i.test(options.output ?? '') ? 'markdown' : 'html')
+      const text = world.pictures().page(data, stamp, options.units, format)
+      if (options.output === undefined) world.out(text)
+      else await writeOutput(world, options.output, text)
+    })
+}
+
+/** The system and every record that it names, first the system. */
+function pathsOf({ library, checked, review: { system } }: Reviewed): readonly string[] {
+  const used = [
+    ...system.arrays.flatMap(({ panels, controller }) => [...panels.map(({ panel }) => panel), controller]),
+    system.battery,
+    system.climate,
+  ]
+  const settings = library.settings(checked.path)?.path
+  return [...new Set([checked.path, ...used.flatMap((one) => one?.path ?? []), ...(settings ? [settings] : [])])]
+}
+
+function day(text: string): string {
+  if (!isDay(text)) throw new InvalidArgumentError('Write a day of the calendar as 2026-11-27.')
+  return text
+}
