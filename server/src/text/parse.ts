@@ -33,12 +33,14 @@ export function parseTokens(text: string): Parsed | 'too-deep' {
 
 /** Complaints are errors of JavaScript, and nobody reads their stacks, which take longer than all the rest of a broken file. */
 function withoutStacks(compose: () => Document.Parsed[]): Document.Parsed[] {
-  const { stackTraceLimit } = Error
-  Error.stackTraceLimit = 0
+  // a setting of V8 that the language does not know
+  const settings = Error as { stackTraceLimit?: number }
+  const { stackTraceLimit } = settings
+  settings.stackTraceLimit = 0
   try {
     return compose()
   } finally {
-    Error.stackTraceLimit = stackTraceLimit
+    settings.stackTraceLimit = stackTraceLimit!
   }
 }
 
