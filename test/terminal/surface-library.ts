@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs'
+import { expect } from 'vitest'
 import type { SurfaceRow } from '../../server/src/review/choosing/row.ts'
 import { scratch, wattproof } from './run.ts'
 
