@@ -18,11 +18,11 @@ export const anchorSign = textHazard({
         : rest
           ? tell`reads ${rest} alone`
           : tell`finds nothing after it`
-    return tell`YAML takes ${word} for ${names[text[0]!]!} and ${left}. Write ${better ?? tell`the text in quotes`}.`
+    return tell`YAML takes ${word} for ${names[text[0]!]} and ${left}. Write ${better ?? tell`the text in quotes`}.`
   },
   better: (text) => {
     const number = numberBehind(/^[&*!]+\s*/, text)
-    return number ? { text: number, why: tell`without the ${text[0]!}`, certainty: 'guess' } : null
+    return number ? { text: number, why: tell`without the ${text[0]}`, certainty: 'guess' } : null
   },
 })
 

@@ -11,8 +11,8 @@ export const blockSign = textHazard({
   damaged: /^[>|]/,
   message: (text, better) =>
     better
-      ? tell`YAML takes the ${text[0]!} in ${text} for the beginning of a text of several lines. Write ${better}, or put it in quotes.`
-      : tell`YAML takes the ${text[0]!} in ${text} for the beginning of a text of several lines. Put it in quotes.`,
+      ? tell`YAML takes the ${text[0]} in ${text} for the beginning of a text of several lines. Write ${better}, or put it in quotes.`
+      : tell`YAML takes the ${text[0]} in ${text} for the beginning of a text of several lines. Put it in quotes.`,
   better: (text) => {
     const number = numberBehind(/^[>|]=?\s*/, text)
     return number ? { text: number, why: tell`the number alone`, certainty: 'guess' } : null
