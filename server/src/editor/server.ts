@@ -11,7 +11,14 @@ import { clientOf } from './client.ts'
 import { addFeatures } from './features.ts'
 import type { Files } from './files.ts'
 import { diagnostics } from './handlers/diagnostics.ts'
-import { recordGlobs, settingsSection, skeletonRequest, type SkeletonParams, type SkeletonResult } from './protocol.ts'
+import {
+  recordGlobs,
+  settingsSection,
+  skeletonRequest,
+  type SkeletonParams,
+  type SkeletonResult,
+  weatherGlob,
+} from './protocol.ts'
 import { documentReport, newsOf, settled, workspaceReport } from './pull.ts'
 import { createSession, type Session } from './session.ts'
 
@@ -53,7 +60,7 @@ function start(connection: Connection, session: Session, folders: readonly strin
     )
   }
   if (client.registersWatchers) {
-    const watchers = recordGlobs.map((globPattern) => ({ globPattern }))
+    const watchers = [...recordGlobs, weatherGlob].map((globPattern) => ({ globPattern }))
     inBackground(connection, () => connection.client.register(DidChangeWatchedFilesNotification.type, { watchers }))
   }
   if (client.workspaceFolders) {
