@@ -126,6 +126,30 @@ describe('across files', () => {
     folder.dispose()
   })
 
+  test.each([
+    { form: 'documentChanges', documentChanges: true },
+    { form: 'changes', documentChanges: false },
+  ])('files renamed by hand take their ids along, as $form where those are asked for', async (able) => {
+    const folder = folderOf({ 'tern.panel.yaml': tern, 'boat.system.yaml': boat })
+    const workspaceEdit = { ...full.workspace!.workspaceEdit, documentChanges: able.documentChanges }
+    client = await startServer({
+      capabilities: { ...full, workspace: { ...full.workspace, workspaceEdit } },
+      folders: [folder.uri],
+    })
+    await client.open(folder.uriOf('boat.system.yaml'), boat)
+    await client.pull(folder.uriOf('boat.system.yaml'))
+    const files = [{ oldUri: folder.uriOf('tern.panel.yaml'), newUri: folder.uriOf('gull.panel.yaml') }]
+    const edit = await client.request<Record<string, unknown>>('workspace/willRenameFiles', { files })
+    const range = { start: { line: 3, character: 22 }, end: { line: 3, character: 26 } }
+    const uri = folder.uriOf('boat.system.yaml')
+    expect(edit).toEqual(
+      able.documentChanges
+        ? { documentChanges: [{ textDocument: { uri, version: null }, edits: [{ range, newText: 'gull' }] }] }
+        : { changes: { [uri]: [{ range, newText: 'gull' }] } },
+    )
+    folder.dispose()
+  })
+
   test('a folder that is added is read, one that is removed is forgotten', async () => {
     const folder = folderOf({ 'tern.panel.yaml': tern })
     client = await startServer()

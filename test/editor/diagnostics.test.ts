@@ -94,6 +94,21 @@ test('nothing new is answered with `unchanged`', async () => {
   expect(again).toEqual({ kind: 'unchanged', resultId: first.resultId })
 })
 
+test('a check that finds the same is not sent again', async () => {
+  client = await startServer()
+  await client.open(uri, slip)
+  const first = await client.request<{ resultId: string }>('textDocument/diagnostic', { textDocument: { uri } })
+  const ask = () =>
+    client.request<{ kind: string }>('textDocument/diagnostic', {
+      textDocument: { uri },
+      previousResultId: first.resultId,
+    })
+  await client.change(uri, 2, [{ text: `${slip}# a note below\n` }])
+  expect(await ask()).toEqual({ kind: 'unchanged', resultId: first.resultId })
+  await client.change(uri, 3, [{ text: `# a note above\n${slip}` }])
+  expect((await ask()).kind).toBe('full')
+})
+
 test('findings of files that are not open come with the workspace report, which is then held', async () => {
   const folder = folderOf({ 'tern.panel.yaml': slip, '.hidden/tern.panel.yaml': slip })
   client = await startServer({ folders: [folder.uri] })
@@ -131,8 +146,11 @@ test('settings of a library hold for its records, and a change of them is seen a
   await client.notify('workspace/didChangeWatchedFiles', {
     changes: [{ uri: folder.uriOf('wattproof.yaml'), type: 2 }],
   })
-  await client.until(() => client.asked.some(({ method }) => method === 'workspace/diagnostic/refresh'))
-  expect(await severity()).toBe(1)
+  // a refresh that was due before may come first
+  while ((await severity()) !== 1) {
+    await client.until(() => client.asked.some(({ method }) => method === 'workspace/diagnostic/refresh'))
+    client.asked.length = 0
+  }
   folder.dispose()
 })
 

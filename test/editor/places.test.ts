@@ -142,12 +142,17 @@ describe('rename', () => {
     const { workspace } = hereAt(boat, system)
     const root = 'file:///library/'
     const moved = [{ from: `${root}auk.panel.yaml`, to: `${root}razorbill.panel.yaml` }]
-    const edit = renamedFiles(workspace, moved, (path) => path)!
+    const edit = renamedFiles(workspace, moved, (path) => path, clients.full)!
     expect((edit.documentChanges as TextDocumentEdit[]).map(({ edits }) => applied(boat, edits as never))[0]).toBe(
       boat.replace('auk', 'razorbill'),
     )
     expect(
-      renamedFiles(workspace, [{ from: `${root}auk.panel.yaml`, to: `${root}old/auk.panel.yaml` }], (path) => path),
+      renamedFiles(
+        workspace,
+        [{ from: `${root}auk.panel.yaml`, to: `${root}old/auk.panel.yaml` }],
+        (path) => path,
+        clients.full,
+      ),
     ).toBeNull()
   })
 })

@@ -2,6 +2,7 @@ import { bankChecks } from './bank.checks.ts'
 import { cableChecks } from './cable.checks.ts'
 import { caseChecks } from './cases.checks.ts'
 import type { Check } from './check.ts'
+import { choosingChecks } from './choosing.checks.ts'
 import { diodeChecks } from './diode.checks.ts'
 import { energyChecks } from './energy.checks.ts'
 import { fitChecks } from './fit.checks.ts'
@@ -22,4 +23,5 @@ export const allChecks: readonly Check[] = [
   ...reviewChecks,
   ...bankChecks,
   ...caseChecks,
+  ...choosingChecks,
 ]

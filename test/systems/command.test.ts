@@ -17,6 +17,9 @@ test('the figures come as the one document that is promised', () => {
     'months',
     'year',
     'not_checked',
+    'totals',
+    'margins',
+    'too_large',
     'findings',
   ])
   expect([review.version, review.system, review.findings]).toEqual([1, 'boat', []])
@@ -42,6 +45,27 @@ test('the figures come as the one document that is promised', () => {
     'lowest_soc',
     'unserved_wh_day',
   ])
+})
+
+test('the document has the totals, every limit and its margin, and whether all is far too large', () => {
+  const {
+    totals,
+    margins,
+    too_large: large,
+  } = JSON.parse(wattproof(['review', 'samples/systems/cabin.system.yaml', '--format', 'json']).out)
+  expect(totals).toMatchObject({
+    pmax_stc_w: 1720,
+    weight_kg: 86,
+    price: { amount: 3200, currency: 'USD' },
+    arrays: [
+      { id: 'south', panels: [{ name: 'Grebe 430', count: 4 }], wiring: '2S2P', controller: 'Example MPPT 150/60' },
+    ],
+    battery: { name: 'Example AGM 220', count: 4, wiring: '2S2P' },
+  })
+  const cold = margins.find(({ what }: { what: string }) => what === 'south: cold voltage, controller')
+  expect(cold).toMatchObject({ limit: 150, unit: 'V', at_least: false, kept: true })
+  expect(cold.value).toBeCloseTo(87, 0)
+  expect(large).toContain('Far larger than its loads')
 })
 
 test('what is unsafe makes the exit code 1 and stands before the figures', () => {

@@ -108,9 +108,60 @@ test.each([
 
 test.each([60, 80, 140])('the text fits a terminal of %i characters', (width) => {
   const { out } = wattproof(['compare', panels], { env: { COLUMNS: String(width) } })
-  const tables = out.slice(0, out.indexOf('Common practice'))
-  expect(Math.max(...tables.split('\n').map((line) => [...line].length))).toBeLessThanOrEqual(width)
-  expect(out).toMatch(/Common practice, no source: bonded flexible panels last one to five years/)
+  expect(Math.max(...out.split('\n').map((line) => [...line].length))).toBeLessThanOrEqual(width)
+  expect(out.replace(/\s+/g, ' ')).toContain(
+    'Common practice, no source: bonded flexible panels last one to five years',
+  )
+})
+
+test('an expected life of common practice is marked in every format', () => {
+  const of = (...args: string[]) => wattproof(['compare', panels, ...args]).out
+  expect(JSON.parse(of('--format', 'json')).notes).toEqual([expect.stringMatching(/^Common practice, no source/)])
+  expect(of('--format', 'csv', '--columns', 'expected_life,expected_life_from')).toMatch(
+    /^tern-110,4,common practice$/m,
+  )
+  expect(of('--format', 'markdown')).toMatch(/^Common practice, no source/m)
+})
+
+test('no text of a record is a formula in CSV, or obeyed by a terminal', () => {
+  const cwd = scratch({
+    'a.panel.yaml': bare('warranty: { exclusions: [\'=1+1\', "\\e[2J"] }'),
+    '=b.panel.yaml': bare(),
+  })
+  const csv = wattproof(['compare', '.', '--format', 'csv', '--columns', 'exclusions'], { cwd }).out
+  expect(csv).toMatch(/^'=b,none named$/m)
+  expect(csv).toMatch(/^a,"'=1\+1, \\u001b\[2J"$/m)
+  for (const format of ['text', 'json', 'csv', 'markdown'])
+    expect(wattproof(['compare', '.', '--format', format], { cwd }).out, format).not.toContain('\u001b')
+})
+
+test('every example of the help runs', () => {
+  const help = wattproof(['compare', '--help']).out
+  const examples = [...help.matchAll(/^ {2}wattproof (compare .+)$/gm)].map(([, command]) => command!)
+  expect(examples.length).toBeGreaterThanOrEqual(7)
+  const files = {
+    'boat.system.yaml': readFileSync('samples/systems/boat.system.yaml', 'utf8').replaceAll(
+      /puffin-115|skua-110/g,
+      'tern-110',
+    ),
+    'panels/tern-110.panel.yaml': readFileSync(`${panels}/tern-110.panel.yaml`, 'utf8'),
+    'panels/heron-100.panel.yaml': readFileSync(`${panels}/heron-100.panel.yaml`, 'utf8'),
+    'tern-110.panel.yaml': readFileSync(`${panels}/tern-110.panel.yaml`, 'utf8'),
+    'heron-100.panel.yaml': readFileSync(`${panels}/heron-100.panel.yaml`, 'utf8'),
+    'offers/new.panel.yaml': bare(),
+  }
+  for (const name of [
+    'controllers/example-mppt-30.controller',
+    'batteries/example-lfp-100.battery',
+    'climates/example-bay.climate',
+  ])
+    Object.assign(files, { [`${name.split('/')[1]}.yaml`]: readFileSync(`samples/systems/${name}.yaml`, 'utf8') })
+  for (const example of examples) {
+    const args = [...example.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, bare]) => quoted ?? bare!)
+    const { code, out, err } = wattproof(args, { cwd: scratch(files) })
+    expect([code, err], example).toEqual([0, ''])
+    expect(out, example).not.toBe('')
+  }
 })
 
 test('a folder without panels could not run', () => {

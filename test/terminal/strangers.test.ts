@@ -1,4 +1,5 @@
 import { chmodSync, existsSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs'
+import { spawnSync } from 'node:child_process'
 import { delimiter, join } from 'node:path'
 import { expect, test } from 'vitest'
 import { bad, good } from './records.ts'
@@ -111,6 +112,31 @@ test('a program named git in the checked or the current folder is not started', 
     expect({ path, ran: wasRun() }).toEqual({ path, ran: false })
   }
 })
+
+test.runIf(process.platform !== 'win32')(
+  'of datasheets, only regular files inside the library are read',
+  () => {
+    const sheet = readFileSync('samples/library/sheets/stork-110.pdf')
+    const outside = scratch()
+    writeFileSync(join(outside, 'secret.pdf'), sheet)
+    const cwd = scratch({ 'lib/wattproof.yaml': 'format: 1\n' })
+    writeFileSync(join(cwd, 'secret.pdf'), sheet)
+    writeFileSync(join(cwd, 'lib/own.pdf'), sheet)
+    spawnSync('mkfifo', [join(cwd, 'lib/pipe.pdf')])
+    symlinkSync('/dev/zero', join(cwd, 'lib/zero.pdf'))
+    symlinkSync(join(outside, 'secret.pdf'), join(cwd, 'lib/link.pdf'))
+    symlinkSync(outside, join(cwd, 'lib/folder'))
+    const read = (source: string) => {
+      put(cwd, { 'lib/a.panel.yaml': `${good}datasheet: { source: ${source} }\n` })
+      return wattproof(['sheet', 'lib/a.panel.yaml', '--no-cache'], { cwd })
+    }
+    expect(read('own.pdf').code).toBe(0)
+    const others = ['pipe', 'zero', 'link', 'folder/secret', '../secret', 'x/../../secret', join(outside, 'secret')]
+    for (const source of [...others, '../../../etc/passwd', 'file:////host/share'].map((name) => `${name}.pdf`))
+      expect({ source, ...read(source), err: '' }).toMatchObject({ source, code: 2, out: '', signal: null })
+  },
+  120_000,
+)
 
 test("git's variables do not lead it to another repository", () => {
   const cwd = repository({ 'a.panel.yaml': good })

@@ -10,7 +10,7 @@ const mostRead = 256 * 1024
 const mostChecked = 16
 
 /** A file as it is after a correction. */
-export interface Retried {
+interface Retried {
   readonly file: ReadFile
   /** Whether one rule may still find something there: sooner told than all that is found, and true where it is not known. */
   readonly mayRemain: (rule: string) => boolean

@@ -81,7 +81,7 @@ export function addFeatures(connection: Connection, session: Session): void {
           const to = session.pathOf(newUri)
           return from !== null && to !== null ? [{ from, to }] : []
         })
-        return renamedFiles(workspace, moved, session.uriOf)
+        return renamedFiles(workspace, moved, session.uriOf, session.client)
       },
       nothing,
     ),

@@ -6,6 +6,9 @@ export const recordGlobs = [
   '**/wattproof.{yaml,yml}',
 ] as const
 
+/** Files of hourly weather: watched, but read only where a record names them. */
+export const weatherGlob = '**/*.{epw,EPW}'
+
 /** Documents of other schemes, such as an old version that git shows, are answered with nothing. */
 export const schemes = ['file', 'untitled', 'vscode-vfs', 'vscode-test-web', 'vscode-remote'] as const
 

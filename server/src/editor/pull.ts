@@ -7,6 +7,7 @@ import type {
 } from 'vscode-languageserver'
 import type { Checked } from '../check/checked.ts'
 import { diagnostics } from './handlers/diagnostics.ts'
+import type { Here } from './here.ts'
 import type { Session } from './session.ts'
 
 /** Longest time that the findings of an opened record wait for the settings of its library [ms]. */
@@ -22,8 +23,8 @@ export async function documentReport(
   await settled(session, uri)
   const here = session.here(uri)
   if (!here) return { kind: 'full', items: [] }
-  const resultId = idOf(here.checked)
-  return resultId === previous ? { kind: 'unchanged', resultId } : { kind: 'full', resultId, items: diagnostics(here) }
+  const { resultId, items } = resultOf(here)
+  return resultId === previous ? { kind: 'unchanged', resultId } : { kind: 'full', resultId, items }
 }
 
 /** What a record names must be known before its findings are; for others the wait is short. */
@@ -65,7 +66,8 @@ export async function newsOf(session: Session, previous: ReadonlyMap<string, str
     }
     if (token.isCancellationRequested) return []
     const here = session.here(uri)
-    if (here && idOf(here.checked) !== previous.get(uri)) items.push(report(uri, idOf(here.checked), diagnostics(here)))
+    const result = here && resultOf(here)
+    if (result && result.resultId !== previous.get(uri)) items.push(report(uri, result.resultId, result.items))
   }
   for (const [uri, id] of previous) if (!present.has(uri) && id !== gone) items.push(report(uri, gone, []))
   return items
@@ -94,12 +96,30 @@ function nextChange(session: Session, token: CancellationToken): Promise<void> {
 }
 
 const gone = 'gone'
-const ids = new WeakMap<Checked, string>()
-let count = 0
+const results = new WeakMap<Checked, Result>()
 
-/** Names one check of one file; the next check of it has another name. */
-function idOf(checked: Checked): string {
-  const known = ids.get(checked) ?? String(++count)
-  ids.set(checked, known)
-  return known
+interface Result {
+  /** The same for the same findings at the same places, so that nothing is sent again that has not changed. */
+  readonly resultId: string
+  readonly items: Diagnostic[]
+}
+
+function resultOf(here: Here): Result {
+  const known = results.get(here.checked)
+  if (known) return known
+  const items = diagnostics(here)
+  const result = { resultId: digest(JSON.stringify(items)), items }
+  results.set(here.checked, result)
+  return result
+}
+
+/** A short name for a text; two texts of one file have the same one in a thousand million million cases. */
+function digest(text: string): string {
+  let [one, other] = [0x811c9dc5, 0x9747b28c]
+  for (let at = 0; at < text.length; at++) {
+    const unit = text.charCodeAt(at)
+    one = Math.imul(one ^ unit, 0x01000193)
+    other = Math.imul(other ^ unit, 0x85ebca6b) ^ (other >>> 13)
+  }
+  return `${(one >>> 0).toString(36)}-${(other >>> 0).toString(36)}-${text.length.toString(36)}`
 }

@@ -13,7 +13,14 @@ import { addPictures } from './add-pictures.ts'
 import type { Pictures } from './pictures.ts'
 import type { Files } from './files.ts'
 import { diagnostics } from './handlers/diagnostics.ts'
-import { recordGlobs, settingsSection, skeletonRequest, type SkeletonParams, type SkeletonResult } from './protocol.ts'
+import {
+  recordGlobs,
+  settingsSection,
+  skeletonRequest,
+  type SkeletonParams,
+  type SkeletonResult,
+  weatherGlob,
+} from './protocol.ts'
 import { documentReport, newsOf, settled, workspaceReport } from './pull.ts'
 import { createSession, type Session } from './session.ts'
 
@@ -64,7 +71,7 @@ function start(connection: Connection, session: Session, folders: readonly strin
     )
   }
   if (client.registersWatchers) {
-    const watchers = recordGlobs.map((globPattern) => ({ globPattern }))
+    const watchers = [...recordGlobs, weatherGlob].map((globPattern) => ({ globPattern }))
     inBackground(connection, () => connection.client.register(DidChangeWatchedFilesNotification.type, { watchers }))
   }
   if (client.workspaceFolders) {

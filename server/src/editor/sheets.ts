@@ -1,7 +1,7 @@
 import type { Library } from '../library/library.ts'
 import type { Field } from '../records/field.ts'
 import type { Sheets } from '../reader/kept.ts'
-import { sheetPath, type Beside } from '../sheets/beside.ts'
+import { sheetPath, sheetPlaces, type Beside } from '../sheets/beside.ts'
 
 /** The sheets of records that are open: read in the background, and kept until the record is opened anew. */
 export interface OpenSheets {
@@ -45,10 +45,9 @@ export function createOpenSheets(
   }
 
   async function find(path: string, source: string): Promise<Beside> {
-    const folders = [path, library.settings(path)?.path ?? path].map((one) => one.slice(0, one.lastIndexOf('/')))
-    const isWhole = /^(?:\/|[A-Za-z]:\/)/.test(source)
-    for (const place of isWhole ? [source] : folders.map((folder) => `${folder}/${source}`)) {
-      const read = await sheets!.at(onDisk(place))
+    const { paths, within } = sheetPlaces(source, path, library.settings(path)?.path)
+    for (const place of paths) {
+      const read = await sheets!.at(onDisk(place), onDisk(within))
       if (read) return { state: 'read', source, ...read }
     }
     return { state: 'missing', source }

@@ -1,3 +1,5 @@
+import type { Told } from '../wording/told.ts'
+
 /** Templates by name: `{ below: 'Voc {voc} is below Vmp {vmp}' }`. They stay in the file of the rule that says them. */
 export type Messages = Readonly<Record<string, string>>
 
@@ -16,7 +18,7 @@ export interface Said {
 }
 
 /** What a placeholder takes. Nothing is put for null. */
-export type Param = string | number | Typed | Figure | List | Said | null | undefined
+export type Param = string | number | Typed | Figure | List | Said | Told | null | undefined
 
 /** A field, which is quoted as it was typed. */
 export interface Typed {
@@ -44,6 +46,9 @@ export const figure = (value: number, unit?: string, digits = 3): Figure => ({ v
 
 /** A number rounded to whole ones. */
 export const whole = (value: number, unit?: string): Figure => ({ value, decimals: 0, ...(unit && { unit }) })
+
+/** What a calculation of a whole system gives, of loads and weather that nobody knows to a hundredth: two digits. */
+export const estimate = (value: number, unit?: string): Figure => figure(value, unit, 2)
 
 /** A share as people read it: 17.1 %. */
 export const percent = (share: number): Figure => figure(100 * share, '%')

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
-import { mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs'
+import { mkdirSync, readFileSync, realpathSync, renameSync, statSync, writeFileSync } from 'node:fs'
 import { homedir } from 'node:os'
-import { join } from 'node:path'
+import { join, sep } from 'node:path'
 import type { Sheet } from '../sheets/sheet.ts'
 import { unreadable } from '../sheets/sheet.ts'
 import { createReader, type Reader } from './ask.ts'
@@ -13,8 +13,8 @@ export interface SheetFile {
 }
 
 export interface Sheets {
-  /** The sheet in a file; null where there is no such file. */
-  at(path: string): Promise<SheetFile | null>
+  /** The sheet in a file; null where there is no such regular file, or where links lead out of the folder that is given. */
+  at(path: string, within?: string): Promise<SheetFile | null>
   end(): void
 }
 
@@ -33,8 +33,8 @@ export function createSheets(
   let folder: string | null = null
   const known = new Map<string, Promise<Sheet>>()
   return {
-    async at(path) {
-      const bytes = bytesAt(path)
+    async at(path, within) {
+      const bytes = bytesAt(path, within)
       if (bytes === null) return null
       if (bytes === 'too large') return { sheet: unreadable(tooLarge), sha256: '' }
       const sha256 = createHash('sha256').update(bytes).digest('hex')
@@ -65,10 +65,13 @@ export function createSheets(
   }
 }
 
-function bytesAt(path: string): Uint8Array | 'too large' | null {
+function bytesAt(path: string, within: string | undefined): Uint8Array | 'too large' | null {
   try {
-    const { size } = statSync(path)
-    return size > mostBytes ? 'too large' : new Uint8Array(readFileSync(path))
+    const real = realpathSync.native(path)
+    if (within !== undefined && !real.startsWith(join(realpathSync.native(within), sep))) return null
+    const standing = statSync(real)
+    if (!standing.isFile()) return null // a pipe or a device may never end
+    return standing.size > mostBytes ? 'too large' : new Uint8Array(readFileSync(real))
   } catch {
     return null
   }

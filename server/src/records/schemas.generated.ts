@@ -3089,7 +3089,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       {
        "key": "kind",
        "title": "kind",
-       "description": "What it is.",
+       "description": "What it is. Wind and water give by day and night, the others from the morning on.",
        "examples": [
         "shore"
        ],

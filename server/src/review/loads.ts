@@ -15,6 +15,8 @@ export interface Running {
   /** [W] */
   readonly power: number
   readonly hours: number
+  /** Whether it runs when it will, by day and night. */
+  readonly anyTime: boolean
 }
 
 /** What a day takes and what other sources give, by month (1 to 12) and day of the week (0 to 6). */
@@ -69,6 +71,7 @@ export function running({ system }: ResolvedSystem, month: number, weekday: numb
   return system.other_sources.map((use) => ({
     power: Math.max(0, use.power?.value ?? 0),
     hours: Math.min(24, Math.max(0, (use.hours?.value ?? 0) * second * share(use, month, weekday))),
+    anyTime: use.kind?.value === 'wind' || use.kind?.value === 'hydro',
   }))
 }
 

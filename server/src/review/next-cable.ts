@@ -1,4 +1,4 @@
-import { figure, sayFrom, type Phrases, type Said } from '../findings/message.ts'
+import { type Phrases, type Said, estimate, figure, sayFrom } from '../findings/message.ts'
 import type { Proposal } from '../findings/rule.ts'
 import { gaugeArea } from '../physics/cable.ts'
 import { gaugeText } from '../quantities/gauge.ts'
@@ -43,7 +43,7 @@ function nextThatDoes(
     const scale = size ? perMetre(system, cable, area, where) / perMetre(system, cable, size.value, where) : 1
     const drop = now?.drop_pct ? now.drop_pct * scale : null
     if ((iz !== null && iz < most.current) || (drop !== null && most.drop < drop)) return null
-    const known = [drop === null ? [] : [figure(drop, '%')], iz === null ? [] : [figure(iz, 'A')]].flat()
+    const known = [drop === null ? [] : [estimate(drop, '%')], iz === null ? [] : [figure(iz, 'A')]].flat()
     return say({ say: 'figures', with: { known: { list: known } } })
   })
 }

@@ -30,15 +30,14 @@ function* site(system: ResolvedSystem): Generator<string> {
   if (system.hottest.from === 'assumed') yield `The hottest air is not known; ${system.hottest.value} °C is assumed.`
   if (system.climate?.record.hourly && !system.weather)
     yield `Hourly weather: ${system.climate.record.hourly.text} could not be used; the days are made from the monthly means.`
+  if (system.climate && !system.weather)
+    yield 'Dull spells that last longer at this place than monthly means tell: an hourly file (`hourly` of the climate) has them.'
   if (!system.climate) yield 'Yield, balance and state of charge through the year: no climate.'
   else if (!yearOf(system))
     yield 'Yield, balance and state of charge through the year: the climate lacks months or latitude, or a panel its Pmax coefficient.'
 }
 
-function* ofArray(
-  { battery }: ResolvedSystem,
-  { entry, panels, controller, shares }: ResolvedArray,
-): Generator<string> {
+function* ofArray({ battery }: ResolvedSystem, { entry, panels, controller }: ResolvedArray): Generator<string> {
   const id = entry.id?.value ?? 'array'
   const { input, output, type } = controller?.record ?? {}
   if (!controller) yield `${id}: voltage and current against the controller: no controller record.`
@@ -53,8 +52,6 @@ function* ofArray(
     if (battery && !output?.battery_voltages.length)
       yield `${id}: battery voltage against the controller: its battery voltages are not given.`
     if (!input?.max_power) yield `${id}: power of the panels against the controller: its limit is not given.`
-    if (shares)
-      yield `${id}: the current limit of the shared controller counts for each array by itself through the year.`
   }
   for (const { entry: own, panel } of panels)
     if (!panel) yield `${id}: ${own.panel.id?.value ?? 'panel'}: no such panel record, so its string is not checked.`
@@ -128,6 +125,10 @@ function* battery(resolved: ResolvedSystem): Generator<string> {
     yield 'How cold the battery gets: where it is kept is not given; it counts as outside.'
   else if (place?.value === 'inside' && !kept)
     yield 'How cold the battery gets: above what the place inside is kept is not given; it counts as the mean of the day outside.'
+  if (resolved.battery && bankOf(resolved)?.lithium)
+    for (const { name, kind } of resolved.system.other_sources)
+      if (kind?.value === 'alternator')
+        yield `Heat of ${name?.text ?? 'the alternator'}: straight on a lithium bank an alternator gives its most for hours, which many do not stand; a DC-DC charger limits it.`
   if (!own.cable.size || !own.cable.length) yield 'Battery cable: size or length is not given.'
   else if (!own.cable.insulation) yield 'Allowable current of the battery cable: its insulation rating is not given.'
   else if (allowable(own.cable, own.cable.size.value, inside) === null)

@@ -1,6 +1,6 @@
 /** A number of a simulation in text: two digits, for it is worth no more. */
 export function rough(value: number): string {
-  const digits = Math.abs(value) >= 10 ? Math.round(value) : Number(value.toPrecision(2))
+  const digits = Number(value.toPrecision(2))
   return String(Object.is(digits, -0) ? 0 : digits)
 }
 

@@ -63,6 +63,7 @@ function ofArray({ arrays, coldest, hottest }: ResolvedSystem, figures: Figures,
       at: parallel ?? series,
     }),
     value(`${id}/cable_drop`, 'voltage drop of the array cable', share(own.cable?.drop_pct), '1', {
+      digits: 2,
       formula: '2 x length x resistance x Imp / Vmp of a hot day, the conductor at 70 °C',
       source: 'IEC 60228',
       inputs: wires,
@@ -91,6 +92,7 @@ function ofBattery({ system }: ResolvedSystem, { battery: own }: Figures): reado
       formula: 'sum of charge currents / ampere-hours',
       source: 'the records; Pmax x efficiency / nominal voltage for the sun, Isc for a controller that only switches',
       inputs,
+      digits: 2,
       at: parallel ?? battery.id,
     }),
     value('battery/autonomy', 'days without sun or other source', own.autonomy_days, 'days', {

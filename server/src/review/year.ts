@@ -194,8 +194,12 @@ function inFull(around: Surroundings, solar: Float64Array): Hours {
   return hours
 }
 
-/** From the morning on, or as much earlier as the day is too short. */
-function addRunning(produced: Float64Array, midnight: number, { power, hours }: Running): void {
+/** From the morning on, or as much earlier as the day is too short; wind and water evenly over day and night. */
+function addRunning(produced: Float64Array, midnight: number, { power, hours, anyTime }: Running): void {
+  if (anyTime) {
+    for (let h = 0; h < 24; h++) produced[midnight + h]! += (power * hours) / 24
+    return
+  }
   const start = Math.min(morning, Math.floor(24 - hours))
   for (let h = start; h < start + hours; h++) produced[midnight + h]! += power * Math.min(1, start + hours - h)
 }

@@ -1,7 +1,6 @@
 import type { Library } from '../library/library.ts'
 import type { Field } from '../records/field.ts'
-import { sheetPath, type Beside } from '../sheets/beside.ts'
-import { folderOf } from './paths.ts'
+import { sheetPath, sheetPlaces, type Beside } from '../sheets/beside.ts'
 import type { World } from './world.ts'
 
 /**
@@ -23,12 +22,10 @@ export async function sheetsBeside(
         ? sheetPath((file.fields.get('/datasheet/source') as Field<string> | undefined)?.value)
         : null
     if (source === null) continue
-    const folders = [folderOf(path), folderOf(library.settings(path)?.path ?? path)]
-    const places =
-      source.startsWith('/') || /^[A-Za-z]:\//.test(source) ? [source] : folders.map((folder) => `${folder}/${source}`)
+    const { paths, within } = sheetPlaces(source, path, library.settings(path)?.path)
     let beside: Beside = { state: 'missing', source }
-    for (const place of places) {
-      const read = await sheets.at(place)
+    for (const place of paths) {
+      const read = await sheets.at(place, within)
       if (!read) continue
       beside = { state: 'read', source, ...read }
       break

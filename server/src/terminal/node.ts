@@ -52,6 +52,10 @@ const world: World = {
   read: async (path) => withoutMark(readFileSync(path, 'utf8')),
   readRecord: (path, within) => readSafely(disk, path, within),
   write: async (path, text) => writeAside(path, text),
+  rewrite: async (path, text) => {
+    const before = readFileSync(path, 'utf8')
+    writeAside(path, withoutMark(before) === before ? text : `\uFEFF${text}`)
+  },
   followed: async (path) => slashed(realpathSync(path)),
   makeFolder: async (path) => {
     mkdirSync(path, { recursive: true })

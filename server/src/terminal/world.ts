@@ -37,6 +37,8 @@ export interface World {
   readonly readRecord: (path: string, within: string) => Promise<FileText | null>
   /** Writes the whole of a file or leaves it as it was. */
   readonly write: (path: string, text: string) => Promise<void>
+  /** Writes over a file that was read, with the byte order mark that it had. */
+  readonly rewrite: (path: string, text: string) => Promise<void>
   /** Where a path leads to when links are followed. */
   readonly followed: (path: string) => Promise<string>
   /** A folder with all that lead to it, where it is not there. */

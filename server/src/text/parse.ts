@@ -31,14 +31,17 @@ export function parseTokens(text: string): Parsed | 'too-deep' {
   return { document: document!, second: second ? second.range[0] : null, comments }
 }
 
+/** Of the engines that these programs run in, not of the language. */
+const stacks = Error as { stackTraceLimit?: number }
+
 /** Complaints are errors of JavaScript, and nobody reads their stacks, which take longer than all the rest of a broken file. */
 function withoutStacks(compose: () => Document.Parsed[]): Document.Parsed[] {
-  const { stackTraceLimit } = Error
-  Error.stackTraceLimit = 0
+  const { stackTraceLimit } = stacks
+  stacks.stackTraceLimit = 0
   try {
     return compose()
   } finally {
-    Error.stackTraceLimit = stackTraceLimit
+    if (stackTraceLimit !== undefined) stacks.stackTraceLimit = stackTraceLimit
   }
 }
 

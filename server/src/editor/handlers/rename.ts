@@ -4,6 +4,7 @@ import { recordOfPath } from '../../records/kinds.ts'
 import type { ReadFile } from '../../records/read-file.ts'
 import { replaceNode } from '../../text/edits.ts'
 import { nodeAtPointer } from '../../text/tree-queries.ts'
+import type { Client } from '../client.ts'
 import { besides, fileName } from '../addresses.ts'
 import type { Here } from '../here.ts'
 import { toRange, toTextEdit } from '../to-protocol.ts'
@@ -30,11 +31,12 @@ export function rename(here: Here, offset: number, newId: string): WorkspaceEdit
   return { documentChanges: [...textEdits(here.library.usesOf(file), id, here.uriOf), move] }
 }
 
-/** The edits that go with files being renamed by hand. */
+/** The edits that go with files being renamed by hand, in the form that the client takes. */
 export function renamedFiles(
   workspace: Workspace,
   moved: readonly { from: string; to: string }[],
   uriOf: (path: string) => string,
+  { documentChanges }: Client,
 ): WorkspaceEdit | null {
   const edits = moved.flatMap(({ from, to }) => {
     const file = workspace.library.file(from)
@@ -42,7 +44,11 @@ export function renamedFiles(
     if (!file || next?.kind !== file.kind || next.id === file.id) return []
     return textEdits(workspace.library.usesOf(file), next.id, uriOf)
   })
-  return edits.length > 0 ? { documentChanges: merged(edits) } : null
+  if (edits.length === 0) return null
+  const byFile = merged(edits)
+  return documentChanges
+    ? { documentChanges: byFile }
+    : { changes: Object.fromEntries(byFile.map(({ textDocument, edits }) => [textDocument.uri, edits as TextEdit[]])) }
 }
 
 function onlyRecord(here: Here, offset: number): ReadFile {

@@ -5,11 +5,11 @@ import { arrayFigures } from '../array-figures.ts'
 import { shapeOf } from '../fit.ts'
 import { packPanels } from '../packing/pack-panels.ts'
 import { yearOf } from '../year.ts'
-import { overLimit, unsuitedTo, voidHere } from './excluded.ts'
+import { unsuitedTo, voidHere } from './excluded.ts'
 import { bestFirst, withFront } from './front.ts'
-import { laidArray, systemWith, type Place } from './laid-array.ts'
+import type { Place } from './laid-array.ts'
 import type { Candidate, ControllerChoice, SurfaceRow } from './row.ts'
-import { stringsFor } from './strings-for.ts'
+import { withinLimits } from './within-limits.ts'
 
 /**
  * Every candidate on one surface, best first, the excluded last. Panels that lie there now are ignored.
@@ -41,10 +41,7 @@ function rowOf(
   const count = layout.length
   if (count === 0) return { ...nothing, panel: id, proven, excluded: 'none fits on the surface, either way round' }
 
-  const wired = stringsFor(place, candidate, count, own, library)
-  const strings = wired?.strings ?? null
-  const wiring = strings ? ([strings.in_series, strings.in_parallel] as const) : ([1, count] as const)
-  const array = laidArray(place, candidate, wiring, wired?.choice ?? own)
+  const { strings, array, over } = withinLimits(place, candidate, count, own, library)
   const alone = { ...place.system, arrays: [array] }
   const figures = arrayFigures(alone, array, 0)
   const months = yearOf(alone)?.months.map((month) => month.yield_wh_day) ?? null
@@ -72,7 +69,7 @@ function rowOf(
     excluded:
       unsuitedTo(alone) ??
       (hasController && !strings ? 'no string of it keeps within the voltage and current of a controller' : null) ??
-      overLimit(systemWith(place, array)),
+      over,
     not_known: [
       ...(price ? [] : ['price']),
       ...(figures.weight_kg === null ? ['weight'] : []),

@@ -1,7 +1,6 @@
 import type { Rule } from '../../findings/rule.ts'
 import { inWords } from '../../findings/words.ts'
 import { arrayFigures } from '../array-figures.ts'
-import { batteryFigures } from '../battery-figures.ts'
 import type { Figures } from '../figures.ts'
 import type { ResolvedArray, ResolvedSystem } from '../resolved.ts'
 import { bendBeyondLimit } from '../rules/bend-beyond-limit.ts'
@@ -12,26 +11,31 @@ import { weightLimitExceeded } from '../rules/weight-limit-exceeded.ts'
 
 /** Why panels cannot lie on their surface: bent too far, or rigid on a curve; null where they can. */
 export const unsuitedTo = (alone: ResolvedSystem): string | null =>
-  saidBy(bendBeyondLimit, alone, figuresFor(alone)) ?? saidBy(rigidOnCurve, alone, figuresFor(alone))
+  saidBy(bendBeyondLimit, alone, noFigures) ?? saidBy(rigidOnCurve, alone, noFigures)
 
 /** What the customer's limits of weight and money say of the whole system; null where it keeps them. */
 export function overLimit(system: ResolvedSystem): string | null {
-  const figures = figuresFor(system)
-  return saidBy(weightLimitExceeded, system, figures) ?? saidBy(budgetExceeded, system, figures)
+  const { weight, budget } = system.system.limits
+  const arrays = weight ? system.arrays.map((array: ResolvedArray, i) => arrayFigures(system, array, i)) : []
+  return (
+    (weight && saidBy(weightLimitExceeded, system, { ...noFigures, arrays })) ??
+    (budget && saidBy(budgetExceeded, system, noFigures)) ??
+    null
+  )
 }
 
-export const voidHere = (alone: ResolvedSystem): string | null => saidBy(warrantyVoid, alone, figuresFor(alone))
+export const voidHere = (alone: ResolvedSystem): string | null => saidBy(warrantyVoid, alone, noFigures)
 
 function saidBy(rule: Rule<ResolvedSystem, Figures>, system: ResolvedSystem, figures: Figures): string | null {
   const [first] = [rule.check(system, figures) ?? []].flat()
   return first ? inWords(first, rule) : null
 }
 
-/** Without the year, which these rules do not ask for. */
-const figuresFor = (system: ResolvedSystem): Figures => ({
-  arrays: system.arrays.map((array: ResolvedArray, i) => arrayFigures(system, array, i)),
-  battery: batteryFigures(system),
+/** What these rules do not ask for is left out, as a library has many panels. */
+const noFigures: Figures = {
+  arrays: [],
+  battery: { usable_wh: null, autonomy_days: null, charge_rate_c: null },
   months: [],
   year: { unserved_wh: null, unserved_p90_wh: null },
   not_checked: [],
-})
+}

@@ -22,8 +22,8 @@ export interface Strings {
 }
 
 /**
- * One panel on one surface. `count` and `layout` are what fits; the figures are of the panels that `strings` wires, or of all where
- * no string is known. Null is not known.
+ * One panel on one surface. `count` and `layout` are what fits; the figures are of the panels that `strings` wires and the customer's
+ * limits allow. Null is not known.
  */
 export interface SurfaceRow {
   readonly panel: string

@@ -1,4 +1,4 @@
-import { figure } from '../../findings/message.ts'
+import { estimate, figure } from '../../findings/message.ts'
 import { mostDrop, nextArrayCable } from '../next-cable.ts'
 import { said } from '../said.ts'
 import { reviewRule } from '../rule.ts'
@@ -17,7 +17,7 @@ export const arrayCableDropHigh = reviewRule({
       const { cable } = figures.arrays[i] ?? {}
       const own = array.entry.cable
       const drop = cable?.drop_pct ?? null
-      if (!own.size || !cable || drop === null || drop <= mostDrop.array) return []
+      if (!own.size || !cable || drop === null || Number(drop.toPrecision(2)) <= mostDrop.array) return []
       const correction = nextArrayCable(system, array, figures.arrays[i]!)
       return [
         {
@@ -25,7 +25,7 @@ export const arrayCableDropHigh = reviewRule({
           with: {
             size: said(own.size),
             length: said(own.length),
-            drop: figure(drop, '%'),
+            drop: estimate(drop, '%'),
             currentA: figure(cable.current_a, 'A'),
           },
           suspects: [own.size, own.length ?? own.size],

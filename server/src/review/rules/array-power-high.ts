@@ -1,4 +1,4 @@
-import { figure, percent } from '../../findings/message.ts'
+import { estimate, figure } from '../../findings/message.ts'
 import { bankOf } from '../bank.ts'
 import { controllersOf, mostPower, sumOf } from '../controllers.ts'
 import { elsewhere } from '../rule.ts'
@@ -26,7 +26,7 @@ export const arrayPowerHigh = reviewRule({
       return [
         {
           say: 'high',
-          with: { stc: figure(stc, 'W'), share: percent(stc / most - 1), most: figure(most, 'W') },
+          with: { stc: figure(stc, 'W'), share: estimate(100 * (stc / most - 1), '%'), most: figure(most, 'W') },
           suspects: [place],
           ...elsewhere(group.controller, input.max_power),
         },

@@ -1,4 +1,4 @@
-import { figure, whole } from '../../findings/message.ts'
+import { estimate, figure } from '../../findings/message.ts'
 import { heaviestDay } from '../battery-figures.ts'
 import { said } from '../said.ts'
 import { reviewRule } from '../rule.ts'
@@ -25,13 +25,19 @@ export const autonomyShort = reviewRule({
     return {
       say: 'short',
       with: {
-        days: figure(days),
-        energy: whole(heaviestDay(system), 'Wh'),
+        days: estimate(days),
+        energy: figure(heaviestDay(system), 'Wh'),
         part: autonomy ? said(autonomy) : { say: 'day' },
-        value: Math.ceil((wanted / days) * usable),
+        value: upToTwoDigits((wanted / days) * usable),
         more,
       },
       suspects: [place],
     }
   },
 })
+
+/** Rounded up, so that it is enough. */
+function upToTwoDigits(value: number): number {
+  const step = 10 ** Math.max(0, Math.floor(Math.log10(value)) - 1)
+  return Math.ceil(value / step) * step
+}

@@ -1,4 +1,4 @@
-import { figure } from '../../findings/message.ts'
+import { estimate, figure } from '../../findings/message.ts'
 import { batteryCable } from '../battery-figures.ts'
 import { mostDrop } from '../next-cable.ts'
 import { cableThatCarries, mainPair } from '../main-pair.ts'
@@ -18,7 +18,7 @@ export const batteryCableDropHigh = reviewRule({
     const own = system.system.battery.cable
     const cable = batteryCable(system)
     const drop = cable?.drop_pct ?? null
-    if (!own.size || !cable || drop === null || drop <= mostDrop.battery) return null
+    if (!own.size || !cable || drop === null || Number(drop.toPrecision(2)) <= mostDrop.battery) return null
     const size = own.size
     const pair = mainPair(system)
     const correction = pair ? cableThatCarries(system, pair) : undefined
@@ -27,7 +27,7 @@ export const batteryCableDropHigh = reviewRule({
       with: {
         size: said(size),
         length: said(own.length),
-        drop: figure(drop, '%'),
+        drop: estimate(drop, '%'),
         currentA: figure(cable.current_a, 'A'),
       },
       suspects: [size, own.length ?? size],

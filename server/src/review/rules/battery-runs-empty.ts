@@ -33,10 +33,11 @@ export const batteryRunsEmpty = reviewRule({
       const names = monthsInWords(
         months.filter((m) => (m.unserved_wh_day ?? 0) > 1e-3 * m.load_wh_day).map(({ month }) => month),
       )
-      const worse = bad === null ? null : { say: 'inOneYear', with: { value: roughPercent(bad / short.load) } }
+      const [usual, worst] = [roughPercent(share), bad === null ? null : roughPercent(bad / short.load)]
+      const worse = worst === null || worst === usual ? null : { say: 'inOneYear', with: { value: worst } }
       return {
         say: 'inAUsual',
-        with: { nights: count(nights, 'night'), days: count(days, 'day'), names, share: roughPercent(share), worse },
+        with: { nights: count(nights, 'night'), days: count(days, 'day'), names, share: usual, worse },
         suspects: [place],
         severity: share < warned ? 'information' : 'warning',
       }

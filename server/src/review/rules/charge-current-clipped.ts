@@ -1,4 +1,4 @@
-import { figure } from '../../findings/message.ts'
+import { estimate, figure } from '../../findings/message.ts'
 import { bankOf } from '../bank.ts'
 import { controllersOf, sumOf } from '../controllers.ts'
 import { elsewhere } from '../rule.ts'
@@ -33,7 +33,7 @@ export const chargeCurrentClipped = reviewRule({
             hot: figure(hot, 'W'),
             current: figure(hot / bank.charging, 'A'),
             charging: figure(bank.charging, 'V'),
-            share: figure(100 * (share - 1), '%'),
+            share: estimate(100 * (share - 1), '%'),
             most: said(most),
           },
           suspects: [place],

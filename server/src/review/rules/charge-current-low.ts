@@ -1,4 +1,4 @@
-import { figure } from '../../findings/message.ts'
+import { estimate, figure } from '../../findings/message.ts'
 import { bankOf } from '../bank.ts'
 import { reviewRule } from '../rule.ts'
 
@@ -19,7 +19,7 @@ export const chargeCurrentLow = reviewRule({
       say: 'low',
       with: {
         current: figure(rate * bank.amperehours, 'A'),
-        share: figure(100 * rate, '%'),
+        share: estimate(100 * rate, '%'),
         amperehours: figure(bank.amperehours, 'Ah'),
       },
       suspects: [place],

@@ -1,4 +1,4 @@
-import { figure } from '../../findings/message.ts'
+import { estimate } from '../../findings/message.ts'
 import { energyOf, facingOf } from '../sun.ts'
 import { said } from '../said.ts'
 import { reviewRule } from '../rule.ts'
@@ -23,7 +23,7 @@ export const facesAwayFromSun = reviewRule({
       return [
         {
           say: 'found',
-          with: { tilt: said(tilt), azimuth: said(azimuth), share: figure(100 * (1 - own / level), '%') },
+          with: { tilt: said(tilt), azimuth: said(azimuth), share: estimate(100 * (1 - own / level), '%') },
           suspects: [azimuth, tilt] as const,
         },
       ]

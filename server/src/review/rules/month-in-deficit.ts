@@ -1,4 +1,4 @@
-import { whole } from '../../findings/message.ts'
+import { estimate } from '../../findings/message.ts'
 import { demandOf, largestLoad, meanDemand } from '../loads.ts'
 import { countOf } from '../strings.ts'
 import { monthsInWords } from '../months-in-words.ts'
@@ -38,7 +38,7 @@ export const monthInDeficit = reviewRule({
         : null
     return {
       say: 'found',
-      with: { names, lacking: whole(worst.lacking, 'Wh'), month: monthName(worst.month), would },
+      with: { names, lacking: estimate(worst.lacking, 'Wh'), month: monthName(worst.month), would },
       suspects: [place],
     }
   },

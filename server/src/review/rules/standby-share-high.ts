@@ -1,4 +1,4 @@
-import { figure, whole } from '../../findings/message.ts'
+import { estimate, figure } from '../../findings/message.ts'
 import { inverterEfficiency } from '../bank.ts'
 import { reviewRule } from '../rule.ts'
 
@@ -22,7 +22,7 @@ export const standbyShareHigh = reviewRule({
     if (own <= 0.3 * all) return null
     return {
       say: 'high',
-      with: { own: whole(own, 'Wh'), all: whole(all, 'Wh'), share: figure((100 * own) / all, '%') },
+      with: { own: figure(own, 'Wh'), all: figure(all, 'Wh'), share: estimate((100 * own) / all, '%') },
       suspects: [standby],
     }
   },

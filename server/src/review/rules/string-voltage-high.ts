@@ -1,4 +1,4 @@
-import { figure } from '../../findings/message.ts'
+import { estimate, figure } from '../../findings/message.ts'
 import { obstacle, rewired, wiringsThatWork, type Wiring } from '../rewire.ts'
 import { elsewhere, placeOf } from '../rule.ts'
 import { isUniform } from '../strings.ts'
@@ -62,7 +62,7 @@ export const stringVoltageHigh = reviewRule({
             ? { say: 'exceedsTheControllers', with: { what, limit: said(limit), best } }
             : {
                 say: 'limitOnlyOf',
-                with: { what, limit: said(limit), share: figure(100 * (1 - voc / limit.value), '%') },
+                with: { what, limit: said(limit), share: estimate(100 * (1 - voc / limit.value), '%') },
               }),
           suspects: [place],
           severity: over ? ('error' as const) : ('warning' as const),

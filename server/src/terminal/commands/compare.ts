@@ -65,6 +65,8 @@ const keys = (columns: readonly { readonly key: string }[]) => columns.map(({ ke
 const help = `Columns: ${keys(panelColumns)}
 Columns on a surface: ${keys(surfaceColumns)}
 
+In CSV, a text that begins with = + - @ or an apostrophe has an apostrophe before it, so that no spreadsheet takes it for a formula.
+
 Examples:
   wattproof compare panels
   wattproof compare tern-110.panel.yaml heron-100.panel.yaml

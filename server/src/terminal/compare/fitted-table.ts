@@ -48,7 +48,8 @@ function folded(rows: readonly (readonly string[])[], columns: readonly number[]
   return table(lines)
 }
 
-function foldWords(text: string, room: number): readonly string[] {
+/** Lines of no more than so many characters, where words are no longer. */
+export function foldWords(text: string, room: number): readonly string[] {
   const lines: string[] = []
   let line = ''
   for (const word of text.split(' ')) {

@@ -24,6 +24,10 @@ export interface SurfaceComparison {
   readonly file: ReadFile<'system'>
   readonly place: Place
   readonly rows: readonly SurfaceRow[]
+  readonly candidates: readonly Candidate[]
+  readonly controllers: readonly ControllerChoice[]
+  /** Id of the panel that is set beside those of the library. */
+  readonly beside: string | null
 }
 
 export async function onSurface(world: World, path: string, choice: SurfaceChoice): Promise<SurfaceComparison> {
@@ -44,7 +48,16 @@ export async function onSurface(world: World, path: string, choice: SurfaceChoic
   if (isFile && !candidates.some(({ panel }) => panel.path === beside)) candidates.push(panelIn(library, beside))
   else if (choice.with !== undefined && !isFile && !candidates.some(({ id }) => id === choice.with))
     throw new CouldNotRun(`--with ${choice.with}: there is no such file, and no panel of that id in the library`)
-  return { file, place, rows: compareOnSurface(place, candidates, ownController(array), controllersOf(library, full)) }
+  const controllers = controllersOf(library, full)
+  const rows = compareOnSurface(place, candidates, ownController(array), controllers)
+  return {
+    file,
+    place,
+    rows,
+    candidates,
+    controllers,
+    beside: isFile ? panelIn(library, beside).id : (choice.with ?? null),
+  }
 }
 
 function surfaceOf({ system }: ResolvedSystem, id: string): Surface {

@@ -86,9 +86,14 @@ export const questions: readonly { readonly question: string; readonly columns: 
           const years = Number(life.years.toFixed(1))
           return {
             value: years,
-            text: `${inYears(years)}${life.from === 'settings' ? '' : ' (common practice)'}`,
+            text: inYears(years),
           }
         },
+      },
+      {
+        key: 'expected_life_from',
+        label: 'taken from',
+        cell: ({ life }) => (life ? textCell(life.from) : unknown),
       },
     ],
   },

@@ -3,8 +3,10 @@ import type { ReadFile } from '../../records/read-file.ts'
 import { sideBySide, type SideBySide } from '../../values/side-by-side.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { select } from '../select.ts'
+import { jsonText } from '../visible.ts'
 import type { World } from '../world.ts'
 import { chosen, filtered, sorted } from './column.ts'
+import { foldWords } from './fitted-table.ts'
 import { toCsv, toMarkdown, toText } from './formats.ts'
 import { lastQuestion, leading, panelColumns, questions } from './panel-columns.ts'
 import type { TableOptions } from './options.ts'
@@ -29,22 +31,33 @@ export async function panelsSideBySide(
     })
   const rows = sorted(filtered(all, panelColumns, filter), panelColumns, sort)
   const columns = chosen(panelColumns, names)
-  if (format === 'json') return `${JSON.stringify({ version: 1, rows: rows.map(({ answers }) => answers) }, null, 2)}\n`
+  if (format === 'json') {
+    const notes = marked(rows)
+    return jsonText({ version: 1, rows: rows.map(({ answers }) => answers), ...(notes.length > 0 && { notes }) })
+  }
   if (format === 'csv') return toCsv(rows, columns)
-  if (format === 'markdown') return toMarkdown(rows, columns)
+  if (format === 'markdown')
+    return [
+      toMarkdown(rows, columns),
+      ...(columns.some(({ key }) => expected.includes(key)) ? marked(rows) : []).map((note) => `${note}\n`),
+    ].join('\n')
   const left = all.length - rows.length
   const note = left > 0 ? `\n${left} of ${all.length} panels left out by --filter\n` : ''
   if (names !== undefined) return toText(rows, columns, world.width) + note
   return [...questions, lastQuestion]
     .map(({ question, columns }) => `${question}\n${toText(rows, [leading, ...columns], world.width)}`)
-    .concat(marked(rows))
+    .concat(marked(rows).map((note) => `${foldWords(note, world.width).join('\n')}\n`))
     .join('\n')
     .concat(note)
 }
 
+/** Columns that rest on an expected life. */
+const expected = ['price_per_kwh_expected', 'expected_life']
+
+/** What is common practice says so beside the figures, whatever the format. */
 function marked(rows: readonly SideBySide[]): readonly string[] {
   if (!rows.some(({ life }) => life?.from === 'common practice')) return []
   return [
-    'Common practice, no source: bonded flexible panels last one to five years, of which 4 are taken, and rigid ones 25.\n`expected_life` in wattproof.yaml says otherwise.\n',
+    'Common practice, no source: bonded flexible panels last one to five years, of which 4 are taken, and rigid ones 25. `expected_life` in wattproof.yaml says otherwise.',
   ]
 }

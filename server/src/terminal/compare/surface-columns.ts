@@ -15,14 +15,20 @@ const dash = { value: '', text: '-' }
 
 const panel = column('panel', 'panel', undefined, (row) => textCell(row.panel))
 
+/** How many panels a row's figures are of, and how many fit. */
+function countOf({ count, proven, strings }: SurfaceRow): string {
+  const taken = strings ? strings.in_series * strings.in_parallel : count
+  return `${taken === count ? '' : `${taken} of `}${count}${proven ? '' : ' or more'}`
+}
+
+export const isPart = ({ count, strings }: SurfaceRow): boolean =>
+  strings !== null && strings.in_series * strings.in_parallel < count
+
 /** What the text shows where no columns are named. */
 export const shownColumns: readonly C[] = [
   panel,
   column('front', 'on the front', undefined, (row) => textCell(row.front ? 'yes' : 'no')),
-  column('count', 'fit', 'more', ({ count, proven }) => ({
-    value: count,
-    text: `${count}${proven ? '' : ' or more'}`,
-  })),
+  column('count', 'panels', 'more', (row) => ({ value: row.count, text: countOf(row) })),
   column('strings', 'strings', undefined, ({ strings }) => {
     if (!strings) return unknown
     const text = `${strings.in_series} in series x ${strings.in_parallel}`

@@ -1,13 +1,15 @@
 import type { SurfaceRow } from '../../review/choosing/row.ts'
-import { chosen, filtered, sorted } from './column.ts'
+import { chosen, filtered, sorted, type Column } from './column.ts'
+import { foldWords } from './fitted-table.ts'
 import { toCsv, toMarkdown, toText } from './formats.ts'
+import { jsonText } from '../visible.ts'
 import type { SurfaceComparison } from './on-surface.ts'
 import type { TableOptions } from './options.ts'
-import { shownColumns, surfaceColumns } from './surface-columns.ts'
+import { isPart, shownColumns, surfaceColumns } from './surface-columns.ts'
 
 /** Panels on one surface as they are printed. */
 export function surfaceReport(
-  { file, place, rows: all }: SurfaceComparison,
+  { file, place, rows: all, beside }: SurfaceComparison,
   { format, sort, filter, columns: names }: TableOptions,
   width: number,
 ): string {
@@ -16,22 +18,38 @@ export function surfaceReport(
   const taken = inOrder(kept.filter(({ excluded }) => excluded === null))
   const out = inOrder(kept.filter(({ excluded }) => excluded !== null))
   const rows = [...taken, ...out]
+  const name = (panel: string) => (panel === beside ? `${panel} *` : panel)
   const surface = place.surface.id?.value ?? ''
-  if (format === 'json') return `${JSON.stringify({ version: 1, system: file.id, surface, rows }, null, 2)}\n`
+  if (format === 'json') return jsonText({ version: 1, system: file.id, surface, rows })
   if (format === 'csv') return toCsv(rows, chosen(surfaceColumns, names))
-  if (format === 'markdown') return toMarkdown(rows, chosen([...surfaceColumns], names))
+  if (format === 'markdown') return toMarkdown(rows, named(chosen(surfaceColumns, names)))
+  const notes = [
+    ...(beside === null ? [] : [`* ${beside} is set beside the panels of the library.`]),
+    ...(taken.some(isPart)
+      ? ['4 of 8: eight fit, of which wiring and the limits of the customer allow four; all figures are of those four.']
+      : []),
+    'On the front: no other gives at least as much energy a year for no more weight and no more money.',
+    'Energy and price are those of the panels on this surface. The figures are an aid; local codes and licensed practice decide.',
+  ]
   return [
     `${file.record.name?.text ?? file.id}, ${surface}\n`,
-    taken.length > 0 ? toText(taken, names === undefined ? shownColumns : chosen(surfaceColumns, names), width) : '',
+    taken.length > 0
+      ? toText(taken, named(names === undefined ? shownColumns : chosen(surfaceColumns, names)), width)
+      : '',
     lines(taken, 'Warranty void here', ({ warranty_void: why }) => why),
-    lines(taken, 'Not all that fit can be wired', notAll),
     lines(taken, 'Not known', ({ not_known: list }) => list.join(', ') || null),
     lines(out, 'Excluded', ({ excluded }) => excluded),
-    `On the front: no other gives at least as much energy a year for no more weight and no more money.
-Energy and price are those of the panels on this surface. The figures are an aid; local codes and licensed practice decide.\n`,
+    notes.map((note) => `${foldWords(note, width).join('\n')}\n`).join(''),
   ]
     .filter((part) => part !== '')
     .join('\n')
+
+  /** The panel that is set beside the others is marked. */
+  function named(columns: readonly Column<SurfaceRow>[]): readonly Column<SurfaceRow>[] {
+    return columns.map((column) =>
+      column.key === 'panel' ? { ...column, cell: ({ panel }) => ({ value: panel, text: name(panel) }) } : column,
+    )
+  }
 
   function lines(list: readonly SurfaceRow[], head: string, of: (row: SurfaceRow) => string | null): string {
     const found = list.flatMap((row) => {
@@ -42,15 +60,10 @@ Energy and price are those of the panels on this surface. The figures are an aid
     return toText(
       found,
       [
-        { key: 'panel', label: head, cell: ({ panel }) => ({ value: panel, text: panel }) },
+        { key: 'panel', label: head, cell: ({ panel }) => ({ value: panel, text: name(panel) }) },
         { key: 'why', label: '', cell: ({ why }) => ({ value: why, text: why }) },
       ],
       width,
     )
   }
-}
-
-function notAll({ count, strings }: SurfaceRow): string | null {
-  const wired = strings ? strings.in_series * strings.in_parallel : count
-  return wired === count ? null : `${wired} of ${count}; the figures are of these`
 }

@@ -1,10 +1,29 @@
 import type { Review } from '../../check/review.ts'
+import { marginsOf } from '../../review/margins.ts'
+import { tooLarge } from '../../review/too-large.ts'
+import { totalsOf } from '../../review/totals.ts'
 import type { FileReport } from '../file-report.ts'
 import { jsonText } from '../visible.ts'
 import { findingsToJson } from './json.ts'
 
 /** One document with the figures of a system and what was found in it. */
 export function reviewJson({ system, figures }: Review, report: FileReport): string {
-  const document = { version: 1, system: system.id, ...figures, findings: findingsToJson(report) }
+  const margins = marginsOf(system, figures).map(({ what, value, limit, unit, atLeast }) => ({
+    what,
+    value,
+    limit,
+    unit,
+    at_least: atLeast ?? false,
+    kept: atLeast ? value >= limit : value <= limit,
+  }))
+  const document = {
+    version: 1,
+    system: system.id,
+    ...figures,
+    totals: totalsOf(system, figures),
+    margins,
+    too_large: tooLarge(figures),
+    findings: findingsToJson(report),
+  }
   return jsonText(document)
 }

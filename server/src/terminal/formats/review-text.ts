@@ -5,14 +5,16 @@ import { monthNames } from '../../findings/months.ts'
 import { rank } from '../../findings/severities.ts'
 import { cautions } from '../../review/cautions.ts'
 import type { ArrayFigures, BatteryFigures, MonthFigures } from '../../review/figures.ts'
-import { roughPercent } from '../../review/rough.ts'
+import { rough, roughPercent } from '../../review/rough.ts'
+import { tooLarge } from '../../review/too-large.ts'
 import { shortfallOf, yearOf } from '../../review/year.ts'
 import { positionAt } from '../../text/lines.ts'
 import type { FileReport } from '../file-report.ts'
 import { count, foundInWords } from '../severity.ts'
 import { table } from '../table.ts'
 import { visible } from '../visible.ts'
-import { marginsText, tooLarge, totalsText } from './review-head.ts'
+import { marginsText, totalsText } from './review-head.ts'
+import { keptRows, usesText } from './review-setup.ts'
 
 /** A page that a person reads in two minutes: what was found, the figures, what was not checked, and the cautions. */
 export function reviewText({ system, figures }: Review, report: FileReport, colour: boolean): string {
@@ -25,7 +27,10 @@ export function reviewText({ system, figures }: Review, report: FileReport, colo
     ...(report.accepted.length > 0 ? [`Accepted in the file\n${accepted(report)}`] : []),
     `Limits\n${marginsText(system, figures)}`,
     `Arrays\n${arrays(figures.arrays)}${folded(`  ${sizedFor(system)}`)}\n`,
-    `Battery\n${battery(figures.battery)}`,
+    `Battery\n${battery(system, figures.battery)}`,
+    ...(system.system.loads.length + system.system.other_sources.length > 0
+      ? [`Loads and other sources\n${usesText(system)}`]
+      : []),
     ...(figures.months.length > 0 ? [`A usual year, in Wh a day\n${months(figures.months)}${shortfall(system)}`] : []),
     `Not checked, which is not the same as in order\n${items(figures.not_checked)}`,
     `Cautions\n${items(cautions)}`,
@@ -62,8 +67,8 @@ const from = {
   assumed: 'ASSUMED',
 }
 
-function sizedFor({ coldest, hottest }: Review['system']): string {
-  return `Cold: air of ${coldest.value} °C (${from[coldest.from]}). Hot: bright sun in air of ${hottest.value} °C (${from[hottest.from]}). Currents of cables are guide values, to be confirmed against the local code.`
+function sizedFor({ coldest, hottest, system }: Review['system']): string {
+  return `Cold: air of ${coldest.value} °C (${from[coldest.from]}). Hot: bright sun in air of ${hottest.value} °C (${from[hottest.from]}). Currents of cables are guide values, to be confirmed against the local code.${system.site.swings?.value ? ' It swings at anchor: panels count as level.' : ''}`
 }
 
 function arrays(list: readonly ArrayFigures[]): string {
@@ -74,21 +79,22 @@ function arrays(list: readonly ArrayFigures[]): string {
     ['hot Vmp', (a) => amount(a.vmp_hot_v, 'V', 1)],
     ['design current, 1.25 x Isc', (a) => amount(a.isc_design_a, 'A', 1)],
     ['cable may carry (guide)', (a) => amount(a.cable?.ampacity_a ?? null, 'A')],
-    ['lost in the cable', (a) => amount(a.cable?.drop_pct ?? null, '%', 1)],
+    ['lost in the cable', (a) => roughly(a.cable?.drop_pct ?? null, '%')],
     ['weight with frames', (a) => amount(a.weight_kg, 'kg', 1)],
     ['price of the panels', (a) => amount(a.price?.amount ?? null, a.price?.currency ?? '')],
   ]
   return table([['', ...list.map(({ id }) => id)], ...rows.map(([label, show]) => [`  ${label}`, ...list.map(show)])])
 }
 
-function battery(b: BatteryFigures): string {
+function battery(system: Review['system'], b: BatteryFigures): string {
   return table([
     ['  usable', amount(b.usable_wh, 'Wh')],
-    ['  lasts without any source', amount(b.autonomy_days, 'days', 1)],
+    ['  lasts without any source', roughly(b.autonomy_days, 'days')],
     [
       '  charged at most at',
       `${amount(b.charge_rate_c, 'C', 2)}${b.charge_rate_c === null ? '' : ' (amperes over ampere-hours)'}`,
     ],
+    ...keptRows(system),
   ])
 }
 
@@ -123,6 +129,8 @@ function shortfall(system: Review['system']): string {
 
 const amount = (value: number | null, unit: string, digits = 0) =>
   value === null ? 'not known' : `${value.toFixed(digits)} ${unit}`.trimEnd()
+
+const roughly = (value: number | null, unit: string) => (value === null ? 'not known' : `${rough(value)} ${unit}`)
 
 /** A figure of the simulation, to two digits above ten: it is worth no more. */
 const watthours = (wh: number) => String(wh < 10 ? Math.round(wh) : Number(wh.toPrecision(2)))
