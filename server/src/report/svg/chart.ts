@@ -37,8 +37,10 @@ export function chart(
 ): string {
   const document = new DOMImplementation().createDocument(svg, 'svg')
   const rows = legendRows(legend)
+  // has all that the library asks of a document
+  const drawn: unknown = document
   const root = plot({
-    document, // has all that the library asks of one
+    document: drawn as PlotOptions['document'],
     width,
     height,
     marginTop: underLabel + 8 + rows.length * legendRow,
@@ -46,7 +48,7 @@ export function chart(
     marginLeft: 48,
     ...options,
     marks: [...options.marks],
-  } as unknown as PlotOptions) as unknown as Element
+  }) as unknown as Element
   for (const style of [...root.childNodes].filter(({ nodeName }) => nodeName === 'style')) root.removeChild(style)
   root.removeAttribute('class')
   root.setAttribute('font-size', String(fontSize))
