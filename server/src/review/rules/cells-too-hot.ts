@@ -9,6 +9,13 @@ import { reviewRule } from '../rule.ts'
 /** K. The model is no better than this. */
 const uncertain = 6
 
+const inWords = {
+  bonded: { say: 'bonded' },
+  canvas: { say: 'canvas' },
+  standoff: { say: 'standoff' },
+  'open rack': { say: 'openRack' },
+} as const
+
 export const cellsTooHot = reviewRule({
   id: 'cells-too-hot',
   severity: 'warning',
@@ -18,7 +25,7 @@ export const cellsTooHot = reviewRule({
     bonded: 'Bonded',
     canvas: 'On canvas',
     standoff: 'On standoffs',
-    'open rack': 'On an open rack',
+    openRack: 'On an open rack',
     hot: '{mounting}, the cells reach about {hot} on a day of {hottest} °C (limit {upper} °C){cooler}',
     cooler: '; on standoffs about {cells}',
   },
@@ -39,7 +46,7 @@ export const cellsTooHot = reviewRule({
           {
             say: 'hot',
             with: {
-              mounting: { say: mounting },
+              mounting: inWords[mounting],
               hot: whole(hot, '°C'),
               hottest: site.hottest,
               upper,
