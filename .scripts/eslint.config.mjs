@@ -37,11 +37,6 @@ export default tseslint.config(
     },
   },
   {
-    // a quantity is read from 200 characters at most, whatever is typed, which bounds what can go back and forth
-    files: ['server/src/quantities/**/*.ts', 'server/src/slips/**/*.ts', 'server/src/sheets/**/*.ts'],
-    rules: { 'regexp/no-super-linear-backtracking': 'off', 'regexp/no-super-linear-move': 'off' },
-  },
-  {
     files: ['server/src/**/*.ts'],
     ignores: ['server/src/editor/**', 'server/src/terminal/**'],
     rules: {
