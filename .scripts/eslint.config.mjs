@@ -28,6 +28,19 @@ export default tseslint.config(
     },
   },
   {
+    files: ['.scripts/**/*.mjs'],
+    plugins: { '@typescript-eslint': tseslint.plugin },
+    languageOptions: {
+      parser: tseslint.parser,
+      parserOptions: { project: '.scripts/tsconfig.json', tsconfigRootDir: import.meta.dirname + '/..' },
+    },
+    linterOptions: { reportUnusedDisableDirectives: 'error' },
+    rules: {
+      '@typescript-eslint/await-thenable': 'error',
+      '@typescript-eslint/no-floating-promises': ['error', { ignoreVoid: false }],
+    },
+  },
+  {
     // what a file says meets these: none may take more than a few steps for each character
     files: ['client/src/**/*.ts', 'server/src/**/*.ts'],
     plugins: { regexp },
