@@ -26,4 +26,24 @@ test('a record is held against its sheet while it is open, and a hover says what
   const line = text.split('\n').findIndex((one) => one.startsWith('weight:'))
   const hover = await client.request('textDocument/hover', { textDocument: { uri }, position: { line, character: 9 } })
   expect(JSON.stringify(hover)).toContain('page 2: Weight 2.2 kg')
+
+  const lines = text.split('\n')
+  const without = lines
+    .filter((one) => !/^ +imp:/.test(one))
+    .join('\n')
+    .replace(/, sha256: \w+/, '')
+  await client.change(uri, 2, [{ text: without }])
+  const actionsAt = async (start: string) => {
+    const line = without.split('\n').findIndex((one) => one.startsWith(start))
+    const at = { line, character: 2 }
+    const range = { start: at, end: at }
+    const about = { textDocument: { uri }, range, context: { diagnostics: [], only: ['refactor.rewrite'] } }
+    return (await client.request<{ title: string }[]>('textDocument/codeAction', about)).map(({ title }) => title)
+  }
+  expect(await actionsAt('stc:')).toEqual([
+    expect.stringMatching(/^Add imp: 5\.92 A, as page \d of the sheet prints it$/),
+  ])
+  expect(await actionsAt('datasheet:')).toEqual([
+    'Add the fingerprint of the sheet, so that a replaced sheet is noticed',
+  ])
 }, 30_000)

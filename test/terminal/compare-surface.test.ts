@@ -1,59 +1,9 @@
-import { readFileSync } from 'node:fs'
+import { readFileSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import type { SurfaceRow } from '../../server/src/review/choosing/row.ts'
 import { scratch, wattproof } from './run.ts'
-
-const panel = ({ pmax = 110, length = 1190, width = 540, more = '' } = {}) => `format: 1
-name: Any ${pmax}
-construction: flexible
-stc: { pmax: ${pmax} W, vmp: 18.6 V, imp: ${(pmax / 18.6).toFixed(2)} A, voc: 22.1 V, isc: ${(pmax / 17.4).toFixed(2)} A }
-temperature_coefficients: { pmax: -0.38 %/°C, voc: -0.29 %/°C, isc: 0.05 %/°C }
-size: { length: ${length} mm, width: ${width} mm }
-${more}`
-
-const controller = (volts: number) =>
-  `format: 1\nname: C${volts}\ntype: mppt\ninput: { max_voltage: ${volts} V, max_short_circuit_current: 35 A, above_battery: 5 V }\noutput: { max_current: 30 A, battery_voltages: [12 V] }\nefficiency: 97 %\n`
-
-const system = (surface = '', limits = '{}') => `format: 1
-name: A van   # as typed
-kind: vehicle
-site: { climate: example-bay, coldest: -5 °C, hottest: 33 °C }
-surfaces:
-  - { id: roof, size: { length: 2.6 m, width: 1.7 m }, mounting: bonded, tilt: 0 deg${surface} }
-  - { id: bonnet, size: { length: 0.2 m, width: 0.2 m } }
-arrays:
-  - id: main
-    panels: [{ panel: 'small', count: 2, surface: roof }] # for now
-    wiring: { in_series: 2, in_parallel: 1 }
-    controller: c100
-    cable: { size: 6 mm2, length: 6 m, insulation: 90 °C }
-battery: { battery: bank, in_series: 1, in_parallel: 2 }
-loads: [{ name: fridge, power: 45 W, hours: 12, supply: dc }]
-limits: ${limits}
-`
-
-const priced = 'weight: 2.2 kg\nprice: { amount: 289 USD }\nwarranty: { output: [{ years: 5, at_least: 80 % }] }'
-
-const van = (text = system(), more: Record<string, string> = {}) =>
-  scratch({
-    'wattproof.yaml': 'format: 1\nname: Ours\n',
-    'small.panel.yaml': panel({ pmax: 55, length: 590, more: priced }),
-    'large.panel.yaml': panel({ more: priced }),
-    'c100.controller.yaml': controller(100),
-    'bank.battery.yaml': readFileSync('samples/systems/batteries/example-lfp-100.battery.yaml', 'utf8'),
-    'example-bay.climate.yaml': readFileSync('samples/systems/climates/example-bay.climate.yaml', 'utf8'),
-    'van.system.yaml': text,
-    ...more,
-  })
-
-const run = (cwd: string, ...args: string[]) =>
-  wattproof(['compare', 'van.system.yaml', '--surface', 'roof', ...args], { cwd })
-const rowsOf = (cwd: string, ...args: string[]): SurfaceRow[] => {
-  const { out, err } = run(cwd, '--format', 'json', ...args)
-  expect(err).toBe('')
-  return JSON.parse(out).rows
-}
+import { controller, panel, priced, rowsOf, run, system, van } from './surface-library.ts'
 
 test('a row has what the document promises, and its figures are those of the review of the system as written', () => {
   const cwd = van()
@@ -200,6 +150,94 @@ test('--write into a system that is JSON', () => {
   expect([code, err]).toEqual([0, ''])
   const [, series, parallel] = / (\d) in series x (\d)/.exec(out)!
   expect(readFileSync(join(cwd, 'van.system.json'), 'utf8')).toBe(json('large', 6, Number(series), Number(parallel)))
+})
+
+describe('--write onto a surface without an array', () => {
+  const deck = system().replace(
+    '  - { id: bonnet',
+    '  - { id: deck, size: { length: 2.6 m, width: 1.7 m }, mounting: bonded }\n  - { id: bonnet',
+  )
+  const write = (cwd: string, file = 'van.system.yaml') =>
+    wattproof(['compare', file, '--surface', 'deck', '--write', 'large'], { cwd })
+  const added = `  - id: deck
+    panels: [{ panel: 'large', count: 6, surface: deck }]
+    wiring: { in_series: 3, in_parallel: 2 }
+    controller: c100
+`
+  const none = deck.replace(/arrays:[^]*?(?=battery:)/, '')
+
+  test.each([
+    { name: 'as the one before it', text: deck, place: 'battery: {', adds: added },
+    { name: 'CRLF', text: deck.replaceAll('\n', '\r\n'), place: 'battery: {', adds: added.replaceAll('\n', '\r\n') },
+    { name: 'no arrays yet', text: none, place: 'battery: {', adds: `arrays:\n${added.replaceAll("'", '')}` },
+    { name: 'arrays left empty', text: none.replace('battery: {', 'arrays:\nbattery: {'), place: 'battery: {', adds: added.replaceAll("'", '') }, // prettier-ignore
+  ])('$name', ({ text, place, adds }) => {
+    const cwd = van(text)
+    const { code, out, err } = write(cwd)
+    expect([code, err]).toEqual([0, ''])
+    expect(out).toBe(
+      'van.system.yaml: 6 x large on deck, 3 in series x 2, as the new array deck, on a controller c100 of its own; its cable is not written\n',
+    )
+    const written = readFileSync(join(cwd, 'van.system.yaml'), 'utf8')
+    const at = text.indexOf(place)
+    expect(written).toBe(text.slice(0, at) + adds + text.slice(at))
+    const review = JSON.parse(wattproof(['review', 'van.system.yaml', '--format', 'json'], { cwd }).out)
+    expect(review.arrays.at(-1)).toMatchObject({ id: 'deck', pmax_stc_w: 660 })
+  })
+
+  test('JSON', () => {
+    const json = `{
+  "format": 1,
+  "name": "A van",
+  "kind": "vehicle",
+  "surfaces": [{ "id": "deck", "size": { "length": "2.6 m", "width": "1.7 m" }, "mounting": "bonded" }],
+  "arrays": [
+    {
+      "id": "deck",
+      "panels": [{ "panel": "small", "count": 2 }],
+      "wiring": { "in_series": 2, "in_parallel": 1 },
+      "controller": "c100"
+    }
+  ],
+  "battery": { "battery": "bank", "in_series": 1, "in_parallel": 2 }
+}
+`
+    const cwd = van(system(), { 'van.system.json': json })
+    expect(write(cwd, 'van.system.json').code).toBe(0)
+    expect(readFileSync(join(cwd, 'van.system.json'), 'utf8')).toBe(
+      json.replace(
+        '    }\n  ],',
+        `    },
+    {
+      "id": "deck-2",
+      "panels": [{ "panel": "large", "count": 6, "surface": "deck" }],
+      "wiring": { "in_series": 3, "in_parallel": 2 },
+      "controller": "c100"
+    }
+  ],`,
+      ),
+    )
+  })
+
+  test('of several controllers the one that the system has; without one none is guessed', () => {
+    const more = { 'c150.controller.yaml': controller(150) }
+    const cwd = van(deck, more)
+    expect(write(cwd).out).toContain('on a controller c100 of its own')
+    const bare = van(none, more)
+    expect(write(bare).out).toContain('without a controller: c100, c150 would take them; name one in the file')
+    expect(readFileSync(join(bare, 'van.system.yaml'), 'utf8')).toContain(
+      'wiring: { in_series: 3, in_parallel: 2 }\nbattery:',
+    )
+  })
+
+  test('no controller at all, or no place for an array: the file stays', () => {
+    const cwd = van(deck.replace('    controller: c100\n', ''))
+    rmSync(join(cwd, 'c100.controller.yaml'))
+    expect(write(cwd)).toMatchObject({ code: 2, err: expect.stringContaining('the library has no controller') })
+    const odd = van(none.replace('battery: {', 'arrays: later\nbattery: {'))
+    expect(write(odd)).toMatchObject({ code: 2, err: expect.stringContaining('cannot take another array') })
+    expect(readFileSync(join(odd, 'van.system.yaml'), 'utf8')).toContain('arrays: later\n')
+  })
 })
 
 test('where the own controller takes no string, one of the library that does', () => {

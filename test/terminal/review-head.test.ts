@@ -16,6 +16,13 @@ test('every limit has its margin', () => {
   expect(review('hazards/four-in-series')).toMatch(/cold voltage, controller \d+ of 100 V NOT KEPT/)
 })
 
+test('how the battery is kept and when each load runs have a line', () => {
+  const boat = review('boat')
+  expect(boat).toMatch(/kept (?:inside|outside|not given)/)
+  expect(boat).toMatch(/in the frost .* below -?\d+ °C/)
+  expect(boat.split('Loads and other sources')[1]).toMatch(/\d+ W .* h a day (?:at any time|evening|day|night)/)
+})
+
 test('a system far too large says so', () => {
   expect(review('cabin').replace(/\s+/g, ' ')).toMatch(
     /Far larger than its loads: the panels give 6\.\d kWh on a mean day, and the loads take 0\.\d+ kWh; in October, the leanest month, \d\.\d against 0\.76\./,

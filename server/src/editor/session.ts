@@ -174,6 +174,10 @@ export function createSession(connection: Connection, client: Client, files: Fil
 
   /** Reads files again that are not open; one that is gone is dropped. */
   async function reread(uris: readonly string[]) {
+    for (const uri of uris) {
+      const path = addresses.pathOf(uri)
+      if (path !== null && asked.has(path)) readWeather(path)
+    }
     const paths = new Map(uris.map((uri) => [uri, pathOf(uri)]))
     for (let at = 0; at < uris.length; at += portion) {
       const some = uris.slice(at, at + portion)
@@ -199,19 +203,24 @@ export function createSession(connection: Connection, client: Client, files: Fil
     if (stale) listeners.forEach((listener) => inBackground(connection, () => listener(stale)))
   }
 
-  /** Reads the files of hourly weather that a record names, once, as nobody types them. */
+  /** Reads the files of hourly weather that a record names, once: nobody types them, and a change on disk is told. */
   function wantWeather(path: string, text: string) {
     for (const named of weatherNamedIn(path, text)) {
-      if (!files || asked.has(named)) continue
+      if (asked.has(named)) continue
       asked.add(named)
-      inBackground(connection, () =>
-        after(async () => {
-          const read = await files.read(addresses.uriOf(named), folderAbove(addresses.uriOf(named)))
-          workspace.putWeather(named, typeof read === 'string' ? read : '')
-          settleSoon()
-        }),
-      )
+      readWeather(named)
     }
+  }
+
+  function readWeather(path: string) {
+    if (!files) return
+    inBackground(connection, () =>
+      after(async () => {
+        const read = await files.read(addresses.uriOf(path), folderAbove(addresses.uriOf(path)))
+        workspace.putWeather(path, typeof read === 'string' ? read : '')
+        settleSoon()
+      }),
+    )
   }
 
   function settleSoon() {

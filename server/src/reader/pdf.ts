@@ -53,13 +53,20 @@ interface Item {
   readonly fontName: string
 }
 
-/** In the page as it is shown. Slanted and upright text is a watermark or an axis, and is left out. */
+/** In the page as it is shown. Upright text, as in a narrow head of a column, stands where it ends; a slanted watermark is left out. */
 function runOf({ str, transform, width, fontName }: Item, view: readonly number[]): readonly Run[] {
   if (str.trim() === '') return []
   const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = transform
   const [A = 0, B = 0, C = 0, D = 0, E = 0, F = 0] = view
   const across = [A * a + C * b, B * a + D * b] as const
   const size = Math.hypot(A * c + C * d, B * c + D * d)
-  if (across[0] <= 0 || Math.abs(across[1]) > 0.05 * across[0] || size === 0) return []
+  if (size === 0) return []
+  if (Math.abs(across[0]) < 0.05 * Math.abs(across[1])) {
+    const isUp = across[1] < 0
+    const x = A * e + C * f + E - (isUp ? 0.8 : 0.2) * size
+    const y = B * e + D * f + F + (isUp ? 0 : width)
+    return [{ text: str, x, y, width: size, size, font: fontName }]
+  }
+  if (across[0] <= 0 || Math.abs(across[1]) > 0.05 * across[0]) return []
   return [{ text: str, x: A * e + C * f + E, y: B * e + D * f + F, width, size, font: fontName }]
 }

@@ -70,7 +70,10 @@ export function conceptsIn(text: string): ReadonlySet<Concept> {
 
 /** Which rating a symbol in a text names: `P_max`, `Uoc`, `I sc`, `Vmpp`. Only in capitals: `in` and `voc` are words. */
 export function symbolIn(text: string): 'pmax' | 'vmp' | 'imp' | 'voc' | 'isc' | null {
-  const plain = text.normalize('NFKC').replace(/[^\p{L}\d]+/gu, ' ')
+  const plain = text
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .replace(/[^\p{L}\d]+/gu, ' ')
   const found = symbols.filter(([form]) => form.test(plain)).map(([, name]) => name)
   return found.length === 1 ? found[0]! : null
 }
@@ -79,7 +82,7 @@ const symbols = [
   [/\bP ?(?:[mM]|[mM][pP]|[mM][pP][pP]|[mM][aA][xX]|[nN]om|N|peak|STC)\b|\bWp\b/, 'pmax'],
   [/\b[VU] ?(?:[mM]|[mM][pP]|[mM][pP][pP]|[pP][mM]|pmax|[pP][mM][pP]|[mM]ax|MPP STC|N|R)\b/, 'vmp'],
   [/\bI ?(?:[mM]|[mM][pP]|[mM][pP][pP]|[pP][mM]|pmax|[pP][mM][pP]|[mM]ax|N|R)\b/, 'imp'],
-  [/\b[VU] ?(?:[oO][cC]|[cC][oO]|L|0)\b/, 'voc'],
+  [/\b[VU] ?(?:[oO][cC]|[cC][oOaA]|L|0)\b/, 'voc'],
   [/\bI ?(?:[sS][cC]|[cC][cC]|[kK])\b/, 'isc'],
 ] as const
 
@@ -87,5 +90,9 @@ const symbols = [
 export function conditionIn(text: string): 'stc' | 'noct' | null {
   const plain = folded(text)
   if (/noct|nmot|tonc|tnfc|tnoc|\b800 ?w/.test(plain)) return 'noct'
-  return /\bstc\b|\b1 ?000 ?w|standard test|standardtest/.test(plain) ? 'stc' : null
+  return /\bstc\b|\b1 ?000 ?w|standard test|standardtest|(?:prueba|ensayo|condi\w+)s? (?:de prueba )?(?:estandar|standard)/.test(
+    plain,
+  )
+    ? 'stc'
+    : null
 }

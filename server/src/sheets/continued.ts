@@ -31,6 +31,8 @@ function goesOn(text: string, next: string, decimal: Decimal): boolean {
   const line = plainly(text)
   const isOpen = line.lastIndexOf('(') > line.lastIndexOf(')') || /(?:\d ?x|±|~|\/)$/.test(line.trim())
   if (isOpen || /^[(/]\s?\d|^x\s/.test(plainly(next))) return true
+  const sides = (part: string) => numbersIn(part, decimal).filter(({ join }) => join === 'by').length
+  if (sides(text) > 0 && sides(text) === sides(next)) return true
   const isUnit = unitAlone(next) ?? unitAlone(next.split(/[ (]/)[0]!)
   return isUnit !== null && numbersIn(text, decimal).at(-1)?.unit === null
 }

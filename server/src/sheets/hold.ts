@@ -1,6 +1,7 @@
 import type { Field, Measure } from '../records/field.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { nodeAtPointer } from '../text/tree-queries.ts'
+import { certificateFor } from './certificates.ts'
 import { otherText } from './compare.ts'
 import { indexOf } from './models.ts'
 import type { Reading, Sheet } from './sheet.ts'
@@ -26,12 +27,13 @@ export interface Held {
 export function hold(file: ReadFile<'panel'>, sheet: Sheet): Held {
   const at = modelFor(file, sheet)
   const readings = at < 0 ? shared(sheet) : sheet.models[at]!.readings
+  const certificates = readings.filter(({ field }) => field.startsWith('/certificates/'))
   const typed = [...file.fields.values()].filter(({ pointer }) => knowable.test(pointer))
   const fields = [...typed.map((field) => witness(field, readings, file)), ...unread(file, readings)]
   return {
     model: at < 0 ? null : sheet.models[at]!.name,
-    fields: asPairs(fields),
-    unused: readings.filter((r) => !file.fields.has(r.field) && !isOtherStep(r, file)),
+    fields: [...asPairs(fields), ...certified(file, certificates)],
+    unused: readings.filter((r) => !certificates.includes(r) && !file.fields.has(r.field) && !isOtherStep(r, file)),
   }
 }
 
@@ -49,6 +51,20 @@ function witness(field: Field<unknown>, readings: readonly Reading[], file: Read
       : otherNumber(field, reading)
   if (text === undefined) return none
   return text === null ? { ...none, status: 'same', reading } : { ...none, status: 'other', reading, text }
+}
+
+/** A sheet that names no standards says nothing about them. */
+function certified(file: ReadFile<'panel'>, readings: readonly Reading[]): readonly Witness[] {
+  const typed = [...file.fields.values()].filter(({ pointer }) => /^\/certificates\/\d+$/.test(pointer))
+  const all = typed.map(({ text }) => text)
+  return typed.map((field): Witness => {
+    const found = certificateFor(field.text, all, readings)
+    if (!found) return { field, status: 'not found', reading: null, text: null }
+    const { reading, isSame } = found
+    return isSame
+      ? { field, status: 'same', reading, text: null }
+      : { field, status: 'other', reading, text: reading.typed }
+  })
 }
 
 /** What was typed and could not be read: the sheet knows what it should be. */

@@ -1,4 +1,4 @@
-import { conditionIn, conceptsIn, folded } from './concepts.ts'
+import { conditionIn, conceptsIn, folded, symbolIn } from './concepts.ts'
 import type { Candidate } from './fits.ts'
 import { unitAlone, unitInLabel } from './numbers.ts'
 import { bareName } from './sheet.ts'
@@ -80,6 +80,8 @@ function unnamed(tables: readonly (readonly Candidate[])[]): readonly string[] {
   )
   const widest = [...wide].sort((a, b) => columnsOf(b) - columnsOf(a))[0]
   if (!widest || columnsOf(widest) < 2) return []
+  // the ticks of an axis are one wide row in a list
+  if (new Set(widest.filter(({ cell }) => cell.column > 0).map(({ cell }) => cell.row)).size < 3) return []
   const power = (i: number) =>
     widest.find(({ cell, fits }) => cell.column === i && fits.some((f) => f.field === 'pmax' && f.named >= 0))?.cell
       .text
@@ -97,6 +99,7 @@ const isName = (text: string): boolean => {
     /^(?:value|wert|valor|valeur|waarde|valore|unit|einheit|min|max|typ)\.?$/i.test(text)
   )
     return false
+  if (!/\d/.test(text) && saysField(text)) return false
   const rest = text
     .replace(/\b(?:stc|noct|nmot|tonc|tnfc)\b|(?<![\d.,])[\d.,]+ ?W\/m[²2]/gi, '')
     .replace(/[^\p{L}\p{N}]/gu, '')
@@ -127,15 +130,22 @@ function isTurned(cells: readonly Candidate[]): boolean {
 const saysField = (text: string): boolean => {
   const says = conceptsIn(text)
   return (
+    symbolIn(text) !== null ||
     ['voltage', 'current', 'power', 'open', 'short', 'efficiency', 'weight', 'size', 'length', 'coefficient'].some(
       (c) => says.has(c as never),
-    ) || unitInLabel(text) !== null
+    ) ||
+    unitInLabel(text) !== null
   )
 }
 
 /** A table of ratings, not the ticks of an axis: three cells or more may be one. */
-const isElectrical = (cells: readonly Candidate[]) =>
-  cells.filter(({ fits }) => fits.some(({ field }) => ['pmax', 'voc', 'isc', 'vmp', 'imp'].includes(field))).length >= 3
+const isElectrical = (cells: readonly Candidate[]) => {
+  const own = cells.filter(({ fits }) => fits.some(({ field }) => ['pmax', 'voc', 'isc', 'vmp', 'imp'].includes(field)))
+  const places = (key: 'row' | 'column') => new Set(own.map(({ cell }) => cell[key])).size
+  return (
+    own.length >= 3 && (places('row') >= 3 || (places('column') >= 3 && own.some(({ fits }) => fits[0]!.named > 1)))
+  )
+}
 
 /** The condition of its column, of the heading, and last of the label. */
 function conditionOf({ cell }: Candidate, rows: boolean): Condition {

@@ -1,11 +1,13 @@
+import { certificatesIn } from './certificates.ts'
 import { ratingsAmong } from './electric.ts'
 import { withConditions } from './conditions.ts'
-import { candidateOf } from './fits.ts'
+import { candidateOf, type Candidate } from './fits.ts'
 import { modelsOf, type Placed } from './models.ts'
 import { decimalOf } from './numbers.ts'
 import type { Page } from './page.ts'
 import { piecesOf } from './pieces.ts'
 import { restAmong } from './rest.ts'
+import { clausesOf } from './prose.ts'
 import { rowsOf } from './rows.ts'
 import { unreadable, type Reading, type Sheet, type SheetModel } from './sheet.ts'
 import type { Choice } from './electric.ts'
@@ -17,9 +19,14 @@ export function readSheet(pages: readonly Page[]): Sheet {
   const all = pages.map(piecesOf)
   if (all.every((pieces) => pieces.length === 0)) return unreadable('it has no text: a scan or a drawing', pages.length)
   const decimal = decimalOf(all.flat().map(({ text }) => text))
-  const cells = all.flatMap((pieces, i) => cellsOf(rowsOf(pieces, decimal), pieces, 1000 * i, decimal))
-  const { names, placed } = modelsOf(cells.map((cell) => candidateOf(cell, decimal)))
-  const shared = warrantyIn(all, decimal)
+  const rows = all.map((pieces) => rowsOf(pieces, decimal))
+  const cells = all.flatMap((pieces, i) => cellsOf(rows[i]!, pieces, 1000 * i, decimal))
+  const said = all.flatMap((pieces, i) => clausesOf(pieces, rows[i]!, decimal))
+  const { names, placed } = modelsOf([
+    ...cells.map((cell) => candidateOf(cell, decimal)),
+    ...said.map((cell) => lessSure(candidateOf(cell, decimal))),
+  ])
+  const shared = [...warrantyIn(all, decimal), ...certificatesIn(all)]
   const models =
     names.length < 2
       ? onPages(names[0] ?? '', placed).map((one) => ({
@@ -33,6 +40,12 @@ export function readSheet(pages: readonly Page[]): Sheet {
   const problem = models.every(({ readings }) => readings.length === 0) ? 'no value of a panel is found in it' : null
   return { pages: pages.length, models, problem }
 }
+
+/** What a sentence says counts where it names the field and no table does. */
+const lessSure = (one: Candidate): Candidate => ({
+  ...one,
+  fits: one.fits.filter(({ named }) => named === 3).map((fit) => ({ ...fit, named: 2 })),
+})
 
 /** One product; or several that have a page each, with ratings of their own. */
 function onPages(name: string, cells: readonly Placed[]): readonly SheetModel[] {

@@ -92,12 +92,23 @@ const named = (choices: readonly Choice[]) => choices.filter(({ fit }) => fit.na
 /** The one choice, where all of the best named say the same; a text in two places is one. */
 function only(choices: readonly Choice[]): Choice | null {
   const top = Math.max(...choices.map(({ fit }) => fit.named))
-  const best = choices.filter(({ fit }) => fit.named === top)
+  const named = choices.filter(({ fit }) => fit.named === top).sort((a, b) => decimals(b.fit) - decimals(a.fit))
+  // the front page praises the best of all models
+  const own = named.filter(({ from }) => from.model >= 0)
+  const best = own.length > 0 ? own : named
   const first = best[0]
   return first && best.every(({ fit }) => isSame(fit, first.fit)) ? first : null
 }
 
-const isSame = (a: Fit, b: Fit) => a.typed === b.typed || a.also.includes(b.typed) || b.also.includes(a.typed)
+/** The same text, in another unit, or with fewer decimals: 18.64 % in the table is 18.6 % on the front page. */
+const isSame = (fine: Fit, other: Fit) =>
+  fine.typed === other.typed ||
+  fine.also.includes(other.typed) ||
+  other.also.includes(fine.typed) ||
+  (unitOf(fine) === unitOf(other) && Math.abs(fine.value - other.value) <= 0.5 * 10 ** -decimals(other) + 1e-9)
+
+const decimals = ({ typed }: Fit) => /\.(\d+)/.exec(typed)?.[1]?.length ?? 0
+const unitOf = ({ typed }: Fit) => typed.split(' ').at(-1)
 
 const lengths: Readonly<Record<string, number>> = { mm: 0.001, cm: 0.01, m: 1, in: 0.0254 }
 const metres = (choice: Choice | undefined): number =>

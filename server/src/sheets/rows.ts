@@ -1,16 +1,8 @@
+import { apart, rowsApart } from './apart.ts'
 import { continued } from './continued.ts'
 import type { Piece } from './page.ts'
+import type { Row } from './row.ts'
 import { numbersIn, plainly, unitAlone, type Decimal } from './numbers.ts'
-
-/** A label with the values that belong to it, from left to right. */
-export interface Row {
-  readonly label: string
-  readonly labels: readonly Piece[]
-  readonly values: readonly Piece[]
-  readonly unit: string | null
-  readonly y: number
-  readonly size: number
-}
 
 /** Whether a text is a cell that holds a quantity, and no name, sentence or heading. */
 export function isValue(text: string, decimal: Decimal): boolean {
@@ -34,7 +26,12 @@ const isEmpty = (text: string) => /^(?:[-–—]+|n\/?a\.?|\/)$/i.test(text.trim
 
 /** Finds for every value the label to its left; wrapped labels are put together again. */
 export function rowsOf(printed: readonly Piece[], decimal: Decimal): readonly Row[] {
-  const pieces = continued(printed, (text) => isValue(text, decimal), decimal)
+  const isOne = (text: string) => isValue(text, decimal)
+  const pieces = continued(
+    printed.filter(({ text }) => text !== '/').flatMap((piece) => apart(piece, isOne)),
+    isOne,
+    decimal,
+  )
   const values = pieces.filter(({ text }) => isValue(text, decimal) && unitAlone(text) === null)
   const texts = pieces.filter((one) => !values.includes(one))
   const labels = texts.filter(({ text }) => unitAlone(text) === null || text.length === 1)
@@ -42,16 +39,21 @@ export function rowsOf(printed: readonly Piece[], decimal: Decimal): readonly Ro
   const rows = new Map<Piece, Piece[]>()
   const loose: Piece[] = []
   for (const value of values) {
-    const label = labelOf(
-      value,
-      labels.filter((l) => !units.includes(l) || !labels.some((o) => near(o, value) && o.right <= l.x)),
-    )
+    const label =
+      labels.find((text) => isCaption(text, value)) ??
+      labelOf(
+        value,
+        labels.filter((l) => !units.includes(l) || !labels.some((o) => near(o, value) && o.right <= l.x)),
+      )
     if (label) rows.set(label, [...(rows.get(label) ?? []), value])
     else loose.push(value)
   }
   const own = new Set([...rows.keys()])
   const found = [...rows].map(([label, cells]): Row => {
-    const sorted = [...cells].sort((a, b) => a.x - b.x)
+    const sorted = withoutTicks(
+      [...cells].sort((a, b) => a.x - b.x),
+      decimal,
+    )
     const parts = [...symbolsBefore(label, labels, pieces, own), ...wrapped(label, texts, own)].sort(
       (a, b) => a.y - b.y || a.x - b.x,
     )
@@ -71,7 +73,18 @@ export function rowsOf(printed: readonly Piece[], decimal: Decimal): readonly Ro
       size: label.size,
     }
   })
-  return [...found, ...unlabelled(loose)].sort((a, b) => a.y - b.y || a.values[0]!.x - b.values[0]!.x)
+  return [...found.flatMap(rowsApart), ...unlabelled(loose)].sort(
+    (a, b) => a.y - b.y || a.values[0]!.x - b.values[0]!.x,
+  )
+}
+
+/** Bare numbers far behind a value with a unit are ticks of a chart beside the list. */
+function withoutTicks(values: readonly Piece[], decimal: Decimal): readonly Piece[] {
+  const unit = (value: Piece) => numbersIn(value.text, decimal).some(({ unit }) => unit !== null)
+  const end = values.findIndex(
+    (v, i) => i > 0 && unit(values[0]!) && !unit(v) && v.x - values[i - 1]!.right > 8 * v.size,
+  )
+  return end < 0 ? values : values.slice(0, end)
 }
 
 const near = (a: Piece, b: Piece) => Math.abs(a.y - b.y) <= 0.4 * Math.max(a.size, b.size)
@@ -91,6 +104,16 @@ function labelOf(value: Piece, labels: readonly Piece[]): Piece | null {
   )
   if (exact && about && about.x > exact.right) return about
   return exact ?? about
+}
+
+/** A line of smaller print right below a number in large print, as on a card. */
+function isCaption(text: Piece, value: Piece): boolean {
+  const step = text.y - value.y
+  const starts = Math.abs(text.x - value.x)
+  const middles = Math.abs(text.x + text.right - value.x - value.right) / 2
+  return (
+    text.size < 0.8 * value.size && 0 < step && step < 1.6 * value.size && Math.min(starts, middles) < 0.5 * text.size
+  )
 }
 
 const best = (labels: readonly Piece[], value: Piece): Piece | null =>

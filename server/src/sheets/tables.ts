@@ -1,7 +1,7 @@
 import { conceptsIn, conditionIn, type Concept } from './concepts.ts'
 import { numbersIn, unitInLabel, type Decimal } from './numbers.ts'
 import { around, boxOf, type Box, type Piece } from './page.ts'
-import type { Row } from './rows.ts'
+import type { Row } from './row.ts'
 
 /** A printed value with all the words that say what it is. */
 export interface Cell {
@@ -42,7 +42,7 @@ export function cellsOf(
   decimal: Decimal,
 ): readonly Cell[] {
   const values = new Set(rows.flatMap((row) => row.values))
-  return tablesOf(rows).flatMap(({ rows: all, columns }, index) => {
+  return tablesOf(rows, pieces).flatMap(({ rows: all, columns }, index) => {
     const own = all.findIndex((row) => !isHead(row, columns.length, decimal))
     const rows = all.slice(own < 0 ? all.length : own)
     if (rows.length === 0) return []
@@ -74,10 +74,14 @@ export function cellsOf(
   })
 }
 
-function tablesOf(rows: readonly Row[]): readonly Table[] {
+function tablesOf(rows: readonly Row[], pieces: readonly Piece[]): readonly Table[] {
+  const own = new Set(rows.flatMap(({ labels }) => labels))
+  const headings = pieces.filter((p) => conditionIn(p.text) !== null && !own.has(p))
   const open: Row[][] = []
   for (const row of rows) {
-    const table = isShares(row) ? undefined : open.find((t) => follows(t.at(-1)!, row))
+    const table = isShares(row)
+      ? undefined
+      : open.find((t) => follows(t.at(-1)!, row) && !isParted(t.at(-1)!, row, headings))
     if (table) table.push(row)
     else open.push([row])
   }
@@ -95,11 +99,22 @@ function tablesOf(rows: readonly Row[]): readonly Table[] {
 function follows(a: Row, b: Row): boolean {
   const gap = b.y - a.y
   if (gap <= 0 || gap > 4.2 * a.size) return false
-  const x = (row: Row) => Math.min(...row.labels.map((l) => l.x))
-  if (Math.abs(x(a) - x(b)) > 1.2 * a.size) return false
+  if (Math.abs(leftOf(a) - leftOf(b)) > 1.2 * a.size && !isAligned(a, b)) return false
   const [one, two] = [a, b].map(({ values }) => ({ left: values[0]!.x, right: values.at(-1)!.right }))
   return one!.left < two!.right + 4 * a.size && two!.left < one!.right + 4 * a.size
 }
+
+const leftOf = (row: Row) => Math.min(...row.labels.map((l) => l.x))
+
+/** Rows with the same columns, whose labels are centred. */
+const isAligned = (a: Row, b: Row): boolean =>
+  a.values.length > 1 &&
+  a.values.length === b.values.length &&
+  a.values.every((v, i) => Math.abs(v.x + v.right - b.values[i]!.x - b.values[i]!.right) < 2 * a.size)
+
+/** A heading between two rows, such as `At 800 W/m2`, begins another table. */
+const isParted = (a: Row, b: Row, headings: readonly Piece[]): boolean =>
+  headings.some((h) => a.y < h.y && h.y < b.y && h.x < b.values.at(-1)!.right && leftOf(b) < h.right)
 
 const middle = ({ left, right }: Span) => (left + right) / 2
 

@@ -6,6 +6,7 @@ import type { Entry, Node, Tree } from './tree.ts'
 
 export { appendComment } from './edit-comments.ts'
 export { insertEntry, removeEntry, removeThisEntry } from './edit-entries.ts'
+export { appendItem } from './edit-items.ts'
 
 /**
  * The value at `pointer` reads `newText`, in the quotes that stand there or that the text needs; nothing else changes.

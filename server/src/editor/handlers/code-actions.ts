@@ -9,6 +9,7 @@ import { fixAll } from '../capabilities.ts'
 import type { Here } from '../here.ts'
 import { isWithin, spotAt } from '../spot.ts'
 import { toTextEdit } from '../to-protocol.ts'
+import { fromSheet } from './sheet-actions.ts'
 import { acceptance, removal } from './accept.ts'
 
 /** Fixes, acceptances, other units, and everything at once that may be fixed without a person looking. */
@@ -22,7 +23,9 @@ export function codeActions(
   const findings = here.checked.findings.filter((one) => one.span.start <= span.end && span.start <= one.span.end)
   return [
     ...(wants(CodeActionKind.QuickFix) ? findings.flatMap((one) => quickFixes(here, one, diagnostics)) : []),
-    ...(wants(CodeActionKind.RefactorRewrite) ? conversions(here, span.start) : []),
+    ...(wants(CodeActionKind.RefactorRewrite)
+      ? [...conversions(here, span.start), ...additions(here, span.start)]
+      : []),
     ...(only && wants(fixAll) ? allSafe(here) : []),
   ]
 }
@@ -55,6 +58,13 @@ function conversions(here: Here, offset: number): CodeAction[] {
     edit: edit(here, [setScalar(checked.tree, spot.pointer, text)]),
   }))
 }
+
+const additions = (here: Here, offset: number): CodeAction[] =>
+  fromSheet(here, offset).map(({ title, edits }) => ({
+    title,
+    kind: CodeActionKind.RefactorRewrite,
+    edit: edit(here, edits),
+  }))
 
 /** Only what keeps the meaning; two fixes of the same characters wait for the next time. */
 function allSafe(here: Here): CodeAction[] {

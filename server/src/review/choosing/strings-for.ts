@@ -37,18 +37,22 @@ function byPrice(a: ControllerChoice, b: ControllerChoice): number {
   return p === q ? (a.id < b.id ? -1 : 1) : p < q ? -1 : 1
 }
 
+/** Controllers that take exactly these strings. */
+export const takersOf = (
+  place: Place,
+  candidate: Candidate,
+  { in_series: series, in_parallel: parallel }: Pick<Strings, 'in_series' | 'in_parallel'>,
+  library: readonly ControllerChoice[],
+): readonly ControllerChoice[] =>
+  library.filter((choice) =>
+    waysOf(place, candidate, choice).some((way) => way.series === series && parallel <= way.most),
+  )
+
 /** Most panels first, then a margin of 5 % in the cold (common practice, no source), then few strings. */
 function wiredBy(place: Place, candidate: Candidate, count: number, choice: ControllerChoice): Wired | null {
-  const one = laidArray(place, candidate, [1, 1], choice)
-  const system = { ...place.system, arrays: [one] }
-  const figures = arrayFigures(system, one, 0)
-  const { input, output, type } = choice.controller.record
-  // one that only switches passes the panels' whole current
-  const limit = input.max_short_circuit_current ?? (type?.value === 'pwm' ? output.max_current : undefined)
-  const most = limit && figures.isc_design_a ? Math.floor(limit.value / figures.isc_design_a) : Infinity
-  const highest = input.max_voltage?.value ?? Infinity
-  const ways = wiringsThatWork(system, one, figures)
-    .map(({ series, cold }) => ({
+  const highest = choice.controller.record.input.max_voltage?.value ?? Infinity
+  const ways = waysOf(place, candidate, choice)
+    .map(({ series, cold, most }) => ({
       series,
       parallel: Math.min(most, Math.floor(count / series)),
       tight: Number(cold > 0.95 * highest),
@@ -58,4 +62,16 @@ function wiredBy(place: Place, candidate: Candidate, count: number, choice: Cont
   const [first] = ways
   if (!first) return null
   return { strings: { in_series: first.series, in_parallel: first.parallel, controller: choice.id }, choice }
+}
+
+/** How many in series a controller takes, and the most such strings. */
+function waysOf(place: Place, candidate: Candidate, choice: ControllerChoice) {
+  const one = laidArray(place, candidate, [1, 1], choice)
+  const system = { ...place.system, arrays: [one] }
+  const figures = arrayFigures(system, one, 0)
+  const { input, output, type } = choice.controller.record
+  // one that only switches passes the panels' whole current
+  const limit = input.max_short_circuit_current ?? (type?.value === 'pwm' ? output.max_current : undefined)
+  const most = limit && figures.isc_design_a ? Math.floor(limit.value / figures.isc_design_a) : Infinity
+  return wiringsThatWork(system, one, figures).map(({ series, cold }) => ({ series, cold, most }))
 }

@@ -3,8 +3,13 @@ import { has, singles, fit, type Asked, type Fit } from './fit.ts'
 
 export function electric(asked: Asked): readonly Fit[] {
   const { says, words, cell } = asked
-  if (says.has('coefficient') || (says.has('parts') && !has(says, 'fuse', 'open', 'short', 'peak'))) return []
-  const symbol = symbolIn(words)
+  if (
+    says.has('coefficient') ||
+    (says.has('parts') && !symbolIn(words) && !has(says, 'fuse', 'open', 'short', 'peak', 'voltage', 'current'))
+  )
+    return []
+  // `I R` is a reverse current where the words speak of fuses
+  const symbol = says.has('fuse') ? null : symbolIn(words)
   const watts = singles(asked, ['W', 'kW'])
   const volts = singles(asked, ['V'])
   const amps = singles(asked, ['A'])
@@ -39,7 +44,7 @@ export function electric(asked: Asked): readonly Fit[] {
   const fuse = says.has('fuse') || (says.has('system') && !symbol && cell.columns === 1)
   const short = symbol === 'isc' || (says.has('short') && symbol !== 'imp')
   const peak = symbol === 'imp' || (says.has('peak') && !short)
-  const s = odd || (fuse ? -3 : 0) || other('parts')
+  const s = odd || (fuse ? -3 : 0) || (symbol ? 0 : other('parts'))
   const limits =
     Number.isInteger(value) && value <= 60
       ? fit('/limits/series_fuse', amps, symbol || short ? -3 : says.has('fuse') ? 3 : fuse ? 1 : peak ? -2 : 0)

@@ -37,6 +37,10 @@ export function others(asked: Asked): readonly Fit[] {
     first.value <= 400
   const named =
     says.has('efficiency') || has(says, 'parts') ? -3 : says.has('cells') ? 3 : product === first?.value ? 2 : -3
+  // `108 half-cells, electrically 54 in series`
+  const series = numbers.find((n) => /^\s*(?:cells? )?in (?:series?|reihe|serie)/i.test(asked.cell.text.slice(n.end)))
+  if (series && series !== first && says.has('cells'))
+    return [...weight, ...bend, ...fit('/cells/in_series', [series], 3, [series.number])]
   const cells =
     count && (tied.length === 0 || named === 3 || product === first.value)
       ? fit('/cells/in_series', [{ ...first, unit: null }], named, [first.number])

@@ -1,6 +1,16 @@
 import type { Concept } from '../concepts.ts'
 import { has, singles, fit, type Asked, type Fit } from './fit.ts'
 
+/** Letters that stand for a side over a column of their own. */
+const letters: Readonly<Record<string, 'length' | 'width' | 'thickness'>> = {
+  L: 'length',
+  W: 'width',
+  B: 'width',
+  H: 'thickness',
+  T: 'thickness',
+  D: 'thickness',
+}
+
 export function sizes(asked: Asked): readonly Fit[] {
   const { says, numbers, hint, heading } = asked
   if (has(says, 'parts') && !has(says, 'thickness', 'size')) return []
@@ -21,7 +31,9 @@ export function sizes(asked: Asked): readonly Fit[] {
     )
     return keys.flatMap((key, i) => {
       const all = lengths.flatMap((g) => {
-        const order = turned && g.length > 1 ? [g[1]!, g[0]!, ...g.slice(2)] : g
+        // without a word on the order the longer side is the length
+        const isTurned = turned || (!says.has('length') && g[1]!.value > g[0]!.value)
+        const order = isTurned ? [g[1]!, g[0]!, ...g.slice(2)] : g
         return order[i] ? [order[i]] : []
       })
       return fit(`/size/${key}`, all, named)
@@ -30,14 +42,18 @@ export function sizes(asked: Asked): readonly Fit[] {
   const one = singles(asked, [...metric, 'in']).filter((n) => n.value > 0)
   if (!one.length || has(says, 'radius', 'bend'))
     return one.length && says.has('radius') ? fit('/limits/bend_radius', one, 3) : []
+  const letter = [asked.cell.label, ...asked.cell.heads]
+    .map((text) => letters[text.trim().toUpperCase()])
+    .find((key) => key !== undefined)
   const exact = (key: Concept) =>
-    says.has(key)
+    says.has(key) || letter === key
       ? 3
-      : has(says, 'length', 'width', 'thickness')
+      : has(says, 'length', 'width', 'thickness') || letter
         ? -3
         : has(says, 'parts') || heading.has('pallet')
           ? -3
           : 0
+  if (letter) return fit(`/size/${letter}`, one, 3)
   const thin = one[0]!.unit === 'mm' && one[0]!.value <= 60
   return thin
     ? fit('/size/thickness', one, exact('thickness'))

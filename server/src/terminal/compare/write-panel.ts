@@ -1,44 +1,56 @@
+import type { Place } from '../../review/choosing/laid-array.ts'
+import type { Strings } from '../../review/choosing/row.ts'
 import { setScalar } from '../../text/edits.ts'
-import { applyEdits } from '../../text/span.ts'
+import { applyEdits, type Edit } from '../../text/span.ts'
+import type { Tree } from '../../text/tree.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { absolute, shown } from '../paths.ts'
 import type { World } from '../world.ts'
-import type { Place } from '../../review/choosing/laid-array.ts'
+import { newArray } from './new-array.ts'
 import type { SurfaceComparison } from './on-surface.ts'
 
-/** Puts a panel of the comparison, its count and its wiring into the system file; every other character stays. */
-export async function writePanel(world: World, { file, place, rows }: SurfaceComparison, id: string): Promise<string> {
+/**
+ * Puts a panel of the comparison, its count and its wiring into the system file, as a new array where none lies on the surface; every
+ * other character stays.
+ */
+export async function writePanel(world: World, comparison: SurfaceComparison, id: string): Promise<string> {
+  const { file, place, rows } = comparison
   const row = rows.find(({ panel }) => panel === id)
   const name = shown(world.cwd, absolute(world.cwd, file.path))
   if (!row) throw new CouldNotRun(`--write ${id}: there is no such panel in the comparison`)
   if (row.excluded !== null) throw new CouldNotRun(`--write ${id}: ${row.excluded}`)
   const { strings } = row
-  if (!strings) throw new CouldNotRun(`--write ${id}: without a controller its wiring is not known`)
-  const count = strings.in_series * strings.in_parallel
-  const { panel, count: countField, series, parallel } = fieldsOf(place)
-  const edits = [
-    setScalar(file.tree, panel, id),
-    setScalar(file.tree, countField, String(count)),
-    setScalar(file.tree, series, String(strings.in_series)),
-    setScalar(file.tree, parallel, String(strings.in_parallel)),
-  ]
+  if (!strings)
+    throw new CouldNotRun(`--write ${id}: how it is wired follows from a controller, and the library has no controller`)
+  const { edits, note } = place.array
+    ? { edits: replaced(file.tree, place, id, strings), note: otherController(place, strings) }
+    : newArray(comparison, id, strings)
   await world.rewrite(file.path, applyEdits(file.tree.text, edits))
-  const own = place.array?.entry.controller.id?.value
-  const note =
-    own === undefined || own === strings.controller
-      ? ''
-      : `; they need the controller ${strings.controller}, not ${own}`
-  return `${name}: ${count} x ${id} on ${place.surface.id?.value}, ${strings.in_series} in series x ${strings.in_parallel}${note}\n`
+  const { in_series: series, in_parallel: parallel } = strings
+  return `${name}: ${series * parallel} x ${id} on ${place.surface.id?.value}, ${series} in series x ${parallel}${note}\n`
+}
+
+function replaced(tree: Tree, place: Place, id: string, { in_series: series, in_parallel: parallel }: Strings): Edit[] {
+  const fields = fieldsOf(place)
+  return [
+    setScalar(tree, fields.panel, id),
+    setScalar(tree, fields.count, String(series * parallel)),
+    setScalar(tree, fields.series, String(series)),
+    setScalar(tree, fields.parallel, String(parallel)),
+  ]
+}
+
+function otherController({ array }: Place, { controller }: Strings): string {
+  const own = array?.entry.controller.id?.value
+  return own === undefined || own === controller ? '' : `; they need the controller ${controller}, not ${own}`
 }
 
 /** Pointers of what changes; only an array with one kind of panels, which all lie on the surface, has one place for each. */
 function fieldsOf({ array, surface }: Place) {
-  const id = surface.id?.value
-  if (!array) throw new CouldNotRun(`--write: no array lies on ${id}; add one to the system, or name one with --array`)
-  const [only, ...more] = array.panels
-  const { in_series: series, in_parallel: parallel } = array.entry.wiring
+  const [only, ...more] = array?.panels ?? []
+  const { in_series: series, in_parallel: parallel } = array?.entry.wiring ?? {}
   if (!only || more.length > 0 || only.surface !== surface)
-    throw new CouldNotRun(`--write: the array has to hold one kind of panels, all on ${id}`)
+    throw new CouldNotRun(`--write: the array has to hold one kind of panels, all on ${surface.id?.value}`)
   const { panel, count } = only.entry
   if (!panel.id || !count || !series || !parallel)
     throw new CouldNotRun('--write: the array has to name panel, count, in_series and in_parallel, which are replaced')

@@ -14,6 +14,7 @@ import { count, foundInWords } from '../severity.ts'
 import { table } from '../table.ts'
 import { visible } from '../visible.ts'
 import { marginsText, totalsText } from './review-head.ts'
+import { keptRows, usesText } from './review-setup.ts'
 
 /** A page that a person reads in two minutes: what was found, the figures, what was not checked, and the cautions. */
 export function reviewText({ system, figures }: Review, report: FileReport, colour: boolean): string {
@@ -26,7 +27,10 @@ export function reviewText({ system, figures }: Review, report: FileReport, colo
     ...(report.accepted.length > 0 ? [`Accepted in the file\n${accepted(report)}`] : []),
     `Limits\n${marginsText(system, figures)}`,
     `Arrays\n${arrays(figures.arrays)}${folded(`  ${sizedFor(system)}`)}\n`,
-    `Battery\n${battery(figures.battery)}`,
+    `Battery\n${battery(system, figures.battery)}`,
+    ...(system.system.loads.length + system.system.other_sources.length > 0
+      ? [`Loads and other sources\n${usesText(system)}`]
+      : []),
     ...(figures.months.length > 0 ? [`A usual year, in Wh a day\n${months(figures.months)}${shortfall(system)}`] : []),
     `Not checked, which is not the same as in order\n${items(figures.not_checked)}`,
     `Cautions\n${items(cautions)}`,
@@ -63,8 +67,8 @@ const from = {
   assumed: 'ASSUMED',
 }
 
-function sizedFor({ coldest, hottest }: Review['system']): string {
-  return `Cold: air of ${coldest.value} °C (${from[coldest.from]}). Hot: bright sun in air of ${hottest.value} °C (${from[hottest.from]}). Currents of cables are guide values, to be confirmed against the local code.`
+function sizedFor({ coldest, hottest, system }: Review['system']): string {
+  return `Cold: air of ${coldest.value} °C (${from[coldest.from]}). Hot: bright sun in air of ${hottest.value} °C (${from[hottest.from]}). Currents of cables are guide values, to be confirmed against the local code.${system.site.swings?.value ? ' It swings at anchor: panels count as level.' : ''}`
 }
 
 function arrays(list: readonly ArrayFigures[]): string {
@@ -82,7 +86,7 @@ function arrays(list: readonly ArrayFigures[]): string {
   return table([['', ...list.map(({ id }) => id)], ...rows.map(([label, show]) => [`  ${label}`, ...list.map(show)])])
 }
 
-function battery(b: BatteryFigures): string {
+function battery(system: Review['system'], b: BatteryFigures): string {
   return table([
     ['  usable', amount(b.usable_wh, 'Wh')],
     ['  lasts without any source', roughly(b.autonomy_days, 'days')],
@@ -90,6 +94,7 @@ function battery(b: BatteryFigures): string {
       '  charged at most at',
       `${amount(b.charge_rate_c, 'C', 2)}${b.charge_rate_c === null ? '' : ' (amperes over ampere-hours)'}`,
     ],
+    ...keptRows(system),
   ])
 }
 

@@ -1,0 +1,54 @@
+import type { Strings } from '../../review/choosing/row.ts'
+import { takersOf } from '../../review/choosing/strings-for.ts'
+import { appendItem } from '../../text/edits.ts'
+import type { Edit } from '../../text/span.ts'
+import type { Tree } from '../../text/tree.ts'
+import type { Typed } from '../../text/write-like.ts'
+import { CouldNotRun } from '../could-not-run.ts'
+import type { SurfaceComparison } from './on-surface.ts'
+
+/**
+ * An array for a surface on which none lies. It names a controller where only one can be meant: the only one of the library that takes
+ * the strings, or of several that do the one that the other arrays name.
+ */
+export function newArray(
+  { file, place, candidates, controllers }: SurfaceComparison,
+  panel: string,
+  strings: Strings,
+): { readonly edits: readonly Edit[]; readonly note: string } {
+  const { system, surface } = place
+  const candidate = candidates.find(({ id }) => id === panel)!
+  const takers = takersOf(place, candidate, strings, controllers).map(({ id }) => id)
+  const inUse = new Set(system.arrays.flatMap(({ entry }) => entry.controller.id?.value ?? []))
+  const usual = takers.filter((id) => inUse.has(id))
+  const [controller] = takers.length === 1 ? takers : usual.length === 1 ? usual : []
+  const id = freeId(surface.id?.value ?? 'array', new Set(system.arrays.map(({ entry }) => entry.id?.value)))
+  const { in_series, in_parallel } = strings
+  const array = {
+    id,
+    panels: [{ panel, count: in_series * in_parallel, surface: surface.id?.value ?? '' }],
+    wiring: { in_series, in_parallel },
+    ...(controller !== undefined && { controller }),
+  }
+  return {
+    edits: added(file.tree, array),
+    note: `, as the new array ${id}, ${
+      controller === undefined
+        ? `without a controller: ${takers.join(', ')} would take them; name one in the file`
+        : `on a controller ${controller} of its own`
+    }; its cable is not written`,
+  }
+}
+
+function added(tree: Tree, array: Typed): readonly Edit[] {
+  const edits = tree.problems.length > 0 ? null : appendItem(tree, 'arrays', array, 'surfaces')
+  if (!edits) throw new CouldNotRun('--write: `arrays` of the system cannot take another array; correct the file first')
+  return edits
+}
+
+function freeId(wanted: string, taken: ReadonlySet<string | undefined>): string {
+  for (let n = 1; ; n++) {
+    const id = n === 1 ? wanted : `${wanted}-${n}`
+    if (!taken.has(id)) return id
+  }
+}
