@@ -3,7 +3,7 @@ import type { SunHours } from '../physics/sun-hours.ts'
 import type { System } from '../records/records.generated.ts'
 import type { Bank } from './bank.ts'
 import { batteryTemperature, chargeInFrost, frostOf } from './frost.ts'
-import { demandOf, running, type Demand, type Running } from './loads.ts'
+import { controllersOwn, demandOf, running, type Demand, type Running } from './loads.ts'
 import type { ResolvedSystem } from './resolved.ts'
 
 /** A year hour by hour [Wh], and the state of charge. */
@@ -19,14 +19,16 @@ export interface Hours {
   readonly heat: Float64Array
 }
 
-const kept = new WeakMap<System, { readonly battery: unknown; readonly sky: SunHours; readonly around: Surroundings }>()
+/** The last that was asked for, of a system as it was typed, and what else it depends on. */
+const kept = new WeakMap<System, { readonly from: readonly unknown[]; readonly around: Surroundings }>()
 
-/** The same for all arrays that a system may have. */
+/** The same for all arrays that a system may have, so long as their controllers take as much for themselves. */
 export function keptSurroundings(system: ResolvedSystem, bank: Bank, sky: SunHours): Surroundings {
+  const from = [system.battery, sky, controllersOwn(system)]
   const known = kept.get(system.system)
-  if (known?.battery === system.battery && known?.sky === sky) return known.around
+  if (known && from.every((one, i) => one === known.from[i])) return known.around
   const around = surroundings(system, bank, sky, demandOf(system))
-  kept.set(system.system, { battery: system.battery, sky, around })
+  kept.set(system.system, { from, around })
   return around
 }
 
