@@ -1,3 +1,4 @@
+import { tell } from '../wording/told.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { isDay } from './dates.ts'
@@ -97,7 +98,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   /** A date that is not written as one is told of by the schema. */
   function date(f: FieldInfo, node: ScalarNode): Field<string> | undefined {
     if (isDay(node.text)) return text(node)
-    const message = `${nameOf(f)} ${node.text} is no day of the calendar.`
+    const message = tell`${nameOf(f)} ${node.text} is not a day of the calendar.`
     if (written.test(node.text)) findings.push(finding(reading.wrongText, node, message))
     return undefined
   }
@@ -111,7 +112,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
       const span = at === null ? node.span : { start: at + note.start, end: at + note.end }
       const corrections = note.fixes.map((fix) => fixed(fix, node))
       findings.push(
-        finding(quantityFacts[note.code], { pointer: node.pointer, span }, `${note.message}.`, { corrections }),
+        finding(quantityFacts[note.code], { pointer: node.pointer, span }, tell`${note.message}.`, { corrections }),
       )
     }
     return read.quantity && { ...text(node), value: read.quantity.value, quantity: read.quantity }
