@@ -3,7 +3,7 @@ import type { Draft, Task } from './draft.ts'
 import { problem } from './draft.ts'
 import { gaugeArea, gaugeNumber } from './gauge.ts'
 
-const form = /^\s*(?:(?:AWG|gauge)\s*#?\s*(\d+(?:\/0)?)|#?\s*(\d+(?:\/0)?)\s*(?:AWG|ga|gauge)\.?)\s*$/i
+const form = /^\s*(?:(?:AWG|gauge)\s*(?:#\s*)?(\d+(?:\/0)?)|(?:#\s*)?(\d+(?:\/0)?)\s*(?:AWG|ga|gauge)\.?)\s*$/i
 
 /** A conductor size in American wire gauge, as its area: `10 AWG`, `AWG 2/0`. null: it is none. */
 export function readGauge(task: Task): Draft | null {
