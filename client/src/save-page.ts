@@ -1,4 +1,4 @@
-import { Uri, env, window, workspace } from 'vscode'
+import { env, window, workspace, type Uri } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
 import { pageRequest, type PageResult } from '../../server/src/editor/protocol.ts'
 import { isRecord, isSystem } from './records.ts'

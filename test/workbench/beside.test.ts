@@ -27,7 +27,7 @@ describe.skipIf(missing)(missing ?? 'the view beside the editor', () => {
   })
 
   const view = () => viewIn(here.page)
-  const frame = async (): Promise<Frame> => (await (await view().locator('body').elementHandle())!.ownerFrame())!
+  const frame = async (): Promise<Frame> => (await (await view().locator('body').elementHandle()).ownerFrame())!
 
   test('Show Beside draws the panel, with a policy that allows the package alone', async () => {
     await window.command('Wattproof: Show Beside')

@@ -21,7 +21,7 @@ export function toFinding(found: Found, kind: RecordKind, bundle?: Bundle): Find
 }
 
 function said(found: Found, kind: RecordKind, bundle: Bundle | undefined): Finding {
-  const { rule, severity, claim, sentence = plain(claim), pointer, span, places, fixes } = found
+  const { rule, severity, claim, sentence = plain(claim), pointer, span, places, fixes, trace } = found
   return {
     rule: rule.id,
     severity,
@@ -32,6 +32,7 @@ function said(found: Found, kind: RecordKind, bundle: Bundle | undefined): Findi
     source: rule.source,
     related: places.map((place) => related(place, kind, bundle)),
     corrections: fixes.map((fix) => correction(fix, found, bundle)),
+    ...(trace !== undefined && { trace }),
   }
 }
 

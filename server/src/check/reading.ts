@@ -6,7 +6,19 @@ import { whole } from './sentences.ts'
 /** What reading a file found. */
 export const readingFound = (findings: readonly Finding[]): readonly Found[] =>
   findings.map(
-    ({ rule, severity, message, told = tell`${message}`, pointer, span, reason, source, related, corrections }) => ({
+    ({
+      rule,
+      severity,
+      message,
+      told = tell`${message}`,
+      pointer,
+      span,
+      reason,
+      source,
+      related,
+      corrections,
+      trace,
+    }) => ({
       rule: { id: rule, severity, reason, source, messages: {} },
       severity,
       claim: whole(told),
@@ -15,5 +27,6 @@ export const readingFound = (findings: readonly Finding[]): readonly Found[] =>
       span,
       places: related.map((place) => ({ ...place, pointer: '', text: place.message })),
       fixes: corrections.map(({ told: why, ...one }) => ({ ...one, why: whole(why ?? tell`${one.why}`) })),
+      ...(trace !== undefined && { trace }),
     }),
   )

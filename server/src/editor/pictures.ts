@@ -1,6 +1,7 @@
 import { siteFor } from '../check/site.ts'
 import { surfaceComparison } from '../check/surface-comparison.ts'
 import type { ReadFile } from '../records/read-file.ts'
+import type * as pictures from '../report/index.ts'
 import { pageData } from '../review/page/page-data.ts'
 import { systemPicture } from '../review/picture/system-picture.ts'
 import { panelPicture } from '../values/picture/panel-picture.ts'
@@ -8,7 +9,7 @@ import type { Here } from './here.ts'
 import type { ComparisonResult, PageParams, PageResult, PicturesResult } from './protocol.ts'
 
 /** The program that draws. */
-export type Pictures = typeof import('../report/index.ts')
+export type Pictures = typeof pictures
 
 /** Answers about pictures. What was drawn last of the file that is shown is kept, as most of it stays while somebody types. */
 export function createPictures(load: () => Pictures) {

@@ -23,6 +23,8 @@ export interface Found {
   readonly places: readonly Place[]
   /** The best fix, then others worth offering. */
   readonly fixes: readonly Fix[]
+  /** Of a mistake of our own: its type and the places in the program on the way to it. */
+  readonly trace?: string
 }
 
 /** A field by its place and as it was typed. */

@@ -158,14 +158,17 @@ function* currents({ system, battery: own }: ResolvedSystem): Generator<string> 
   const mean = loads.filter(isMeanOnly).flatMap(({ name }) => name?.text ?? [])
   if (mean.length > 0)
     yield `What ${listed(mean)} ${mean.length > 1 ? 'draw' : 'draws'} at once: only the day is given.`
+  // arrays that lack the same share a line
+  const lacking = new Map<string, string[]>()
   for (const { id, disconnect, output } of arrays) {
     const missing = [
       ...(disconnect.current && disconnect.voltage ? [] : ['disconnect']),
       ...(output.fuse ? [] : ['output fuse']),
       ...(output.cable.size && output.cable.insulation ? [] : ['output cable']),
     ]
-    if (missing.length > 0) yield `${id?.text ?? 'array'}: ${listed(missing)} of the array: not given.`
+    if (missing.length > 0) lacking.set(listed(missing), [...(lacking.get(listed(missing)) ?? []), id?.text ?? 'array'])
   }
+  for (const [missing, names] of lacking) yield `${listed(names)}: ${missing} not given.`
 }
 
 function* budget(system: ResolvedSystem): Generator<string> {

@@ -6,7 +6,7 @@ export const style = `
 @page { margin: 7mm 12mm; }
 * { box-sizing: border-box; }
 html { color-scheme: light; background: #fff; }
-body { margin: 0 auto; padding: 8mm 0; width: 186mm; font: 9pt/1.18 'Liberation Sans', Arial, Helvetica, sans-serif; color: #1b1b1b; }
+body { margin: 0 auto; padding: 8mm 0; width: 186mm; font: 9pt/1.14 'Liberation Sans', Arial, Helvetica, sans-serif; color: #1b1b1b; }
 section.leaf { display: grid; grid-template-columns: 1fr 1fr; column-gap: 5mm; }
 section.leaf > * { grid-column: span 2; min-width: 0; }
 section.leaf > .half { grid-column: span 1; }
