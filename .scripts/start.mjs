@@ -9,11 +9,13 @@ show('A library that is in order:', ['check', 'samples/library'])
 show('What a panel is worth, from its record:', ['values', 'samples/library/panels/tern-110.panel.yaml'], {
   part: (lines) => {
     const inputs = lines[0].indexOf('from')
-    return lines.filter((line) => !/^(energy|price_per_kwh)/.test(line)).map((line) => line.slice(0, inputs).trimEnd())
+    return lines
+      .filter((line) => !/^(energy|price_per_kwh|weight_per_area|voc_per_cell)/.test(line))
+      .map((line) => line.slice(0, inputs).trimEnd())
   },
 })
 show('What a system comes to:', ['review', 'samples/systems/boat.system.yaml'], {
-  part: (lines) => lines.slice(lines.indexOf('Arrays'), lines.findIndex((line) => /^\S.*\byear\b/.test(line)) - 1),
+  part: (lines) => lines.slice(lines.indexOf('Arrays'), lines.indexOf('Loads and other sources') - 1),
 })
 show(
   'A record with the decimal point of Voc in the wrong place:',

@@ -1,6 +1,6 @@
-import { readFileSync, rmSync } from 'node:fs'
+import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { describe, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import type { SurfaceRow } from '../../server/src/review/choosing/row.ts'
 import { scratch, wattproof } from './run.ts'
 import { controller, panel, priced, rowsOf, run, system, van } from './surface-library.ts'
@@ -117,127 +117,6 @@ test('fewer than fit where the limits of the customer allow no more, and the fig
   expect(out.replace(/\s+/g, ' ')).toContain(
     '4 of 8: eight fit, of which wiring and the limits of the customer allow four',
   )
-})
-
-test.each([
-  { name: 'CRLF', change: (text: string) => text.replaceAll('\n', '\r\n') },
-  { name: 'a byte order mark', change: (text: string) => `\uFEFF${text}` },
-])('--write keeps $name and every other character', ({ change }) => {
-  const cwd = van(change(system()))
-  expect(run(cwd, '--write', 'large').code).toBe(0)
-  const written = readFileSync(join(cwd, 'van.system.yaml'), 'utf8')
-  const undone = written
-    .replace(/'large', count: 6/, "'small', count: 2")
-    .replace(/in_series: \d, in_parallel: \d \}(\r?\n) {4}controller/, 'in_series: 2, in_parallel: 1 }$1    controller')
-  expect(written).not.toBe(undone)
-  expect(undone).toBe(change(system()))
-})
-
-test('--write into a system that is JSON', () => {
-  const json = (
-    id: string,
-    count: number,
-    series: number,
-    parallel: number,
-  ) => `{ "format": 1, "name": "A van", "kind": "vehicle",
-  "surfaces": [{ "id": "roof", "size": { "length": "2.6 m", "width": "1.7 m" }, "mounting": "bonded" }],
-  "arrays": [{ "id": "main", "panels": [{ "panel": "${id}", "count": ${count}, "surface": "roof" }],
-    "wiring": { "in_series": ${series}, "in_parallel": ${parallel} }, "controller": "c100" }],
-  "battery": { "battery": "bank", "in_series": 1, "in_parallel": 2 } }
-`
-  const cwd = van(system(), { 'van.system.json': json('small', 2, 2, 1) })
-  const { code, out, err } = wattproof(['compare', 'van.system.json', '--surface', 'roof', '--write', 'large'], { cwd })
-  expect([code, err]).toEqual([0, ''])
-  const [, series, parallel] = / (\d) in series x (\d)/.exec(out)!
-  expect(readFileSync(join(cwd, 'van.system.json'), 'utf8')).toBe(json('large', 6, Number(series), Number(parallel)))
-})
-
-describe('--write onto a surface without an array', () => {
-  const deck = system().replace(
-    '  - { id: bonnet',
-    '  - { id: deck, size: { length: 2.6 m, width: 1.7 m }, mounting: bonded }\n  - { id: bonnet',
-  )
-  const write = (cwd: string, file = 'van.system.yaml') =>
-    wattproof(['compare', file, '--surface', 'deck', '--write', 'large'], { cwd })
-  const added = `  - id: deck
-    panels: [{ panel: 'large', count: 6, surface: deck }]
-    wiring: { in_series: 3, in_parallel: 2 }
-    controller: c100
-`
-  const none = deck.replace(/arrays:[^]*?(?=battery:)/, '')
-
-  test.each([
-    { name: 'as the one before it', text: deck, place: 'battery: {', adds: added },
-    { name: 'CRLF', text: deck.replaceAll('\n', '\r\n'), place: 'battery: {', adds: added.replaceAll('\n', '\r\n') },
-    { name: 'no arrays yet', text: none, place: 'battery: {', adds: `arrays:\n${added.replaceAll("'", '')}` },
-    { name: 'arrays left empty', text: none.replace('battery: {', 'arrays:\nbattery: {'), place: 'battery: {', adds: added.replaceAll("'", '') }, // prettier-ignore
-  ])('$name', ({ text, place, adds }) => {
-    const cwd = van(text)
-    const { code, out, err } = write(cwd)
-    expect([code, err]).toEqual([0, ''])
-    expect(out).toBe(
-      'van.system.yaml: 6 x large on deck, 3 in series x 2, as the new array deck, on a controller c100 of its own; its cable is not written\n',
-    )
-    const written = readFileSync(join(cwd, 'van.system.yaml'), 'utf8')
-    const at = text.indexOf(place)
-    expect(written).toBe(text.slice(0, at) + adds + text.slice(at))
-    const review = JSON.parse(wattproof(['review', 'van.system.yaml', '--format', 'json'], { cwd }).out)
-    expect(review.arrays.at(-1)).toMatchObject({ id: 'deck', pmax_stc_w: 660 })
-  })
-
-  test('JSON', () => {
-    const json = `{
-  "format": 1,
-  "name": "A van",
-  "kind": "vehicle",
-  "surfaces": [{ "id": "deck", "size": { "length": "2.6 m", "width": "1.7 m" }, "mounting": "bonded" }],
-  "arrays": [
-    {
-      "id": "deck",
-      "panels": [{ "panel": "small", "count": 2 }],
-      "wiring": { "in_series": 2, "in_parallel": 1 },
-      "controller": "c100"
-    }
-  ],
-  "battery": { "battery": "bank", "in_series": 1, "in_parallel": 2 }
-}
-`
-    const cwd = van(system(), { 'van.system.json': json })
-    expect(write(cwd, 'van.system.json').code).toBe(0)
-    expect(readFileSync(join(cwd, 'van.system.json'), 'utf8')).toBe(
-      json.replace(
-        '    }\n  ],',
-        `    },
-    {
-      "id": "deck-2",
-      "panels": [{ "panel": "large", "count": 6, "surface": "deck" }],
-      "wiring": { "in_series": 3, "in_parallel": 2 },
-      "controller": "c100"
-    }
-  ],`,
-      ),
-    )
-  })
-
-  test('of several controllers the one that the system has; without one none is guessed', () => {
-    const more = { 'c150.controller.yaml': controller(150) }
-    const cwd = van(deck, more)
-    expect(write(cwd).out).toContain('on a controller c100 of its own')
-    const bare = van(none, more)
-    expect(write(bare).out).toContain('without a controller: c100, c150 would take them; name one in the file')
-    expect(readFileSync(join(bare, 'van.system.yaml'), 'utf8')).toContain(
-      'wiring: { in_series: 3, in_parallel: 2 }\nbattery:',
-    )
-  })
-
-  test('no controller at all, or no place for an array: the file stays', () => {
-    const cwd = van(deck.replace('    controller: c100\n', ''))
-    rmSync(join(cwd, 'c100.controller.yaml'))
-    expect(write(cwd)).toMatchObject({ code: 2, err: expect.stringContaining('the library has no controller') })
-    const odd = van(none.replace('battery: {', 'arrays: later\nbattery: {'))
-    expect(write(odd)).toMatchObject({ code: 2, err: expect.stringContaining('cannot take another array') })
-    expect(readFileSync(join(odd, 'van.system.yaml'), 'utf8')).toContain('arrays: later\n')
-  })
 })
 
 test('where the own controller takes no string, one of the library that does', () => {
