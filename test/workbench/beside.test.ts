@@ -138,8 +138,10 @@ describe.skipIf(missing)(missing ?? 'the view beside the editor', () => {
     'the colours of $record are those of the theme',
     async ({ record, last }) => {
       mkdirSync(join(here.folder, '.vscode'), { recursive: true })
-      await here.page.locator('.tab.active').first().click() // keys go to the view as long as it has the focus
-      editor = await window.open(record)
+      // the file is open in a tab; keys would go to the view as long as it has the focus
+      await here.page.locator('.tab', { hasText: record }).first().click()
+      editor = window.editor(record)
+      await editor.waitFor()
       for (const { theme, kind } of themes) {
         writeFileSync(join(here.folder, '.vscode/settings.json'), JSON.stringify({ 'workbench.colorTheme': theme }))
         await view().locator(`body.${kind}`).waitFor()
