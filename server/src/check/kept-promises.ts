@@ -12,7 +12,7 @@ const mostChecked = 16
 /** A file as it is after a correction. */
 interface Retried {
   readonly file: ReadFile
-  /** Whether one rule may still find something there: sooner told than all that is found, and true where it is not known. */
+  /** Whether one rule may still find something there: quicker to answer than all that is found; true where that is not known. */
   readonly mayRemain: (rule: string) => boolean
   /** All that is found in it. */
   readonly found: () => readonly Found[]

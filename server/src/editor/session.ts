@@ -203,7 +203,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
     if (stale) listeners.forEach((listener) => inBackground(connection, () => listener(stale)))
   }
 
-  /** Reads the files of hourly weather that a record names, once: nobody types them, and a change on disk is told. */
+  /** Reads the files of hourly weather that a record names, once: nobody types them, and a change on disk is reported. */
   function wantWeather(path: string, text: string) {
     for (const named of weatherNamedIn(path, text)) {
       if (asked.has(named)) continue

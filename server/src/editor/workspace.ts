@@ -28,7 +28,7 @@ export interface Workspace {
 /** Files that must be looked at again although they did not change themselves: those, or all. */
 export type Settled = ReadonlySet<string> | 'all'
 
-/** @param onMistake  told of a mistake of our own in a file, with the places in the program on the way to it */
+/** @param onMistake  hears of a mistake of our own in a file, with the places in the program on the way to it */
 export function createWorkspace(
   today: () => string,
   sheetOf?: (path: string) => Beside | undefined,

@@ -31,7 +31,7 @@ function* site(system: ResolvedSystem): Generator<string> {
   if (system.climate?.record.hourly && !system.weather)
     yield `Hourly weather: ${system.climate.record.hourly.text} could not be used; the days are made from the monthly means.`
   if (system.climate && !system.weather)
-    yield 'Dull spells that last longer at this place than monthly means tell: an hourly file (`hourly` of the climate) has them.'
+    yield 'Dull spells longer than monthly means can show: name an hourly file (`hourly` in the climate) to include them.'
   if (!system.climate) yield 'Yield, balance and state of charge through the year: no climate.'
   else if (!yearOf(system))
     yield 'Yield, balance and state of charge through the year: the climate lacks months or latitude, or a panel its Pmax coefficient.'

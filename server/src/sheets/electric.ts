@@ -66,6 +66,7 @@ function physics(picks: readonly (Choice | null)[]): number {
     a && b ? (low < a / b && a / b < high ? 1 : -6) : 0
   return (
     (product === null ? 0 : product < 0.015 ? 3 : product < 0.04 ? 0.5 : -5) +
+    // from full cells to thin film, common practice, no source
     between(voc, v, 1.05, 1.65) +
     between(isc, i, 1, 1.5)
   )
