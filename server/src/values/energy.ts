@@ -3,7 +3,7 @@ import { monthNames } from '../findings/months.ts'
 import { panelYear, yearLacks } from './panel-year.ts'
 
 const source =
-  'hour by hour: sky Hay and Davies (1980), face Martin and Ruiz (2001), cell temperature Ross (1981), power De Soto et al. (2006)'
+  'hour by hour: sky Perez et al. (1990), face Martin and Ruiz (2001), cell temperature Ross (1981), power De Soto et al. (2006)'
 const uncertainty =
   'about ±10 % from one year to the next, and what wiring, controller, dirt and shade take is not in it'
 

@@ -62,7 +62,7 @@ function forCustomer(data: PageData, written: Written) {
         items: worth.length > 0 ? worth.map(({ message }) => message) : ['Nothing that needs a change.'],
       }),
     ),
-    ...section('Accepted by whoever wrote this', {
+    ...section('Accepted, with the reason', {
       type: 'list',
       items: accepted.map(({ message, because }) => `${message} Accepted: ${because}.`),
     }),

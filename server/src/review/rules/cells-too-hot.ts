@@ -6,7 +6,7 @@ import { siteAt } from '../panel-at.ts'
 import { elsewhere } from '../rule.ts'
 import { reviewRule } from '../rule.ts'
 
-/** K. The model is no better than this. */
+/** K. The model of cell temperature is no better than this: common practice, no source. */
 const uncertain = 6
 
 const inWords = {

@@ -16,6 +16,7 @@ export const batteryWeightUnusual = batteryRule({
     if (!chemistry || !weight || weight.value <= 0 || !amount || !nominal) return null
     const { name, energyPerWeight: usual } = chemistries[chemistry.value]
     const each = (amount.value * nominal.value) / weight.value
+    // room for cases and terminals, common practice, no source
     const [low, high] = [0.7 * usual[0], 1.4 * usual[1]]
     if (low <= each && each <= high) return null
     return {

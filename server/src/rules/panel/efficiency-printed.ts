@@ -35,6 +35,7 @@ export const efficiencyPrinted = panelRule({
     if (Math.abs(printed.value - computed) <= Math.max(rounding, 0.01 * computed)) return null
     const most = construction ? cellsAlone[construction.value] : cellsAloneOfAny
     const hint = inside(ratio, [1, most]) ? { say: 'theSheetMay' } : null
+    // a third too low or half too high is another panel or a slip: common practice, no source
     const severity = inside(ratio, [0.97, most]) ? 'information' : inside(ratio, [0.67, 1.5]) ? 'warning' : 'error'
     return {
       say: 'found',
