@@ -30,10 +30,8 @@ const mostWeather = 8 * mostBytes
  * @returns       null where there is no such file
  */
 export async function readSafely(disk: Disk, path: string, within: string): Promise<FileText | null> {
-  let isLink = false
   try {
-    isLink = await disk.isLink(path)
-    if (isLink && !isWithin(await disk.real(within), await disk.real(path)))
+    if ((await disk.isLink(path)) && !isWithin(await disk.real(within), await disk.real(path)))
       return { because: 'it is a link that leads out of its library' }
     const standing = await disk.about(path)
     if (standing.isDirectory()) return { because: 'it is a folder, not a record' }
@@ -42,7 +40,7 @@ export async function readSafely(disk: Disk, path: string, within: string): Prom
       return { because: `it has ${(standing.size / mostBytes).toFixed(1)} MiB, and a record has a few KiB` }
     return await disk.read(path)
   } catch (error) {
-    return refusal(error, path) ?? (isLink ? { because: 'it is a link to a file that is not there' } : null)
+    return refusal(error, path)
   }
 }
 
