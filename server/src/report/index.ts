@@ -14,6 +14,7 @@ import { monthsPicture } from './pictures/months.ts'
 import { outlinePicture } from './pictures/outline.ts'
 import { currentCurves, powerCurves } from './pictures/panel-curves.ts'
 import { planPicture } from './pictures/plan.ts'
+import { powerHistoryPicture } from './pictures/power-history.ts'
 import { scatterPicture } from './pictures/scatter.ts'
 import { windowsPicture } from './pictures/windows.ts'
 import type { Drawing } from './svg/link.ts'
@@ -45,7 +46,7 @@ export function drawSystem(
   memory: Memory = new Map(),
 ): readonly Drawn[] {
   const written = writtenIn[units]
-  const { plans, figures, charge, windows, wiring } = system
+  const { plans, figures, charge, windows, wiring, powerHistories } = system
   return drawAll(
     [
       ...plans.map((plan) => ({
@@ -56,6 +57,11 @@ export function drawSystem(
       { title: 'Energy by month', data: figures.months, draw: () => monthsPicture(drawing, figures.months) },
       { title: 'Battery through the year', data: charge, draw: () => (charge ? chargePicture(drawing, charge) : '') },
       { title: 'Voltage of the strings', data: windows, draw: () => windowsPicture(drawing, windows) },
+      ...powerHistories.map((history) => ({
+        title: `Power left of ${history.id}`,
+        data: history,
+        draw: () => powerHistoryPicture(drawing, history),
+      })),
       { title: 'One-line diagram', data: wiring, draw: () => oneLine(drawing, wiring, written) },
     ],
     memory,

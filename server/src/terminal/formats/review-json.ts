@@ -5,6 +5,7 @@ import { totalsOf } from '../../review/totals.ts'
 import type { FileReport } from '../file-report.ts'
 import { jsonText } from '../visible.ts'
 import { findingsToJson } from './json.ts'
+import { powerLeft } from './power-left-json.ts'
 
 /** One document with the figures of a system and what was found in it. */
 export function reviewJson({ system, figures }: Review, report: FileReport): string {
@@ -19,6 +20,7 @@ export function reviewJson({ system, figures }: Review, report: FileReport): str
     totals: totalsOf(system, figures),
     margins,
     too_large: tooLarge(figures),
+    power_left: powerLeft(system),
     findings: findingsToJson(report),
   }
   return jsonText(document)
