@@ -1,10 +1,12 @@
 import type { SurfaceRow } from '../review/choosing/row.ts'
+import type { FormData } from '../review/page/form-data.ts'
 import type { PageData } from '../review/page/page-data.ts'
 import type { SystemPicture } from '../review/picture/system-picture.ts'
 import type { PanelPicture } from '../values/picture/panel-picture.ts'
 import { comparisonTable } from './comparison-table.ts'
 import { oneLine } from './diagram/one-line.ts'
 import { drawAll, type Drawn, type Memory } from './drawn.ts'
+import { formLeaves } from './page/form.ts'
 import { htmlPage } from './page/html.ts'
 import { leavesOf, type Stamp } from './page/leaves.ts'
 import { markdownPage } from './page/markdown.ts'
@@ -77,6 +79,12 @@ export function drawComparison(
   const title = `Energy against weight on ${surface}`
   const plans = [{ title, data: rows, draw: () => scatterPicture(drawing, rows) }]
   return { pictures: drawAll(plans, new Map()), table: comparisonTable(surface, rows) }
+}
+
+/** The sheet to take along to the roof, to be filled in there. */
+export function form(data: FormData, stamp: Stamp, units: Units, format: 'html' | 'markdown'): string {
+  const leaves = formLeaves(data, writtenIn[units], stamp)
+  return format === 'html' ? htmlPage(leaves) : markdownPage(leaves)
 }
 
 /** The page for a customer as one file. */

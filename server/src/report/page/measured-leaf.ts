@@ -42,6 +42,7 @@ function measuredTable(rows: readonly MeasuredRow[]): Table {
     measured === null ? '' : `${formatNumber(measured, 3)} ${unit}`,
   ]
   return {
+    form: 'expected',
     name: 'Measured values',
     head: ['date', 'array', 'string', 'Voc', 'measured', 'Isc', 'measured', 'power', 'measured', 'within', 'verdict'],
     figures: [2, 3, 4, 5, 6, 7, 8, 9],

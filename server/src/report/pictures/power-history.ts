@@ -22,7 +22,7 @@ export function powerHistoryPicture(drawing: Drawing, history: PowerHistory): st
     height: 210,
     label: `Power left of ${id} by year. ${points.map(told).join('; ')}. Warranted: ${promise.join(', ') || 'nothing'}.${crosses ? ` The trend is below that from ${crosses}.` : ''}`,
     legend: [
-      { label: 'measured, with uncertainty', colour: colours.cool },
+      { label: 'measured', colour: colours.cool },
       { label: 'warranted', colour: colours.hot, dash: '7 3' },
     ],
     x: { label: 'years', labelArrow: 'none', domain: [0, until] },
@@ -65,7 +65,8 @@ export function powerHistoryPicture(drawing: Drawing, history: PowerHistory): st
         x: 'years',
         y: ({ left }: Point) => 100 * left,
         text: ({ left }: Point) => `${whole(100 * left)} %`,
-        dx: 8,
+        dx: 5,
+        dy: -9,
         textAnchor: 'start',
       }),
     ],

@@ -1,7 +1,7 @@
 import type { ResolvedPanels, ResolvedSystem } from '../resolved.ts'
 import { stringsOf } from '../strings.ts'
 import { causeOfVoltage, type Diagnosis, type Fits } from './causes.ts'
-import { height, lowness, type Doubt } from './doubts.ts'
+import { height, isApart, lowness, type Doubt } from './doubts.ts'
 import { fitsAs } from './slip.ts'
 import { stringExpected } from './panel-expected.ts'
 import type { MeasuredString, Quantity } from './string.ts'
@@ -28,15 +28,7 @@ export function diagnose(
   if (byVoltage) return { cause: byVoltage }
   if (low) return null
   const ofCurrent = doubts.some(({ reading, power }) => reading.quantity === 'isc' && !power)
-  return ofCurrent || (doubts.length > 0 && isApart(string)) ? { cause: 'shade or dirt' } : null
-}
-
-/** Whether its current differs from that of its neighbours, so that nothing that all strings share explains it. */
-export function isApart({ readings }: MeasuredString): boolean {
-  return (['isc', 'imp'] as const).some((quantity) => {
-    const apart = readings.get(quantity)?.apart
-    return apart ? apart.share < -Math.max(0.03, apart.uncertainty) : false
-  })
+  return ofCurrent || (doubts.length > 0 && isApart(string, limit)) ? { cause: 'shade or dirt' } : null
 }
 
 /** A string of another array that this one would be, and whether what was measured on that one on the same day would be this. */

@@ -11,8 +11,8 @@ export interface Doubt {
   readonly power?: { readonly value: number; readonly expected: number }
 }
 
-/** The smallest difference between strings that is worth a look where it is more than the meter's [1] (common practice, no source). */
-const worthALook = 0.03
+/** Of the limit: a smaller difference between strings is worth a look where it is more than the meter's [1] (common practice, no source). */
+const worthALook = 0.6
 
 /** Whether a value is low, by the records where they tell and else beside the other strings. */
 export function lowness(reading: Reading | undefined, limit: number): Doubt | null {
@@ -20,7 +20,7 @@ export function lowness(reading: Reading | undefined, limit: number): Doubt | nu
   const { off, apart } = reading
   if (off && off.share < -Math.max(limit, off.uncertainty))
     return { reading, against: 'records', by: off, severity: 'warning' }
-  if (!apart || -apart.share <= Math.max(Math.min(limit, worthALook), apart.uncertainty)) return null
+  if (!apart || -apart.share <= Math.max(worthALook * limit, apart.uncertainty)) return null
   const severity = -apart.share > limit ? 'warning' : 'information'
   return { reading, against: 'strings', by: apart, severity }
 }
@@ -54,16 +54,24 @@ export function lowValues(string: MeasuredString, limit: number): readonly Doubt
 function lowAtEnds(string: MeasuredString, limit: number): readonly Doubt[] {
   const low = (quantity: Quantity) => {
     const found = lowness(string.readings.get(quantity), limit)
-    return found?.severity === 'information' && isContradicted(string, quantity) ? null : found
+    return found?.severity === 'information' && isContradicted(string, quantity, limit) ? null : found
   }
   return [low('voc') ?? low('vmp'), low('isc') ?? low('imp')].flatMap((one) => one ?? [])
 }
 
 /** Isc and Imp of one string are measured by the same clamp: a small difference counts where both of them have it, on the whole. */
-function isContradicted({ readings }: MeasuredString, quantity: Quantity): boolean {
+function isContradicted({ readings }: MeasuredString, quantity: Quantity, limit: number): boolean {
   const other = pairs[quantity]
   const [one, two] = [readings.get(quantity)?.apart, other && readings.get(other)?.apart]
-  return one && two ? -(one.share + two.share) / 2 <= worthALook : false
+  return one && two ? -(one.share + two.share) / 2 <= worthALook * limit : false
 }
 
 const pairs: Partial<Record<Quantity, Quantity>> = { isc: 'imp', imp: 'isc' }
+
+/** Whether its current differs from that of its neighbours, so that nothing that all strings share explains it. */
+export function isApart({ readings }: MeasuredString, limit: number): boolean {
+  return (['isc', 'imp'] as const).some((quantity) => {
+    const apart = readings.get(quantity)?.apart
+    return apart ? -apart.share > Math.max(worthALook * limit, apart.uncertainty) : false
+  })
+}

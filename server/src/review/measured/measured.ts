@@ -2,9 +2,9 @@ import type { ResolvedSystem } from '../resolved.ts'
 import { accuracyOf } from './accuracy.ts'
 import { agedOnes } from './aged.ts'
 import { compareStrings } from './compare-strings.ts'
-import type { Cause, Diagnosis } from './causes.ts'
-import { diagnose, isApart } from './diagnose.ts'
-import { height, lowValues, type Doubt } from './doubts.ts'
+import type { Diagnosis } from './causes.ts'
+import { diagnose } from './diagnose.ts'
+import { height, isApart, lowValues, type Doubt } from './doubts.ts'
 import { trendsOf, type Trend } from './power-left.ts'
 import { readStrings } from './read-strings.ts'
 import { slipsOf, type Slip } from './slip.ts'
@@ -49,10 +49,18 @@ function work(system: ResolvedSystem): Measured {
   const mistyped = new Set(slips.flatMap(({ string, other }) => [string.entry, ...(other ? [other.entry] : [])]))
   const all = together.flatMap((strings) => compareStrings(strings, mistyped, accuracy))
   const first = all.map((string) => judged(string))
-  const trends = trendsOf(system, first.map(withoutShared))
+  const trends = trendsOf(
+    system,
+    first.map((one) => (isShared(one) ? { ...one, diagnosis: null } : one)),
+  )
   const aged = agedOnes(trends, limit)
   const strings = first.map((one) => (isShared(one) && aged.has(one.string) ? { ...one, diagnosis: asAged } : one))
   return { strings, slips, trends }
+
+  /** Less current than the records expect, on all strings alike, may be age as well as dirt: the years tell. */
+  function isShared({ diagnosis, string, isMistyped }: Judged): boolean {
+    return !isMistyped && !isApart(string, limit) && (diagnosis === null || diagnosis.cause === 'shade or dirt')
+  }
 
   function judged(string: MeasuredString): Judged {
     const isMistyped = mistyped.has(string.entry)
@@ -64,9 +72,3 @@ function work(system: ResolvedSystem): Measured {
 }
 
 const asAged: Diagnosis = { cause: 'aged' }
-
-/** Less current than the records expect, on all strings alike, may be age as well as dirt: the years tell. */
-const isShared = ({ diagnosis, string, isMistyped }: Judged): boolean =>
-  !isMistyped && !isApart(string) && (diagnosis === null || diagnosis.cause === ('shade or dirt' satisfies Cause))
-
-const withoutShared = (one: Judged): Judged => (isShared(one) ? { ...one, diagnosis: null } : one)

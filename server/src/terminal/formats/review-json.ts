@@ -13,6 +13,7 @@ export function reviewJson({ system, figures }: Review, report: FileReport): str
     const { what, value, limit, unit, atLeast } = margin
     return { what, value, limit, unit, at_least: atLeast ?? false, kept: isKept(margin) }
   })
+  const left = powerLeft(system)
   const document = {
     version: 1,
     system: system.id,
@@ -20,7 +21,7 @@ export function reviewJson({ system, figures }: Review, report: FileReport): str
     totals: totalsOf(system, figures),
     margins,
     too_large: tooLarge(figures),
-    power_left: powerLeft(system),
+    ...(left.length > 0 && { power_left: left }),
     findings: findingsToJson(report),
   }
   return jsonText(document)
