@@ -54,8 +54,9 @@ function speaksOf(one: Found, pointer: string): boolean {
 
 const isSame = (a: Found, b: Found) => a.rule.id === b.rule.id && a.pointer === b.pointer && isSerious(a)
 
+/** With the first number of each edit so many times as large; a fraction behind it hardly counts. */
 const scaled = (edits: readonly Edit[], factor: number): readonly Edit[] =>
-  edits.map((edit) => ({
-    ...edit,
-    text: edit.text.replace(/\d+(?:\.\d+)?/, (number) => String(Number((Number(number) * factor).toPrecision(6)))),
-  }))
+  edits.map((edit) => ({ ...edit, text: edit.text.replace(firstNumber, (number) => times(number, factor)) }))
+
+const firstNumber = /\d+(?:\.\d+)?(?: \d+\/\d+)?/
+const times = (number: string, factor: number) => String(Number((Number.parseFloat(number) * factor).toPrecision(6)))

@@ -60,8 +60,9 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
 function inPlaceOf(task: Task, unit: string, { plain }: Scanned): readonly string[] {
   const completed = completedUnit(unit, task.kind)
   if (completed) return [completed]
-  const fractions = plain.includes('/') ? inches[task.kind] : undefined
-  return fractions ?? [...new Set([usualUnit(task), ...kinds[task.kind].units.slice(0, 4)])]
+  // only sides and weights are printed in units of two systems
+  const other = inches[task.kind] ?? []
+  return plain.includes('/') && other.length > 0 ? other : [...new Set([usualUnit(task), ...other.slice(0, 1)])]
 }
 
 /** Letters may touch the number where they did; nothing else may. */

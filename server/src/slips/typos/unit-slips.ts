@@ -84,7 +84,7 @@ export function sidesInOtherUnit(read: Read): Candidate[] {
       places: [at.length, at.width],
       values: both.map(({ number }) => Number(number) * factor),
       texts: both.map(({ number }) => `${number} ${unit}`),
-      why: reason({ say: 'unitForUnit', with: { typed: length.rest.trim() || 'mm', meant: unit } }),
+      why: reason({ say: 'bothSides', with: { typed: length.rest.trim() || 'mm', meant: unit } }),
       prior: ofKind - Math.log(sideUnits.length - 1),
     }
   })
