@@ -1,38 +1,39 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync } from 'node:fs'
 
 /** What each layer of server/src may import besides itself: our layers, then packages. In reading order. */
 const mayImport = {
-  quantities: [],
+  wording: [],
+  quantities: ['wording'],
   physics: [],
-  text: ['yaml'],
-  findings: ['text'],
-  records: ['text', 'quantities', 'findings', 'yaml'],
+  text: ['wording', 'yaml'],
+  findings: ['wording', 'text'],
+  records: ['wording', 'text', 'quantities', 'findings', 'yaml'],
   values: ['records', 'physics', 'quantities', 'findings'],
   rules: ['values', 'records', 'physics', 'quantities', 'findings'],
   slips: ['records', 'quantities', 'physics', 'text', 'findings'],
   review: ['values', 'records', 'physics', 'quantities', 'findings'],
-  library: ['records', 'text', 'findings'],
+  library: ['wording', 'records', 'text', 'findings'],
   sheets: ['records', 'quantities', 'text', 'findings'],
   report: ['review', 'values', 'quantities', 'findings', 'text', '@observablehq/plot', '@xmldom/xmldom'],
-  check: ['sheets', 'library', 'review', 'slips', 'rules', 'values', 'records', 'text', 'findings'],
-};
+  check: ['wording', 'sheets', 'library', 'review', 'slips', 'rules', 'values', 'records', 'text', 'findings'],
+}
 /** These run on a machine, so they may import its modules and any package besides. */
 const onMachine = {
   reader: ['sheets'],
   editor: [...Object.keys(mayImport), 'reader'],
   terminal: [...Object.keys(mayImport), 'reader'],
-};
+}
 /** client/src is flat. */
-const ofClient = [];
+const ofClient = []
 
-const packages = ['yaml', '@observablehq/plot', '@xmldom/xmldom'];
-const place = (name) => (packages.includes(name) ? `node_modules/${name}/` : `^server/src/${name}/`);
+const packages = ['yaml', '@observablehq/plot', '@xmldom/xmldom']
+const place = (name) => (packages.includes(name) ? `node_modules/${name}/` : `^server/src/${name}/`)
 
 const apart = [
   ...difference('server/src', [...Object.keys(mayImport), ...Object.keys(onMachine)]),
   ...difference('client/src', ofClient),
-];
-if (apart.length > 0) throw new Error(apart.join('; '));
+]
+if (apart.length > 0) throw new Error(apart.join('; '))
 
 export default {
   forbidden: [
@@ -56,14 +57,20 @@ export default {
     },
     { name: 'no-cycles', severity: 'error', from: {}, to: { circular: true } },
   ],
-  options: { tsPreCompilationDeps: true, tsConfig: { fileName: 'tsconfig.json' }, doNotFollow: { path: 'node_modules' } },
-};
+  options: {
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    doNotFollow: { path: 'node_modules' },
+  },
+}
 
 /** Folders that are not in the table, and those in the table that are not there. */
 function difference(root, named) {
-  const there = readdirSync(root, { withFileTypes: true }).flatMap((entry) => (entry.isDirectory() ? [entry.name] : []));
+  const there = readdirSync(root, { withFileTypes: true }).flatMap((entry) => (entry.isDirectory() ? [entry.name] : []))
   return [
     ...there.filter((name) => !named.includes(name)).map((name) => `${root}/${name} is in no line of the import table`),
-    ...named.filter((name) => !there.includes(name)).map((name) => `the import table names ${root}/${name}, which does not exist`),
-  ];
+    ...named
+      .filter((name) => !there.includes(name))
+      .map((name) => `the import table names ${root}/${name}, which does not exist`),
+  ]
 }

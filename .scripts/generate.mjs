@@ -4,6 +4,7 @@ import { fieldTables } from './generate/fields.mjs'
 import { recordTypes } from './generate/types.mjs'
 import { validators } from './generate/validators.mjs'
 import { ruleIndexes } from './generate/rules.mjs'
+import { messageCatalogue } from './generate/messages.mjs'
 import { publishedSchema } from './generate/published.mjs'
 import { fieldReference, ruleReference } from './generate/reference.mjs'
 
@@ -28,6 +29,7 @@ for (const [path, text] of ruleIndexes(places)) write(path, text)
 for (const kind of kinds) write(`schemas/${kind}.schema.json`, publishedSchema(kind, schemas))
 write('schemas/fields.md', fieldReference(tables.tables))
 write('schemas/rules.md', await ruleReference())
+write('server/messages.json', await messageCatalogue('server/src'))
 
 if (stale.length) {
   console.error(`stale, run \`npm run generate\`:\n  ${stale.join('\n  ')}`)

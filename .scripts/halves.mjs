@@ -8,7 +8,9 @@ import { calibrate } from './calibrate/groups.mjs'
 import { groupOf, readRatings } from './calibrate/ratings.mjs'
 
 const each = 200
-const { halves, kinds, unforeseen, mistakes, printed, yamlOf } = await load(`export * from './test/slips/mistakes.ts'`)
+const { halves, kinds, unforeseen, mistakes, printed, yamlOf } = await load(
+  `export * from './test/slips/mistakes.ts'; export * from './test/slips/rows.ts'`,
+)
 const rows = readRatings('test/published/data/modules-open.csv').filter(groupOf)
 const sides = halves(rows)
 const results = [await judge(sides[0], sides[1]), await judge(sides[1], sides[0])]

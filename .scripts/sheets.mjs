@@ -5,65 +5,11 @@ import { join } from 'node:path'
 import { once } from 'node:events'
 import PDFDocument from 'pdfkit'
 import { parse } from 'yaml'
+import { words } from './sheets/words.mjs'
 
 const panels = 'samples/library/panels'
 const out = 'samples/library/sheets'
 mkdirSync(out, { recursive: true })
-
-const words = {
-  en: {
-    ratings: 'Electrical data at STC (1000 W/m², AM 1.5, 25 °C)',
-    nominal: 'At NOCT (800 W/m², 20 °C air, 1 m/s)',
-    thermal: 'Temperature behaviour',
-    build: 'Mechanical data',
-    limits: 'Limits',
-    pmax: ['Rated power', 'Pmax'],
-    vmp: ['Voltage at rated power', 'Vmp'],
-    imp: ['Current at rated power', 'Imp'],
-    voc: ['Open-circuit voltage', 'Voc'],
-    isc: ['Short-circuit current', 'Isc'],
-    efficiency: 'Module efficiency',
-    tolerance: 'Power tolerance',
-    temperature: 'Nominal operating cell temperature (NOCT)',
-    coefficient: 'Temperature coefficient of ',
-    size: 'Dimensions (L x W x H)',
-    weight: 'Weight',
-    cells: 'Number of cells',
-    system_voltage: 'Maximum system voltage',
-    series_fuse: 'Maximum series fuse',
-    operating_temperature: 'Operating temperature',
-    bend: 'Maximum bend',
-    bend_radius: 'Smallest bend radius',
-    product: 'YEARS years product warranty',
-    output: 'YEARS years: at least SHARE of the rated power',
-  },
-  de: {
-    ratings: 'Elektrische Daten (STC)',
-    nominal: 'Bei NOCT: 800 W/m²',
-    thermal: 'Temperaturverhalten',
-    build: 'Mechanische Daten',
-    limits: 'Grenzwerte',
-    pmax: ['Nennleistung', 'Pmax'],
-    vmp: ['Nennspannung', 'Umpp'],
-    imp: ['Nennstrom', 'Impp'],
-    voc: ['Leerlaufspannung', 'Uoc'],
-    isc: ['Kurzschlussstrom', 'Isc'],
-    efficiency: 'Modulwirkungsgrad',
-    tolerance: 'Leistungstoleranz',
-    temperature: 'Nennbetriebstemperatur (NOCT)',
-    coefficient: 'Temperaturkoeffizient ',
-    size: 'Abmessungen (L x B x H)',
-    weight: 'Gewicht',
-    cells: 'Anzahl der Zellen',
-    system_voltage: 'Maximale Systemspannung',
-    series_fuse: 'Maximale Strangsicherung',
-    operating_temperature: 'Betriebstemperatur',
-    bend: 'Maximale Biegung',
-    bend_radius: 'Kleinster Biegeradius',
-    product: 'YEARS Jahre Produktgarantie',
-    output: 'YEARS Jahre: mindestens SHARE der Nennleistung',
-  },
-}
 
 const layouts = {
   'tern-110': mosaic,

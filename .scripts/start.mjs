@@ -20,6 +20,13 @@ show(
   ['check', 'samples/mistakes/decimal-point-moved.panel.yaml'],
   { code: 1 },
 )
+show(
+  'What no arithmetic can check is held against the datasheet beside the record:',
+  ['sheet', 'samples/library/panels/tern-110.panel.yaml'],
+  {
+    part: (lines) => lines.filter((line) => /^\/(weight|limits\/series_fuse)/.test(line)),
+  },
+)
 
 console.log(`Next:
   node dist/wattproof.js check samples/mistakes   the other planted mistakes, one a record

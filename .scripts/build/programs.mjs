@@ -59,5 +59,7 @@ export const programs = [
   { ...node, entry: 'client/src/desktop.ts', outfile: 'dist/client.js', external: ['vscode', './session.js'] },
   { ...node, entry: 'client/src/session-desktop.ts', outfile: 'dist/session.js', external: ['vscode'] },
   { ...web, entry: 'server/src/editor/web.ts', outfile: 'dist/web/server.js', format: 'iife' },
+  { ...web, entry: 'client/src/view.ts', outfile: 'dist/view/view.js', format: 'iife' },
+  { ...common, entry: 'client/src/view.css', outfile: 'dist/view/view.css' },
   { ...web, entry: 'client/src/web.ts', outfile: 'dist/web/client.js', format: 'cjs', external: ['vscode'] },
 ]

@@ -1,4 +1,4 @@
-import { commands, window, workspace, type ExtensionContext } from 'vscode'
+import { commands, window, workspace, type ExtensionContext, type Uri } from 'vscode'
 import { isRecord, skippedGlob } from './records.ts'
 import type { Session, StartSession } from './session.ts'
 
@@ -17,6 +17,8 @@ export function waitForRecord(context: ExtensionContext, start: () => StartSessi
   context.subscriptions.push(
     workspace.onDidOpenTextDocument(beginFor),
     commands.registerCommand('wattproof.newPanelRecord', async () => (await begin()).newRecord('panel')),
+    commands.registerCommand('wattproof.showBeside', async () => (await begin()).showBeside()),
+    commands.registerCommand('wattproof.savePage', async (system?: Uri) => (await begin()).savePage(system)),
   )
   workspace.textDocuments.forEach(beginFor)
   workspace

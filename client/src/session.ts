@@ -1,13 +1,17 @@
-import { extensions, window, type ExtensionContext } from 'vscode'
+import { Uri, extensions, window, type ExtensionContext } from 'vscode'
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient'
 import { recordGlobs, schemes, type InitializationOptions } from '../../server/src/editor/protocol.ts'
+import { createBeside } from './beside.ts'
 import { answerFiles } from './library-files.ts'
 import { newRecord } from './new-record.ts'
+import { savePage } from './save-page.ts'
 import { showReferences } from './show-references.ts'
 
 /** What the entry can do once the language server is there. */
 export interface Session {
   newRecord(kind: string): Promise<void>
+  showBeside(): Promise<void>
+  savePage(system: Uri | undefined): Promise<void>
 }
 export type StartSession = (context: ExtensionContext) => Promise<Session>
 
@@ -20,18 +24,24 @@ export function sessionWith(make: MakeClient): StartSession {
     const client = make(context, {
       documentSelector: schemes.flatMap((scheme) => recordGlobs.map((pattern) => ({ scheme, pattern }))),
       outputChannel: log,
-      initializationOptions,
+      initializationOptions: () => initializationOptions(context),
       connectionOptions: { maxRestartCount: 4 }, // within three minutes; then it says so and stays down
       markdown: { isTrusted: false, supportHtml: false },
     })
     answerFiles(client)
     context.subscriptions.push(log, client, showReferences(client), restartWhenYamlCheckerComesOrGoes(client))
     await client.start()
-    return { newRecord: (kind) => newRecord(client, kind) }
+    const beside = createBeside(context, client)
+    return {
+      newRecord: (kind) => newRecord(client, kind),
+      showBeside: () => beside.show(),
+      savePage: (system) => savePage(client, system),
+    }
   }
 }
 
-const initializationOptions = (): InitializationOptions => ({
+const initializationOptions = ({ extensionUri }: ExtensionContext): InitializationOptions => ({
+  pictures: Uri.joinPath(extensionUri, 'dist', 'pictures.js').toString(true),
   syntaxElsewhere: yamlIsCheckedElsewhere(),
   clientFiles: true,
   showReferences: 'wattproof.showReferences',

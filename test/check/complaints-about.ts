@@ -32,7 +32,7 @@ function read(path: string, text: string): Seen {
     return file
   }
   const file = once(text)
-  const kept = withKeptPromises(file, readingFound(file), (one) => ({
+  const kept = withKeptPromises(file, readingFound(file.readFindings), (one) => ({
     file: once(one),
     mayRemain: () => true,
     judged: () => [],

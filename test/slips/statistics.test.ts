@@ -7,8 +7,9 @@ import { calibrate } from '../../.scripts/calibrate/groups.mjs'
 import { groupOf, readRatings } from '../../.scripts/calibrate/ratings.mjs'
 import type { Calibration } from '../../server/src/slips/model/calibration.ts'
 import { findSlip } from '../../server/src/slips/find-slip.ts'
-import { halves, mistakes, printed, type Row } from './mistakes.ts'
+import { mistakes } from './mistakes.ts'
 import { evidence } from './records.ts'
+import { halves, printed, type Row } from './rows.ts'
 
 let seen: Row[]
 let unseen: Row[]

@@ -8,8 +8,9 @@ import { familyOf } from '../../server/src/slips/family/family.ts'
 import { findSlip } from '../../server/src/slips/find-slip.ts'
 import { reasons } from '../../server/src/slips/typos/reasons.ts'
 import type { SlipVerdict } from '../../server/src/slips/verdict.ts'
-import { halves, kinds, mistakes, printed, unforeseen, type Row } from './mistakes.ts'
+import { kinds, mistakes, unforeseen } from './mistakes.ts'
 import { evidence } from './records.ts'
+import { halves, printed, type Row } from './rows.ts'
 
 const rows = halves(readRatings('test/published/data/modules-open.csv').filter(groupOf) as Row[])[0]
 const typed = (row: Row) => evidence(row.sort, printed(row))

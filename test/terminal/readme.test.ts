@@ -28,6 +28,19 @@ test('what the tour shows is what the command line prints', () => {
   }
 })
 
+test('the tour finds what only the sheet knows', () => {
+  const [command = '', said = ''] = blocks('')
+    .find((text) => text.trimStart().startsWith('$ sed'))!
+    .replace(/\|\n/, '| ')
+    .trim()
+    .split('\n')
+  const [, from = '', to = '', path = ''] = /s\/\^(.+)\/(.+)\/' (\S+)/.exec(command) ?? []
+  const record = readFileSync(path, 'utf8')
+  expect(record).toContain(`\n${from}`)
+  const run = wattproof(['check', '-', '--stdin-filename', path], { input: record.replace(from, to) })
+  expect(run.out).toContain(said.trim().slice(1))
+})
+
 test('the record that explains the format has no findings above a hint', () => {
   const record = blocks('yaml').find((text) => text.startsWith('format: 1\nname:')) ?? ''
   const run = wattproof(['check', '-', '--stdin-filename', 'a.panel.yaml', '--fail-on', 'information'], {

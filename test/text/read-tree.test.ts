@@ -111,7 +111,7 @@ test.each([
   ['b: 1\n}\nc: 1', '}', '} closes a bracket that was never opened: take it out, or open it.'],
   ['a: "abc\nb: 1', '"abc', 'The quote before abc is not closed on its line: add one at the end of the text.'],
   ['a: [1, 2\nb: 3', 'b', 'A [ is still open before b: close it with ] where the list ends.'],
-  ['a: { b: 1, , c: 2}', ',', 'A comma stands here with nothing in front of it: take one out.'],
+  ['a: { b: 1, , c: 2}', ',', 'A comma is here with nothing in front of it: take one out.'],
 ])('tells %j plainly', (text, words, message) => {
   const [problem, ...others] = readTree(text).problems
   expect(others).toEqual([])

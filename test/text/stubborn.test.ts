@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { toldInWords } from '../../server/src/wording/told.ts'
 import { hazards } from '../../server/src/text/hazards/index.ts'
 import { readTree } from '../../server/src/text/read-tree.ts'
 
@@ -11,5 +12,7 @@ test.each([
   },
 ])('$reason: nothing throws', ({ text }) => {
   const tree = readTree(text)
-  expect(hazards.flatMap((rule) => rule.find(tree)).every(({ message }) => message.endsWith('.'))).toBe(true)
+  expect(hazards.flatMap((rule) => rule.find(tree)).every(({ message }) => toldInWords(message).endsWith('.'))).toBe(
+    true,
+  )
 })

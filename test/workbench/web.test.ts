@@ -3,6 +3,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
 import type { Outcome } from './cases/run-cases.ts'
 import { missing } from './driver/visit.ts'
 import { visitWeb, type WebVisit } from './driver/web.ts'
+import { viewIn } from './driver/view.ts'
 import { windowIn, type Window } from './driver/window.ts'
 
 // VS Code in a browser, where the extension and its language server are workers and no folder is on a disk
@@ -102,6 +103,21 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a browser', () => {
       await here.page.keyboard.press('Control+Z')
       await window.squiggle(editor, 'error').waitFor()
       expect(here.outside).toEqual([])
+    })
+
+    test('the view beside the record is drawn in the worker, and follows what is typed', async () => {
+      await item('library').click()
+      await item('panels').first().click()
+      await item('tern-110.panel.yaml').dblclick()
+      const record = window.editor('tern-110.panel.yaml')
+      await record.waitFor()
+      await window.command('Wattproof: Show Beside')
+      const view = viewIn(here.page)
+      await view.getByRole('heading', { name: 'Outline to scale' }).waitFor()
+      await view.getByRole('button', { name: 'Voc 22.1 V', exact: true }).first().waitFor()
+      await here.picture('beside')
+      await window.token(record, '22.1 V').click({ force: true })
+      await view.locator('[data-field="/stc/voc"].here').first().waitFor()
     })
 
     /** The workers that hold a language server, with the names of their locks. */

@@ -1,6 +1,7 @@
 import { foundAt, type Fix, type Found, type Speaker } from '../findings/found.ts'
 import type { Edit, Span } from '../text/span.ts'
-import { asItIs, sentence } from './sentences.ts'
+import { tell } from '../wording/told.ts'
+import { whole } from './sentences.ts'
 
 export const acceptanceFacts = {
   unreasoned: {
@@ -43,7 +44,7 @@ export function noSuchRule(rule: string, near: string | null, at: At, fixes: rea
   const { unknown } = acceptanceFacts
   if (near === null) return foundAt(unknown, at, { say: 'unknown', with: { rule } }, { fixes })
   const claim = foundAt(unknown, at, { say: 'near', with: { rule, near } }, { fixes })
-  return { ...claim, sentence: sentence({ say: 'asItIs', with: { text: claim.claim } }) }
+  return { ...claim, sentence: whole(claim.claim) }
 }
 
 /** `voc-per-cell is now called voc-per-cell-unusual.` */
@@ -51,7 +52,7 @@ export function renamedRule(old: string, current: string, at: At, edit: Edit): F
   const fix = {
     pointer: at.pointer,
     text: current,
-    why: asItIs('the new id'),
+    why: whole(tell`the new id`),
     certainty: 'same',
     edits: [edit],
   } as const

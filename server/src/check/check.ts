@@ -1,3 +1,4 @@
+import type { Finding } from '../findings/finding.ts'
 import type { Found } from '../findings/found.ts'
 import type { Library } from '../library/library.ts'
 import { internalError } from '../records/internal-error.ts'
@@ -38,14 +39,19 @@ export type { Today } from './today.ts'
 export function checkFile(library: Library, path: string, now: Today): Checked | null {
   const file = library.file(path)
   if (!file) return null
-  if (file.unread) return { ...file, findings: file.readFindings, accepted: [], review: null, values: () => [] }
+  if (file.unread) return readOnly(file, file.readFindings, now)
   try {
     return checked(library, file, now)
   } catch (error) {
     const untried = file.readFindings.map((one) => ({ ...one, corrections: [] }))
-    const findings = inOrder([...untried, internalError(error)])
-    return { ...file, findings, accepted: [], review: null, values: () => [] }
+    return readOnly(file, [...untried, internalError(error)], now)
   }
+}
+
+/** A file of which no more than reading is reported. */
+function readOnly(file: ReadFile, found: readonly Finding[], { bundle }: Today): Checked {
+  const findings = readingFound(found).map((one) => toFinding(one, file.kind, bundle))
+  return { ...file, findings: inOrder(findings), accepted: [], review: null, values: () => [] }
 }
 
 function checked(library: Library, file: ReadFile, now: Today): Checked {
@@ -101,7 +107,7 @@ function foundIn(
 ): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
   const severities = severitiesOf(library.settings(file.path)?.record)
   const acceptances = acceptancesIn(file)
-  const rest = severities([...readingFound(file), ...rulesFound(library, file, review)])
+  const rest = severities([...readingFound(file.readFindings), ...rulesFound(library, file, review)])
   const panel =
     file.kind === 'panel' ? panelFound(library, file as ReadFile<'panel'>, now, severities, acceptances) : null
   const { open, accepted } = accept([...rest, ...(panel?.open ?? [])], acceptances)

@@ -9,7 +9,7 @@ import type { SlipVerdict } from '../slips/verdict.ts'
 import { setScalar } from '../text/edits.ts'
 import { applyEdits } from '../text/span.ts'
 import { placeOf } from './judge.ts'
-import { asItIs, sentence } from './sentences.ts'
+import { sentence } from './sentences.ts'
 import type { Severities } from './severities.ts'
 import { isSerious, weight } from './shared-fields.ts'
 import { slipFacts, slipFields } from './slip-facts.ts'
@@ -52,7 +52,7 @@ export function explained(
       verdict.pointer,
     )
   if (!lead && serious.length > 0) return null
-  const one = lead ? { rule: lead.rule, severity: lead.severity } : slipIsAll(verdict, context)
+  const one = lead ? { rule: lead.rule, severity: lead.severity } : slipIsAll(verdict, field, context)
   if (!one) return null
   const claim = lead?.claim ?? slipClaim(field)
   const places = [...(lead ? [lead] : []), ...gone.filter((f) => f !== lead)].flatMap((f) => placesOf(file, f))
@@ -77,11 +77,15 @@ const slipClaim = (field: Field<unknown>): Said => ({
 })
 
 /** The rule that speaks where no other does, with the severity that the library gives it; null where it is off. */
-function slipIsAll({ isListed }: Slip, { severities }: SlipContext): Pick<Found, 'rule' | 'severity'> | null {
+function slipIsAll(
+  { isListed }: Slip,
+  field: Field<unknown>,
+  { severities }: SlipContext,
+): Pick<Found, 'rule' | 'severity'> | null {
   const rule: Speaker = slipFacts.slip
   const severity = isListed ? 'information' : rule.severity
-  const bare = { rule, severity, claim: asItIs(''), pointer: '', span: { start: 0, end: 0 }, places: [], fixes: [] }
-  const [settled] = severities([bare])
+  const { pointer, span } = field
+  const [settled] = severities([{ rule, severity, claim: slipClaim(field), pointer, span, places: [], fixes: [] }])
   return settled ? { rule, severity: settled.severity } : null
 }
 

@@ -1,12 +1,13 @@
 import type { Correction, Finding, Related } from '../findings/finding.ts'
 import type { Fix, Found, Place } from '../findings/found.ts'
-import { shortened } from '../findings/make.ts'
+import { shortened } from '../findings/shortened.ts'
 import { inWords, type Bundle } from '../findings/words.ts'
 import type { RecordKind } from '../records/field-info.ts'
 import { infoAt, nameOf } from '../records/info-at.ts'
 import { internalError } from '../records/internal-error.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import { schemas } from '../records/schemas.generated.ts'
+import { toldInWords } from '../wording/told.ts'
 import { plain } from './sentences.ts'
 
 /** The last step: what was found becomes sentences. What cannot be said is a mistake of our own at that place, and the rest is said. */
@@ -29,14 +30,15 @@ function said(found: Found, kind: RecordKind, bundle: Bundle | undefined): Findi
     span,
     reason: rule.reason,
     source: rule.source,
-    related: places.map((place) => related(place, kind)),
+    related: places.map((place) => related(place, kind, bundle)),
     corrections: fixes.map((fix) => correction(fix, found, bundle)),
   }
 }
 
-function related(place: Place, kind: RecordKind): Related {
-  const { span, path } = place
-  const message = shortened(called(path === undefined ? kind : (recordOfPath(path)?.kind ?? kind), place))
+function related(place: Place, kind: RecordKind, bundle: Bundle | undefined): Related {
+  const { span, path, told } = place
+  const ofKind = path === undefined ? kind : (recordOfPath(path)?.kind ?? kind)
+  const message = shortened(told ? toldInWords(told, bundle) : called(ofKind, place))
   return { span, message, ...(path !== undefined && { path }) }
 }
 

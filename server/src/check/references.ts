@@ -5,7 +5,8 @@ import type { Field } from '../records/field.ts'
 import { nearest } from '../records/nearest.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { setScalar } from '../text/edits.ts'
-import { asItIs, sentence } from './sentences.ts'
+import { tell } from '../wording/told.ts'
+import { whole } from './sentences.ts'
 
 export const referenceFacts = {
   unknown: {
@@ -94,10 +95,10 @@ function notFound(
   const near = nearest(field.value, known)
   if (near) {
     const edits = [setScalar(file.tree, field.pointer, near)]
-    const why = asItIs('the nearest known id')
+    const why = whole(tell`the nearest known id`)
     const fix = { pointer: field.pointer, text: near, why, certainty: 'guess', edits } as const
     const found = foundAt(facts, field, { say: 'near', with: { ...about, near } }, { fixes: [fix] })
-    return { ...found, sentence: sentence({ say: 'asItIs', with: { text: found.claim } }) }
+    return { ...found, sentence: whole(found.claim) }
   }
   const others = { list: known }
   return known.length > 0 && known.length <= 6

@@ -6,7 +6,8 @@ import { nodeAtPointer } from '../text/tree-queries.ts'
 import { noSuchRule, renamedRule } from './acceptance-facts.ts'
 import { allFacts } from './facts.ts'
 import { currentRuleId } from './former-rule-ids.ts'
-import { asItIs } from './sentences.ts'
+import { tell } from '../wording/told.ts'
+import { whole } from './sentences.ts'
 
 /** The ids of all rules. */
 export const ruleNames: readonly string[] = allFacts.flatMap(({ rules }) => rules.map(({ id }) => id))
@@ -23,7 +24,13 @@ export function settingsFound({ tree }: ReadFile<'library'>): readonly Found[] {
       if (current !== key) return renamedRule(key, current, at, renameKey(tree, pointer, current))
       const near = nearest(key, ruleNames)
       const edits = near ? [renameKey(tree, pointer, near)] : []
-      const fix = near && { pointer, text: near, why: asItIs('the nearest rule'), certainty: 'guess' as const, edits }
+      const fix = near && {
+        pointer,
+        text: near,
+        why: whole(tell`the nearest rule`),
+        certainty: 'guess' as const,
+        edits,
+      }
       return noSuchRule(key, near, at, fix ? [fix] : [])
     })
 }

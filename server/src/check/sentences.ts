@@ -1,5 +1,6 @@
 import type { Fix } from '../findings/found.ts'
 import { sayFrom, type Phrases, type Said } from '../findings/message.ts'
+import type { Told } from '../wording/told.ts'
 import type { RecordKind } from '../records/field-info.ts'
 
 /** How what a rule claims becomes a whole sentence. */
@@ -15,7 +16,7 @@ export const sentences = {
     printed: '{claim} (the sheet prints it so).',
     copied: '; it is what {other} has',
     like: ' and with {family}',
-    asItIs: '{text}',
+    whole: '{text}',
   },
 } as const satisfies Phrases
 
@@ -23,8 +24,8 @@ export const sentence = sayFrom(sentences)
 
 export const plain = (claim: Said): Said => sentence({ say: 'plain', with: { claim } })
 
-/** Words that come from a reader of texts and are whole already. */
-export const asItIs = (text: string): Said => sentence({ say: 'asItIs', with: { text } })
+/** What is whole already: its own full stop or question mark is in it. */
+export const whole = (text: Said | Told): Said => sentence({ say: 'whole', with: { text } })
 
 /** In a record another number would agree with the rest; in a system somebody has to choose one. */
 export const remedy = (kind: RecordKind, claim: Said, { text, why }: Fix): Said =>

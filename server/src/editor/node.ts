@@ -1,6 +1,7 @@
 import { createConnection } from 'vscode-languageserver/node'
 import { join } from 'node:path'
 import { createSheets } from '../reader/kept.ts'
+import type { Pictures } from './pictures.ts'
 import { nodeFiles } from './node-files.ts'
 import { serve } from './server.ts'
 
@@ -10,7 +11,7 @@ const transport = /^--(stdio|node-ipc|(socket|pipe)(=|$))/
 /** `--stdio` for any editor, `--node-ipc` for a client that forks this file. */
 if (process.argv.some((argument) => transport.test(argument))) {
   const sheets = createSheets(join(__dirname, 'sheet-reader.js'), { cache: true, env: process.env })
-  serve(createConnection(), nodeFiles, sheets)
+  serve(createConnection(), nodeFiles, sheets, () => require(join(__dirname, 'pictures.js')) as Pictures)
 } else {
   process.stderr.write('wattproof: this is the language server, which an editor starts with --stdio.\n')
   process.exitCode = 2

@@ -22,6 +22,8 @@ export interface InitializationOptions {
   readonly clientFiles?: boolean
   /** A command of the client that shows places: `(uri: string, position, locations)`. Without it a lens is plain text. */
   readonly showReferences?: string
+  /** Address of the program that draws, for a server that lives in a worker. */
+  readonly pictures?: string
 }
 
 /** Server to client: the addresses of all files that match one of the globs, of the window or of one folder. */
@@ -45,6 +47,64 @@ export interface SkeletonParams {
   readonly kind: string
 }
 export type SkeletonResult = { readonly text: string } | null
+
+/** Client to server: the pictures of a file as SVG text; null for a file that has none. */
+export const picturesRequest = 'wattproof/pictures'
+export interface PicturesParams {
+  readonly textDocument: { readonly uri: string }
+}
+/** Parts of a picture that lead to a field have its JSON pointer in `data-field`, or `panel:` and an id. */
+export type PicturesResult = {
+  readonly title: string
+  readonly pictures: readonly Picture[]
+  /** What is not drawn, and what it would need. */
+  readonly missing: readonly string[]
+  /** Surfaces that panels can be compared on. */
+  readonly surfaces: readonly string[]
+} | null
+export interface Picture {
+  readonly title: string
+  readonly svg: string
+}
+
+/** Client to server: every panel of the library on a surface of a system; the table is HTML. */
+export const comparisonRequest = 'wattproof/comparison'
+export interface ComparisonParams extends PicturesParams {
+  readonly surface: string
+}
+export type ComparisonResult = { readonly pictures: readonly Picture[]; readonly table: string } | null
+
+/** Client to server: the page for a customer as one HTML file; null for what is no system. */
+export const pageRequest = 'wattproof/page'
+export interface PageParams extends PicturesParams {
+  readonly units: 'metric' | 'us'
+  /** Of the records, in words, where the client knows it. */
+  readonly revision: string | null
+}
+export type PageResult = { readonly html: string } | null
+
+/** Client to server: the JSON pointer of the field at a position. */
+export const fieldRequest = 'wattproof/field'
+export interface FieldParams extends PicturesParams {
+  readonly position: { readonly line: number; readonly character: number }
+}
+export type FieldResult = string | null
+
+/** Client to server: where the field is that a part of a picture leads to, or the nearest group around it. */
+export const placeRequest = 'wattproof/place'
+export interface PlaceParams extends PicturesParams {
+  readonly field: string
+}
+export type PlaceResult = {
+  readonly uri: string
+  readonly range: {
+    readonly start: { readonly line: number; readonly character: number }
+    readonly end: { readonly line: number; readonly character: number }
+  }
+} | null
+
+/** Server to client, once pictures were asked for: what they show may have changed after a pause, in this file or another. */
+export const settledNotification = 'wattproof/settled'
 
 /** The section that `workspace/configuration` is asked for. */
 export const settingsSection = 'wattproof'

@@ -9,6 +9,8 @@ import { caught, inBackground } from './caught.ts'
 import { clientFiles } from './client-files.ts'
 import { clientOf } from './client.ts'
 import { addFeatures } from './features.ts'
+import { addPictures } from './add-pictures.ts'
+import type { Pictures } from './pictures.ts'
 import type { Files } from './files.ts'
 import { diagnostics } from './handlers/diagnostics.ts'
 import {
@@ -22,13 +24,21 @@ import {
 import { documentReport, newsOf, settled, workspaceReport } from './pull.ts'
 import { createSession, type Session } from './session.ts'
 
+export type LoadPictures = (address: string | undefined) => Pictures
+
 /**
  * Answers a client until it hangs up.
  *
  * @param own     how this host reads files itself, for clients that do not offer to
  * @param sheets  reads datasheets; null where no process can be started for it
+ * @param loadPictures  loads the program that draws, once, when it is first asked for
  */
-export function serve(connection: Connection, own: Files | null, sheets: Sheets | null): void {
+export function serve(
+  connection: Connection,
+  own: Files | null,
+  sheets: Sheets | null,
+  loadPictures: LoadPictures,
+): void {
   connection.onInitialize((params) => {
     const client = clientOf(params)
     const session = createSession(
@@ -43,6 +53,7 @@ export function serve(connection: Connection, own: Files | null, sheets: Sheets 
     addDiagnostics(connection, session)
     addFeatures(connection, session)
     addChanges(connection, session)
+    addPictures(connection, session, () => loadPictures(client.options.pictures))
     return { capabilities: capabilitiesFor(client), serverInfo: { name: 'wattproof', version } }
   })
   connection.onRequest(skeletonRequest, ({ kind }: SkeletonParams): SkeletonResult => {

@@ -1,5 +1,6 @@
 import { BrowserMessageReader, BrowserMessageWriter, createConnection } from 'vscode-languageserver/browser'
 import { lockPrefix } from './protocol.ts'
+import type { Pictures } from './pictures.ts'
 import { serve } from './server.ts'
 
 /** A web worker beside the editor in a browser; files come from the client. */
@@ -17,4 +18,14 @@ self.addEventListener('unhandledrejection', ({ reason }) => {
   throw reason
 })
 
-serve(createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker)), null, null)
+serve(createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker)), null, null, loadPictures)
+
+/** A worker has no modules: the program leaves its name behind. */
+function loadPictures(address: string | undefined): Pictures {
+  const loaded = self as unknown as { wattproofPictures?: Pictures; importScripts(address: string): void }
+  if (!loaded.wattproofPictures) {
+    if (address === undefined) throw new Error('the client names no address of the pictures')
+    loaded.importScripts(address)
+  }
+  return loaded.wattproofPictures!
+}

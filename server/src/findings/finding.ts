@@ -1,4 +1,5 @@
 import type { Edit, Span } from '../text/span.ts'
+import type { Told } from '../wording/told.ts'
 
 /** error: impossible or unsafe; warning: very unlikely; information: unusual; hint: missing. */
 export type Severity = 'error' | 'warning' | 'information' | 'hint'
@@ -11,6 +12,8 @@ export interface Correction {
   readonly text: string
   /** Completes "22.1 V: decimal point moved". */
   readonly why: string
+  /** The same as data. */
+  readonly told?: Told
   /** `same` keeps the meaning (18,6 V to 18.6 V); `guess` changes a number, so a person must choose it. */
   readonly certainty: 'same' | 'guess'
   /** The characters to change; usually one edit, two for fields typed in each other's place. */
@@ -22,6 +25,8 @@ export interface Correction {
 export interface Related {
   readonly span: Span
   readonly message: string
+  /** The same as data. */
+  readonly told?: Told
   /** Set when the place is in another file: its path as the library knows it. */
   readonly path?: string
 }
@@ -32,6 +37,8 @@ export interface Finding {
   readonly severity: Severity
   /** One sentence with the numbers in it. */
   readonly message: string
+  /** The same as data, where reading the file found it. */
+  readonly told?: Told
   /** JSON pointer of the field; '' for the file as a whole. */
   readonly pointer: string
   readonly span: Span

@@ -1,4 +1,5 @@
 import type { Edit, Span } from '../text/span.ts'
+import type { Told } from '../wording/told.ts'
 import type { RuleFacts, Severity } from './finding.ts'
 import type { Messages, Said, Sayable } from './message.ts'
 
@@ -31,6 +32,8 @@ export interface Place {
   readonly span: Span
   /** Set when it is in another file: its path as the library knows it. */
   readonly path?: string
+  /** What is said of it, where that is not its name and text. */
+  readonly told?: Told
 }
 
 /** A correction as data. */

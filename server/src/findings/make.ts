@@ -1,35 +1,36 @@
 import type { Span } from '../text/span.ts'
+import { toldInWords, type Told } from '../wording/told.ts'
 import type { Correction, Finding, Related, RuleFacts, Severity } from './finding.ts'
+import { shortened } from './shortened.ts'
+
+/** A correction whose reason is not yet in words. */
+export type Proposed = Omit<Correction, 'why' | 'told'> & { readonly why: Told }
 
 /** A finding of a rule, at a place. */
 export function finding(
   rule: RuleFacts,
   place: { readonly pointer: string; readonly span: Span },
-  message: string,
+  told: Told,
   more: {
     readonly severity?: Severity | undefined
-    readonly related?: readonly Related[]
-    readonly corrections?: readonly Correction[]
+    readonly related?: readonly { readonly span: Span; readonly message: Told }[]
+    readonly corrections?: readonly Proposed[]
   } = {},
 ): Finding {
   return {
     rule: rule.id,
     severity: more.severity ?? rule.severity,
-    message: shortened(message),
+    message: shortened(toldInWords(told)),
+    told,
     pointer: place.pointer,
     span: place.span,
     reason: rule.reason,
     source: rule.source,
-    related: (more.related ?? []).map((one) => ({ ...one, message: shortened(one.message) })),
-    corrections: more.corrections ?? [],
+    related: (more.related ?? []).map(({ span, message }): Related => ({
+      span,
+      message: shortened(toldInWords(message)),
+      told: message,
+    })),
+    corrections: (more.corrections ?? []).map((one) => ({ ...one, why: toldInWords(one.why), told: one.why })),
   }
-}
-
-/** What a person reads at a glance: of a message that quotes more, the beginning and the advice at its end stay. */
-const longest = 300
-
-export function shortened(message: string): string {
-  if (message.length <= longest) return message
-  const beginning = message.slice(0, 200).replace(/[\ud800-\udbff]$/, '')
-  return `${beginning} … ${message.slice(-90).replace(/^[\udc00-\udfff]/, '')}`
 }

@@ -1,3 +1,5 @@
+import type { Told } from '../wording/told.ts'
+
 /** Templates by name: `{ below: 'Voc {voc} is below Vmp {vmp}' }`. They stay in the file of the rule that says them. */
 export type Messages = Readonly<Record<string, string>>
 
@@ -16,7 +18,7 @@ export interface Said {
 }
 
 /** What a placeholder takes. Nothing is put for null. */
-export type Param = string | number | Typed | Figure | List | Said | null | undefined
+export type Param = string | number | Typed | Figure | List | Said | Told | null | undefined
 
 /** A field, which is quoted as it was typed. */
 export interface Typed {

@@ -1,6 +1,10 @@
+import { toldInWords } from '../wording/told.ts'
 import type { Figure, Param, Phrases, Said } from './message.ts'
 
-/** Templates of another language, by `rule/template`; what it lacks is said in English. */
+/**
+ * Templates of another language by `rule/template`, or where a template has no name by its English text, as in a bundle of
+ * @vscode/l10n; what it lacks is said in English.
+ */
 export type Bundle = Readonly<Record<string, string>>
 
 /** A sentence or a part of one in words; parts of it that name no phrases are looked up in those of the whole. Throws where there is no such template or a number is none, which is a mistake of the rule. */
@@ -17,6 +21,7 @@ function param(value: Param, by: Phrases, bundle: Bundle | undefined): string {
   if (typeof value === 'number') return number({ value })
   if (typeof value === 'string') return value
   if ('say' in value) return inWords(value, by, bundle)
+  if ('template' in value) return toldInWords(value, bundle)
   if ('list' in value) {
     const words = value.list.map((one) => param(one, by, bundle))
     if (!value.last || words.length < 2) return words.join(', ')

@@ -1,3 +1,4 @@
+import type { Told } from '../wording/told.ts'
 import type { Plain } from './plain.ts'
 import type { Fix, Quantity, QuantityKind, QuantityProblem, Remark } from './quantity.ts'
 
@@ -18,11 +19,11 @@ export interface Task {
 /** A peculiarity and the characters that would fix it. */
 export interface Note {
   readonly code: Remark['code']
-  readonly message: string
+  readonly message: Told
   readonly start: number
   readonly end: number
   readonly replacement: string
-  readonly why: string
+  readonly why: Told
   readonly certainty: Fix['certainty']
 }
 
@@ -35,8 +36,8 @@ export type Draft =
   | { readonly quantity: Quantity; readonly notes: readonly Note[]; readonly problem?: undefined }
   | { readonly quantity?: undefined; readonly problem: DraftProblem }
 
-export const guess = (text: string, why: string): Fix => ({ text, why, certainty: 'guess' })
-export const same = (text: string, why: string): Fix => ({ text, why, certainty: 'same' })
+export const guess = (text: string, why: Told): Fix => ({ text, why, certainty: 'guess' })
+export const same = (text: string, why: Told): Fix => ({ text, why, certainty: 'same' })
 
 /** A problem at `start` to `end` of the plain text. */
 export function problem(
@@ -44,7 +45,7 @@ export function problem(
   code: QuantityProblem['code'],
   start: number,
   end: number,
-  message: string,
+  message: Told,
   fixes: () => readonly Fix[] = () => [],
 ): { problem: DraftProblem } {
   const from = plain.start(start)

@@ -1,3 +1,4 @@
+import { tell } from '../wording/told.ts'
 import type { Draft, Note, Task } from './draft.ts'
 import { guess, problem, replaced } from './draft.ts'
 import type { Scanned } from './number.ts'
@@ -16,8 +17,8 @@ export function readOver(task: Task, start: number, word: string): Note {
     start,
     end: start + word.length,
     replacement: '',
-    message: `"${word}" was read over; the number counts as it stands`,
-    why: `without "${word}"`,
+    message: tell`"${word}" was ignored; the number counts as typed`,
+    why: tell`without "${word}"`,
     certainty: harmless ? 'same' : 'guess',
   })
 }
@@ -27,8 +28,8 @@ export function numberNote(task: Task, number: Scanned): Note[] {
   if (!number.odd) return []
   const { start, end, plain: replacement } = number
   const typed = task.plain.typed.slice(task.plain.start(start), task.plain.end(end))
-  const message = `"${typed}" was read as ${replacement}`
-  const why = number.odd === 'decimal-comma' ? 'decimal comma written as a point' : 'plain digits'
+  const message = tell`"${typed}" was read as ${replacement}`
+  const why = number.odd === 'decimal-comma' ? tell`decimal comma written as a point` : tell`plain digits`
   return [{ ...spelling(task, { start, end, replacement, message, why }), code: number.odd }]
 }
 
@@ -37,10 +38,13 @@ export function numberProblem(task: Task, number: Scanned): Draft {
   const { start, end, plain } = number
   const whole = plain.replace('.', '')
   const typed = task.plain.typed.slice(task.plain.start(start), task.plain.end(end))
-  const message = `"${typed}" may be ${whole} or ${plain}; write the one that is meant`
+  const message = tell`"${typed}" may be ${whole} or ${plain}; write the one that is meant`
   const sign = typed.includes(',') ? 'comma' : 'point'
   return problem(task, 'ambiguous-comma', start, end, message, () => [
-    guess(replaced(task, start, end, whole), `the ${sign} separates thousands`),
-    guess(replaced(task, start, end, typed.includes(',') ? plain : `${plain}0`), `the ${sign} is a decimal ${sign}`),
+    guess(replaced(task, start, end, whole), tell`the ${sign} separates thousands`),
+    guess(
+      replaced(task, start, end, typed.includes(',') ? plain : `${plain}0`),
+      tell`the ${sign} is a decimal ${sign}`,
+    ),
   ])
 }

@@ -1,3 +1,4 @@
+import type { Told } from '../wording/told.ts'
 import type { Dimension } from './dimension.ts'
 
 /**
@@ -40,7 +41,7 @@ export interface QuantityProblem {
     | 'ambiguous-comma'
     | 'misplaced-sign'
   /** One sentence, with what was typed and what was expected in it. */
-  readonly message: string
+  readonly message: Told
   /** Offsets inside the text that was read. */
   readonly start: number
   readonly end: number
@@ -51,14 +52,14 @@ export interface QuantityProblem {
 export interface Fix {
   readonly text: string
   /** Completes "18.6 V: decimal comma written as a point". */
-  readonly why: string
+  readonly why: Told
   readonly certainty: 'same' | 'guess'
 }
 
 /** A harmless peculiarity of a text that was read all the same: a decimal comma, a wrong degree sign. */
 export interface Remark {
   readonly code: 'decimal-comma' | 'spelling'
-  readonly message: string
+  readonly message: Told
   readonly start: number
   readonly end: number
   readonly fixes: readonly Fix[]

@@ -1,3 +1,4 @@
+import { tell } from '../wording/told.ts'
 import type { Draft, Note, Task } from './draft.ts'
 import { guess, problem, replaced, same } from './draft.ts'
 import { kinds } from './kinds.ts'
@@ -61,13 +62,13 @@ export function readNumber(task: Task, at: number): Scanned | Extract<Draft, { p
 /** `typed` is a unit in other letters than it has. */
 export function nearlyNote(task: Task, start: number, end: number, symbol: string): Note {
   const typed = task.plain.text.slice(start, end).trim()
-  const message = `"${typed}" was read as ${symbol}`
+  const message = tell`"${typed}" was read as ${symbol}`
   return spelling(task, {
     start,
     end: start + typed.length,
     replacement: symbol,
     message,
-    why: `the unit is ${symbol}`,
+    why: tell`the unit is ${symbol}`,
   })
 }
 
@@ -75,26 +76,31 @@ function misplaced(task: Task, start: number, number: Scanned, sign: string) {
   const { plain } = task
   const one = sign.trim()
   if (one === '-' || one === '+') {
-    const message = `The sign and the number must touch: write ${one}${number.plain}`
-    const fix = same(replaced(task, start, number.start, one), 'the blank behind the sign is taken out')
+    const message = tell`The sign and the number must touch: write ${one}${number.plain}`
+    const fix = same(replaced(task, start, number.start, one), tell`without the space after the sign`)
     return problem(task, 'misplaced-sign', start, number.end, message, () => [fix])
   }
   const shown = plain.typed.slice(plain.start(start), plain.end(number.start)).trim()
-  const fix = guess(replaced(task, start, number.start, /^[- ]+$/.test(sign) ? '-' : ''), 'one sign')
-  return problem(task, 'misplaced-sign', start, number.end, `"${shown}" is more sign than one number takes`, () => [
-    fix,
-  ])
+  const fix = guess(replaced(task, start, number.start, /^[- ]+$/.test(sign) ? '-' : ''), tell`one sign`)
+  return problem(
+    task,
+    'misplaced-sign',
+    start,
+    number.end,
+    tell`"${shown}" is more signs than one number takes`,
+    () => [fix],
+  )
 }
 
 function noNumber(task: Task, at: number) {
   const { text, typed } = task.plain
   const { name, example } = kinds[task.kind]
   const from = text.slice(at).search(/[-+]?\.?\d/)
-  const message = `No number is read in "${typed.trim()}"; ${name} is expected, such as ${example}`
+  const message = tell`No number is read in "${typed.trim()}"; ${name} is expected, such as ${example}`
   return problem(task, 'no-number', 0, text.length, message, () =>
     from > 0
       ? (looksLikeDigits(typed) ?? [
-          guess(typed.slice(task.plain.start(at + from)).replace(/\)\s*$/, ''), 'only the number and its unit'),
+          guess(typed.slice(task.plain.start(at + from)).replace(/\)\s*$/, ''), tell`only the number and its unit`),
         ])
       : [],
   )

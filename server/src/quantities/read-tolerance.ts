@@ -1,3 +1,4 @@
+import { tell } from '../wording/told.ts'
 import { toBase } from './convert.ts'
 import type { Draft, Task } from './draft.ts'
 import { guess, problem } from './draft.ts'
@@ -60,10 +61,11 @@ function withUnit(
 function signless(task: Task, first: Scanned, second: Scanned): Draft {
   const { text, typed, ...plain } = task.plain
   const unit = typed.slice(plain.start(second.end)).trim()
-  const message = `"${typed.trim()}" has no signs; write how far below and above, such as -${first.plain}/+${second.plain} ${unit}`
-  return problem(task, 'misplaced-sign', first.start, second.end, message.trim(), () => [
-    guess(`-${first.plain}/+${second.plain} ${unit}`.trim(), 'below and above'),
-    guess(`+${first.plain}/+${second.plain} ${unit}`.trim(), 'both above'),
+  const signed = `-${first.plain}/+${second.plain} ${unit}`.trim()
+  const message = tell`"${typed.trim()}" has no signs; write how far below and above, such as ${signed}`
+  return problem(task, 'misplaced-sign', first.start, second.end, message, () => [
+    guess(signed, tell`below and above`),
+    guess(`+${first.plain}/+${second.plain} ${unit}`.trim(), tell`both above`),
   ])
 }
 
@@ -74,6 +76,6 @@ function unread(task: Task): Draft {
     'no-number',
     0,
     text.length,
-    `"${typed.trim()}" does not read as a tolerance; write ${kinds.tolerance.example}`,
+    tell`"${typed.trim()}" does not read as a tolerance; write ${kinds.tolerance.example}`,
   )
 }

@@ -1,3 +1,4 @@
+import { tell } from '../wording/told.ts'
 import type { Draft, Note, ReadOptions, Task } from './draft.ts'
 import { problem } from './draft.ts'
 import { kinds } from './kinds.ts'
@@ -31,8 +32,8 @@ function attempt(text: string, kind: QuantityKind, options: ReadOptions): Draft 
   const task: Task = { plain: plain(kind === 'temperature' ? withoutTolerance(text) : text), kind, options }
   if (notGiven.test(task.plain.text)) {
     const length = task.plain.text.length
-    const what = text.trim() === '' ? 'Nothing is given here' : `"${text.trim()}" says that it is not given`
-    return problem(task, 'not-given', 0, length, `${what}: leave the field out, or write ${kinds[kind].example}`)
+    const what = text.trim() === '' ? tell`Nothing is given here` : tell`"${text.trim()}" says that it is not given`
+    return problem(task, 'not-given', 0, length, tell`${what}: leave the field out, or write ${kinds[kind].example}`)
   }
   const draft = readerOf(kind)(task)
   return draft.problem ? draft : { quantity: draft.quantity, notes: [...draft.notes, ...lookalikes(task)] }
@@ -54,7 +55,7 @@ const longest = 200
 
 function tooLong(text: string, kind: QuantityKind, options: ReadOptions): Draft {
   const task = { plain: plain(text.slice(0, longest)), kind, options }
-  const message = `${kinds[kind].name} is expected here, such as ${kinds[kind].example}, and this text has ${text.length} characters`
+  const message = tell`${kinds[kind].name} is expected here, such as ${kinds[kind].example}, and this text has ${text.length} characters`
   return problem(task, 'no-number', 0, task.plain.text.length, message)
 }
 
@@ -87,8 +88,8 @@ function lookalikes({ plain: { text, typed, ...plain } }: Task): Note[] {
     const start = plain.start(from)
     const end = plain.end(to)
     const replacement = text.slice(from, to)
-    const message = `${shown(typed.slice(start, end))} was read as "${replacement}"`
-    return { code: 'spelling', message, start, end, replacement, why: `plain "${replacement}"`, certainty: 'same' }
+    const message = tell`${shown(typed.slice(start, end))} was read as "${replacement}"`
+    return { code: 'spelling', message, start, end, replacement, why: tell`plain "${replacement}"`, certainty: 'same' }
   })
 }
 

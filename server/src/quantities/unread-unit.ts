@@ -1,3 +1,4 @@
+import { tell, type Told } from '../wording/told.ts'
 import type { Draft, Task } from './draft.ts'
 import { guess, problem, replaced } from './draft.ts'
 import { unitNames, kinds } from './kinds.ts'
@@ -23,23 +24,23 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
   const end = text.trimEnd().length
   const unit = text.slice(start, end)
   const shown = typed.slice(plain.start(start), plain.end(end))
-  const wanted = `${kinds[task.kind].name} is expected here, such as ${kinds[task.kind].example}`
+  const wanted = tell`${kinds[task.kind].name} is expected here, such as ${kinds[task.kind].example}`
 
   const sign = /^[-+](?:\s+|$)/.exec(unit)
   if (sign && unitOfKind(unit.slice(sign[0].length) || usualUnit(task), task.kind)) {
     const fix = `${sign[0].trim()}${number.plain} ${unit.slice(sign[0].length)}`.trim()
-    return problem(task, 'misplaced-sign', start, start + 1, `The sign stands behind the number; write ${fix}`, () => [
-      guess(fix, 'the sign before the number'),
+    return problem(task, 'misplaced-sign', start, start + 1, tell`The sign is after the number; write ${fix}`, () => [
+      guess(fix, tell`the sign before the number`),
     ])
   }
   const other = unitOfAnyKind(unit)
   const units = (likely: readonly string[]) =>
-    likely.map((u) => guess(replaced(task, start, end, spaced(text, start, u)), `in ${u}`))
+    likely.map((u) => guess(replaced(task, start, end, spaced(text, start, u)), tell`in ${u}`))
   if (other) {
     const rate = other.symbol === '°C' && task.kind === 'current' && unit === 'C'
     const message = rate
-      ? `"${typed.trim()}" is a charge rate, a multiple of the capacity; ${wanted}`
-      : `"${shown}" is ${unitNames[other.dimension]}; ${wanted}`
+      ? tell`"${typed.trim()}" is a charge rate, a multiple of the capacity; ${wanted}`
+      : tell`"${shown}" is ${unitNames[other.dimension]}; ${wanted}`
     return problem(task, 'wrong-dimension', start, end, message, () =>
       rate ? [] : units(inPlaceOf(task, unit, number)),
     )
@@ -47,11 +48,11 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
   const digits = looksLikeDigits(typed)
   const second = /(?<![A-Za-wyzΩ%°^\d])[-+±]?(?:(?<![.\d])\.)?\d/.exec(unit)
   if (digits && (second || /^[OoIl]/.test(unit))) {
-    const message = `"${typed.trim()}" has a letter where a digit belongs; ${wanted}`
+    const message = tell`"${typed.trim()}" has a letter where a digit belongs; ${wanted}`
     return problem(task, 'no-number', 0, end, message, () => digits)
   }
   if (second) return twoNumbers(task, number, start + second.index, end, wanted)
-  return problem(task, 'unknown-unit', start, end, `"${shown}" is no unit known here; ${wanted}`, () =>
+  return problem(task, 'unknown-unit', start, end, tell`"${shown}" is no unit known here; ${wanted}`, () =>
     units(nearestUnits(unit, task.kind, usualUnit(task))),
   )
 }
@@ -74,13 +75,13 @@ export function looksLikeDigits(typed: string): Fix[] | null {
   const fixed = typed.replace(/[OoIl](?=\d)|(?<=\d)[OoIl]{1,4}(?![A-Za-z])/g, (letters) =>
     letters.replace(/o/gi, '0').replace(/[Il]/g, '1'),
   )
-  return fixed === typed ? null : [guess(fixed, 'a letter that looks like a digit')]
+  return fixed === typed ? null : [guess(fixed, tell`a letter that looks like a digit`)]
 }
 
-function twoNumbers(task: Task, first: Scanned, start: number, end: number, wanted: string): Draft {
+function twoNumbers(task: Task, first: Scanned, start: number, end: number, wanted: Told): Draft {
   const { typed, text, ...plain } = task.plain
   const shown = typed.slice(plain.start(start), plain.end(end))
-  const message = `One number belongs here and "${shown}" is a second one; ${wanted}`
+  const message = tell`One number belongs here and "${shown}" is a second one; ${wanted}`
   return problem(task, 'two-numbers', start, end, message, () => {
     // with three, choosing one would drop two
     if ((text.match(numbers)?.length ?? 0) > 2) return []
@@ -91,9 +92,12 @@ function twoNumbers(task: Task, first: Scanned, start: number, end: number, want
     const bare = unitOfKind(ahead.slice(plain.end(first.end)), task.kind) === null && unitOfKind(unit, task.kind)
     if (/^[.,]\s+\d|^\d\s+[.,](?:\s*\d)?$/.test(between)) {
       const rest = text.slice(start).replace(/^[.,]/, '')
-      return [guess(`${text.slice(0, first.end).replace(/[.,]$/, '')}.${rest}`, 'no blank in the number')]
+      return [guess(`${text.slice(0, first.end).replace(/[.,]$/, '')}.${rest}`, tell`no space in the number`)]
     }
-    const both = [guess(bare ? `${ahead} ${unit}` : ahead, 'the first number'), guess(behind, 'the second number')]
+    const both = [
+      guess(bare ? `${ahead} ${unit}` : ahead, tell`the first number`),
+      guess(behind, tell`the second number`),
+    ]
     return /±\s*$/.test(text.slice(0, start)) ? both.slice(0, 1) : both
   })
 }

@@ -1,5 +1,6 @@
-import type { Correction, Finding } from '../findings/finding.ts'
-import { finding } from '../findings/make.ts'
+import { tell, type Told } from '../wording/told.ts'
+import type { Finding } from '../findings/finding.ts'
+import { finding, type Proposed } from '../findings/make.ts'
 import { setScalar } from '../text/edits.ts'
 import { keySpanOrValue, nodeAtPointer } from '../text/tree-queries.ts'
 import type { Node, Tree } from '../text/tree.ts'
@@ -30,19 +31,21 @@ export function explain(
       return node?.kind === 'scalar' ? notAChoice(node.text, info, place, tree) : null
     case 'const':
       if (node?.kind !== 'scalar') return null
-      return finding(reading.wrongFormat, place, `This is format ${shorten(typed)}, and only format 1 is known.`, {
-        corrections: [correction(tree, pointer, '1', 'the format that is known')],
+      return finding(reading.wrongFormat, place, tell`This is format ${shorten(typed)}, and only format 1 is known.`, {
+        corrections: [correction(tree, pointer, '1', tell`the format that is known`)],
       })
     case 'type':
       return wrongKind(node, info, place, tree)
     case 'pattern':
-      return finding(reading.wrongText, place, `${name} "${shorten(typed)}" is not written ${spelling(info)}.`, {
+      return finding(reading.wrongText, place, tell`${name} "${shorten(typed)}" is not written ${spelling(info)}.`, {
         corrections: node ? meantBy(node, info, tree) : [],
       })
     case 'minimum':
     case 'maximum': {
-      const side = keyword === 'minimum' ? 'below' : 'above'
-      return finding(reading.outOfRange, place, `${name} ${typed} is ${side} ${String(params.limit)}.`)
+      const limit = String(params.limit)
+      const told =
+        keyword === 'minimum' ? tell`${name} ${typed} is below ${limit}.` : tell`${name} ${typed} is above ${limit}.`
+      return finding(reading.outOfRange, place, told)
     }
     case 'minItems':
     case 'maxItems': {
@@ -50,7 +53,7 @@ export function explain(
       return finding(
         reading.outOfRange,
         place,
-        `${name} has ${has} values, where ${String(params.limit)} are expected.`,
+        tell`${name} has ${has} values, where ${String(params.limit)} are expected.`,
       )
     }
     default:
@@ -63,11 +66,11 @@ type Place = Parameters<typeof finding>[1]
 function notAChoice(typed: string, info: FieldInfo | null, place: Place, tree: Tree): Finding {
   const words = (info?.choices ?? []).map((c) => c.value)
   const near = nearest(typed, words)
-  const list = words.length <= 6 ? words.join(', ') : `${words.slice(0, 6).join(', ')} and ${words.length - 6} more`
-  const mean = near ? ` Did you mean ${near}?` : ''
+  const list = words.length <= 6 ? words.join(', ') : tell`${words.slice(0, 6).join(', ')} and ${words.length - 6} more`
+  const mean = near ? tell` Did you mean ${near}?` : ''
   const name = info ? nameOf(info) : place.pointer
-  return finding(reading.notAChoice, place, `${name} "${shorten(typed)}" is none of ${list}.${mean}`, {
-    corrections: near ? [correction(tree, place.pointer, near, 'the nearest known word')] : [],
+  return finding(reading.notAChoice, place, tell`${name} "${shorten(typed)}" is none of ${list}.${mean}`, {
+    corrections: near ? [correction(tree, place.pointer, near, tell`the nearest known word`)] : [],
   })
 }
 
@@ -75,60 +78,63 @@ function wrongKind(node: Node | null, info: FieldInfo | null, place: Place, tree
   // a word that is no choice or no format is told of by that; a text may look like a number
   if (node?.kind === 'scalar' && (info?.choices || info?.key === 'format' || info?.type === 'text')) return null
   const name = !info?.key
-    ? `The ${(info?.title ?? 'value').toLowerCase()}`
+    ? tell`The ${(info?.title ?? 'value').toLowerCase()}`
     : isCollection(info)
       ? info.key
       : nameOf(info)
-  if (node === null) return finding(reading.emptyField, place, `${name} has no value.`)
-  return finding(reading.wrongKind, place, `${name} is ${aOf(node)}; ${expected(info)}.`, {
+  if (node === null) return finding(reading.emptyField, place, tell`${name} has no value.`)
+  return finding(reading.wrongKind, place, tell`${name} is ${aOf(node)}; ${expected(info)}.`, {
     corrections: listed(node, info) ?? meantBy(node, info, tree),
   })
 }
 
 const isCollection = ({ type }: FieldInfo) => type === 'group' || type === 'map' || type === 'list'
 
-function correction(tree: Tree, pointer: string, text: string, why: string): Correction {
+function correction(tree: Tree, pointer: string, text: string, why: Told): Proposed {
   return { pointer, text, why, certainty: 'guess', edits: [setScalar(tree, pointer, text)] }
 }
 
-function aOf(node: Node): string {
-  return node.kind === 'map' ? 'a group of fields' : node.kind === 'list' ? 'a list' : `"${shorten(node.text)}"`
+function aOf(node: Node): string | Told {
+  if (node.kind === 'map') return tell`a group of fields`
+  return node.kind === 'list' ? tell`a list` : `"${shorten(node.text)}"`
 }
 
 const shorten = (text: string) => (text.length <= 40 ? text : `${text.slice(0, 39)}…`)
 
 /** `a number with a unit is expected, such as 2.2 kg` */
-function expected(info: FieldInfo | null): string {
-  const example = info?.examples?.[0] ? `, such as ${info.examples[0]}` : ''
+function expected(info: FieldInfo | null): Told {
+  const example = info?.examples?.[0] ? tell`, such as ${info.examples[0]}` : ''
   switch (info?.type) {
     case 'quantity':
-      return `a number with a unit is expected${example}`
+      return tell`a number with a unit is expected${example}`
     case 'integer':
-      return `a whole number is expected${example}`
+      return tell`a whole number is expected${example}`
     case 'number':
-      return `a number is expected${example}`
+      return tell`a number is expected${example}`
     case 'choice':
-      return `one of ${(info.choices ?? []).map((c) => c.value).join(', ')} is expected`
+      return tell`one of ${(info.choices ?? []).map((c) => c.value).join(', ')} is expected`
     case 'date':
-      return `a date is expected${example}`
+      return tell`a date is expected${example}`
     case 'group':
     case 'map': {
       const keys = (info.fields ?? []).map((f) => f.key)
       const some = keys.length > 4 ? [...keys.slice(0, 4), '…'] : keys
-      return `a group of fields is expected${some.length > 0 ? ` (${some.join(', ')})` : ''}`
+      return some.length > 0
+        ? tell`a group of fields is expected (${some.join(', ')})`
+        : tell`a group of fields is expected`
     }
     case 'list':
-      return 'a list is expected, in [ ] or a line for each behind a dash'
+      return tell`a list is expected, in [ ] or one item a line after a dash`
     case 'boolean':
-      return 'true or false is expected'
+      return tell`true or false is expected`
     case 'reference':
-      return `the id of a ${info.record} record is expected, or its fields`
+      return tell`the id of a ${info.record} record is expected, or its fields`
     default:
-      return `a text is expected${example}`
+      return tell`a text is expected${example}`
   }
 }
 
-const spelling = (info: FieldInfo | null): string => {
+const spelling = (info: FieldInfo | null): Told => {
   const example = info?.examples?.[0] ?? ''
-  return info?.type === 'date' ? `as year-month-day, like ${example}` : `like ${example}`
+  return info?.type === 'date' ? tell`as year-month-day, like ${example}` : tell`like ${example}`
 }

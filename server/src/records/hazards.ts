@@ -1,3 +1,4 @@
+import { tell } from '../wording/told.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { explains, hazards } from '../text/hazards/index.ts'
@@ -25,7 +26,7 @@ export function hazardsOf(tree: Tree): HazardsFound {
           corrections: hazard.fixes.map((fix) => ({ ...fix, pointer: hazard.pointer })),
         }),
       ),
-      ...rest.map(({ message, span }) => finding(reading.syntax, { pointer: '', span }, message)),
+      ...rest.map(({ message, told = tell`${message}`, span }) => finding(reading.syntax, { pointer: '', span }, told)),
     ],
     spoiled: new Set(found.flatMap(({ hazard }) => hazard.spoils)),
     swallowed: new Set(found.flatMap(({ hazard }) => hazard.swallows)),

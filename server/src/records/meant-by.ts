@@ -1,4 +1,5 @@
-import type { Correction } from '../findings/finding.ts'
+import { tell } from '../wording/told.ts'
+import type { Proposed } from '../findings/make.ts'
 import { formatNumber, fromBase } from '../quantities/format.ts'
 import { readQuantity } from '../quantities/read.ts'
 import { setScalar } from '../text/edits.ts'
@@ -6,13 +7,13 @@ import type { Node, Tree } from '../text/tree.ts'
 import type { FieldInfo } from './field-info.ts'
 
 /** What a value of the wrong shape most likely stands for: `yes`, `5 years`, `2026/10/4`. */
-export function meantBy(node: Node, info: FieldInfo | null, tree: Tree): readonly Correction[] {
+export function meantBy(node: Node, info: FieldInfo | null, tree: Tree): readonly Proposed[] {
   if (node.kind !== 'scalar') return []
   const text = fix(node.text, info)
   if (text === null) return []
   // a number or a word in quotes would be a text again
   const edits = [info?.type === 'date' ? setScalar(tree, node.pointer, text) : { span: node.span, text }]
-  return [{ pointer: node.pointer, text, why: 'as it is written here', certainty: 'guess', edits }]
+  return [{ pointer: node.pointer, text, why: tell`as it is written here`, certainty: 'guess', edits }]
 }
 
 function fix(typed: string, info: FieldInfo | null): string | null {
@@ -40,10 +41,10 @@ function inYears(typed: string): string | null {
 }
 
 /** One text, or several parted by commas, where a list of texts belongs; null for what is no such case. */
-export function listed(node: Node, info: FieldInfo | null): readonly Correction[] | null {
+export function listed(node: Node, info: FieldInfo | null): readonly Proposed[] | null {
   if (node.kind !== 'scalar' || node.style !== 'plain' || info?.type !== 'list' || info.item?.type !== 'text')
     return null
   if (!/^[\w .,/+()-]+$/.test(node.text)) return null
   const text = `[${node.text}]`
-  return [{ pointer: node.pointer, text, why: 'as a list', certainty: 'guess', edits: [{ span: node.span, text }] }]
+  return [{ pointer: node.pointer, text, why: tell`as a list`, certainty: 'guess', edits: [{ span: node.span, text }] }]
 }

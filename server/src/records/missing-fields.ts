@@ -1,6 +1,7 @@
-import { listed } from '../findings/listed.ts'
+import { inARow, tell, type Told } from '../wording/told.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
+import { groupBy } from '../text/group.ts'
 import { parentPointer } from '../text/pointer.ts'
 import type { Span } from '../text/span.ts'
 import { entryAtPointer, nodeAtPointer } from '../text/tree-queries.ts'
@@ -29,8 +30,12 @@ const isReason = (pointer: string) => /^\/accepted\/\d+\/because$/.test(pointer)
 function absent(fields: readonly string[], root: FieldInfo, tree: Tree): Finding {
   const group = parentPointer(fields[0]!)
   const key = groupKey(group)
-  const from = key ? `under ${key}` : 'from the record'
-  const message = `${listed(fields.map(keyOf))} ${fields.length > 1 ? 'are' : 'is'} missing ${from}${such(fields, root)}.`
+  const from = key ? tell`under ${key}` : tell`from the record`
+  const names = listed(fields.map(keyOf))
+  const message =
+    fields.length > 1
+      ? tell`${names} are missing ${from}${such(fields, root)}.`
+      : tell`${names} is missing ${from}${such(fields, root)}.`
   return finding(reading.missingField, { pointer: group, span: placeOf(group, tree) }, message)
 }
 
@@ -38,12 +43,12 @@ function unfilled(fields: readonly string[], root: FieldInfo, tree: Tree): Findi
   const first = fields[0]!
   const groups = byGroup(fields).map((own) => {
     const key = groupKey(parentPointer(own[0]!))
-    return key ? `${listed(own.map(keyOf))} under ${key}` : listed(own.map(keyOf))
+    return key ? tell`${listed(own.map(keyOf))} under ${key}` : listed(own.map(keyOf))
   })
   const message =
     fields.length > 1
-      ? `Still to be filled in: ${groups.join('; ')}.`
-      : `${keyOf(first)} has no value yet${such(fields, root)}.`
+      ? tell`Still to be filled in: ${inARow(groups, '; ')}.`
+      : tell`${keyOf(first)} has no value yet${such(fields, root)}.`
   return finding(reading.missingField, { pointer: first, span: keySpan(first, tree) }, message, {
     severity: isBegun(root, tree) ? undefined : 'information',
   })
@@ -58,14 +63,7 @@ function isBegun(group: FieldInfo, tree: Tree, pointer = ''): boolean {
   })
 }
 
-function byGroup(pointers: readonly string[]): readonly (readonly string[])[] {
-  const groups = new Map<string, string[]>()
-  for (const pointer of pointers) {
-    const group = parentPointer(pointer)
-    groups.set(group, [...(groups.get(group) ?? []), pointer])
-  }
-  return [...groups.values()]
-}
+const byGroup = (pointers: readonly string[]) => [...groupBy(pointers, parentPointer).values()]
 
 const keyOf = (pointer: string) => pointer.slice(pointer.lastIndexOf('/') + 1)
 
@@ -73,9 +71,9 @@ const keyOf = (pointer: string) => pointer.slice(pointer.lastIndexOf('/') + 1)
 const groupKey = (pointer: string) => pointer.split('/').findLast((step) => /\D/.test(step))
 
 /** `, such as voc: 22.1 V`, where there is but one */
-function such([pointer, second]: readonly string[], root: FieldInfo): string {
+function such([pointer, second]: readonly string[], root: FieldInfo): Told | undefined {
   const example = second === undefined ? infoAt(root, pointer!)?.examples?.[0] : undefined
-  return example ? `, such as ${keyOf(pointer!)}: ${example}` : ''
+  return example ? tell`, such as ${keyOf(pointer!)}: ${example}` : undefined
 }
 
 const keySpan = (pointer: string, tree: Tree): Span => entryAtPointer(tree, pointer)?.keySpan ?? { start: 0, end: 0 }
@@ -87,3 +85,7 @@ function placeOf(group: string, tree: Tree): Span {
   const first = node?.kind === 'map' ? node.entries[0] : undefined
   return entry?.keySpan ?? first?.keySpan ?? node?.span ?? { start: 0, end: 0 }
 }
+
+/** length, width and thickness */
+const listed = (words: readonly string[]): string | Told =>
+  words.length < 2 ? words.join('') : tell`${words.slice(0, -1).join(', ')} and ${words.at(-1)}`

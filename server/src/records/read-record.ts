@@ -1,5 +1,6 @@
-import type { Correction, Finding } from '../findings/finding.ts'
-import { finding } from '../findings/make.ts'
+import { tell } from '../wording/told.ts'
+import type { Finding } from '../findings/finding.ts'
+import { finding, type Proposed } from '../findings/make.ts'
 import { isDay } from './dates.ts'
 import type { Fix } from '../quantities/quantity.ts'
 import { readQuantity } from '../quantities/read.ts'
@@ -98,7 +99,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   /** A date that is not written as one is told of by the schema. */
   function date(f: FieldInfo, node: ScalarNode): Field<string> | undefined {
     if (isDay(node.text)) return text(node)
-    const message = `${nameOf(f)} ${node.text} is no day of the calendar.`
+    const message = tell`${nameOf(f)} ${node.text} is not a day of the calendar.`
     if (written.test(node.text)) findings.push(finding(reading.wrongText, node, message))
     return undefined
   }
@@ -116,7 +117,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
         ...note.fixes.map((fix) => fixed(fix, node)),
       ]
       findings.push(
-        finding(quantityFacts[note.code], { pointer: node.pointer, span }, `${note.message}.`, { corrections }),
+        finding(quantityFacts[note.code], { pointer: node.pointer, span }, tell`${note.message}.`, { corrections }),
       )
     }
     return read.quantity && { ...text(node), value: read.quantity.value, quantity: read.quantity }
@@ -132,12 +133,12 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   }
 
   /** The one field beside it that takes what was typed: a load's current under `power`. */
-  function renamed(node: ScalarNode, free: readonly FieldInfo[]): Correction[] {
+  function renamed(node: ScalarNode, free: readonly FieldInfo[]): Proposed[] {
     const takes = free.filter(({ kind }) => kind && readQuantity(node.text, kind).quantity)
     const [only] = takes.length === 1 ? takes : []
     if (!only) return []
     const edits = [renameKey(context.tree, node.pointer, only.key)]
-    return [{ pointer: node.pointer, text: only.key, why: 'the field that takes it', certainty: 'guess', edits }]
+    return [{ pointer: node.pointer, text: only.key, why: tell`the field that takes it`, certainty: 'guess', edits }]
   }
 
   function keep<T extends Field<unknown>>(field: T | undefined): T | undefined {

@@ -1,3 +1,4 @@
+import { tell } from '../wording/told.ts'
 import { finding } from '../findings/make.ts'
 import { readTree } from '../text/read-tree.ts'
 import type { Tree } from '../text/tree.ts'
@@ -57,7 +58,7 @@ function read(kind: RecordKind, tree: Tree, currency: string | undefined) {
     ),
     ...findings,
     ...(nothing
-      ? [finding(reading.missingField, { pointer: '', span: { start: 0, end: 0 } }, `The ${kind} record is empty.`)]
+      ? [finding(reading.missingField, { pointer: '', span: { start: 0, end: 0 } }, tell`The ${kind} record is empty.`)]
       : []),
   ]
   return { tree, record, fields, readFindings }

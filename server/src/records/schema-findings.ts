@@ -1,3 +1,4 @@
+import { tell } from '../wording/told.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import type { Node, Tree } from '../text/tree.ts'
@@ -68,7 +69,11 @@ function* emptyFields(node: Node | null, skip: ReadonlySet<string>): Generator<F
   for (const entry of node.entries) {
     if (skip.has(entry.pointer)) continue
     if (entry.value === null)
-      yield finding(reading.emptyField, { pointer: entry.pointer, span: entry.keySpan }, `${entry.key} has no value.`)
+      yield finding(
+        reading.emptyField,
+        { pointer: entry.pointer, span: entry.keySpan },
+        tell`${entry.key} has no value.`,
+      )
     else yield* emptyFields(entry.value, skip)
   }
 }

@@ -1,3 +1,4 @@
+import { tell, type Told } from '../wording/told.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { renameKey } from '../text/edits.ts'
@@ -28,15 +29,15 @@ export function unknownField(
   const free = (group?.fields ?? []).map((f) => f.key).filter((k) => !node.entries.some((e) => e.key === k))
   const near = nearest(key, free)
   const homes = homesOf(key, root)
-  if (homes !== '' && !near) {
-    const here = group?.key ? `under ${group.key}` : 'at the left margin'
-    return finding(reading.misplacedField, place, `${key} stands ${here}; it belongs ${homes}.`)
+  if (homes && !near) {
+    const here = group?.key ? tell`under ${group.key}` : tell`at the left margin`
+    return finding(reading.misplacedField, place, tell`${key} is ${here}; it belongs ${homes}.`)
   }
-  const mean = near ? ` Did you mean ${near}?` : ''
+  const mean = near ? tell` Did you mean ${near}?` : ''
   return finding(
     reading.unknownField,
     place,
-    `${key} is no field of ${group?.key || 'this record'}, so it is not read.${mean}`,
+    tell`${key} is not a field of ${group?.key || tell`this record`}, so it is not read.${mean}`,
     {
       severity: near && missing.has(`${parent}/${near}`) ? reading.missingField.severity : undefined,
       corrections: near
@@ -44,7 +45,7 @@ export function unknownField(
             {
               pointer: entry.pointer,
               text: near,
-              why: 'the nearest known field',
+              why: tell`the nearest known field`,
               certainty: 'guess',
               edits: [renameKey(tree, entry.pointer, near)],
             },
@@ -59,10 +60,12 @@ function groupAt(root: FieldInfo, pointer: string): FieldInfo | null {
   return info?.type === 'reference' && info.record ? (schemas[info.record] ?? info) : info
 }
 
-/** Where a key is known, at the top or in the groups there: `under stc or noct`; '' where nowhere. */
-function homesOf(key: string, root: FieldInfo): string {
+/** Where a key is known, at the top or in the groups there: `under stc or noct`. */
+function homesOf(key: string, root: FieldInfo): Told | null {
   const has = (info: FieldInfo) => info.fields?.some((f) => f.key === key)
   const groups = (root.fields ?? []).filter((f) => f.type === 'group' && has(f)).map((f) => f.key)
-  const under = groups.length > 1 ? `${groups.slice(0, -1).join(', ')} or ${groups.at(-1)}` : groups[0]
-  return [has(root) ? 'at the left margin' : '', under ? `under ${under}` : ''].filter(Boolean).join(' or ')
+  const under =
+    groups.length > 1 ? tell`under ${groups.slice(0, -1).join(', ')} or ${groups.at(-1)}` : tell`under ${groups[0]}`
+  if (groups.length === 0) return has(root) ? tell`at the left margin` : null
+  return has(root) ? tell`at the left margin or ${under}` : under
 }

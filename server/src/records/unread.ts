@@ -1,3 +1,4 @@
+import { tell } from '../wording/told.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { reading } from './facts.ts'
@@ -11,5 +12,9 @@ export interface Unread {
 export type FileText = string | Unread
 
 export function notRead(what: 'file' | 'folder', { because }: Unread): Finding {
-  return finding(reading.notRead, { pointer: '', span: { start: 0, end: 0 } }, `This ${what} was not read: ${because}.`)
+  return finding(
+    reading.notRead,
+    { pointer: '', span: { start: 0, end: 0 } },
+    what === 'file' ? tell`This file was not read: ${because}.` : tell`This folder was not read: ${because}.`,
+  )
 }

@@ -1,12 +1,13 @@
+import type { SurfaceRow } from '../review/choosing/row.ts'
 import type { PageData } from '../review/page/page-data.ts'
+import type { SystemPicture } from '../review/picture/system-picture.ts'
+import type { PanelPicture } from '../values/picture/panel-picture.ts'
+import { comparisonTable } from './comparison-table.ts'
+import { oneLine } from './diagram/one-line.ts'
+import { drawAll, type Drawn, type Memory } from './drawn.ts'
 import { htmlPage } from './page/html.ts'
 import { leavesOf, type Stamp } from './page/leaves.ts'
 import { markdownPage } from './page/markdown.ts'
-import type { SurfaceRow } from '../review/choosing/row.ts'
-import type { SystemPicture } from '../review/picture/system-picture.ts'
-import type { PanelPicture } from '../values/picture/panel-picture.ts'
-import { drawn, type Drawn } from './drawn.ts'
-import { oneLine } from './diagram/one-line.ts'
 import { chargePicture } from './pictures/charge.ts'
 import { heatPicture } from './pictures/heat.ts'
 import { monthsPicture } from './pictures/months.ts'
@@ -18,31 +19,58 @@ import { windowsPicture } from './pictures/windows.ts'
 import type { Drawing } from './svg/link.ts'
 import { writtenIn, type Units } from './units.ts'
 
-export function drawPanel(panel: PanelPicture, drawing: Drawing): readonly Drawn[] {
-  return drawn(
-    ['Current against voltage', currentCurves(drawing, panel)],
-    ['Power against voltage', powerCurves(drawing, panel)],
-    ['Power when hot, by mounting', panel.heat ? heatPicture(drawing, panel.heat) : ''],
-    ['Outline to scale', panel.outline ? outlinePicture(drawing, panel.name, panel.outline) : ''],
+/** The pictures of a panel record. */
+export function drawPanel(panel: PanelPicture, drawing: Drawing, memory: Memory = new Map()): readonly Drawn[] {
+  const { name, curves, typed, heat, outline } = panel
+  return drawAll(
+    [
+      { title: 'Current against voltage', data: [name, curves, typed], draw: () => currentCurves(drawing, panel) },
+      { title: 'Power against voltage', data: [name, curves, typed], draw: () => powerCurves(drawing, panel) },
+      { title: 'Power when hot, by mounting', data: heat, draw: () => (heat ? heatPicture(drawing, heat) : '') },
+      {
+        title: 'Outline to scale',
+        data: [name, outline],
+        draw: () => (outline ? outlinePicture(drawing, name, outline) : ''),
+      },
+    ],
+    memory,
   )
 }
 
-export function drawSystem(system: SystemPicture, drawing: Drawing, units: Units): readonly Drawn[] {
+/** The pictures of a system. */
+export function drawSystem(
+  system: SystemPicture,
+  drawing: Drawing,
+  units: Units,
+  memory: Memory = new Map(),
+): readonly Drawn[] {
   const written = writtenIn[units]
-  return drawn(
-    ...system.plans.map((plan): [string, string] => [
-      `Plan of ${plan.id}`,
-      planPicture(drawing, plan, written, { width: 336, height: 230 }),
-    ]),
-    ['Energy by month', monthsPicture(drawing, system.figures.months)],
-    ['Battery through the year', system.charge ? chargePicture(drawing, system.charge) : ''],
-    ['Voltage of the strings', windowsPicture(drawing, system.windows)],
-    ['One-line diagram', oneLine(drawing, system.wiring, written)],
+  const { plans, figures, charge, windows, wiring } = system
+  return drawAll(
+    [
+      ...plans.map((plan) => ({
+        title: `Plan of ${plan.id}`,
+        data: plan,
+        draw: () => planPicture(drawing, plan, written, { width: 336, height: 230 }),
+      })),
+      { title: 'Energy by month', data: figures.months, draw: () => monthsPicture(drawing, figures.months) },
+      { title: 'Battery through the year', data: charge, draw: () => (charge ? chargePicture(drawing, charge) : '') },
+      { title: 'Voltage of the strings', data: windows, draw: () => windowsPicture(drawing, windows) },
+      { title: 'One-line diagram', data: wiring, draw: () => oneLine(drawing, wiring, written) },
+    ],
+    memory,
   )
 }
 
-export function drawComparison(rows: readonly SurfaceRow[], drawing: Drawing): readonly Drawn[] {
-  return drawn(['Energy against weight', scatterPicture(drawing, rows)])
+/** Every panel on one surface: a picture, and a table whose columns can be sorted by whoever shows it. */
+export function drawComparison(
+  surface: string,
+  rows: readonly SurfaceRow[],
+  drawing: Drawing,
+): { readonly pictures: readonly Drawn[]; readonly table: string } {
+  const title = `Energy against weight on ${surface}`
+  const plans = [{ title, data: rows, draw: () => scatterPicture(drawing, rows) }]
+  return { pictures: drawAll(plans, new Map()), table: comparisonTable(surface, rows) }
 }
 
 /** The page for a customer as one file. */

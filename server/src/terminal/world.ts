@@ -1,9 +1,10 @@
 import type { FileText } from '../records/unread.ts'
 import type { FileReport } from './file-report.ts'
 import type { Sheets } from '../reader/kept.ts'
+import type * as pictures from '../report/index.ts'
 import type { Share } from './share.ts'
 
-export type Pictures = typeof import('../report/index.ts')
+export type Pictures = typeof pictures
 
 /** What stands at a path. */
 export type Standing = 'file' | 'folder' | null

@@ -1,3 +1,4 @@
+import type { Told } from '../wording/told.ts'
 import type { Span } from './span.ts'
 
 /** A node of a YAML or JSON file, with its place. `pointer` is a JSON pointer such as `/stc/voc`; the root's is ''. */
@@ -48,6 +49,8 @@ export interface Comment {
 export interface SyntaxProblem {
   readonly code: string
   readonly message: string
+  /** The same as data, where it is not YAML's own. */
+  readonly told?: Told
   readonly span: Span
 }
 

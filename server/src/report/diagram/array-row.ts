@@ -43,7 +43,7 @@ const stringFuse = (drawing: Drawing, { pointer, name }: Named, each: boolean, y
   fieldGroup(
     drawing,
     pointer,
-    `string fuse ${name}`,
+    `string fuse ${name}${each ? ' each string' : ''}`,
     fuse(stringFuseAt, y),
     ...lines(stringFuseAt, y - 10, [name], 10, 'middle'),
     ...(each ? lines(stringFuseAt, y + 17, ['each string'], 12, 'middle') : []),

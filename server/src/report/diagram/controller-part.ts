@@ -28,7 +28,7 @@ export function controllerPart(
     fieldGroup(
       drawing,
       controller.pointer,
-      `controller ${name}`,
+      `controller ${name} ${type ?? ''}`.trim(),
       converter(controllerAt, y, 'dc'),
       ...lines(controllerAt, y + 34, [name, type], 19, 'middle'),
     ),

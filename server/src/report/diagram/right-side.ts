@@ -34,6 +34,7 @@ function batteryPart(drawing: Drawing, own: WiredBattery, y: number, written: Wr
   const { in_series: series, in_parallel: parallel } = own
   const bank = series * parallel > 1 ? `, ${series} in series, ${parallel} in parallel` : ''
   const volts = own.voltage_v === null ? '' : `, ${own.voltage_v.toFixed(1)} V`
+  const each = own.each_fuse ? `each fused ${own.each_fuse.name}` : null
   return element(
     'g',
     {},
@@ -42,7 +43,7 @@ function batteryPart(drawing: Drawing, own: WiredBattery, y: number, written: Wr
     fieldGroup(
       drawing,
       own.fuse?.pointer ?? own.pointer,
-      own.fuse ? `main fuse ${own.fuse.name}` : 'main fuse not given',
+      own.fuse ? `main fuse ${own.fuse.name}` : 'no fuse: the main fuse is not given',
       ...(own.fuse ? [fuse(busFuseAt, y)] : []),
       ...lines(busFuseAt, y - 10, [own.fuse?.name ?? 'no fuse'], 9, 'middle'),
     ),
@@ -50,9 +51,9 @@ function batteryPart(drawing: Drawing, own: WiredBattery, y: number, written: Wr
     fieldGroup(
       drawing,
       own.pointer,
-      `battery ${own.name}${bank}${volts}`,
+      ['battery', each, `${series * parallel} x ${own.name}${volts}`, bank.slice(2)].join(' '),
       battery(endAt, y),
-      ...lines(626, y - 6, [own.each_fuse ? `each fused ${own.each_fuse.name}` : null], 10),
+      ...lines(626, y - 6, [each], 10),
       ...lines(bus + 12, y + 32, [`${series * parallel} x ${own.name}${volts}`, bank.slice(2)], 36),
     ),
   )
@@ -80,7 +81,7 @@ const list = (
   fieldGroup(
     drawing,
     pointer,
-    parts.map(({ name }) => name).join(', '),
+    names(parts),
     joint(bus, y),
     wire(bus, 500, y),
     arrow(towards === 'right' ? 496 : 482, y, towards),

@@ -5,6 +5,9 @@ import { chart } from '../svg/chart.ts'
 import { colours } from '../svg/colours.ts'
 import type { Drawing } from '../svg/link.ts'
 
+/** More would lie over each other. */
+const mostNames = 12
+
 interface Known extends SurfaceRow {
   readonly weight_kg: number
   readonly kwh_year: number
@@ -40,7 +43,14 @@ export function scatterPicture(drawing: Drawing, rows: readonly SurfaceRow[]): s
         href: ({ panel }: Known) => `#panel:${panel}`,
         ariaLabel: told,
       }),
-      text(front, { x: 'weight_kg', y: 'kwh_year', text: 'panel', textAnchor: 'start', dx: 9, dy: -8 }),
+      text(known.length > mostNames ? front : known, {
+        x: 'weight_kg',
+        y: 'kwh_year',
+        text: 'panel',
+        textAnchor: 'start',
+        dx: 9,
+        dy: -8,
+      }),
     ],
   })
 }

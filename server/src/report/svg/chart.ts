@@ -37,8 +37,10 @@ export function chart(
 ): string {
   const document = new DOMImplementation().createDocument(svg, 'svg')
   const rows = legendRows(legend)
+  // has all that the library asks of a document
+  const drawn: unknown = document
   const root = plot({
-    document, // has all that the library asks of one
+    document: drawn as PlotOptions['document'],
     width,
     height,
     marginTop: underLabel + 8 + rows.length * legendRow,
@@ -46,14 +48,14 @@ export function chart(
     marginLeft: 48,
     ...options,
     marks: [...options.marks],
-  } as unknown as PlotOptions) as unknown as Element
+  }) as unknown as Element
   for (const style of [...root.childNodes].filter(({ nodeName }) => nodeName === 'style')) root.removeChild(style)
   root.removeAttribute('class')
   root.setAttribute('font-size', String(fontSize))
   root.setAttribute('font-family', fontFamily)
   name(root, label, drawing)
   lead(root, drawing)
-  clean(root, drawing)
+  clean(root)
   rows.forEach((row, i) => drawRow(root, row, underLabel + legendRow * (i + 0.5)))
   return new XMLSerializer().serializeToString(root)
 }
@@ -89,22 +91,31 @@ function name(root: Element, label: string, { links }: Drawing): void {
   root.setAttribute('aria-label', visible(label))
 }
 
-/** Spells out signs that would not be seen; the parts of an image need no names, as they are not read out. */
-function clean(root: Element, { links }: Drawing): void {
-  for (const one of [...root.getElementsByTagName('*')]) {
+/** Spells out signs that would not be seen. Only what leads somewhere has a name: the library names its groups, which are nothing to read out. */
+function clean(root: Element): void {
+  for (const one of within(root)) {
     const label = one.getAttribute('aria-label')
-    if (label !== null && links) one.setAttribute('aria-label', visible(label))
+    if (label !== null && one.hasAttribute('data-field')) one.setAttribute('aria-label', visible(label))
     else one.removeAttribute('aria-label')
     for (const child of [...one.childNodes])
       if (child.nodeType === textNode) child.nodeValue = visible(child.nodeValue ?? '')
   }
 }
 
+/** All elements in one, without the library's own lists, which look again at every step. */
+function within(element: Element): readonly Element[] {
+  const found: Element[] = []
+  for (let child = element.firstChild; child; child = child.nextSibling)
+    if (child.nodeType === elementNode) found.push(child as Element, ...within(child as Element))
+  return found
+}
+
+const elementNode = 1
 const textNode = 3
 
 /** Makes of the library's links what `linkTo` makes, or nothing. */
 function lead(root: Element, { links }: Drawing): void {
-  for (const anchor of [...root.getElementsByTagName('a')]) {
+  for (const anchor of within(root).filter(({ tagName }) => tagName === 'a')) {
     const target = anchor.getAttributeNS('http://www.w3.org/1999/xlink', 'href') ?? anchor.getAttribute('href') ?? ''
     const group = root.ownerDocument!.createElementNS(svg, 'g')
     for (const { name, value } of [...anchor.attributes]) if (!/href/.test(name)) group.setAttribute(name, value)

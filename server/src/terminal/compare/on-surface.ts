@@ -1,4 +1,5 @@
 import { resolveSystem } from '../../check/resolve-system.ts'
+import { controllersOf, ownController, panelsOf } from '../../check/surface-comparison.ts'
 import type { Library } from '../../library/library.ts'
 import type { ReadFile } from '../../records/read-file.ts'
 import { compareOnSurface } from '../../review/choosing/compare-on-surface.ts'
@@ -86,30 +87,8 @@ function ids(what: string, list: readonly { readonly id?: { readonly value: stri
   return names.length > 0 ? `the system has the ${what} ${names.join(', ')}` : `the system has no ${what} with an id`
 }
 
-function panelsOf(library: Library, near: string): Candidate[] {
-  return library
-    .ofKind('panel', near)
-    .filter(({ unread }) => !unread)
-    .map(({ id, record, path }) => ({ id, panel: { record, path } }))
-}
-
 function panelIn(library: Library, path: string): Candidate {
   const file = library.file(path)
   if (file?.kind !== 'panel' || file.unread) throw new CouldNotRun(`--with ${path}: it is no panel record`)
   return { id: file.id, panel: { record: (file as ReadFile<'panel'>).record, path } }
-}
-
-function controllersOf(library: Library, near: string): readonly ControllerChoice[] {
-  return library
-    .ofKind('controller', near)
-    .filter(({ unread }) => !unread)
-    .map(({ id, record, path }) => ({ id, controller: { record, path } }))
-}
-
-/** The controller of the array; one that is written in the system goes by its name. */
-function ownController(array: ResolvedArray | undefined): ControllerChoice | undefined {
-  const controller = array?.controller
-  if (!controller) return undefined
-  const id = array.entry.controller.id?.value ?? controller.record.name?.value ?? 'the controller of the array'
-  return { id, controller }
 }

@@ -1,3 +1,4 @@
+import { tell, type Told } from '../../wording/told.ts'
 import { numberBehind, textHazard } from './plain-text.ts'
 import { yamlSource } from './hazard.ts'
 
@@ -12,13 +13,17 @@ export const anchorSign = textHazard({
     const word = /^\S*/.exec(text)![0]
     const rest = text.slice(word.length).trim()
     const left =
-      text[0] === '*' ? 'looks for a value of that name' : rest ? `reads ${rest} alone` : 'finds nothing behind it'
-    return `YAML takes ${word} for ${names[text[0]!]} and ${left}. Write ${better ?? 'the text in quotes'}.`
+      text[0] === '*'
+        ? tell`looks for a value of that name`
+        : rest
+          ? tell`reads ${rest} alone`
+          : tell`finds nothing after it`
+    return tell`YAML takes ${word} for ${names[text[0]!]} and ${left}. Write ${better ?? tell`the text in quotes`}.`
   },
   better: (text) => {
     const number = numberBehind(/^[&*!]+\s*/, text)
-    return number ? { text: number, why: `without the ${text[0]}`, certainty: 'guess' } : null
+    return number ? { text: number, why: tell`without the ${text[0]}`, certainty: 'guess' } : null
   },
 })
 
-const names: Readonly<Record<string, string>> = { '&': 'an anchor', '*': 'an alias', '!': 'a type' }
+const names: Readonly<Record<string, Told>> = { '&': tell`an anchor`, '*': tell`an alias`, '!': tell`a type` }

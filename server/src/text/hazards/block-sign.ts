@@ -1,3 +1,4 @@
+import { tell } from '../../wording/told.ts'
 import { numberBehind, textHazard } from './plain-text.ts'
 import { yamlSource } from './hazard.ts'
 
@@ -5,13 +6,15 @@ export const blockSign = textHazard({
   id: 'sign-begins-block',
   severity: 'error',
   reason:
-    'A value that begins with > or | announces a text of several lines below it, so what stands on the line itself is lost.',
+    'A value that begins with > or | announces a text of several lines below it, so what is on the line itself is lost.',
   source: yamlSource('8.1'),
   damaged: /^[>|]/,
   message: (text, better) =>
-    `YAML takes the ${text[0]} in ${text} for the beginning of a text of several lines. ${better ? `Write ${better}, or put` : 'Put'} it in quotes.`,
+    better
+      ? tell`YAML takes the ${text[0]} in ${text} for the beginning of a text of several lines. Write ${better}, or put it in quotes.`
+      : tell`YAML takes the ${text[0]} in ${text} for the beginning of a text of several lines. Put it in quotes.`,
   better: (text) => {
     const number = numberBehind(/^[>|]=?\s*/, text)
-    return number ? { text: number, why: 'the number alone', certainty: 'guess' } : null
+    return number ? { text: number, why: tell`the number alone`, certainty: 'guess' } : null
   },
 })

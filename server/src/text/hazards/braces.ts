@@ -1,3 +1,4 @@
+import { tell } from '../../wording/told.ts'
 import { groupBy } from '../group.ts'
 import { hazard, yamlSource, type HazardRule } from './hazard.ts'
 import { strays } from './strays.ts'
@@ -5,7 +6,7 @@ import { strays } from './strays.ts'
 export const quantityInBraces: HazardRule = {
   id: 'braces-around-number',
   severity: 'error',
-  reason: '{ } makes a map of what it holds, so the number inside becomes the name of a field without a value.',
+  reason: '{ } makes a map of what is inside, so the number becomes the name of a field without a value.',
   source: yamlSource('7.4.2'),
   find: (tree) =>
     [
@@ -18,11 +19,13 @@ export const quantityInBraces: HazardRule = {
       const text = map.entries.length === 2 ? inner.replace(/(?<=\d),(?=\d)/, '.') : inner
       const readable = !text.includes(',')
       return hazard({
-        message: `The braces around ${inner} make a map of it.${readable ? ` Write ${text} without them.` : ' Write one number without them.'}`,
+        message: tell`The braces around ${inner} make a map of it.${readable ? tell` Write ${text} without them.` : tell` Write one number without them.`}`,
         pointer: map.pointer,
         span: map.span,
         swallows: map.entries.map(({ pointer }) => pointer),
-        fixes: readable ? [{ edits: [{ span: map.span, text }], why: 'without braces', certainty: 'same', text }] : [],
+        fixes: readable
+          ? [{ edits: [{ span: map.span, text }], why: tell`without braces`, certainty: 'same', text }]
+          : [],
       })
     }),
 }

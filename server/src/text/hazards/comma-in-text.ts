@@ -1,3 +1,4 @@
+import { tell } from '../../wording/told.ts'
 import { spelledScalar } from '../spelling.ts'
 import { hazard, yamlSource, type HazardRule } from './hazard.ts'
 import { strays } from './strays.ts'
@@ -5,7 +6,7 @@ import { strays } from './strays.ts'
 export const commaInText: HazardRule = {
   id: 'comma-cuts-text',
   severity: 'warning',
-  reason: 'Inside { } a comma parts entries, so a text with a comma in it ends there, and YAML does not complain.',
+  reason: 'Inside { } a comma separates entries, so a text with a comma in it ends there, and YAML does not complain.',
   source: yamlSource('7.4'),
   find: (tree) =>
     strays(tree)
@@ -13,9 +14,9 @@ export const commaInText: HazardRule = {
       .map(({ entry, head }) => {
         const span = { start: head!.value!.span.start, end: entry.keySpan.end }
         const text = tree.text.slice(span.start, span.end)
-        const read = `YAML reads ${head!.key}: ${tree.text.slice(span.start, head!.value!.span.end)} and a stray ${entry.key}`
+        const read = tell`YAML reads ${head!.key}: ${tree.text.slice(span.start, head!.value!.span.end)} and a stray ${entry.key}`
         return hazard({
-          message: `The comma before ${entry.key} ends the entry inside { }: ${read}. Put the text in quotes, or give ${entry.key} a colon and a value.`,
+          message: tell`The comma before ${entry.key} ends the entry inside { }: ${read}. Put the text in quotes, or give ${entry.key} a colon and a value.`,
           pointer: entry.pointer,
           span: entry.keySpan,
           spoils: [],
@@ -23,7 +24,7 @@ export const commaInText: HazardRule = {
           fixes: [
             {
               edits: [{ span, text: spelledScalar(text, 'plain', true) }],
-              why: 'the whole text in quotes',
+              why: tell`the whole text in quotes`,
               certainty: 'guess',
               text,
             },

@@ -1,3 +1,4 @@
+import { inARow, tell, type Told } from '../../wording/told.ts'
 import { groupBy } from '../group.ts'
 import { applyEdits, type Edit } from '../span.ts'
 import { inventory } from '../tree-queries.ts'
@@ -9,7 +10,7 @@ export const decimalComma: HazardRule = {
   id: 'decimal-comma-splits',
   severity: 'error',
   reason:
-    'Inside { } and [ ] a comma parts entries, so a decimal comma cuts a number in two, and YAML does not complain.',
+    'Inside { } and [ ] a comma separates entries, so a decimal comma cuts a number in two, and YAML does not complain.',
   source: yamlSource('7.4'),
   find: (tree) => [...inMaps(tree), ...inLists(tree)],
 }
@@ -35,10 +36,13 @@ function split(tree: Tree, head: Entry, pieces: readonly Entry[]): Hazard {
     const certainty = all.length === 1 && /\d,\d/.test(typed) ? 'same' : 'guess'
     return { edits: [{ span, text }], why, certainty, text }
   })
-  const rest = pieces.map(({ key }) => key).join(' and a stray ')
-  const read = `YAML reads ${head.key}: ${(head.value as ScalarNode).text} and a stray ${rest}`
+  const rest = inARow(
+    pieces.map(({ key }) => key),
+    ' and a stray ',
+  )
+  const read = tell`YAML reads ${head.key}: ${(head.value as ScalarNode).text} and a stray ${rest}`
   return hazard({
-    message: `The decimal comma in ${typed} splits the entry inside { }: ${read}.${advice(fixes)}`,
+    message: tell`The decimal comma in ${typed} splits the entry inside { }: ${read}.${advice(fixes)}`,
     pointer: head.pointer,
     span,
     swallows: pieces.map(({ pointer }) => pointer),
@@ -74,14 +78,14 @@ function inList(tree: Tree, list: ListNode): Hazard[] {
   )
   return [
     hazard({
-      message: `A decimal comma in ${typed} splits the item inside [ ]: YAML reads ${split
-        .flat()
-        .map((item) => item.text)
-        .join(' and ')}. Write ${text}.`,
+      message: tell`A decimal comma in ${typed} splits the item inside [ ]: YAML reads ${inARow(
+        split.flat().map((item) => item.text),
+        ' and ',
+      )}. Write ${text}.`,
       pointer: list.pointer,
       span,
       spoils: [list.pointer, ...list.items.flatMap((item) => (item ? [item.pointer] : []))],
-      fixes: [{ edits, why: 'decimal points', certainty: 'guess', text: `[${text}]` }],
+      fixes: [{ edits, why: tell`decimal points`, certainty: 'guess', text: `[${text}]` }],
     }),
   ]
 }
@@ -99,21 +103,20 @@ function tightRuns(tree: Tree, list: ListNode): ScalarNode[][] {
 }
 
 /** What a number with a comma can mean. Three digits behind it may be thousands as well. */
-function readings(typed: string): { text: string; why: string }[] {
+function readings(typed: string): { text: string; why: Told }[] {
   const number = /^[^\s,]*\d,\s*\d[\d,]*/.exec(typed)?.[0]
   if (number === undefined) return []
   const unit = typed.slice(number.length)
   const plain = number.replace(/\s/g, '')
   const commas = plain.split(',').length - 1
-  const decimal = { text: plain.replace(/\.(?=\d{3}[.,])/g, '').replace(',', '.') + unit, why: 'a decimal point' }
-  const thousands = { text: plain.replaceAll(',', '') + unit, why: 'the thousands comma left out' }
+  const decimal = { text: plain.replace(/\.(?=\d{3}[.,])/g, '').replace(',', '.') + unit, why: tell`a decimal point` }
+  const thousands = { text: plain.replaceAll(',', '') + unit, why: tell`the thousands comma left out` }
   if (!/^[-+]?[1-9]\d{0,2}(?:,\d{3})+$/.test(plain)) return commas === 1 ? [decimal] : []
   // sheets hardly print three decimals
   return commas === 1 ? [thousands, decimal] : [thousands]
 }
 
-function advice(fixes: readonly Fix[]): string {
-  return fixes.length === 0
-    ? ' Write the number without commas.'
-    : ` Write ${fixes.map(({ text }) => text).join(' or ')}.`
+function advice([first, second]: readonly Fix[]): Told {
+  if (!first) return tell` Write the number without commas.`
+  return second ? tell` Write ${first.text} or ${second.text}.` : tell` Write ${first.text}.`
 }

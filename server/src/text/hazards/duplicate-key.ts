@@ -1,3 +1,4 @@
+import { tell } from '../../wording/told.ts'
 import { groupBy } from '../group.ts'
 import { removeThisEntry } from '../edits.ts'
 import { lineStarts, positionAt } from '../lines.ts'
@@ -8,7 +9,7 @@ import { hazard, yamlSource, type Hazard, type HazardRule, type Fix } from './ha
 export const duplicateKey: HazardRule = {
   id: 'field-twice',
   severity: 'error',
-  reason: 'A map holds every field once; some readers keep the first of two, some the last.',
+  reason: 'A map has every field once; some readers keep the first of two, some the last.',
   source: yamlSource('3.2.1.1'),
   find: (tree) =>
     inventory(tree).collections.flatMap((map) => {
@@ -34,11 +35,11 @@ function twice(tree: Tree, first: Entry, second: Entry): Hazard {
   const keepSecond = keeping(tree, first, second, 'guess')
   return hazard({
     message: same
-      ? `${first.key} stands here for the second time, with the same value as in line ${line}. Keep one.`
-      : `${first.key} stands twice: ${before} in line ${line}, and ${here} here. Keep the one that the sheet says.`,
+      ? tell`${first.key} is here for the second time, with the same value as in line ${line}. Keep one.`
+      : tell`${first.key} is here twice: ${before} in line ${line}, and ${here} here. Keep the one that the sheet says.`,
     pointer: first.pointer,
     span: second.keySpan,
-    related: [{ span: first.keySpan, message: `${first.key} stands here for the first time` }],
+    related: [{ span: first.keySpan, message: tell`${first.key} is here for the first time` }],
     fixes: same ? [keepFirst] : [keepFirst, keepSecond],
   })
 }
@@ -47,7 +48,7 @@ function keeping(tree: Tree, gone: Entry, kept: Entry, certainty: Fix['certainty
   const text = kept.value ? shown(tree, kept) : ''
   return {
     edits: [removeThisEntry(tree, gone)],
-    why: `${kept.keySpan.start < gone.keySpan.start ? 'the first' : 'the second'} kept`,
+    why: kept.keySpan.start < gone.keySpan.start ? tell`the first kept` : tell`the second kept`,
     certainty,
     text,
   }

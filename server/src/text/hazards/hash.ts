@@ -1,3 +1,4 @@
+import { tell } from '../../wording/told.ts'
 import { isInFlow } from '../edits.ts'
 import { lineAround } from '../lines.ts'
 import { spelledScalar } from '../spelling.ts'
@@ -11,7 +12,7 @@ const mostComments = 200
 export const hashInText: HazardRule = {
   id: 'hash-cuts-text',
   severity: 'information',
-  reason: 'A # behind a space begins a comment, so a text with a # in it ends there, and YAML does not complain.',
+  reason: 'A # after a space begins a comment, so a text with a # in it ends there, and YAML does not complain.',
   source: yamlSource('6.6'),
   find: (tree) =>
     tree.comments.slice(0, mostComments).flatMap((comment) => {
@@ -25,7 +26,7 @@ export const hashInBraces: HazardRule = {
   id: 'hash-cuts-braces',
   severity: 'error',
   reason:
-    'A # behind a space begins a comment up to the end of the line, with all fields and brackets that stand behind it.',
+    'A # after a space begins a comment that runs to the end of the line and takes all fields and brackets there with it.',
   source: yamlSource('6.6'),
   find: (tree) =>
     tree.comments.slice(0, mostComments).flatMap((comment) => {
@@ -38,14 +39,14 @@ function cutText(tree: Tree, node: ScalarNode, { span, text }: Comment): Hazard 
   const whole = tree.text.slice(node.span.start, span.end)
   const start = span.start + 1
   return hazard({
-    message: `YAML takes #${text} for a comment, so the text is ${node.text} alone. Put quotes around ${whole}, or a space behind the #.`,
+    message: tell`YAML takes #${text} for a comment, so the text is ${node.text} alone. Put quotes around ${whole}, or a space after the #.`,
     pointer: node.pointer,
     span,
     spoils: [],
     fixes: [
       {
         edits: [{ span: { start, end: start }, text: ' ' }],
-        why: 'a space that shows it is a comment',
+        why: tell`a space that shows it is a comment`,
         certainty: 'same',
         text: node.text,
       },
@@ -56,7 +57,7 @@ function cutText(tree: Tree, node: ScalarNode, { span, text }: Comment): Hazard 
             text: spelledScalar(whole, 'plain', isInFlow(tree, node.pointer)),
           },
         ],
-        why: 'the whole text in quotes',
+        why: tell`the whole text in quotes`,
         certainty: 'guess',
         text: whole,
       },
@@ -73,19 +74,19 @@ function cutMap(tree: Tree, open: MapNode | ListNode, comment: Comment): Hazard 
   const blanks = node ? { start: node.span.end, end } : span
   const quoted = ({ span: { start } }: ScalarNode): Fix => ({
     edits: [{ span: { start, end }, text: spelledScalar(whole, 'plain', true) }],
-    why: 'the whole text in quotes',
+    why: tell`the whole text in quotes`,
     certainty: 'guess',
     text: whole,
   })
   const leftOut = ({ text }: ScalarNode): Fix => ({
     edits: [{ span: blanks, text: '' }],
-    why: 'the words behind the # left out',
+    why: tell`the words after the # left out`,
     certainty: 'guess',
     text,
   })
   const next = span.end + Math.max(0, tree.text.slice(span.end).search(/\S|$/)) + 1
   return hazard({
-    message: `The # begins a comment, so YAML loses the rest of the line: ${rest.length <= 60 ? rest : `${rest.slice(0, 57)}...`}. Put quotes around the text with the #, or take it out.`,
+    message: tell`The # begins a comment, so YAML loses the rest of the line: ${rest.length <= 60 ? rest : `${rest.slice(0, 57)}...`}. Put quotes around the text with the #, or take it out.`,
     pointer: node?.pointer ?? open.pointer,
     span,
     spoils: [open.pointer],

@@ -1,3 +1,4 @@
+import { tell, type Told } from '../../wording/told.ts'
 import type { Edit, Span } from '../span.ts'
 import { isJson, quotedScalar } from '../spelling.ts'
 import type { Node, SyntaxProblem, Tree } from '../tree.ts'
@@ -13,7 +14,7 @@ export interface HazardRule {
 
 /** The damage at one place. */
 export interface Hazard {
-  readonly message: string
+  readonly message: Told
   readonly pointer: string
   readonly span: Span
   /** Fields whose value must not be computed with, and which must not be called missing. */
@@ -22,7 +23,7 @@ export interface Hazard {
   readonly swallows: readonly string[]
   /** Where YAML's own complaints are said by this hazard. */
   readonly explains: readonly Span[]
-  readonly related: readonly { readonly span: Span; readonly message: string }[]
+  readonly related: readonly { readonly span: Span; readonly message: Told }[]
   /** The best one first. */
   readonly fixes: readonly Fix[]
 }
@@ -30,7 +31,7 @@ export interface Hazard {
 export interface Fix {
   readonly edits: readonly Edit[]
   /** Completes "22.1 V: ...". */
-  readonly why: string
+  readonly why: Told
   /** `same` keeps what was meant for sure; `guess` a person must choose. */
   readonly certainty: 'same' | 'guess'
   /** What the field would read. */
@@ -52,7 +53,7 @@ export function explains({ explains }: Hazard, { span }: Pick<SyntaxProblem, 'sp
 /** Quotes make the text whole again, whatever is in it. */
 export function quoting(tree: Tree, { span }: Node, text: string, certainty: Fix['certainty']): Fix {
   const quoted = isJson(tree) ? JSON.stringify(text) : quotedScalar(text)
-  return { edits: [{ span, text: quoted }], why: 'the whole text in quotes', certainty, text }
+  return { edits: [{ span, text: quoted }], why: tell`the whole text in quotes`, certainty, text }
 }
 
 /** Whether a text begins as a number does: `5.92 A`, `-0.38 %/K`, `.5 A`, `±3 %`. */

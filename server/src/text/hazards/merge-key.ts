@@ -1,3 +1,4 @@
+import { tell } from '../../wording/told.ts'
 import { entriesOf } from '../tree-queries.ts'
 import { hazard, type HazardRule } from './hazard.ts'
 
@@ -11,7 +12,7 @@ export const mergeKey: HazardRule = {
       .filter(({ entry, map }) => entry.key === '<<' && tree.text[entry.keySpan.start] === '<' && map.kind === 'map')
       .map(({ entry }) =>
         hazard({
-          message: '<< copies fields from another place, which records do not do. Write the fields out here.',
+          message: tell`<< copies fields from another place, which records do not do. Write the fields out here.`,
           pointer: entry.pointer,
           span: {
             start: entry.keySpan.start,

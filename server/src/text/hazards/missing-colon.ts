@@ -1,3 +1,4 @@
+import { tell } from '../../wording/told.ts'
 import { childPointer } from '../pointer.ts'
 import { hazard, yamlSource, type Hazard, type HazardRule } from './hazard.ts'
 import { strays, withoutColon, type Stray } from './strays.ts'
@@ -19,7 +20,7 @@ function joined({ entry, map }: Stray): Hazard {
   const start = entry.keySpan.start + key!.length
   const edits = [{ span: { start, end: start + joint!.length }, text: ': ' }]
   return hazard({
-    message: `The colon behind ${key} is missing: YAML reads ${entry.key} as a name without a value. Write ${key}: ${text}.`,
+    message: tell`The colon after ${key} is missing: YAML reads ${entry.key} as a name without a value. Write ${key}: ${text}.`,
     pointer,
     span: entry.keySpan,
     // the field is here, and not missed besides
@@ -27,7 +28,7 @@ function joined({ entry, map }: Stray): Hazard {
     fixes: [
       {
         edits,
-        why: 'a colon behind the name',
+        why: tell`a colon after the name`,
         certainty: map.flow || /=|\d/.test(entry.key) ? 'same' : 'guess',
         text: text!,
       },
@@ -37,7 +38,7 @@ function joined({ entry, map }: Stray): Hazard {
 
 function bare({ entry }: Stray): Hazard {
   const message = /^[A-Za-z_][\w-]*$/.test(entry.key)
-    ? `${entry.key} has no colon and no value behind it: write ${entry.key}: and what the sheet says.`
-    : `${entry.key} stands alone: give it a name, a colon and a space in front, or take it out.`
+    ? tell`${entry.key} has no colon and no value: write ${entry.key}: and what the sheet says.`
+    : tell`${entry.key} is on its own: give it a name, a colon and a space in front, or take it out.`
   return hazard({ message, pointer: entry.pointer, span: entry.keySpan, swallows: [entry.pointer] })
 }

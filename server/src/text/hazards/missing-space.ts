@@ -1,3 +1,4 @@
+import { tell } from '../../wording/told.ts'
 import { childPointer } from '../pointer.ts'
 import { entriesOf } from '../tree-queries.ts'
 import type { Span } from '../span.ts'
@@ -9,7 +10,7 @@ export const missingSpace: HazardRule = {
   id: 'colon-without-space',
   severity: 'error',
   reason:
-    'A colon parts a field from its value only when a space follows; without one YAML takes the whole line for a word.',
+    'A colon separates a field from its value only when a space follows; without one YAML takes the whole line for a word.',
   source: yamlSource('7.3.3'),
   find: (tree) => [
     ...strays(tree)
@@ -34,7 +35,7 @@ function glued(typed: string, span: Span, parent: string, swallows: string[], sp
   const pointer = childPointer(parent, key!)
   const at = span.start + key!.length + 1
   return hazard({
-    message: `A space is missing behind ${key}: YAML reads ${typed} as one word. Write ${key}: ${text}.`,
+    message: tell`A space is missing after ${key}: YAML reads ${typed} as one word. Write ${key}: ${text}.`,
     pointer,
     span,
     spoils: [pointer, ...spoils],
@@ -42,7 +43,7 @@ function glued(typed: string, span: Span, parent: string, swallows: string[], sp
     fixes: [
       {
         edits: [{ span: { start: at, end: at }, text: ' ' }],
-        why: 'a space behind the colon',
+        why: tell`a space after the colon`,
         certainty: 'same',
         text: text!,
       },

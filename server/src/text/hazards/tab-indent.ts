@@ -1,3 +1,4 @@
+import { tell } from '../../wording/told.ts'
 import { lineAround } from '../lines.ts'
 import { readTree } from '../read-tree.ts'
 import { applyEdits, type Edit, type Span } from '../span.ts'
@@ -20,11 +21,12 @@ export const tabIndent: HazardRule = {
     const start = indents[0]?.end ?? first.span.start
     const entry = entriesOf(tree).find(({ entry }) => start <= entry.keySpan.start)?.entry
     const words = /^[ \t]*([^\r\n:#]*)/.exec(tree.text.slice(lineAround(tree.text, start).start))![1]!.trim()
-    const others = indents.length <= 1 ? '' : ` and ${indents.length - 1} more line${indents.length === 2 ? '' : 's'}`
+    const more = indents.length - 1
+    const others = more < 1 ? '' : more === 1 ? tell` and 1 more line` : tell` and ${more} more lines`
     const certainty = moved.length === 0 && fixed.problems.length === 0 ? 'same' : 'guess'
     return [
       hazard({
-        message: `A tab indents ${words}${others}: YAML counts spaces only. Write spaces instead.`,
+        message: tell`A tab indents ${words}${others}: YAML counts spaces only. Write spaces instead.`,
         pointer: entry?.pointer ?? '',
         span: indents[0] ?? first.span,
         spoils: moved,
@@ -36,7 +38,7 @@ export const tabIndent: HazardRule = {
             : [
                 {
                   edits,
-                  why: edits.some(({ text }) => text !== '') ? 'spaces in place of tabs' : 'no tabs',
+                  why: edits.some(({ text }) => text !== '') ? tell`spaces instead of tabs` : tell`no tabs`,
                   certainty,
                   text: entry?.value?.kind === 'scalar' ? entry.value.text : '',
                 },

@@ -1,3 +1,4 @@
+import { tell } from '../../wording/told.ts'
 import { textHazard } from './plain-text.ts'
 import { yamlSource } from './hazard.ts'
 
@@ -8,11 +9,11 @@ export const textBehindQuote = textHazard({
   source: yamlSource('7.3.1'),
   damaged: /^(["']).*?\1\s*[^\s]/,
   message: (text, better) =>
-    `YAML reads ${/^(["']).*?\1/.exec(text)![0]} and stumbles over what stands behind the closing quote. Write ${better ?? 'all of it in quotes'}.`,
+    tell`YAML reads ${/^(["']).*?\1/.exec(text)![0]} and cannot read what follows the closing quote. Write ${better ?? tell`all of it in quotes`}.`,
   better: (text) => {
     const bare = text.replace(/^(["'])(.*?)\1/, '$2')
     return /^[^\s"'#:,[\]{}&*!|>%@`-][^"'#:,[\]{}]*$/.test(bare)
-      ? { text: bare, why: 'without quotes', certainty: 'same' }
+      ? { text: bare, why: tell`without quotes`, certainty: 'same' }
       : null
   },
 })

@@ -1,3 +1,4 @@
+import { tell, type Told } from '../../wording/told.ts'
 import { inventory } from '../tree-queries.ts'
 import type { ScalarNode, Tree } from '../tree.ts'
 import { hazard, quoting, type Hazard, type HazardRule, type Fix } from './hazard.ts'
@@ -17,7 +18,7 @@ const suspicious = /^[-+]?(?:0[\dbox]|\d+[_:eE])/i
 
 interface Writing {
   readonly form: RegExp
-  readonly say: (text: string) => string
+  readonly say: (text: string) => Told
   readonly plain?: (text: string) => string | null
   /** Where a slip of the hand is likelier than either reading. */
   readonly spoils?: boolean
@@ -26,38 +27,38 @@ interface Writing {
 const writings: readonly Writing[] = [
   {
     form: /^[-+]?0[0-7]+$/,
-    say: (t) => `${t} is ${decimal(t)} in YAML 1.2 and ${inFigures(octal(t))} in YAML 1.1`,
+    say: (t) => tell`${t} is ${decimal(t)} in YAML 1.2 and ${inFigures(octal(t))} in YAML 1.1`,
     plain: decimal,
     spoils: true,
   },
   {
     form: /^0o[0-7]+$/,
-    say: (t) => `${t} is ${inFigures(octal(t.replace('o', '')))} in YAML 1.2 and a text in YAML 1.1`,
+    say: (t) => tell`${t} is ${inFigures(octal(t.replace('o', '')))} in YAML 1.2 and a text in YAML 1.1`,
     spoils: true,
   },
   {
     form: /^[-+]?0x[\da-f]+$/i,
-    say: (t) => `${t} is ${inFigures(hexadecimal(t))} to YAML, counted by sixteens, and a text to a person`,
+    say: (t) => tell`${t} is ${inFigures(hexadecimal(t))} to YAML, counted by sixteens, and a text to a person`,
     spoils: true,
   },
   {
     form: /^[-+]?0b[01]+$/,
-    say: (t) => `${t} is a text in YAML 1.2 and ${inFigures(Number.parseInt(t.replace('0b', ''), 2))} in YAML 1.1`,
+    say: (t) => tell`${t} is a text in YAML 1.2 and ${inFigures(Number.parseInt(t.replace('0b', ''), 2))} in YAML 1.1`,
     spoils: true,
   },
   {
     form: /^[-+]?[1-9]\d*(?:_\d+)+(?:\.\d*)?$/,
-    say: (t) => `${t} is a text in YAML 1.2 and ${joined(t)} in YAML 1.1`,
+    say: (t) => tell`${t} is a text in YAML 1.2 and ${joined(t)} in YAML 1.1`,
     plain: joined,
   },
   {
     form: /^[-+]?[1-9]\d*(?::[0-5]?\d)+$/,
-    say: (t) => `${t} is a text in YAML 1.2 and ${inFigures(sixties(t))}, counted by sixties, in YAML 1.1`,
+    say: (t) => tell`${t} is a text in YAML 1.2 and ${inFigures(sixties(t))}, counted by sixties, in YAML 1.1`,
     spoils: true,
   },
   {
     form: /^[-+]?\d+e[-+]?\d+$/i,
-    say: (t) => `${t} is ${inFigures(Number(t))} in YAML 1.2 and a text in YAML 1.1`,
+    say: (t) => tell`${t} is ${inFigures(Number(t))} in YAML 1.2 and a text in YAML 1.1`,
     plain: (t) => (Number.isFinite(Number(t)) ? String(Number(t)) : null),
   },
 ]
@@ -70,14 +71,15 @@ function found(tree: Tree, node: ScalarNode): Hazard[] {
     ? [
         {
           edits: [{ span: node.span, text }],
-          why: 'the same number for every reader',
+          why: tell`the same number for every reader`,
           certainty: writing.spoils ? 'guess' : 'same',
           text,
         },
       ]
     : []
   const { pointer, span } = node
-  const message = `${writing.say(node.text)}. ${text ? `Write ${text}.` : 'Write a plain number, or put the text in quotes.'}`
+  const said = writing.say(node.text)
+  const message = text ? tell`${said}. Write ${text}.` : tell`${said}. Write a plain number, or put the text in quotes.`
   return [
     hazard({
       message,
@@ -89,8 +91,8 @@ function found(tree: Tree, node: ScalarNode): Hazard[] {
   ]
 }
 
-function inFigures(value: number): string {
-  return Number.isFinite(value) ? String(value) : 'a number beyond all bounds'
+function inFigures(value: number): string | Told {
+  return Number.isFinite(value) ? String(value) : tell`a number beyond all bounds`
 }
 
 function decimal(text: string): string {

@@ -1,0 +1,146 @@
+import {
+  Uri,
+  ViewColumn,
+  commands,
+  window,
+  workspace,
+  type ExtensionContext,
+  type TextEditor,
+  type WebviewPanel,
+} from 'vscode'
+import type { BaseLanguageClient } from 'vscode-languageclient'
+import {
+  comparisonRequest,
+  fieldRequest,
+  picturesRequest,
+  placeRequest,
+  settledNotification,
+  type ComparisonResult,
+  type FieldResult,
+  type PicturesResult,
+  type PlaceResult,
+} from '../../server/src/editor/protocol.ts'
+import type { FromView, ToView } from './beside-messages.ts'
+import { besideHtml } from './beside-html.ts'
+import { hasPictures } from './records.ts'
+
+/** The view next to the editor: one a window, which shows the record that is edited. */
+export interface Beside {
+  /** Opens it, or brings it to the front. */
+  show(): Promise<void>
+}
+
+export function createBeside({ extensionUri, subscriptions }: ExtensionContext, client: BaseLanguageClient): Beside {
+  let panel: WebviewPanel | undefined
+  let shown: Uri | undefined
+  let ready = false
+  let busy = false
+  let again = false
+
+  const editorOf = (uri: Uri | undefined) =>
+    window.visibleTextEditors.find(({ document }) => document.uri.toString() === uri?.toString())
+  const about = (uri: Uri) => ({ textDocument: { uri: client.code2ProtocolConverter.asUri(uri) } })
+  const send = (message: ToView) => void panel?.webview.postMessage(message)
+
+  subscriptions.push(
+    window.onDidChangeActiveTextEditor((editor) => editor && follow(editor)),
+    workspace.onDidChangeTextDocument(({ document }) => {
+      if (document.uri.toString() === shown?.toString()) refresh()
+    }),
+    window.onDidChangeTextEditorSelection(({ textEditor }) => {
+      if (textEditor.document.uri.toString() === shown?.toString()) markField(textEditor)
+    }),
+    client.onNotification(settledNotification, refresh),
+    { dispose: () => panel?.dispose() },
+  )
+
+  return {
+    async show() {
+      const editor = window.activeTextEditor
+      if (editor && hasPictures(editor.document.uri.path)) shown = editor.document.uri
+      if (panel) panel.reveal(panel.viewColumn, true)
+      else open()
+      refresh()
+    },
+  }
+
+  function open() {
+    const folder = Uri.joinPath(extensionUri, 'dist', 'view')
+    panel = window.createWebviewPanel(
+      'wattproof.beside',
+      'Beside the record',
+      { viewColumn: ViewColumn.Beside, preserveFocus: true },
+      { enableScripts: true, localResourceRoots: [folder], retainContextWhenHidden: false },
+    )
+    panel.webview.onDidReceiveMessage((message: FromView) => void hear(message).catch(failed))
+    panel.onDidDispose(() => {
+      panel = undefined
+      ready = false
+    })
+    panel.webview.html = besideHtml(panel.webview, folder)
+  }
+
+  function follow(editor: TextEditor) {
+    if (!panel || !hasPictures(editor.document.uri.path)) return
+    shown = editor.document.uri
+    refresh()
+  }
+
+  /** One question at a time; what changed meanwhile is asked for once more behind it. */
+  function refresh() {
+    if (!panel || !ready || !shown) return
+    again = true
+    if (busy) return
+    busy = true
+    void ask()
+      .catch(failed)
+      .finally(() => (busy = false))
+  }
+
+  async function ask() {
+    while (again && shown) {
+      again = false
+      const uri = shown
+      const pictures = await client.sendRequest<PicturesResult>(picturesRequest, about(uri))
+      if (uri !== shown) continue
+      send({ type: 'show', pictures })
+      if (panel) panel.title = pictures?.title ?? 'Beside the record'
+      const editor = editorOf(uri)
+      if (editor) markField(editor)
+    }
+  }
+
+  function markField({ document, selection }: TextEditor) {
+    if (!panel || !ready) return
+    const position = client.code2ProtocolConverter.asPosition(selection.active)
+    client
+      .sendRequest<FieldResult>(fieldRequest, { ...about(document.uri), position })
+      .then((field) => send({ type: 'field', field }))
+      .catch(failed)
+  }
+
+  async function hear(message: FromView) {
+    if (message.type === 'ready') {
+      ready = true
+      return refresh()
+    }
+    if (!shown) return
+    if (message.type === 'compare') {
+      const params = { ...about(shown), surface: message.surface }
+      send({ type: 'compared', comparison: await client.sendRequest<ComparisonResult>(comparisonRequest, params) })
+    } else if (message.type === 'page') await commands.executeCommand('wattproof.savePage', shown)
+    else await reveal(message.field)
+  }
+
+  async function reveal(field: string) {
+    const place = await client.sendRequest<PlaceResult>(placeRequest, { ...about(shown!), field })
+    if (!place) return
+    const { uri, range } = client.protocol2CodeConverter.asLocation(place)
+    const viewColumn = editorOf(uri)?.viewColumn ?? editorOf(shown)?.viewColumn ?? ViewColumn.One
+    await window.showTextDocument(uri, { selection: range, viewColumn })
+  }
+
+  function failed(error: unknown) {
+    client.error('The view beside the editor', error, false)
+  }
+}

@@ -1,0 +1,110 @@
+// Runs in the view beside the editor. It shows what the language server drew, and computes nothing.
+import type { Picture, PicturesResult } from '../../server/src/editor/protocol.ts'
+import type { FromView, ToView } from './beside-messages.ts'
+import { leadToFields, markField } from './view-fields.ts'
+import { sortable } from './view-sort.ts'
+
+declare function acquireVsCodeApi(): { postMessage(message: FromView): void }
+
+const { postMessage } = acquireVsCodeApi()
+const content = document.getElementById('content')!
+let field: string | null = null
+
+leadToFields(content, (pointer) => postMessage({ type: 'reveal', field: pointer }))
+addEventListener('message', ({ data }: MessageEvent<ToView>) => {
+  if (data.type === 'show') show(data.pictures)
+  else if (data.type === 'field') field = data.field
+  else compared(data.comparison)
+  markField(content, field)
+})
+postMessage({ type: 'ready' })
+
+/** Pictures that are as they were stay where they are, and with them the focus. */
+function show(result: PicturesResult): void {
+  if (!result) {
+    content.replaceChildren(made('p', 'This record has no pictures; panels and systems have.'))
+    return
+  }
+  const { title, pictures, missing, surfaces } = result
+  const before = new Map([...content.querySelectorAll('figure')].map((figure) => [figure.dataset.title, figure]))
+  const figures = pictures.map((one) => {
+    const old = before.get(one.title)
+    return old && drawnFrom.get(old) === one.svg ? old : figureOf(one)
+  })
+  const comparison = content.querySelector('#comparison') ?? place('section', 'comparison')
+  if (surfaces.length === 0) comparison.replaceChildren()
+  const wanted = [
+    made('h1', title),
+    ...figures,
+    ...missing.map((text) => made('p', text)),
+    ...(surfaces.length > 0 ? [tools(surfaces)] : []),
+    comparison,
+  ]
+  if (wanted.some((node, i) => content.childNodes[i] !== node)) keepFocus(() => content.replaceChildren(...wanted))
+}
+
+const drawnFrom = new WeakMap<Element, string>()
+
+function figureOf({ title, svg }: Picture): HTMLElement {
+  const figure = document.createElement('figure')
+  figure.dataset.title = title
+  const drawing = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement
+  figure.append(made('h2', title), document.importNode(drawing, true))
+  drawnFrom.set(figure, svg)
+  return figure
+}
+
+function tools(surfaces: readonly string[]): HTMLElement {
+  const row = document.createElement('div')
+  row.className = 'tools'
+  row.append(
+    ...surfaces.map((surface) => button(`Compare panels on ${surface}`, { type: 'compare', surface })),
+    button('Save the page for the customer', { type: 'page' }),
+  )
+  return row
+}
+
+function button(text: string, message: FromView): HTMLButtonElement {
+  const one = made('button', text) as HTMLButtonElement
+  one.type = 'button'
+  one.addEventListener('click', () => postMessage(message))
+  return one
+}
+
+function compared(comparison: Extract<ToView, { type: 'compared' }>['comparison']): void {
+  const section = document.getElementById('comparison')
+  if (!section) return
+  if (!comparison)
+    return section.replaceChildren(made('p', 'This surface has no size, so nothing can be compared on it.'))
+  const scroller = document.createElement('div')
+  scroller.className = 'wide'
+  scroller.tabIndex = 0
+  const parsed = new DOMParser().parseFromString(comparison.table, 'text/html').querySelector('table')!
+  const table = document.importNode(parsed, true)
+  sortable(table)
+  scroller.append(table)
+  section.replaceChildren(...comparison.pictures.map(figureOf), scroller)
+  section.scrollIntoView({ block: 'start' })
+}
+
+/** What is put in the place of the part that has the focus has it next. */
+function keepFocus(change: () => void): void {
+  const focused = document.activeElement?.getAttribute('data-field')
+  const title = document.activeElement?.closest('figure')?.dataset.title
+  change()
+  if (!focused || document.activeElement !== document.body) return
+  const again = [...content.querySelectorAll<HTMLElement>(`[data-field="${CSS.escape(focused)}"]`)]
+  again.find((one) => one.closest('figure')?.dataset.title === title)?.focus()
+}
+
+function made(tag: string, text: string): HTMLElement {
+  const element = document.createElement(tag)
+  element.textContent = text
+  return element
+}
+
+function place(tag: string, id: string): HTMLElement {
+  const element = document.createElement(tag)
+  element.id = id
+  return element
+}

@@ -1,0 +1,86 @@
+import type { Connection } from 'vscode-languageserver'
+import { keySpanOrValue, nodeAtPointer, pathAtOffset } from '../text/tree-queries.ts'
+import { parentPointer } from '../text/pointer.ts'
+import { caught, inBackground } from './caught.ts'
+import type { Here } from './here.ts'
+import { createPictures, type Pictures } from './pictures.ts'
+import {
+  comparisonRequest,
+  fieldRequest,
+  pageRequest,
+  picturesRequest,
+  placeRequest,
+  settledNotification,
+  type ComparisonParams,
+  type FieldParams,
+  type FieldResult,
+  type PageParams,
+  type PicturesParams,
+  type PlaceParams,
+  type PlaceResult,
+} from './protocol.ts'
+import { settled } from './pull.ts'
+import type { Session } from './session.ts'
+import { toOffset, toRange } from './to-protocol.ts'
+
+/** Answers what a view beside the editor asks. The program that draws is loaded with the first question. */
+export function addPictures(connection: Connection, session: Session, load: () => Pictures): void {
+  const pictures = createPictures(load)
+  let wanted = false
+
+  connection.onRequest(
+    picturesRequest,
+    about(async (here) => {
+      wanted = true
+      return pictures.of(here)
+    }),
+  )
+  connection.onRequest(
+    comparisonRequest,
+    about((here, { surface }: ComparisonParams) => pictures.comparison(here, surface)),
+  )
+  connection.onRequest(
+    pageRequest,
+    about((here, params: PageParams) => pictures.page(here, params)),
+  )
+  connection.onRequest(
+    fieldRequest,
+    about((here, { position }: FieldParams) => fieldAt(here, toOffset(here.checked.tree, position))),
+  )
+  connection.onRequest(
+    placeRequest,
+    about((here, { field }: PlaceParams) => placeOf(here, field)),
+  )
+  session.onSettled(() => {
+    if (wanted) inBackground(connection, () => connection.sendNotification(settledNotification))
+  })
+
+  /** What a record names must be known before its figures are. */
+  function about<P extends PicturesParams, R>(answer: (here: Here, params: P) => R) {
+    return caught(
+      connection,
+      async (params: P) => {
+        await settled(session, params.textDocument.uri)
+        const here = session.here(params.textDocument.uri)
+        return here ? answer(here, params) : null
+      },
+      () => null,
+    )
+  }
+}
+
+const fieldAt = ({ checked }: Here, offset: number): FieldResult =>
+  pathAtOffset(checked.tree, offset).at(-1)?.pointer ?? null
+
+const panelPrefix = 'panel:'
+
+function placeOf({ uri, path, checked, library, uriOf }: Here, field: string): PlaceResult {
+  if (field.startsWith(panelPrefix)) {
+    const [file] = library.byId('panel', field.slice(panelPrefix.length), path)
+    const start = { line: 0, character: 0 }
+    return file ? { uri: uriOf(file.path), range: { start, end: start } } : null
+  }
+  let pointer = field
+  while (pointer !== '' && !nodeAtPointer(checked.tree, pointer)) pointer = parentPointer(pointer)
+  return pointer === '' ? null : { uri, range: toRange(checked.tree, keySpanOrValue(checked.tree, pointer)) }
+}

@@ -1,0 +1,148 @@
+import type { Case } from './hazard-case.ts'
+
+/** Encodings, commas, comments, signs before a value, and tabs. */
+export const ofSigns: Readonly<Record<string, readonly Case[]>> = {
+  'not-utf-8': [
+    {
+      text: 'limits: { bend: 30\ufffd }',
+      on: '\ufffd',
+      says: 'A character here is not UTF-8, perhaps Windows-1252 or Latin-1: save the file as UTF-8, and type it again.',
+      spoils: [],
+    },
+  ],
+  'decimal-comma-splits': [
+    {
+      text: 'stc: { imp: 5,92 A, voc: 22.1 V }',
+      on: '5,92 A',
+      says: 'The decimal comma in 5,92 A splits the entry inside { }: YAML reads imp: 5 and a stray 92 A. Write 5.92 A.',
+      fixed: [['same', 'stc: { imp: 5.92 A, voc: 22.1 V }']],
+      spoils: ['/stc/imp'],
+      swallows: ['/stc/92 A'],
+    },
+    {
+      text: 'size: { length: 1,190 mm }',
+      on: '1,190 mm',
+      says: 'The decimal comma in 1,190 mm splits the entry inside { }: YAML reads length: 1 and a stray 190 mm. Write 1190 mm or 1.190 mm.',
+      fixed: [
+        ['guess', 'size: { length: 1190 mm }'],
+        ['guess', 'size: { length: 1.190 mm }'],
+      ],
+      spoils: ['/size/length'],
+      swallows: ['/size/190 mm'],
+    },
+    {
+      text: 'size: { length: 1.190,5 mm, width: 1 m }',
+      on: '1.190,5 mm',
+      says: 'The decimal comma in 1.190,5 mm splits the entry inside { }: YAML reads length: 1.190 and a stray 5 mm. Write 1190.5 mm.',
+      fixed: [['same', 'size: { length: 1190.5 mm, width: 1 m }']],
+      swallows: ['/size/5 mm'],
+    },
+    {
+      text: 'a: [5,92, 6,31]',
+      on: '5,92, 6,31',
+      says: 'A decimal comma in 5,92, 6,31 splits the item inside [ ]: YAML reads 5 and 92 and 6 and 31. Write 5.92, 6.31.',
+      fixed: [['guess', 'a: [5.92, 6.31]']],
+      spoils: ['/a', '/a/0', '/a/1', '/a/2', '/a/3'],
+    },
+    {
+      text: 'a: [5,92 A]',
+      on: '5,92 A',
+      says: 'A decimal comma in 5,92 A splits the item inside [ ]: YAML reads 5 and 92 A. Write 5.92 A.',
+      fixed: [['guess', 'a: [5.92 A]']],
+      spoils: ['/a', '/a/0', '/a/1'],
+    },
+  ],
+  'comma-cuts-text': [
+    {
+      text: 'a: { imp: 5.92 A, typ }',
+      on: 'typ',
+      says: 'The comma before typ ends the entry inside { }: YAML reads imp: 5.92 A and a stray typ. Put the text in quotes, or give typ a colon and a value.',
+      fixed: [['guess', 'a: { imp: "5.92 A, typ" }']],
+      spoils: [],
+      swallows: ['/a/typ'],
+    },
+  ],
+  'hash-cuts-text': [
+    {
+      text: 'name: Panel #4',
+      on: '#4',
+      says: 'YAML takes #4 for a comment, so the text is Panel alone. Put quotes around Panel #4, or a space after the #.',
+      fixed: [
+        ['same', 'name: Panel # 4'],
+        ['guess', 'name: "Panel #4"'],
+      ],
+      spoils: [],
+    },
+  ],
+  'hash-cuts-braces': [
+    {
+      text: 'stc: { imp: 5.92 A #typ, voc: 22.1 V }\nb: 1',
+      on: '#typ, voc: 22.1 V }',
+      says: 'The # begins a comment, so YAML loses the rest of the line: #typ, voc: 22.1 V }. Put quotes around the text with the #, or take it out.',
+      fixed: [
+        ['guess', 'stc: { imp: 5.92 A, voc: 22.1 V }\nb: 1'],
+        ['guess', 'stc: { imp: "5.92 A #typ", voc: 22.1 V }\nb: 1'],
+      ],
+      spoils: ['/stc'],
+    },
+  ],
+  'sign-eats-number': [
+    {
+      text: 'pmax: &110 W',
+      on: '&110 W',
+      says: 'YAML takes &110 for an anchor and reads W alone. Write 110 W.',
+      fixed: [
+        ['guess', 'pmax: 110 W'],
+        ['guess', 'pmax: "&110 W"'],
+      ],
+    },
+    {
+      text: 'stc: { pmax: !110 W, voc: 1 V }',
+      on: '!110 W',
+      says: 'YAML takes !110 for a type and reads W alone. Write 110 W.',
+      fixed: [
+        ['guess', 'stc: { pmax: 110 W, voc: 1 V }'],
+        ['guess', 'stc: { pmax: "!110 W", voc: 1 V }'],
+      ],
+    },
+    {
+      text: 'pmax: *110 W # c',
+      on: '*110 W',
+      says: 'YAML takes *110 for an alias and looks for a value of that name. Write 110 W.',
+      fixed: [
+        ['guess', 'pmax: 110 W # c'],
+        ['guess', 'pmax: "*110 W" # c'],
+      ],
+    },
+    {
+      text: 'name: *tern',
+      on: '*tern',
+      says: 'YAML takes *tern for an alias and looks for a value of that name. Write the text in quotes.',
+      fixed: [['same', 'name: "*tern"']],
+    },
+  ],
+  'tab-indents': [
+    {
+      text: 'stc:\n\tvoc: 1 V\n\tisc: 2 A\nb: 3',
+      on: '\t',
+      says: 'A tab indents voc and 1 more line: YAML counts spaces only. Write spaces instead.',
+      fixed: [['same', 'stc:\n  voc: 1 V\n  isc: 2 A\nb: 3']],
+      spoils: [],
+    },
+    {
+      text: 'stc:\n  voc: 1 V\n\tisc: 2 A\nb: 3',
+      on: '\t',
+      says: 'A tab indents isc: YAML counts spaces only. Write spaces instead.',
+      fixed: [['guess', 'stc:\n  voc: 1 V\n  isc: 2 A\nb: 3']],
+      spoils: ['/isc', '/stc/isc'],
+      swallows: ['/isc', '/stc/isc'],
+    },
+    {
+      text: 'size: { width: 1 m }\n\tweight: 2 kg\nb: 3',
+      on: '\t',
+      says: 'A tab indents weight: YAML counts spaces only. Write spaces instead.',
+      fixed: [['same', 'size: { width: 1 m }\nweight: 2 kg\nb: 3']],
+      spoils: [],
+    },
+  ],
+}

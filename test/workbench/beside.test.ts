@@ -1,0 +1,161 @@
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import type { Frame, Locator } from 'playwright-core'
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import { faults } from '../report/axe.ts'
+import { hostErrors, pageOf } from './driver/editor-server.ts'
+import { missing, visit, vsix, type Visit } from './driver/visit.ts'
+import { viewIn } from './driver/view.ts'
+import { windowIn, type Window } from './driver/window.ts'
+
+// what a person sees who opens the pictures next to a record and goes on typing
+describe.skipIf(missing)(missing ?? 'the view beside the editor', () => {
+  let here: Visit
+  let window: Window
+  let editor: Locator
+
+  beforeAll(async () => {
+    here = await visit([vsix])
+    window = windowIn(here.page)
+    await here.page.goto(pageOf(here.server, here.folder))
+    await window.ready()
+    editor = await window.open('tern-110.panel.yaml')
+  })
+  afterAll(() => here?.close())
+  afterEach(async ({ task }) => {
+    if (task.result?.state === 'fail') await here?.picture(`failed-${task.name.replaceAll(/\W+/g, '-')}`)
+  })
+
+  const view = () => viewIn(here.page)
+  const frame = async (): Promise<Frame> => (await (await view().locator('body').elementHandle())!.ownerFrame())!
+
+  test('Show Beside draws the panel, with a policy that allows the package alone', async () => {
+    await window.command('Wattproof: Show Beside')
+    await view().locator('figure').nth(3).waitFor()
+    expect(await view().locator('figure h2').allInnerTexts()).toEqual([
+      'Current against voltage',
+      'Power against voltage',
+      'Power when hot, by mounting',
+      'Outline to scale',
+    ])
+    const policy = await view().locator('meta[http-equiv]').getAttribute('content')
+    expect(policy).toMatch(/^default-src 'none'; script-src \S+( \S+)*; style-src \S+( \S+)*$/)
+    expect(policy).not.toMatch(/unsafe/)
+    await here.picture('beside-panel-light')
+    expect(await faults(await frame())).toEqual([])
+  })
+
+  test('a point leads to its line, by mouse and by keyboard', async () => {
+    await view().getByRole('button', { name: 'Voc 22.1 V', exact: true }).first().click()
+    const line = lineOf(readFileSync(join(here.folder, 'library/panels/tern-110.panel.yaml'), 'utf8'), /voc: 22\.1 V/)
+    await window.cursor.filter({ hasText: `Ln ${line},` }).waitFor()
+    await view().getByRole('button', { name: 'Isc 6.31 A', exact: true }).first().focus()
+    await here.page.keyboard.press('Enter')
+    await window.cursor.filter({ hasText: `Ln ${line + 1},` }).waitFor()
+  })
+
+  test('the field of the cursor is marked in the pictures', async () => {
+    await window.token(editor, '22.1 V').click({ force: true })
+    await view().locator('[data-field="/stc/voc"].here').first().waitFor()
+    expect(
+      await view()
+        .locator('.here')
+        .evaluateAll((parts) => [...new Set(parts.map((part) => part.getAttribute('data-field')))]),
+    ).toEqual(['/stc/voc'])
+  })
+
+  test('it is drawn anew while somebody types, and what stays the same is not', async () => {
+    await (
+      await frame()
+    ).evaluate(() => {
+      document.querySelectorAll('figure').forEach((figure) => figure.setAttribute('data-before', ''))
+    })
+    await window.token(editor, '2.2 kg').click({ force: true })
+    await here.page.keyboard.press('End')
+    await here.page.keyboard.press('ArrowLeft')
+    await here.page.keyboard.press('ArrowLeft')
+    await here.page.keyboard.press('ArrowLeft')
+    await here.page.keyboard.type('5')
+    await view()
+      .getByText(/2\.25 kg/)
+      .first()
+      .waitFor()
+    expect(await view().locator('figure[data-before] h2').allInnerTexts()).toEqual([
+      'Current against voltage',
+      'Power against voltage',
+      'Power when hot, by mounting',
+    ])
+    await here.page.keyboard.press('Control+Z')
+    await view()
+      .getByText(/ 2\.2 kg/)
+      .first()
+      .waitFor()
+  })
+
+  test('a system has plans, its year, the voltages and a one-line diagram', async () => {
+    editor = await window.open('boat.system.yaml')
+    await view().getByRole('heading', { name: 'One-line diagram' }).waitFor()
+    expect(await view().locator('figure h2').allInnerTexts()).toEqual([
+      'Plan of bimini',
+      'Plan of coachroof',
+      'Energy by month',
+      'Battery through the year',
+      'Voltage of the strings',
+      'One-line diagram',
+    ])
+    await here.picture('beside-system-light')
+    expect(await faults(await frame())).toEqual([])
+  })
+
+  test('the panels of the library are compared on a surface, in a picture and a table that can be sorted', async () => {
+    await view().getByRole('button', { name: 'Compare panels on coachroof' }).click()
+    await view().locator('#comparison table').waitFor({ timeout: 60_000 })
+    const weights = () =>
+      view()
+        .locator('#comparison td:nth-child(6)')
+        .evaluateAll((cells) => cells.map((cell) => (cell as HTMLElement).dataset.sort!))
+    const byWeight = view().getByRole('columnheader', { name: 'weight' }).getByRole('button')
+    for (const sign of [-1, 1]) {
+      await byWeight.click()
+      const sorted = await weights()
+      const known = sorted.filter((one) => one !== '').map(Number)
+      expect(known).toEqual(known.toSorted((a, b) => sign * (a - b)))
+      expect(sorted.slice(known.length).join('')).toBe('') // what is not known stays last
+    }
+    await here.picture('beside-comparison-light')
+    expect(await faults(await frame())).toEqual([])
+    await view().locator('#comparison tbody').getByRole('button', { name: 'gannet-200' }).click()
+    await window.line(window.editor('gannet-200.panel.yaml'), /Gannet/).waitFor()
+  })
+
+  const themes = [
+    { theme: 'Default Dark Modern', kind: 'vscode-dark' },
+    { theme: 'Default High Contrast', kind: 'vscode-high-contrast' },
+    { theme: 'Default High Contrast Light', kind: 'vscode-high-contrast-light' },
+    { theme: 'Default Light Modern', kind: 'vscode-light' },
+  ]
+  test.each([{ record: 'boat.system.yaml', last: 'One-line diagram' }])(
+    'the colours of $record are those of the theme',
+    async ({ record, last }) => {
+      mkdirSync(join(here.folder, '.vscode'), { recursive: true })
+      await here.page.locator('.tab.active').first().click() // keys go to the view as long as it has the focus
+      editor = await window.open(record)
+      for (const { theme, kind } of themes) {
+        writeFileSync(join(here.folder, '.vscode/settings.json'), JSON.stringify({ 'workbench.colorTheme': theme }))
+        await view().locator(`body.${kind}`).waitFor()
+        await view().getByRole('heading', { name: last }).waitFor()
+        await here.picture(`beside-${record.replace(/[.].*/, '')}-${kind}`)
+        expect(await faults(await frame()), theme).toEqual([])
+      }
+    },
+  )
+
+  test('nothing was asked of the network, and the extension host has no complaint', () => {
+    // the editor's own service worker answers for this host
+    const own = /^https:\/\/[^/]*vscode-resource\.vscode-cdn\.net\//
+    expect(here.outside.filter((url) => !own.test(url))).toEqual([])
+    expect(hostErrors(here.server)).toEqual([])
+  })
+})
+
+const lineOf = (text: string, line: RegExp) => text.split('\n').findIndex((one) => line.test(one)) + 1
