@@ -113,17 +113,12 @@ async function open([program, ...args], content) {
       : new Promise((resolve) => (heard = resolve))
   const send = async (contentChanges) => {
     const start = performance.now()
-    void connection.sendNotification('textDocument/didChange', {
-      textDocument: { uri, version: ++version },
-      contentChanges,
-    })
-    await findings()
+    const changed = { textDocument: { uri, version: ++version }, contentChanges }
+    await Promise.all([connection.sendNotification('textDocument/didChange', changed), findings()])
     return performance.now() - start
   }
-  void connection.sendNotification('textDocument/didOpen', {
-    textDocument: { uri, languageId: 'yaml', version, text: content },
-  })
-  await findings()
+  const opened = { textDocument: { uri, languageId: 'yaml', version, text: content } }
+  await Promise.all([connection.sendNotification('textDocument/didOpen', opened), findings()])
   return {
     replace: (all) => send([{ text: all }]),
     key: (before, typed, replaced) => {

@@ -89,3 +89,18 @@ test('settings that name a climate which is not there are told', () => {
     'example-bay',
   ])
 })
+
+test.each(['"9,5 °C"', '*5 °C'])(
+  'a climate with air twice and %s in a list takes no finding from the system beside it',
+  (item) => {
+    const library = libraryOf()
+    const climate = `${folder}/climates/example-bay.climate.yaml`
+    const { text } = library.file(climate)!.tree
+    library.put(climate, text.replace('  mean_low: [5, 5, 7, 9,', `air:\n  mean_low: [5, 5, 7, ${item},`))
+    library.put(boat, library.file(boat)!.tree.text.replace('surface: coachroof', 'surface: foredeck'))
+    const rules = (path: string) => checkFile(library, path, now)!.findings.map(({ rule }) => rule)
+    expect(rules(climate)).toContain('field-twice')
+    expect(rules(boat)).toContain('unknown-surface')
+    expect([...rules(climate), ...rules(boat)]).not.toContain('internal-error')
+  },
+)

@@ -269,6 +269,12 @@ test('a panel from elsewhere is set beside the others', () => {
   expect(ids('--with', 'small').sort()).toEqual(['large', 'small'])
   expect(run(van(), '--with', 'small').out).toMatch(/^small \* /m)
   expect(run(van(), '--with', 'small').out).toContain('* small is set beside the panels of the library.')
+  const as = (format: string) => run(van(), '--with', 'small', '--columns', 'count', '--format', format).out
+  expect(as('csv')).toMatch(/^panel,count,beside\nsmall,12,yes\nlarge,6,no\n$/)
+  expect(JSON.parse(as('json')).beside).toBe('small')
+  expect(as('markdown')).toMatch(
+    /\| small \\\* \| 12 \|\n\| large \| 6 \|\n\n\\\* small is set beside the panels of the library\.\n$/,
+  )
   expect(run(van(), '--with', 'nowhere').err).toMatch(/no such file, and no panel/)
 })
 

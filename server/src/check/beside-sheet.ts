@@ -1,7 +1,6 @@
 import { foundAt, type Found } from '../findings/found.ts'
 import type { Field } from '../records/field.ts'
 import type { ReadFile } from '../records/read-file.ts'
-import { readFile } from '../records/read.ts'
 import type { Beside } from '../sheets/beside.ts'
 import { hold, type Witness } from '../sheets/hold.ts'
 import { setScalar } from '../text/edits.ts'
@@ -10,6 +9,7 @@ import { accept } from './accept.ts'
 import type { Acceptance } from './acceptances.ts'
 import { called } from './in-words.ts'
 import { placeOf } from './judge.ts'
+import type { Reread } from './rereads.ts'
 import { tell } from '../wording/told.ts'
 import { sentence, whole } from './sentences.ts'
 import type { Severities } from './severities.ts'
@@ -20,8 +20,7 @@ export interface SheetContext {
   readonly beside: Beside | undefined
   readonly acceptances: readonly Acceptance[]
   readonly severities: Severities
-  /** ISO 4217 code of a bare price. */
-  readonly currency: string | undefined
+  readonly reread: Reread
   /** What is found in the record after a correction. */
   readonly judge: (file: ReadFile<'panel'>) => readonly Found[]
 }
@@ -35,7 +34,7 @@ export interface SheetContext {
 export function besideSheet(
   file: ReadFile<'panel'>,
   found: readonly Found[],
-  { beside, acceptances, currency, severities, judge }: SheetContext,
+  { beside, acceptances, reread, severities, judge }: SheetContext,
 ): readonly Found[] {
   const source = file.fields.get('/datasheet/source')
   if (!source) return found
@@ -55,7 +54,7 @@ export function besideSheet(
   const all = [...notes, ...replaced(file, sha256), ...accepted.map((one) => one.found)]
   if (open.length === 0) return [...found.map((one) => vouched(one, fields)), ...all]
   const edits = open.flatMap((one) => one.fixes[0]!.edits)
-  const left = judge(readFile(file.path, applyEdits(file.tree.text, edits), currency) as ReadFile<'panel'>)
+  const left = judge(reread(applyEdits(file.tree.text, edits)) as ReadFile<'panel'>)
   const stays = (one: Found) => left.some(({ rule, pointer }) => rule.id === one.rule.id && pointer === one.pointer)
   const gone = found.filter((one) => !stays(one))
   return [

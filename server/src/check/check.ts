@@ -3,7 +3,6 @@ import type { Found } from '../findings/found.ts'
 import type { Library } from '../library/library.ts'
 import { internalError } from '../records/internal-error.ts'
 import type { ReadFile } from '../records/read-file.ts'
-import { readFile } from '../records/read.ts'
 import type { Panel } from '../records/records.generated.ts'
 import { panelRules } from '../rules/panel/index.generated.ts'
 import { systemValues } from '../review/system-values.ts'
@@ -21,6 +20,7 @@ import { rulesFound } from './kind-rules.ts'
 import { inOrder } from './order.ts'
 import { panelRulesFor } from './panel.ts'
 import { readingFound } from './reading.ts'
+import { rereads, type Reread } from './rereads.ts'
 import { reviewOf, type Review } from './review.ts'
 import { ruleNames } from './rule-names.ts'
 import { severitiesOf, type Severities } from './severities.ts'
@@ -56,10 +56,10 @@ function readOnly(file: ReadFile, found: readonly Finding[], { bundle }: Today):
 
 function checked(library: Library, file: ReadFile, now: Today): Checked {
   const review = reviewOf(library, file, now.years)
-  const { open, accepted } = foundIn(library, file, now, review)
-  const currency = library.settings(file.path)?.record.currency?.value
+  const reread = rereads(file, library.settings(file.path)?.record.currency?.value)
+  const { open, accepted } = foundIn(library, file, now, review, reread)
   const kept = withKeptPromises(file, open, (text) => {
-    const after = readFile(file.path, text, currency)!
+    const after = reread(text)
     const mayRemain = (rule: string) => mayFind(library, after, now, rule)
     let reviewed: Review | null | undefined
     const review = () => (reviewed === undefined ? (reviewed = reviewOf(library, after, fewestYears)) : reviewed)
@@ -68,7 +68,7 @@ function checked(library: Library, file: ReadFile, now: Today): Checked {
       file: after,
       mayRemain,
       judged: () => (judged ??= judgedIn(library, after, now, review())),
-      found: () => foundIn(library, after, now, review()).open,
+      found: () => foundIn(library, after, now, review(), reread).open,
     }
   })
   const finding = (found: Found) => toFinding(found, file.kind, now.bundle)
@@ -104,12 +104,13 @@ function foundIn(
   file: ReadFile,
   now: Today,
   review: Review | null,
+  reread: Reread,
 ): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
   const severities = severitiesOf(library.settings(file.path)?.record)
   const acceptances = acceptancesIn(file)
   const rest = severities([...readingFound(file.readFindings), ...rulesFound(library, file, review)])
   const panel =
-    file.kind === 'panel' ? panelFound(library, file as ReadFile<'panel'>, now, severities, acceptances) : null
+    file.kind === 'panel' ? panelFound(library, file as ReadFile<'panel'>, now, severities, acceptances, reread) : null
   const { open, accepted } = accept([...rest, ...(panel?.open ?? [])], acceptances)
   const all = [...(panel?.accepted ?? []), ...accepted]
   return { open: [...open, ...severities(complaints(acceptances, all, ruleNames))], accepted: all }
@@ -122,17 +123,17 @@ function panelFound(
   now: Today,
   severities: Severities,
   acceptances: readonly Acceptance[],
+  reread: Reread,
 ): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
-  const currency = library.settings(file.path)?.record.currency?.value
-  const search = (one: ReadFile<'panel'>) => panelSearched(library, one, now, severities, acceptancesIn(one))
-  const { open, accepted } = panelSearched(library, file, now, severities, acceptances)
+  const search = (one: ReadFile<'panel'>) => panelSearched(library, one, now, severities, acceptancesIn(one), reread)
+  const { open, accepted } = panelSearched(library, file, now, severities, acceptances, reread)
   const judge = (one: ReadFile<'panel'>) => {
     const again = search(one)
     return [...again.open, ...again.accepted.map(({ found }) => found)]
   }
   const beside = now.sheetOf?.(file.path)
   // a severity that is set holds for what the sheet adds, too
-  return { open: severities(besideSheet(file, open, { beside, acceptances, currency, severities, judge })), accepted }
+  return { open: severities(besideSheet(file, open, { beside, acceptances, reread, severities, judge })), accepted }
 }
 
 function panelSearched(
@@ -141,14 +142,14 @@ function panelSearched(
   now: Today,
   severities: Severities,
   acceptances: readonly Acceptance[],
+  reread: Reread,
 ): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
   const relatives = relativesOf(library, file)
   const rules = panelRulesFor(library, file, relatives, now)
   const judged = rules(file)
   const { open, accepted } = accept(severities(judged), acceptances)
   const unsettled = accept(judged, acceptances).open
-  const currency = library.settings(file.path)?.record.currency?.value
-  const context = { rules, severities, unsettled, currency, nameOf: relatives.nameOf }
+  const context = { rules, severities, unsettled, reread, nameOf: relatives.nameOf }
   return { open: fold(file, open, slipIn(file, relatives, accepted), context), accepted }
 }
 

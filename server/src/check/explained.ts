@@ -2,13 +2,13 @@ import type { Fix, Found, Place, Speaker } from '../findings/found.ts'
 import type { Param, Said } from '../findings/message.ts'
 import type { Field } from '../records/field.ts'
 import type { ReadFile } from '../records/read-file.ts'
-import { readFile } from '../records/read.ts'
 import { ofFamily } from '../rules/words.ts'
 import type { Evidence } from '../slips/evidence.ts'
 import type { SlipVerdict } from '../slips/verdict.ts'
 import { setScalar } from '../text/edits.ts'
 import { applyEdits } from '../text/span.ts'
 import { placeOf } from './judge.ts'
+import type { Reread } from './rereads.ts'
 import { sentence } from './sentences.ts'
 import type { Severities } from './severities.ts'
 import { isSerious, weight } from './shared-fields.ts'
@@ -21,8 +21,7 @@ export interface SlipContext {
   readonly severities: Severities
   /** What the rules found, with their own severities. */
   readonly unsettled: readonly Found[]
-  /** ISO 4217 code of a bare price. */
-  readonly currency: string | undefined
+  readonly reread: Reread
   readonly nameOf: (other: Evidence) => string
 }
 
@@ -38,7 +37,7 @@ export function explained(
   const field = file.fields.get(verdict.pointer)
   if (!field) return null
   const fixes = [verdict, ...verdict.alternatives].map((one) => toFix(file, one))
-  const fixed = readFile(file.path, applyEdits(file.tree.text, fixes[0]!.edits), context.currency) as ReadFile<'panel'>
+  const fixed = context.reread(applyEdits(file.tree.text, fixes[0]!.edits)) as ReadFile<'panel'>
   const left = context.rules(fixed)
   const isIn = (list: readonly Found[], f: Found) =>
     list.some((l) => l.rule.id === f.rule.id && l.pointer === f.pointer)

@@ -46,6 +46,8 @@ export function stringVoltage({ parts }: PanelString, current: number): number {
  * @source Kirchhoff
  */
 export function largestPower(strings: readonly PanelString[]): number {
+  const [only] = strings
+  if (strings.length === 1 && only && only.parts.length > 1) return only.count * largestOfOne(only)
   const curves = strings.map(curveOf)
   const highest = Math.max(0, ...curves.map(({ open }) => open))
   if (!(highest > 0)) return 0
@@ -63,6 +65,28 @@ export function largestPower(strings: readonly PanelString[]): number {
     most = given
   }
   return Math.max(most, narrowed(power, ((best - 1) * highest) / steps, ((best + 1) * highest) / steps))
+}
+
+/**
+ * Of one string with unlike panels, between the same points as `curveOf` joins: from the largest current down, until none that is
+ * smaller can give more at any voltage.
+ */
+function largestOfOne(string: PanelString): number {
+  const open = stringVoltage(string, 0)
+  const currents = currentsOf(string.parts)
+  let best = 0
+  let [i0, v0] = [currents[0]!, stringVoltage(string, currents[0]!)]
+  for (let k = 1; k < currents.length && best < i0 * open; k++) {
+    const i = currents[k]!
+    if (i === i0) continue
+    const v = stringVoltage(string, i)
+    // on the line between two points the power is a parabola
+    const top = ((v - v0) * i0 + (i - i0) * v0) / (2 * (v - v0) * (i0 - i))
+    const share = v0 < v ? Math.min(1, Math.max(0, top)) : 0
+    best = Math.max(best, (v0 + share * (v - v0)) * (i0 + share * (i - i0)))
+    ;[i0, v0] = [i, v]
+  }
+  return best
 }
 
 /**
@@ -92,18 +116,19 @@ function curveOf(string: PanelString): Curve {
     const { diode, count: length } = only
     return { count, open: length * openCircuit(diode), current: (voltage) => currentAt(diode, voltage / length) }
   }
-  // closer together where a panel runs out of current, and on into current pushed backwards
-  const currents = new Float64Array(parts.length * knee.length + backwards.length)
-  let most = 0
-  let at = 0
-  for (const { diode } of parts) {
-    most = Math.max(most, diode.il)
-    for (const share of knee) currents[at++] = share * diode.il
-  }
-  for (const share of backwards) currents[at++] = share * most
-  currents.sort().reverse()
+  const most = Math.max(...parts.map(({ diode }) => diode.il))
+  // on into current pushed backwards
+  const currents = new Float64Array([...currentsOf(parts), ...backwards.map((share) => share * most)])
   const voltages = currents.map((i) => stringVoltage(string, i))
   return { count, open: stringVoltage(string, 0), current: (voltage) => between(voltages, currents, voltage) }
+}
+
+/** Closer together where a panel runs out of current; the largest first. */
+function currentsOf(parts: readonly Part[]): Float64Array {
+  const currents = new Float64Array(parts.length * knee.length)
+  let at = 0
+  for (const { diode } of parts) for (const share of knee) currents[at++] = share * diode.il
+  return currents.sort().reverse()
 }
 
 const knee = [1, 0.999, 0.99, 0.97, 0.95, 0.92, 0.88, 0.83, 0.75, 0.65, 0.5, 0.3, 0.1, 0]

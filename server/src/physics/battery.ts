@@ -175,6 +175,7 @@ export type Outline = Pick<StoreRun, 'soc' | 'unserved'>
 
 /**
  * @param into  written over: the same as `runTwice` writes
+ * @returns     what is unserved in all [Wh], and the lowest state of charge
  */
 export function outlineTwice(
   store: Store,
@@ -182,7 +183,7 @@ export function outlineTwice(
   produced: Float64Array,
   load: Float64Array,
   into: Outline,
-): void {
+): { readonly unserved: number; readonly least: number } {
   let soc = start
   for (let pass = 0; pass < 2; pass++)
     for (let h = 0; h < produced.length; h++) {
@@ -197,6 +198,16 @@ export function outlineTwice(
         into.unserved[h] = -surplus - drawn
       }
       into.soc[h] = soc
-      if (pass === 1 && soc === first) return
+      if (pass === 1 && soc === first) return overall(into)
     }
+  return overall(into)
+}
+
+function overall({ soc, unserved }: Outline): { readonly unserved: number; readonly least: number } {
+  let [all, least] = [0, 1]
+  for (let h = 0; h < soc.length; h++) {
+    all += unserved[h]!
+    if (soc[h]! < least) least = soc[h]!
+  }
+  return { unserved: all, least }
 }

@@ -65,21 +65,64 @@ export function linearPowerTable(pmax: number, gamma: number): PowerTable {
  */
 export function powerAt(table: PowerTable, irradiance: number, temperature: number): number {
   if (!(irradiance > 0)) return 0
-  const x = Math.min(Math.sqrt(irradiance / brightest) * (rows - 1), rows - 1)
-  const y = Math.min(Math.max((temperature - coldest) / step, 0), columns - 1)
+  const x = acrossRows(irradiance)
+  const y = acrossColumns(temperature)
   const i = Math.min(Math.floor(x), rows - 2)
   const j = Math.min(Math.floor(y), columns - 2)
   const at = i * columns + j
-  if (!table.known[at]) workOut(table, i, j)
-  const r = table.ratio
-  const dx = x - i
-  const dy = y - j
-  const upper = r[at]! + dy * (r[at + 1]! - r[at]!)
-  const lower = r[at + columns]! + dy * (r[at + columns + 1]! - r[at + columns]!)
-  return irradiance * (upper + dx * (lower - upper))
+  if (!table.known[at]) workOut(table, at)
+  return irradiance * between(table.ratio, at, x - i, y - j)
 }
 
-function workOut({ ratio, known, power }: PowerTable, row: number, column: number): void {
+/** Where hours lie on the grid: the same for all panels that see the same light and get as warm. */
+export interface GridPlaces {
+  readonly irradiance: Float64Array
+  /** Field of the grid, and how far into it down the rows and across the columns [1]. */
+  readonly at: Uint16Array
+  readonly down: Float64Array
+  readonly across: Float64Array
+  /** Every field in which an hour lies, once. */
+  readonly fields: readonly number[]
+}
+
+/** @param irradiance, temperature  by hour, as for `powerAt` */
+export function gridPlaces(irradiance: Float64Array, temperature: Float64Array): GridPlaces {
+  const count = irradiance.length
+  const at = new Uint16Array(count)
+  const [down, across] = [new Float64Array(count), new Float64Array(count)]
+  for (let n = 0; n < count; n++) {
+    const x = acrossRows(Math.max(0, irradiance[n]!))
+    const y = acrossColumns(temperature[n]!)
+    const i = Math.min(Math.floor(x), rows - 2)
+    const j = Math.min(Math.floor(y), columns - 2)
+    at[n] = i * columns + j
+    down[n] = x - i
+    across[n] = y - j
+  }
+  return { irradiance: irradiance.map((g) => Math.max(0, g)), at, down, across, fields: [...new Set(at)] }
+}
+
+/** Adds `count` times what `powerAt` gives for each hour. */
+export function addPowers(table: PowerTable, places: GridPlaces, count: number, into: Float64Array): void {
+  const { irradiance, at, down, across, fields } = places
+  for (const field of fields) if (!table.known[field]) workOut(table, field)
+  const { ratio } = table
+  for (let n = 0; n < at.length; n++)
+    into[n]! += count * (irradiance[n]! * between(ratio, at[n]!, down[n]!, across[n]!))
+}
+
+const acrossRows = (irradiance: number) => Math.min(Math.sqrt(irradiance / brightest) * (rows - 1), rows - 1)
+
+const acrossColumns = (temperature: number) => Math.min(Math.max((temperature - coldest) / step, 0), columns - 1)
+
+function between(r: Float64Array, at: number, down: number, across: number): number {
+  const upper = r[at]! + across * (r[at + 1]! - r[at]!)
+  const lower = r[at + columns]! + across * (r[at + columns + 1]! - r[at + columns]!)
+  return upper + down * (lower - upper)
+}
+
+function workOut({ ratio, known, power }: PowerTable, field: number): void {
+  const [row, column] = [Math.floor(field / columns), field % columns]
   for (let i = row; i <= row + 1; i++) {
     const irradiance = brightest * (Math.max(i, 0.25) / (rows - 1)) ** 2
     for (let j = column; j <= column + 1; j++) {
@@ -87,7 +130,7 @@ function workOut({ ratio, known, power }: PowerTable, row: number, column: numbe
       if (Number.isNaN(ratio[at])) ratio[at] = power(irradiance, coldest + j * step) / irradiance
     }
   }
-  known[row * columns + column] = 1
+  known[field] = 1
 }
 
 function empty(power: PowerTable['power']): PowerTable {

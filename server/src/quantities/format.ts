@@ -88,7 +88,7 @@ const isPrice = (unit: string): boolean => /^[A-Z]{3}(?:\/|$)/.test(unit) && uni
 function trimmed(text: string, keep = 0): string {
   if (!text.includes('.')) return zeroless(text)
   if (keep) return text.replace(/\.0+$/, '')
-  return zeroless(text.replace(/\.?0+$/, ''))
+  return zeroless(text.replace(/(?<!0)0+$/, '').replace(/\.$/, ''))
 }
 
 function usual(value: number, dimension: Dimension): string {

@@ -6,12 +6,12 @@ const pairs = {
   length: {
     big: 'ft',
     small: 'in',
-    form: /^\s*([-+]?)(\d+)\s*(?:'|ft\.?|feet|foot)\s*(?:-\s*)?(\d[\d\s./-]*?)\s*(?:"|''|in\.?|inch|inches)\s*$/i,
+    form: /^\s*([-+]?)(\d+)\s*(?:'|ft\.?|feet|foot)\s*(?:-\s*)?(\d(?:[\d\s./-]*[\d./-])?)\s*(?:"|''|in\.?|inch|inches)\s*$/i,
   },
   mass: {
     big: 'lb',
     small: 'oz',
-    form: /^\s*([-+]?)(\d+)\s*(?:lbs?\.?|pounds?)\s*(?:,\s*)?(\d[\d\s./-]*?)\s*(?:oz\.?|ounces?)\s*$/i,
+    form: /^\s*([-+]?)(\d+)\s*(?:lbs?\.?|pounds?)\s*(?:,\s*)?(\d(?:[\d\s./-]*[\d./-])?)\s*(?:oz\.?|ounces?)\s*$/i,
   },
 } as const
 

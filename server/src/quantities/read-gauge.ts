@@ -6,7 +6,7 @@ import { spelling } from './notes.ts'
 
 /** Sizes that only wire gauges have. */
 const bare = /^\s*([1-4]\/0)\s*$/
-const form = /^\s*(?:(?:AWG|gauge)\s*#?\s*(\d+(?:\/0)?)|#?\s*(\d+(?:\/0)?)\s*(?:AWG|ga|gauge)\.?)\s*$/i
+const form = /^\s*(?:(?:AWG|gauge)\s*(?:#\s*)?(\d+(?:\/0)?)|(?:#\s*)?(\d+(?:\/0)?)\s*(?:AWG|ga|gauge)\.?)\s*$/i
 
 /** A conductor size in American wire gauge, as its area: `10 AWG`, `AWG 2/0`. null: it is none. */
 export function readGauge(task: Task): Draft | null {

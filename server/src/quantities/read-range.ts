@@ -11,7 +11,7 @@ import { unitOfKind } from './unit-text.ts'
 
 const start = /\s*(?:from\s+)?([-+] ?)?/iy
 const between =
-  /\s*((?:°|deg\.?)?\s*[CFK](?![A-Za-z])|°)?\s*(?:\.{2,3}|to|through|and|~|\/|-(?! *$)|,(?= ?[-+]))\s*([-+] ?)?/iy
+  /\s*(?:((?:(?:°|deg\.?)\s*)?[CFK](?![A-Za-z])|°)\s*)?(?:\.{2,3}|to|through|and|~|\/|-(?! *$)|,(?= ?[-+]))\s*([-+] ?)?/iy
 
 /** Two temperatures, the lowest and the highest: `-40..85 °C`, `-40 °C to +85 °C`. */
 export function readRange(task: Task): Draft {
@@ -56,7 +56,7 @@ const signed = (sign: string | undefined, value: number) => (sign?.startsWith('-
 
 function oneOnly(task: Task, low: { end: number; plain: string }): Draft {
   const { text } = task.plain
-  const second = /^\s*°?\s*[CFK]?\s+([-+]?\d+(?:\.\d+)?\s*°?\s*[CFK])\s*$/.exec(text.slice(low.end))
+  const second = /^(?:\s*(?:°\s*)?[CFK]|\s*°)?\s+([-+]?\d+(?:\.\d+)?\s*(?:°\s*)?[CFK])\s*$/.exec(text.slice(low.end))
   const first = text.slice(0, low.end).trim()
   return twoWanted(task, 'no-number', () =>
     second ? [guess(`${first} to ${second[1]}`, tell`from the first to the second`)] : [],

@@ -12,7 +12,7 @@ import { unitOfKind } from './unit-text.ts'
 import { unreadUnit } from './unread-unit.ts'
 
 const start = /\s*(±|\+ ?\/? ?-|- ?\/ ?\+|[-+])?\s*/y
-const between = /\s*(%|[mk]?Wp?)?\s*(?:\/|\.{2,3}|to|~|,(?= ?[-+])|-(?! *$))\s*([-+] ?)?/iy
+const between = /\s*(?:(%|[mk]?Wp?)\s*)?(?:\/|\.{2,3}|to|~|,(?= ?[-+])|-(?! *$))\s*([-+] ?)?/iy
 
 /** How far the real value may lie below and above the printed one: `0/+5 %`, `±3 %`, `+5/-0 W`; `5 %` is ±5 %. */
 export function readTolerance(task: Task): Draft {

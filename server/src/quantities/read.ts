@@ -48,7 +48,7 @@ function withoutTolerance(text: string): string {
 }
 
 const tolerated =
-  /^(.*\d\s*)([°º˚]?\s*[CFK℃℉])?(\s*\(?\s*(?:±|\+\/?[-−])\s*\d+(?:[.,]\d+)?)(\s*[°º˚]?\s*[CFK℃℉])?(\s*\)?\s*)$/
+  /^(.*\d\s*)((?:[°º˚]\s*)?[CFK℃℉]\s*)?((?:\(\s*)?(?:±|\+\/?[-−])\s*\d+(?:[.,]\d+)?)(\s*(?:[°º˚]\s*)?[CFK℃℉])?(\s*(?:\)\s*)?)$/
 
 /** No quantity of a datasheet takes more characters; a pasted page is not searched for one. */
 const longest = 200
@@ -60,7 +60,7 @@ function tooLong(text: string, kind: QuantityKind, options: ReadOptions): Draft 
 }
 
 const notGiven =
-  /^\s*(?:[-–]+|\?+|~|\.{2,}|n\.? ?[/.] ?[ad]\.?|n\.?[ad]\.?|t\.?b\.?[acd]\.?|nan|null|none|nil|unknown|not (?:given|stated|known|available|applicable|specified)|x{2,}|(?:-+|\?+|tbd|n\/a) +[a-z%°/]{1,6})?\s*$/i
+  /^\s*(?:(?:[-–]+|\?+|~|\.{2,}|n\.? ?[/.] ?[ad]\.?|n\.?[ad]\.?|t\.?b\.?[acd]\.?|nan|null|none|nil|unknown|not (?:given|stated|known|available|applicable|specified)|x{2,}|(?:-+|\?+|tbd|n\/a) +[a-z%°/]{1,6})\s*)?$/i
 
 function readerOf(kind: QuantityKind): (task: Task) => Draft {
   switch (kind) {

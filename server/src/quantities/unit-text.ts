@@ -14,7 +14,7 @@ export interface UnitFound {
 /** Blanks, powers and `per` aside: `% per deg C` is `%/degC`. */
 export const unitKey = (text: string): string =>
   text
-    .replace(/\s*\bper\b\s*/i, '/')
+    .replace(/\bper\b/i, '/')
     .replace(/[\s^]+/g, '')
     .replace(/\.$/, '')
 

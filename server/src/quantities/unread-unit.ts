@@ -7,13 +7,14 @@ import type { Scanned } from './number.ts'
 import type { Fix } from './quantity.ts'
 import { completedUnit, nearestUnits, unitKey, unitOfAnyKind, unitOfKind } from './unit-text.ts'
 
-const behind = /^(.*?)([\s,;(]*(?:typ|max|min|nom|approx|each)\.?\)?|\s*[.,;]+)\s*$/i
+const behind = /(?<![\s,;(])[\s,;(]*(?:typ|max|min|nom|approx|each)\.?\)?$|(?<!\s)\s*(?<![.,;])[.,;]+$/i
 
 /** Parts a unit from what stands behind it: `V, typ`, `in.`, `USD;`. null where no part of it is a unit. */
 export function trailing(rest: string, isUnit: (unit: string) => boolean): { unit: string; extra: string } | null {
   if (isUnit(rest)) return { unit: rest, extra: '' }
-  const [, unit = '', extra = ''] = behind.exec(rest) ?? []
-  return extra && isUnit(unit) ? { unit, extra: extra.trim() } : null
+  const match = behind.exec(rest.trimEnd())
+  const unit = rest.slice(0, match?.index)
+  return match && isUnit(unit) ? { unit, extra: match[0].trim() } : null
 }
 
 /** A number stands there, and what follows is no unit of the kind: say what it is and what would fit. */
@@ -88,7 +89,7 @@ function twoNumbers(task: Task, first: Scanned, start: number, end: number, want
     const between = text.slice(first.end - 1, start + 1)
     const ahead = typed.slice(0, plain.start(start)).replace(separators, '').replace(aside, '')
     const behind = shown.replace(aside, '').replace(/\)$/, '')
-    const unit = /[^\d\s.,]*$/.exec(unitKey(text.slice(start, end)))?.[0] ?? ''
+    const unit = /(?<![^\d\s.,])[^\d\s.,]*$/.exec(unitKey(text.slice(start, end)))?.[0] ?? ''
     const bare = unitOfKind(ahead.slice(plain.end(first.end)), task.kind) === null && unitOfKind(unit, task.kind)
     if (/^[.,]\s+\d|^\d\s+[.,](?:\s*\d)?$/.test(between)) {
       const rest = text.slice(start).replace(/^[.,]/, '')
@@ -103,5 +104,7 @@ function twoNumbers(task: Task, first: Scanned, start: number, end: number, want
 }
 
 const numbers = /(?<![A-Za-wyz^\d.,/])\d+(?:[.,/]\d+)*/g
+// a quantity is read from 200 characters at most
+// eslint-disable-next-line regexp/no-super-linear-move
 const separators = /(?:[\s,;:x×/&(+±~=@.–—]|\b(?:and|or|to|by)|-)+$/i
-const aside = /\s*\([^)]*\)$/
+const aside = /(?<!\s)\s*\([^()]*\)$/

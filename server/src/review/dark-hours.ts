@@ -1,4 +1,4 @@
-import type { Hours } from './year.ts'
+import type { Hours } from './year-battery.ts'
 
 /** Days and nights of the year on which a load is not met. */
 export interface Dark {

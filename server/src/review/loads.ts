@@ -36,6 +36,10 @@ const second = 1 / 3600
 export const loadsAtAnyTime = ({ system }: ResolvedSystem): readonly Load[] =>
   system.loads.filter(({ at, hours }) => !at && (hours?.value ?? 0) * second < 24)
 
+/** What the controllers take for themselves [A]. */
+export const controllersOwn = ({ arrays }: ResolvedSystem): number =>
+  arrays.reduce((sum, { controller }) => sum + (controller?.record.self_consumption?.value ?? 0), 0)
+
 /**
  * Loads and other sources, day by day. Days of use follow each other from the start of the week, as a weekend does; a part
  * of a day takes its share. Inverter losses, its standby and the controllers' own consumption are loads too.
@@ -43,10 +47,7 @@ export const loadsAtAnyTime = ({ system }: ResolvedSystem): readonly Load[] =>
 export function demandOf(resolved: ResolvedSystem): Demand {
   const { system } = resolved
   const voltage = bankOf(resolved)?.voltage ?? 12
-  const own = resolved.arrays.reduce(
-    (sum, { controller }) => sum + (controller?.record.self_consumption?.value ?? 0),
-    0,
-  )
+  const own = controllersOwn(resolved)
   const efficiency = inverterEfficiency(system.inverter.efficiency?.value)
   const ac = system.loads.filter(({ supply }) => supply?.value === 'ac')
   const { standby, hours } = system.inverter

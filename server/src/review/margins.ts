@@ -18,7 +18,11 @@ export interface Margin {
   readonly unit: string
   /** Whether the limit is the least, not the most. */
   readonly atLeast?: true
+  /** Whether more does no harm: what exceeds the limit is not used. */
+  readonly unused?: true
 }
+
+export const isKept = ({ value, limit, atLeast }: Margin): boolean => (atLeast ? value >= limit : value <= limit)
 
 /** Every limit of a system of which both sides are known. */
 export function marginsOf(system: ResolvedSystem, figures: Figures): readonly Margin[] {
@@ -97,6 +101,7 @@ function ofControllers(system: ResolvedSystem, figures: Figures): readonly Margi
         value: sumOf(group, arrayPmax),
         limit: mostPower(group, bankOf(system)?.voltage),
         unit: 'W',
+        unused: true,
       },
     ])
   })

@@ -1,5 +1,5 @@
-import { panelEnergy, planeLight, type Energy, type Mount, type PlaneLight } from '../physics/energy.ts'
-import type { PowerTable } from '../physics/power-table.ts'
+import { panelEnergy, planeLight, warmingOf, type Energy, type Mount, type PlaneLight } from '../physics/energy.ts'
+import { gridPlaces, type GridPlaces, type PowerTable } from '../physics/power-table.ts'
 import { yearSunDays } from '../physics/sun-days.ts'
 import { courseOf, sunOnCourse, type Course, type SunHours } from '../physics/sun-hours.ts'
 import { weatherSky, type WeatherYear } from '../physics/weather-sky.ts'
@@ -126,4 +126,41 @@ export function lightOn(sky: SunHours, mount: Mount): PlaneLight {
   if (ofSky.size > 16) ofSky.clear()
   ofSky.set(key, light)
   return light
+}
+
+/** The hours of a year in which there is sun, and the month of each. */
+export interface Sunny {
+  readonly hours: Int32Array
+  readonly month: Uint8Array
+}
+
+const sunny = new WeakMap<SunHours, Sunny>()
+
+export function sunnyHours(sky: SunHours): Sunny {
+  return kept(sunny, sky, () => {
+    const hours = Int32Array.from([...sky.global.keys()].filter((h) => sky.global[h]! > 0))
+    return { hours, month: Uint8Array.from(hours, (h) => sky.days[Math.floor(h / 24)]!.month) }
+  })
+}
+
+const places = new WeakMap<PlaneLight, Map<number, GridPlaces>>()
+
+/** Where the sunny hours of a year lie on the grid of a panel's power, for all panels that are mounted alike. */
+export function placesOn(sky: SunHours, mount: Mount): GridPlaces {
+  const light = lightOn(sky, mount)
+  const ofLight = kept(places, light, () => new Map<number, GridPlaces>())
+  const warming = warmingOf(mount)
+  const known = ofLight.get(warming)
+  if (known) return known
+  const { hours } = sunnyHours(sky)
+  const entering = new Float64Array(hours.length)
+  const cell = new Float64Array(hours.length)
+  hours.forEach((h, n) => {
+    entering[n] = light.entering[h]!
+    cell[n] = sky.air[h]! + warming * light.arriving[h]!
+  })
+  if (ofLight.size > 16) ofLight.clear()
+  const made = gridPlaces(entering, cell)
+  ofLight.set(warming, made)
+  return made
 }

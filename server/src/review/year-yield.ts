@@ -1,5 +1,5 @@
-import { powerAt, type PowerTable } from '../physics/power-table.ts'
-import { warmingOf, type Mount } from '../physics/energy.ts'
+import { addPowers, type PowerTable } from '../physics/power-table.ts'
+import type { Mount } from '../physics/energy.ts'
 import type { SunHours } from '../physics/sun-hours.ts'
 import { arrayCable } from './array-figures.ts'
 import { controllerEfficiency, type Bank } from './bank.ts'
@@ -7,7 +7,7 @@ import { controllersOf } from './controllers.ts'
 import { mismatchOf } from './mismatch.ts'
 import { clampOf } from './pwm.ts'
 import { arrayPmax, countOf } from './strings.ts'
-import { facingOf, lightOn, mountOf, tableOf } from './sun.ts'
+import { facingOf, mountOf, placesOn, sunnyHours, tableOf, type Sunny } from './sun.ts'
 import type { ResolvedArray, ResolvedSystem } from './resolved.ts'
 
 /** Dirt 3 %, connections and unlike panels 2 % (common practice, no source). */
@@ -66,53 +66,39 @@ function wired(system: ResolvedSystem, array: ResolvedArray, bank: Bank | null):
 export function produce(plant: Plant, sky: SunHours, into: Float64Array): void {
   into.fill(0)
   const sunny = sunnyHours(sky)
-  const passed = new Float64Array(sunny.length)
-  const given = new Float64Array(sunny.length)
+  const { hours } = sunny
+  const passed = scratch(hours.length, 1)
+  const given = scratch(hours.length, 2)
   for (const { arrays, most } of plant) {
     passed.fill(0)
     for (const array of arrays) {
       given.fill(0)
-      for (const part of array.parts) addPower(part, sky, sunny, given)
-      pass(array, sky, sunny, given, passed)
+      for (const { table, mount, count } of array.parts) addPowers(table, placesOn(sky, mount), count, given)
+      pass(array, sunny, given, passed)
     }
-    for (let n = 0; n < sunny.length; n++) into[sunny[n]!]! += Math.min(most, passed[n]!)
-  }
-}
-
-type Part = Wired['parts'][number]
-
-/** Adds what the panels of a part give in each sunny hour. */
-function addPower({ table, mount, count }: Part, sky: SunHours, sunny: Int32Array, given: Float64Array): void {
-  const { arriving, entering } = lightOn(sky, mount)
-  const { air } = sky
-  const warming = warmingOf(mount)
-  for (let n = 0; n < sunny.length; n++) {
-    const h = sunny[n]!
-    given[n]! += count * powerAt(table, entering[h]!, air[h]! + warming * arriving[h]!)
+    for (let n = 0; n < hours.length; n++) into[hours[n]!]! += Math.min(most, passed[n]!)
   }
 }
 
 /** Adds what comes out of cable and controller. */
 function pass(
   { together, drop, efficiency }: Wired,
-  { days }: SunHours,
-  sunny: Int32Array,
+  { month }: Sunny,
   given: Float64Array,
   passed: Float64Array,
 ): void {
-  for (let n = 0; n < sunny.length; n++) {
+  for (let n = 0; n < given.length; n++) {
     let power = given[n]!
     if (!(power > 0)) continue
-    if (together) power *= together[days[Math.floor(sunny[n]! / 24)]!.month]!
+    if (together) power *= together[month[n]!]!
     passed[n]! += power * (1 - Math.min(0.5, drop * power)) * efficiency
   }
 }
 
-const sunnyOf = new WeakMap<SunHours, Int32Array>()
+const buffers: Float64Array[] = []
 
-/** The hours of a year in which there is sun. */
-function sunnyHours(sky: SunHours): Int32Array {
-  const known = sunnyOf.get(sky) ?? Int32Array.from([...sky.global.keys()].filter((h) => sky.global[h]! > 0))
-  sunnyOf.set(sky, known)
-  return known
+/** Room that the next year writes over: a library of panels asks for thousands of years. */
+export function scratch(length: number, which = 0): Float64Array {
+  if ((buffers[which]?.length ?? 0) < length) buffers[which] = new Float64Array(length)
+  return buffers[which]!.subarray(0, length)
 }

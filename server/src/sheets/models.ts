@@ -100,7 +100,9 @@ const isName = (text: string): boolean => {
   )
     return false
   if (!/\d/.test(text) && saysField(text)) return false
-  const rest = text.replace(/\b(?:stc|noct|nmot|tonc|tnfc)\b|[\d.,]+ ?W\/m[²2]/gi, '').replace(/[^\p{L}\p{N}]/gu, '')
+  const rest = text
+    .replace(/\b(?:stc|noct|nmot|tonc|tnfc)\b|(?<![\d.,])[\d.,]+ ?W\/m[²2]/gi, '')
+    .replace(/[^\p{L}\p{N}]/gu, '')
   return rest.length > 0
 }
 
@@ -108,7 +110,7 @@ const isName = (text: string): boolean => {
 function isTurned(cells: readonly Candidate[]): boolean {
   const full = cells.filter(({ cell }) => cell.columns > 1 && cell.column >= 0)
   const dimension = ({ cell }: Candidate) =>
-    /([%a-z°]+(?:\/\S+)?)\)?$/i.exec(cell.text.replace(/\([^)]*\)$/, '').trim())?.[1] ??
+    /(?<![%a-z°])([%a-z°]+(?:\/\S+)?)\)?$/i.exec(cell.text.replace(/\([^()]*\)$/, '').trim())?.[1] ??
     cell.unit ??
     cell.heads.map(unitInLabel).find(Boolean) ??
     unitInLabel(cell.label) ??

@@ -81,7 +81,7 @@ export function unitAlone(text: string): string | null {
   const bare = plainly(text)
     .trim()
     .replace(/^(?:in|en)\s+(?=.)/, '')
-    .replace(/^[[(/]\s*|\s*[)\]:]$/g, '')
+    .replace(/^[[(/]\s*|(?<!\s)\s*[)\]:]$/g, '')
   const unit = unitAt(bare, 0)
   return unit && unit.end === bare.length ? unit.symbol : null
 }
@@ -90,13 +90,13 @@ export function unitAlone(text: string): string | null {
 export function unitInLabel(text: string): string | null {
   const label = plainly(text)
     .trim()
-    .replace(/[:*]+$/, '')
+    .replace(/(?<![:*])[:*]+$/, '')
     .trim()
-  const form = /(?:[[(]\s*([^()[\]]{1,12})\s*[)\]]|\s(?:in|en)\s+(\S{1,10})|[,/]\s*(\S{1,8}))$/
+  const form = /(?:[[(]\s*([^\s()[\]][^()[\]]{0,11})\s*[)\]]|\s(?:in|en)\s+(\S{1,10})|[,/]\s*(\S{1,8}))$/
   const match = form.exec(label)
   const found = match?.[1] ?? match?.[2] ?? match?.[3]
   if (found) return unitAlone(found)
-  const inside = /[[(]\s*([^()[\]]{1,12})\s*[)\]]/g
+  const inside = /[[(]\s*([^\s()[\]][^()[\]]{0,11})\s*[)\]]/g
   for (const [, text] of label.matchAll(inside)) {
     const unit = unitAlone(text!)
     if (unit) return unit

@@ -16,7 +16,7 @@ export function isValue(text: string, decimal: Decimal): boolean {
   if (line.slice(first.start, first.start + 1) !== line.slice(lead, lead + 1) && first.start > lead) return false
   let rest = line
   for (const { start, end } of [...numbers].reverse()) rest = rest.slice(0, start) + ' ' + rest.slice(end)
-  const words = rest.replace(/\([^)]*\)/g, ' ').match(/\p{L}{3,}/gu) ?? []
+  const words = rest.replace(/\([^()]*\)/g, ' ').match(/\p{L}{3,}/gu) ?? []
   // `25 years of power warranty`, `90 % after 10 years`
   const isPromise = numbers.some(({ unit }) => unit === 'years') && (words.length > 0 || numbers.length > 1)
   return words.length <= 2 && !isPromise

@@ -1,22 +1,23 @@
 import { formatNumber } from '../../quantities/format.ts'
 import type { MonthFigures } from '../../review/figures.ts'
-import type { Margin } from '../../review/margins.ts'
+import { isKept, type Margin } from '../../review/margins.ts'
 import { monthNames } from '../../findings/months.ts'
 import { whole } from '../numbers.ts'
 import type { Written } from '../units.ts'
 import type { Table } from './blocks.ts'
 
-/** Every limit with its figure; one that is not kept says so. */
+/** Every limit with its figure; one that is not kept says so, or that the rest is not used. */
 export function limitsTable(margins: readonly Margin[], { kilograms }: Written): Table {
   return {
     name: 'Limits that were checked',
     head: ['limit', 'figure'],
     figures: [1],
-    rows: margins.map(({ what, value, limit, unit, atLeast }) => {
+    rows: margins.map((margin) => {
+      const { what, value, limit, unit, atLeast, unused } = margin
       const write = (v: number) => (unit === 'kg' ? kilograms(v) : `${formatNumber(v, 3)} ${unit}`)
       const bare = (v: number) => write(v).replace(/ \S+$/, '')
-      const kept = atLeast ? value >= limit : value <= limit
-      return [what, `${bare(value)} of ${atLeast ? 'at least ' : ''}${write(limit)}${kept ? '' : ': NOT KEPT'}`]
+      const beyond = unused ? ', the rest is not used' : ': NOT KEPT'
+      return [what, `${bare(value)} of ${atLeast ? 'at least ' : ''}${write(limit)}${isKept(margin) ? '' : beyond}`]
     }),
   }
 }

@@ -4,7 +4,7 @@ import { fullYears } from '../../values/warranted-energy.ts'
 import { arrayFigures } from '../array-figures.ts'
 import { shapeOf } from '../fit.ts'
 import { packPanels } from '../packing/pack-panels.ts'
-import { yearOf } from '../year.ts'
+import { yieldOf } from '../year.ts'
 import { unsuitedTo, voidHere } from './excluded.ts'
 import { bestFirst, withFront } from './front.ts'
 import type { Place } from './laid-array.ts'
@@ -44,7 +44,7 @@ function rowOf(
   const { strings, array, over } = withinLimits(place, candidate, count, own, library)
   const alone = { ...place.system, arrays: [array] }
   const figures = arrayFigures(alone, array, 0)
-  const months = yearOf(alone)?.months.map((month) => month.yield_wh_day) ?? null
+  const months = yieldOf(alone)
   const energy = months && months.reduce((sum, wh, m) => sum + (wh * monthDays[m]!) / 1000, 0)
   const years = fullYears(panel.record)
   const { price } = figures

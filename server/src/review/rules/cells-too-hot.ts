@@ -6,13 +6,28 @@ import { siteAt } from '../panel-at.ts'
 import { elsewhere } from '../rule.ts'
 import { reviewRule } from '../rule.ts'
 
+/** K. The model is no better than this. */
+const uncertain = 6
+
+const inWords = {
+  bonded: { say: 'bonded' },
+  canvas: { say: 'canvas' },
+  standoff: { say: 'standoff' },
+  'open rack': { say: 'openRack' },
+} as const
+
 export const cellsTooHot = reviewRule({
   id: 'cells-too-hot',
   severity: 'warning',
   reason: 'Hotter than its maker permits a panel ages fast and loses its warranty.',
   source: 'Ross 1981 with the installed-NOCT corrections of Fuentes, SAND85-0330 (1987)',
   messages: {
-    hot: 'Mounted {record}, the cells reach {hot} on a day of {hottest} °C, above the permitted {upper} °C',
+    bonded: 'Bonded',
+    canvas: 'On canvas',
+    standoff: 'On standoffs',
+    openRack: 'On an open rack',
+    hot: '{mounting}, the cells reach about {hot} on a day of {hottest} °C (limit {upper} °C){cooler}',
+    cooler: '; on standoffs about {cells}',
   },
 
   check(system) {
@@ -23,17 +38,22 @@ export const cellsTooHot = reviewRule({
         if (!one.panel || !place || range?.quantity.upper === undefined) return []
         const site = siteAt(system, one)
         const hot = derive(cellTemperatureHot, one.panel.record, site).value
-        if (hot === null || hot <= range.quantity.upper + 0.5) return []
+        const { upper } = range.quantity
+        if (hot === null || hot <= upper + 0.5) return []
+        const mounting = mountingOf(one.panel.record, site)
+        const cells = derive(cellTemperatureHot, one.panel.record, { ...site, mounting: 'standoff' }).value ?? hot
         return [
           {
             say: 'hot',
             with: {
-              record: mountingOf(one.panel.record, site),
+              mounting: inWords[mounting],
               hot: whole(hot, '°C'),
               hottest: site.hottest,
-              upper: range.quantity.upper,
+              upper,
+              cooler: cells < hot - 1 ? { say: 'cooler', with: { cells: whole(cells, '°C') } } : null,
             },
             suspects: [place],
+            severity: hot < upper + uncertain ? ('information' as const) : ('warning' as const),
             ...elsewhere(one.panel, range),
           },
         ]

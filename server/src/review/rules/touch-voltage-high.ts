@@ -4,12 +4,12 @@ import { reviewRule } from '../rule.ts'
 
 export const touchVoltageHigh = reviewRule({
   id: 'touch-voltage-high',
-  severity: 'information',
+  severity: 'warning',
   reason:
-    'Up to about 60 V direct current can usually be touched, less where it is wet; boats and vans are wet, metallic and cramped.',
+    'Above 60 V direct current a shock can kill, and at less where it is wet; boats and vans are wet, metallic and cramped.',
   source: 'limit of extra-low voltage, IEC 60364-4-41 (from memory)',
   messages: {
-    high: 'The string reaches {voc} at {coldest}, above the 60 V that can usually be touched',
+    high: '{voc} at {coldest}: above 60 V DC a shock can kill, and at less where it is wet',
   },
 
   check({ system, coldest, arrays }, figures) {

@@ -7,13 +7,14 @@ export const bendLimitHigh = panelRule({
   reason: 'Some sheets print arcs of 240° and more, though crystalline cells crack well before; a radius says more.',
   source: 'common practice, no source: up to about 30 degrees over the length',
   messages: {
-    high: 'The bend limit {bend} is above {most} degrees',
+    silicon: 'Bend limit {bend}: some sheets print such arcs, but silicon cells crack well before; ask for a radius',
+    aboveTurn: 'Bend limit {bend}: more than a full turn; ask for a radius',
   },
 
   check(panel) {
-    const { bend } = panel.limits
-    const most = isCrystalline(panel) ? 60 : 360
-    if (!bend || bend.value <= most) return null
-    return { say: 'high', with: { bend, most }, suspects: [bend] }
+    const { bend, bend_radius: radius } = panel.limits
+    const silicon = isCrystalline(panel)
+    if (!bend || radius || bend.value <= (silicon ? 60 : 360)) return null
+    return { say: silicon ? 'silicon' : 'aboveTurn', with: { bend }, suspects: [bend] }
   },
 })

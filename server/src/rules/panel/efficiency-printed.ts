@@ -1,5 +1,6 @@
 import { percent } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
+import { inside } from '../band.ts'
 import { efficiencyOf } from '../efficiency-of.ts'
 
 /**
@@ -7,6 +8,7 @@ import { efficiencyOf } from '../efficiency-of.ts'
  * and no slip. Panels with wide margins and seams print up to a quarter more. Common practice, no source.
  */
 const cellsAlone = { flexible: 1.26, folding: 1.26, rigid: 1.15 } as const
+const cellsAloneOfAny = Math.max(...Object.values(cellsAlone))
 
 export const efficiencyPrinted = panelRule({
   id: 'efficiency-printed',
@@ -31,9 +33,9 @@ export const efficiencyPrinted = panelRule({
       computed *
         (pmax.quantity.half / pmax.value + length.quantity.half / length.value + width.quantity.half / width.value)
     if (Math.abs(printed.value - computed) <= Math.max(rounding, 0.01 * computed)) return null
-    const otherArea = 1 < ratio && ratio <= cellsAlone[construction?.value ?? 'rigid']
-    const severity = ratio > 0.97 ? 'information' : ratio < 0.67 ? 'error' : 'warning'
-    const hint = otherArea ? { say: 'theSheetMay' } : null
+    const most = construction ? cellsAlone[construction.value] : cellsAloneOfAny
+    const hint = inside(ratio, [1, most]) ? { say: 'theSheetMay' } : null
+    const severity = inside(ratio, [0.97, most]) ? 'information' : inside(ratio, [0.67, 1.5]) ? 'warning' : 'error'
     return {
       say: 'found',
       with: { printed, computed: percent(computed), pmax, length, width, hint },

@@ -2,7 +2,7 @@ import { panelRule } from '../about.ts'
 
 export const widthAboveLength = panelRule({
   id: 'width-above-length',
-  severity: 'information',
+  severity: 'hint',
   reason: 'The longer side is typed as the length, so that layouts of two panels can be compared.',
   source: 'common practice, no source',
   messages: {

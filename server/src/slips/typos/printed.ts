@@ -6,7 +6,7 @@ export interface Printed {
 
 /** `-0,38 %/°C` is `-0.38` and ` %/°C`; null where the text does not start with one plain number. */
 export function takeApart(text: string): Printed | null {
-  const match = /^\s*([-−–]?)\s*(\d+(?:[.,]\d*)?|[.,]\d+)(?![\d.,])(.*)$/s.exec(text)
+  const match = /^\s*(?:([-−–])\s*)?(\d+(?:[.,]\d*)?|[.,]\d+)(?![\d.,])(.*)$/s.exec(text)
   if (!match) return null
   return { number: (match[1] ? '-' : '') + match[2]!.replace(',', '.'), rest: match[3]!.trimEnd() }
 }
@@ -15,7 +15,7 @@ export const decimalsOf = (number: string): number =>
   number.includes('.') ? number.length - 1 - number.indexOf('.') : 0
 
 /** A coefficient per module (V/K, mV/°C, W/K) and not a share. */
-export const isAbsolute = (text: string): boolean => /[WVA]\s*\/\s*[°]?\s*[CKF]/.test(text)
+export const isAbsolute = (text: string): boolean => /[WVA]\s*\/\s*(?:°\s*)?[CKF]/.test(text)
 
 const lengths: Readonly<Record<string, number>> = { mm: 1e-3, cm: 1e-2, m: 1, in: 0.0254 }
 

@@ -65,7 +65,10 @@ const keys = (columns: readonly { readonly key: string }[]) => columns.map(({ ke
 const help = `Columns: ${keys(panelColumns)}
 Columns on a surface: ${keys(surfaceColumns)}
 
-In CSV, a text that begins with = + - @ or an apostrophe has an apostrophe before it, so that no spreadsheet takes it for a formula.
+In CSV, a text that begins with = + - @, a tab, a carriage return or an apostrophe has an apostrophe before it, so that no spreadsheet takes it
+for a formula.
+
+The panel of --with is marked: * in text and Markdown, the column beside in CSV, beside in JSON.
 
 Examples:
   wattproof compare panels

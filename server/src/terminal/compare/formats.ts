@@ -25,6 +25,9 @@ export function toMarkdown<Row>(rows: readonly Row[], columns: readonly Column<R
   return lines.map((line) => `| ${line.map(escaped).join(' | ')} |\n`).join('')
 }
 
+/** A sentence of its own below a table. */
+export const noteInMarkdown = (text: string): string => `${escaped(text)}\n`
+
 const escaped = (text: string) => text.replace(/[\\|<>*_`[\]]/g, '\\$&').replace(/\s+/g, ' ')
 
 const texts = <Row>(rows: readonly Row[], columns: readonly Column<Row>[]) =>

@@ -1,7 +1,7 @@
 import type { SurfaceRow } from '../../review/choosing/row.ts'
-import { chosen, filtered, sorted, type Column } from './column.ts'
+import { chosen, filtered, sorted, textCell, type Column } from './column.ts'
 import { foldWords } from './fitted-table.ts'
-import { toCsv, toMarkdown, toText } from './formats.ts'
+import { noteInMarkdown, toCsv, toMarkdown, toText } from './formats.ts'
 import { jsonText } from '../visible.ts'
 import type { SurfaceComparison } from './on-surface.ts'
 import type { TableOptions } from './options.ts'
@@ -20,11 +20,22 @@ export function surfaceReport(
   const rows = [...taken, ...out]
   const name = (panel: string) => (panel === beside ? `${panel} *` : panel)
   const surface = place.surface.id?.value ?? ''
-  if (format === 'json') return jsonText({ version: 1, system: file.id, surface, rows })
-  if (format === 'csv') return toCsv(rows, chosen(surfaceColumns, names))
-  if (format === 'markdown') return toMarkdown(rows, named(chosen(surfaceColumns, names)))
+  const besideColumn: Column<SurfaceRow> = {
+    key: 'beside',
+    label: 'set beside',
+    cell: ({ panel }) => textCell(panel === beside ? 'yes' : 'no'),
+  }
+  if (format === 'json')
+    return jsonText({ version: 1, system: file.id, surface, ...(beside !== null && { beside }), rows })
+  if (format === 'csv') {
+    const columns = chosen(surfaceColumns, names)
+    return toCsv(rows, beside === null ? columns : [...columns, besideColumn])
+  }
+  const mark = beside === null ? [] : [`* ${beside} is set beside the panels of the library.`]
+  if (format === 'markdown')
+    return [toMarkdown(rows, named(chosen(surfaceColumns, names))), ...mark.map(noteInMarkdown)].join('\n')
   const notes = [
-    ...(beside === null ? [] : [`* ${beside} is set beside the panels of the library.`]),
+    ...mark,
     ...(taken.some(isPart)
       ? ['4 of 8: eight fit, of which wiring and the limits of the customer allow four; all figures are of those four.']
       : []),

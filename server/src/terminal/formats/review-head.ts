@@ -1,6 +1,6 @@
 import { formatNumber } from '../../quantities/format.ts'
 import type { Figures } from '../../review/figures.ts'
-import { marginsOf, type Margin } from '../../review/margins.ts'
+import { isKept, marginsOf, type Margin } from '../../review/margins.ts'
 import type { ResolvedSystem } from '../../review/resolved.ts'
 import { totalsOf, type ArrayParts, type Totals } from '../../review/totals.ts'
 import { table } from '../table.ts'
@@ -37,8 +37,10 @@ export function marginsText(system: ResolvedSystem, figures: Figures): string {
   return table(marginsOf(system, figures).map((one) => [`  ${one.what}`, ...sides(one)]))
 }
 
-function sides({ value, limit, unit, atLeast }: Margin): readonly string[] {
+function sides(margin: Margin): readonly string[] {
+  const { value, limit, unit, atLeast, unused } = margin
   const left = atLeast ? value / limit - 1 : 1 - value / limit
   const numbers = `${formatNumber(value, 3)} ${atLeast ? 'of at least' : 'of'} ${formatNumber(limit, 3)} ${unit}`
-  return [numbers, left < 0 ? 'NOT KEPT' : `${Math.round(100 * left)} % ${atLeast ? 'above' : 'left'}`]
+  if (!isKept(margin)) return [numbers, unused ? 'the rest is not used' : 'NOT KEPT']
+  return [numbers, `${Math.round(100 * left)} % ${atLeast ? 'above' : 'left'}`]
 }

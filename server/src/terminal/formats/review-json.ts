@@ -1,5 +1,5 @@
 import type { Review } from '../../check/review.ts'
-import { marginsOf } from '../../review/margins.ts'
+import { isKept, marginsOf } from '../../review/margins.ts'
 import { tooLarge } from '../../review/too-large.ts'
 import { totalsOf } from '../../review/totals.ts'
 import type { FileReport } from '../file-report.ts'
@@ -8,14 +8,10 @@ import { findingsToJson } from './json.ts'
 
 /** One document with the figures of a system and what was found in it. */
 export function reviewJson({ system, figures }: Review, report: FileReport): string {
-  const margins = marginsOf(system, figures).map(({ what, value, limit, unit, atLeast }) => ({
-    what,
-    value,
-    limit,
-    unit,
-    at_least: atLeast ?? false,
-    kept: atLeast ? value >= limit : value <= limit,
-  }))
+  const margins = marginsOf(system, figures).map((margin) => {
+    const { what, value, limit, unit, atLeast } = margin
+    return { what, value, limit, unit, at_least: atLeast ?? false, kept: isKept(margin) }
+  })
   const document = {
     version: 1,
     system: system.id,
