@@ -10,7 +10,7 @@ import {
 } from '../../server/src/editor/protocol.ts'
 import { skippedGlob } from './records.ts'
 
-/** More than the server analyses. */
+/** What the server reads of a disk itself; where it cannot, nothing else keeps a gigabyte from being decoded and sent. */
 const mostBytes = 1024 * 1024
 
 /**
@@ -28,7 +28,8 @@ export function answerFiles(client: BaseLanguageClient): void {
     try {
       const { type, size } = await workspace.fs.stat(file)
       if ((type & FileType.File) === 0) return { because: 'it is no regular file' }
-      if (size > mostBytes) return { because: 'it is larger than a record can be' }
+      if (size > mostBytes)
+        return { because: `it has ${(size / mostBytes).toFixed(1)} MiB, and a record has a few KiB` }
       return new TextDecoder().decode(await workspace.fs.readFile(file))
     } catch {
       return null // gone since it was listed

@@ -5,7 +5,7 @@ import type { Row } from './row.ts'
 /** Puts label and value apart where a sheet prints them as one text: `Weight ..... 1.9 kg`, `Peak power: 200 W`. */
 export function apart(piece: Piece, isValue: (text: string) => boolean): readonly Piece[] {
   const { text } = piece
-  const sign = /\s*(?:[.…·_]{4,}|(?<=\p{L}[^:=]{0,80})[:=]\s)\s*/u.exec(text)
+  const sign = /(?<!\s)\s*(?:[.…·_]{4,}|(?<=\p{L}[^:=]{0,80})[:=]\s)\s*/u.exec(text)
   if (!sign || sign.index < 2) return [piece]
   const value = text.slice(sign.index + sign[0].length)
   // `NOCT: 800 W/m2, 20 °C` is a heading

@@ -1,6 +1,14 @@
-import { Position, commands, type CodeLens, type Hover, type MarkdownString, type TextDocument } from 'vscode'
+import {
+  Position,
+  commands,
+  workspace,
+  type CodeLens,
+  type Hover,
+  type MarkdownString,
+  type TextDocument,
+} from 'vscode'
 import { good } from './records.ts'
-import { hasRule, ours, replace, showNew, soon } from './tools.ts'
+import { bytes, hasRule, holds, inFolder, ours, replace, showNew, soon } from './tools.ts'
 
 const systemOf = (panel: string) => `format: 1\nname: Boat\narrays:\n  - panels: [{ panel: ${panel}, count: 2 }]\n`
 /** The id in such a system. */
@@ -27,6 +35,14 @@ export async function aSystemSeesItsPanels() {
     () => ours(system.uri),
     (found) => !hasRule('unknown-record')(found),
   )
+}
+
+export async function aFileFarTooLargeForARecordIsNotRead() {
+  const large = inFolder('large.panel.yaml')
+  await workspace.fs.writeFile(large, bytes('#'.repeat(2 << 20)))
+  const [finding] = await soon('the finding', () => ours(large), hasRule('file-not-read'))
+  holds(finding?.message.includes('it has 2.0 MiB'), finding?.message)
+  await workspace.fs.delete(large)
 }
 
 async function hoverText({ uri }: TextDocument): Promise<string> {

@@ -3,7 +3,7 @@
  * Letter, less margins. Nothing is smaller than 9 pt.
  */
 export const style = `
-@page { margin: 9mm 12mm; }
+@page { margin: 7mm 12mm; }
 * { box-sizing: border-box; }
 html { color-scheme: light; background: #fff; }
 body { margin: 0 auto; padding: 8mm 0; width: 186mm; font: 9pt/1.18 'Liberation Sans', Arial, Helvetica, sans-serif; color: #1b1b1b; }
@@ -12,7 +12,7 @@ section.leaf > * { grid-column: span 2; min-width: 0; }
 section.leaf > .half { grid-column: span 1; }
 section.leaf + section.leaf { break-before: page; margin-top: 16mm; }
 h1 { font-size: 16pt; line-height: 1.15; margin: 0; overflow-wrap: anywhere; }
-h2 { font-size: 10pt; margin: 3px 0 2px; border-bottom: 1px solid #767676; break-after: avoid; }
+h2 { font-size: 10pt; margin: 2px 0 1px; border-bottom: 1px solid #767676; break-after: avoid; }
 h3 { font-size: 9pt; font-weight: 600; margin: 0; }
 p { margin: 2px 0; }
 p.under { color: #4a4a4a; }
