@@ -39,6 +39,7 @@ test('any beginning of a record', () => {
 test.each([
   { reason: 'what only the second of two like keys holds', text: 'stc:\nstc:\n  pmax: 110 W\n' },
   { reason: 'what an open bracket at the end holds', text: 'a: 1\n[#~\n?' },
+  { reason: 'what a # between brackets hides at the end', text: '{{#}\t' },
   { reason: 'what stands below a missing key', text: ': 1\n:\n  length: 1190 mm\n' },
 ])('$reason can be changed', ({ text }) => {
   expect(misplaced(text)).toEqual([])

@@ -9,7 +9,7 @@ export const arrayCableDropHigh = reviewRule({
   reason: 'What is lost in the cable is gone, and a controller that only switches then charges the battery too little.',
   source: '3 % for feeders is recommended for boats (ABYC E-11, as quoted by marine trade pages)',
   messages: {
-    high: '{size} over {length} lose {drop} of the voltage at {currentA}, where 3 % is recommended',
+    high: '{size} over {length} one way loses {drop} at {currentA}; aim for 3 %',
   },
 
   check(system, figures) {

@@ -11,7 +11,7 @@ const [warned, said] = [0.01, 0.002]
 export const batteryRunsEmpty = reviewRule({
   id: 'battery-runs-empty',
   severity: 'warning',
-  reason: 'At its floor the battery is cut off and the loads stand still; often there, it also ages fast.',
+  reason: 'At its floor the battery is cut off and the loads stop; often there, it also ages fast.',
   source: 'hour-by-hour years around the monthly means, after Aguiar, Collares-Pereira and Conde (1988)',
   messages: {
     inOneYear: '; in one year of ten it is {value}',

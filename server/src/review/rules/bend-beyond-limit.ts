@@ -18,8 +18,8 @@ export const bendBeyondLimit = reviewRule({
   reason: 'Bent further than permitted, cells crack, and the warranty is void.',
   source: 'the maker’s limit; a surface bends like an arc of its width',
   messages: {
-    limit: '{surface} bends by {curve}{over}, more than the {limit} that {panel} stands',
-    radius: '{surface} bends by {curve}, a radius of {radius}, less than the {limit} that {panel} stands',
+    limit: '{surface} bends by {curve}{over}, more than the {limit} that {panel} is rated for',
+    radius: '{surface} bends by {curve}, a radius of {radius}, less than the {limit} that {panel} is rated for',
     over: ', {across} over the panel',
     surface: 'The surface',
     panel: 'the panel',

@@ -1,4 +1,4 @@
-import { estimate, figure } from '../../findings/message.ts'
+import { figure } from '../../findings/message.ts'
 import { bankOf } from '../bank.ts'
 import { controllersOf, sumOf } from '../controllers.ts'
 import { elsewhere } from '../rule.ts'
@@ -11,8 +11,7 @@ export const chargeCurrentClipped = reviewRule({
   reason: 'A controller passes no more than its current; what the panels could give beyond it is lost on good days.',
   source: 'oversizing by 30 % is common practice, no source',
   messages: {
-    clipped:
-      '{hot} on a hot day are {current} at {charging}, {share} more than the {most} of the controller; what exceeds it is lost',
+    clipped: '{hot} in the heat would charge with {current}; the controller passes {most}',
   },
 
   check(system, figures) {
@@ -32,8 +31,6 @@ export const chargeCurrentClipped = reviewRule({
           with: {
             hot: figure(hot, 'W'),
             current: figure(hot / bank.charging, 'A'),
-            charging: figure(bank.charging, 'V'),
-            share: estimate(100 * (share - 1), '%'),
             most: said(most),
           },
           suspects: [place],

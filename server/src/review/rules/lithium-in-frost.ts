@@ -10,7 +10,7 @@ export const lithiumInFrost = reviewRule({
   source: 'makers’ teaching pages on LiFePO4: no charging below 0 °C',
   messages: {
     found:
-      'It gets as cold as {cold} °C, {name} must not be charged below {limit} °C, and no charge_protection is recorded; fit a cut-off or heat the battery, and record it',
+      'It gets as cold as {cold} °C, and {name} must not be charged below {limit} °C. Record the cut-off, a heater, or that the battery is kept warm',
   },
 
   check(resolved) {

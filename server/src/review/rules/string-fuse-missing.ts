@@ -13,12 +13,12 @@ export const stringFuseMissing = reviewRule({
     'When one string fails, the others drive their current back through it; above its fuse rating the panel can burn.',
   source: 'IEC 62548 practice (as quoted by a worked example), with 1.25 for bright sun of US practice',
   messages: {
-    just: 'just ',
-    whosePanelsStand: ', whose panels {part}stand {limit}',
-    threeAndMore: '; three and more are usually fused',
-    aStringFuse: '; a string_fuse of {size} A in each string protects them',
+    panel: 'a panel rated for {limit}',
+    string: 'one string',
+    threeAndMore: '; three strings and more are usually fused',
+    aStringFuse: '; fit {size} A in each string',
     noFuseSuits: '; no fuse suits these panels, so give each string a controller of its own',
-    missing: '{strings} strings without string fuses: {back} can flow back into one{part}{part2}{fix}',
+    missing: '{back} can flow back into {what}{usually}{fix}',
   },
 
   check(system) {
@@ -33,21 +33,18 @@ export const stringFuseMissing = reviewRule({
       const window = stringFuseWindow(isc, limit?.value ?? Infinity, system.practice)
       const size = nextFuse(fuseSizes.string, window.low)
       const fix = size !== null && size <= window.high ? { say: 'aStringFuse', with: { size } } : { say: 'noFuseSuits' }
-      const stands = limit && back <= limit.value
+      const isWithin = limit && back <= limit.value
       return [
         {
           say: 'missing',
           with: {
-            strings,
             back: figure(back, 'A'),
-            part: limit
-              ? { say: 'whosePanelsStand', with: { part: stands ? { say: 'just' } : null, limit: said(limit) } }
-              : null,
-            part2: stands ? { say: 'threeAndMore' } : null,
+            what: limit ? { say: 'panel', with: { limit: said(limit) } } : { say: 'string' },
+            usually: isWithin ? { say: 'threeAndMore' } : null,
             fix,
           },
           suspects: [strings],
-          severity: stands ? ('warning' as const) : ('error' as const),
+          severity: isWithin ? ('warning' as const) : ('error' as const),
           ...elsewhere(array.panels[0]?.panel, limit),
         },
       ]

@@ -14,13 +14,12 @@ export const stringVoltageLow = reviewRule({
   source:
     'headroom of 1 V to run is common practice, no source; loaded, the voltage at maximum power counts and, to start, the open-circuit voltage, both by the sheet’s coefficients',
   messages: {
-    tooLittle: 'too little: the controller needs {run} to charge the battery at {charging}',
-    startsLater:
-      'and open it gives {open}; the controller starts only at {start}, {above} above the battery being charged',
-    littleAbove: 'only {voltage} above the {run} that the controller needs',
+    tooLittle: '; the controller needs {run} to charge at {charging}',
+    startsLater: ', and open {open}; the controller starts only at {start}, {above} above the battery being charged',
+    littleAbove: ', only {voltage} above the {run} that the controller needs',
     noString: '; no string of these panels suits this controller',
-    longer: '; {series} in series would give {hot}, and {cold} at {coldest}{obstacle}',
-    low: 'On a hot day the string works at {vmp}, {why}{more}',
+    longer: '; {series} in series give {hot}, and {cold} at {coldest}{obstacle}',
+    low: 'Hot, the string gives {vmp}{why}{more}',
   },
 
   check(system, figures) {

@@ -10,9 +10,9 @@ export const unlikePlanesInSeries = reviewRule({
   reason: 'Panels in series that see different sun all work at the current of the one that sees least.',
   source: '10 deg is common practice, no source; loss from the curves of the panels, hour by hour',
   messages: {
-    oneStringLies: 'One string lies across {id}, whose halves face {angle} apart',
+    oneStringLies: 'One string is across {id}, whose halves face {angle} apart',
     noSurface: 'no surface',
-    oneStringLies2: 'One string lies on {id} and {id2}, which face {angle} apart',
+    oneStringLies2: 'One string is on {id} and {id2}, which face {angle} apart',
     loses: '; {loss}',
     found: '{where}{lost}; wire each side as a string of its own',
   },

@@ -8,7 +8,7 @@ export const chargeRateUnusual = batteryRule({
   reason: 'The charge current that a battery takes goes with its capacity.',
   source: 'trade values from memory, to be confirmed on the maker’s sheet',
   messages: {
-    unusual: '{current} are {rate} of the capacity an hour, where 0.05 to {most} is usual',
+    unusual: '{current} is {rate}C; {name} takes 0.05C to {most}C',
   },
 
   check({ chemistry, charge: { max_current: current }, capacity: { amount } }) {
@@ -18,7 +18,7 @@ export const chargeRateUnusual = batteryRule({
     if (0.05 <= rate && rate <= most) return null
     return {
       say: 'unusual',
-      with: { current, rate: figure(rate), most },
+      with: { current, rate: figure(rate), name: chemistries[chemistry.value].name, most },
       suspects: [current, amount],
     }
   },

@@ -4,7 +4,7 @@ import { batteryRule } from '../over.ts'
 export const equalisingForbidden = batteryRule({
   id: 'equalising-forbidden',
   severity: 'error',
-  reason: 'Equalising overcharges on purpose, which only liquid acid survives.',
+  reason: 'Equalising overcharges on purpose, which gel and lithium do not survive; some AGM does.',
   source: 'trade values from memory, to be confirmed on the maker’s sheet',
   messages: {
     found: '{name} must not be equalised, and {equalise} is given for it',

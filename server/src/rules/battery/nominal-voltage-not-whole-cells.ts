@@ -8,9 +8,8 @@ export const nominalVoltageNotWholeCells = batteryRule({
   reason: 'A battery is a whole number of cells.',
   source: 'trade values from memory, to be confirmed on the maker’s sheet',
   messages: {
-    noWholeNumber: 'no whole number of {name} cells',
-    forEachOf: '{each} for each of {cells} cells',
-    found: '{nominal} are {off}; a {name} cell has {value} V',
+    noMultiple: '{nominal} is not a multiple of {value} V, which a {name} cell has',
+    perCell: '{nominal} over {cells} cells is {each}; a {name} cell has {value} V',
   },
 
   check(battery) {
@@ -20,14 +19,10 @@ export const nominalVoltageNotWholeCells = batteryRule({
     const cells = typed ? typed.value : cellsOf(battery)
     const each = cells === undefined ? undefined : nominal.value / cells
     if (each !== undefined && cell[0] * 0.95 <= each && each <= cell[1] * 1.05) return null
-    const off =
-      cells === undefined
-        ? { say: 'noWholeNumber', with: { name } }
-        : { say: 'forEachOf', with: { each: figure(each!, 'V'), cells } }
-    return {
-      say: 'found',
-      with: { nominal, off, name, value: cell[0] },
-      suspects: [nominal, typed ?? chemistry],
-    }
+    const suspects = [nominal, typed ?? chemistry] as const
+    const value = cell[0]
+    return each === undefined
+      ? { say: 'noMultiple', with: { nominal, value, name }, suspects }
+      : { say: 'perCell', with: { nominal, cells, each: figure(each, 'V'), name, value }, suspects }
   },
 })

@@ -6,7 +6,7 @@ export const roundTripEfficiencyUnusual = batteryRule({
   reason: 'Every battery loses something, and none loses nearly half.',
   source: 'trade values from memory, to be confirmed on the maker’s sheet',
   messages: {
-    unusual: 'A round-trip efficiency of {efficiency} lies outside the usual 60 % to 99 %',
+    unusual: 'A round-trip efficiency of {efficiency} is outside the usual 60 % to 99 %',
   },
 
   check({ round_trip_efficiency: efficiency }) {

@@ -5,10 +5,10 @@ import { batteryRule } from '../over.ts'
 export const usableDepthDeep = batteryRule({
   id: 'usable-depth-deep',
   severity: 'warning',
-  reason: 'Lead-acid that is emptied every day lasts a season.',
+  reason: 'Lead-acid that is emptied beyond what it is made for every day lasts a season.',
   source: 'trade values from memory, to be confirmed on the maker’s sheet',
   messages: {
-    deep: 'A usable depth of {depth} is more than {name} bears, {deepest}',
+    deep: 'A usable depth of {depth} is more than the {deepest} that {name} is made for',
   },
 
   check({ chemistry, usable_depth: depth }) {

@@ -4,7 +4,7 @@ import { climateRule } from '../over.ts'
 export const extremesInsideMeans = climateRule({
   id: 'extremes-inside-means',
   severity: 'warning',
-  reason: 'The extreme of many years lies beyond the mean of every month.',
+  reason: 'The extreme of many years is beyond the mean of every month.',
   source: 'definition of an extreme',
   messages: {
     coldest: 'The coldest air {coldest} is above a mean daily low of {low}',

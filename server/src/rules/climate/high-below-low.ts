@@ -5,7 +5,7 @@ import { climateRule } from '../over.ts'
 export const highBelowLow = climateRule({
   id: 'high-below-low',
   severity: 'warning',
-  reason: 'The mean of the daily highs lies above that of the lows.',
+  reason: 'The mean of the daily highs is above that of the lows.',
   source: 'definition',
   messages: {
     low: 'The mean high of {month}, {high}, is below its mean low, {low}',

@@ -6,7 +6,7 @@ export const controllerEfficiencyUnusual = controllerRule({
   reason: 'No controller is without loss, and a poor one still passes on most of the power.',
   source: 'common practice, no source',
   messages: {
-    unusual: 'An efficiency of {efficiency} lies outside the usual 85 % to 99.5 %',
+    unusual: 'An efficiency of {efficiency} is outside the usual 85 % to 99.5 %',
   },
 
   check({ efficiency }) {

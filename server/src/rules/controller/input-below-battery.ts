@@ -7,7 +7,7 @@ export const inputBelowBattery = controllerRule({
   reason: 'A controller that only converts down needs more voltage from the panels than the battery has.',
   source: 'a buck converter lowers voltage; 20 % of headroom is common practice, no source',
   messages: {
-    found: 'The input stands {max_voltage}, too little to charge even a battery of {lowest}',
+    found: 'The input is rated for {max_voltage}, too little to charge even a battery of {lowest}',
   },
 
   check({ type, input, output }) {

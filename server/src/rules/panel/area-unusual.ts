@@ -5,10 +5,10 @@ import { inside } from '../band.ts'
 export const areaUnusual = panelRule({
   id: 'area-unusual',
   severity: 'warning',
-  reason: 'Panels lie between a sheet of paper and a door; else a side is in another unit.',
+  reason: 'Panels are larger than a sheet of paper and smaller than a garage door; else a side is in another unit.',
   source: 'common practice, no source',
   messages: {
-    unusual: '{length} by {width} is an area of {area}',
+    unusual: '{length} by {width} is {area}; panels are 0.01 to 6.5 m2',
   },
 
   check({ size: { length, width } }) {

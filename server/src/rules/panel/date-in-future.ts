@@ -7,7 +7,7 @@ export const dateInFuture = panelRule({
   reason: 'A date that has not come yet is mistyped.',
   source: 'calendar',
   messages: {
-    found: 'The date {date} lies in the future',
+    found: 'The date {date} is in the future',
   },
 
   check({ price: { quoted_on: quoted }, datasheet: { typed_on: typed } }, { today }) {

@@ -12,7 +12,7 @@ export const efficiencyImpossible = panelRule({
   source:
     'W. Shockley, H. J. Queisser, J. Appl. Phys. 32 (1961) 510; S. Rühle, "Tabulated values of the Shockley-Queisser limit", Solar Energy 130 (2016) 139: 33.7 % at 1.34 eV under AM1.5G (33.2 % where the rear face shines too); silicon 29.4 %: A. Richter, M. Hermle, S. W. Glunz, IEEE J. Photovoltaics 3 (2013) 1184 (from memory)',
   messages: {
-    impossible: 'Pmax {pmax} on {length} by {width} would be an efficiency of {efficiency}, above the limit of {limit}',
+    impossible: '{pmax} cannot come from {length} by {width}: {efficiency} is above the limit of {limit}',
   },
 
   check(panel) {

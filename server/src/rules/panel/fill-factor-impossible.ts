@@ -1,4 +1,4 @@
-import { figure } from '../../findings/message.ts'
+import { percent } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import { greenFillFactor } from '../../physics/fill-factor.ts'
 import { inside } from '../band.ts'
@@ -31,7 +31,7 @@ export const fillFactorImpossible = panelRule({
     if (ff <= limit) return null
     return {
       say: 'impossible',
-      with: { vmp, imp, voc, isc, ff: figure(ff), limit: figure(limit) },
+      with: { vmp, imp, voc, isc, ff: percent(ff), limit: percent(limit) },
       suspects: [vmp, imp, voc, isc],
     }
   },

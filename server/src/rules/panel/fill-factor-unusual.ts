@@ -1,4 +1,4 @@
-import { figure } from '../../findings/message.ts'
+import { percent } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import { inside } from '../band.ts'
 import { isCrystalline } from '../../values/technology.ts'
@@ -14,7 +14,7 @@ export const fillFactorUnusual = panelRule({
     'open module ratings of a public list, 2015 to 2022: 1st to 99th percentile of crystalline 0.705 to 0.810, thin film 0.53 to 0.79',
   messages: {
     unusual:
-      'Vmp {vmp} and Imp {imp} against Voc {voc} and Isc {isc} give a fill factor of {ff}, where {value} to {value2} is usual',
+      'Vmp {vmp} and Imp {imp} against Voc {voc} and Isc {isc} give a fill factor of {ff}, where {low} to {high} is usual',
   },
 
   check(panel) {
@@ -25,7 +25,7 @@ export const fillFactorUnusual = panelRule({
     if (inside(ff, usual)) return null
     return {
       say: 'unusual',
-      with: { vmp, imp, voc, isc, ff: figure(ff), value: usual[0], value2: usual[1] },
+      with: { vmp, imp, voc, isc, ff: percent(ff), low: percent(usual[0]), high: percent(usual[1]) },
       suspects: [vmp, imp, voc, isc],
     }
   },

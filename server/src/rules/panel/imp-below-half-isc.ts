@@ -3,8 +3,8 @@ import { panelRule } from '../about.ts'
 export const impBelowHalfIsc = panelRule({
   id: 'imp-below-half-isc',
   severity: 'error',
-  reason: 'The curve of a panel is bent outwards, so its full power lies above half of the short-circuit current.',
-  source: 'the I-V curve is concave, so its tangent at the maximum power point lies above both of its ends',
+  reason: 'The curve of a panel is bent outwards, so its full power is above half of the short-circuit current.',
+  source: 'the I-V curve is concave, so its tangent at the maximum power point is above both of its ends',
   messages: {
     found: 'Imp {imp} is less than half of Isc {isc}',
   },

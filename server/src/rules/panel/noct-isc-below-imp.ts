@@ -3,7 +3,7 @@ import { panelRule } from '../about.ts'
 export const noctIscBelowImp = panelRule({
   id: 'noct-isc-below-imp',
   severity: 'error',
-  reason: 'At NOCT as at any other condition Isc lies above Imp.',
+  reason: 'At NOCT as at any other condition Isc is above Imp.',
   source: 'definition of Isc and Imp on the I-V curve, IEC 60904-1 (from memory)',
   messages: {
     found: 'Isc at NOCT {isc} is not above Imp at NOCT {imp}',

@@ -10,7 +10,7 @@ const coolestFramed = 39
 export const noctUnusual = panelRule({
   id: 'noct-unusual',
   severity: 'information',
-  reason: 'NOCT moves every figure for the heat; most panels lie between 42 and 50 °C.',
+  reason: 'NOCT moves every figure for the heat; most panels are between 42 and 50 °C.',
   source:
     'open module ratings of a public list, 2015 to 2022: 1st to 99th percentile of crystalline 42.5 to 52.3 °C, thin film 41 to 63 °C',
   messages: {

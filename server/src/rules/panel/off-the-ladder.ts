@@ -20,7 +20,7 @@ export const offTheLadder = panelRule({
   messages: {
     above: 'above',
     below: 'below',
-    found: '{label} {own} is {way} the {field} of {name}, though Pmax lies within its family',
+    found: '{label} {own} is {way} the {field} of {name}, though Pmax is within its family',
   },
 
   check({ stc }, { siblings }) {

@@ -7,7 +7,7 @@ import { panelRule } from '../about.ts'
 export const systemVoltageLow = panelRule({
   id: 'system-voltage-low',
   severity: 'warning',
-  reason: 'A panel must bear at least its own voltage on a cold day.',
+  reason: 'A panel must be rated for at least its own voltage on a cold day.',
   source:
     'coefficient method of US and IEC practice (NEC 690.7, IEC 62548; from memory); where no coefficient is given, NEC table 690.7(A) (as quoted in an open code)',
   messages: {

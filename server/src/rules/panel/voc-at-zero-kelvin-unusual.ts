@@ -1,4 +1,3 @@
-import { figure } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import { relative } from '../../values/inputs.ts'
 import { inside } from '../band.ts'
@@ -12,8 +11,7 @@ export const vocAtZeroKelvinUnusual = panelRule({
   source:
     'temperature law of the single-diode model (De Soto, Klein, Beckman 2006); open module ratings of a public list, 2015 to 2022: 0.89 to 1.61 V',
   messages: {
-    unusual:
-      'Voc {voc}, {cells} cells in series and the Voc coefficient {field} do not fit together: carried on to absolute zero they give {atZero} per cell, where silicon gives 1.0 to 1.5 V',
+    unusual: 'The Voc coefficient {field} does not suit {voc} from {cells} cells',
   },
 
   check(panel) {
@@ -27,7 +25,7 @@ export const vocAtZeroKelvinUnusual = panelRule({
     if (inside(atZero, [0.86, 1.75])) return null
     return {
       say: 'unusual',
-      with: { voc, cells, field, atZero: figure(atZero, 'V') },
+      with: { voc, cells, field },
       suspects: [field, cells, voc],
     }
   },

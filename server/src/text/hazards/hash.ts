@@ -84,7 +84,7 @@ function cutMap(tree: Tree, open: MapNode | ListNode, comment: Comment): Hazard 
     certainty: 'guess',
     text,
   })
-  const next = span.end + Math.max(0, tree.text.slice(span.end).search(/\S|$/)) + 1
+  const next = Math.min(tree.text.length, span.end + Math.max(0, tree.text.slice(span.end).search(/\S|$/)) + 1)
   return hazard({
     message: tell`The # begins a comment, so YAML loses the rest of the line: ${rest.length <= 60 ? rest : `${rest.slice(0, 57)}...`}. Put quotes around the text with the #, or take it out.`,
     pointer: node?.pointer ?? open.pointer,
