@@ -61,10 +61,14 @@ function checked(library: Library, file: ReadFile, now: Today): Checked {
   const kept = withKeptPromises(file, open, (text) => {
     const after = reread(text)
     const mayRemain = (rule: string) => mayFind(library, after, now, rule)
+    let reviewed: Review | null | undefined
+    const review = () => (reviewed === undefined ? (reviewed = reviewOf(library, after, fewestYears)) : reviewed)
+    let judged: readonly Found[] | undefined
     return {
       file: after,
       mayRemain,
-      found: () => foundIn(library, after, now, reviewOf(library, after, fewestYears), reread).open,
+      judged: () => (judged ??= judgedIn(library, after, now, review())),
+      found: () => foundIn(library, after, now, review(), reread).open,
     }
   })
   const finding = (found: Found) => toFinding(found, file.kind, now.bundle)
@@ -84,9 +88,14 @@ const fewestYears = 1
 /** Whether a rule may find something in a file, before what follows the rules takes time. */
 function mayFind(library: Library, file: ReadFile, now: Today, rule: string): boolean {
   if (file.kind !== 'panel' || !panelRules.some(({ id }) => id === rule)) return true
+  return judgedIn(library, file, now, null).some((one) => one.rule.id === rule)
+}
+
+/** What the rules alone find in a file. */
+function judgedIn(library: Library, file: ReadFile, now: Today, review: Review | null): readonly Found[] {
+  if (file.kind !== 'panel') return rulesFound(library, file, review)
   const panel = file as ReadFile<'panel'>
-  const found = panelRulesFor(library, panel, relativesOf(library, panel), now)(panel)
-  return found.some((one) => one.rule.id === rule)
+  return panelRulesFor(library, panel, relativesOf(library, panel), now)(panel)
 }
 
 /** All that is found in a file, and what of it a person let stand. */
