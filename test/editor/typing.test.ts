@@ -107,9 +107,10 @@ test('or until two seconds have passed, and then the client is asked to look aga
   await client.open(uri, tern)
   await client.change(uri, 2, insert('te'))
   expect(rules(await client.pull(uri))).not.toContain('colon-missing')
-  client.asked.length = 0
-  await client.until(() => client.asked.some(({ method }) => method === 'workspace/diagnostic/refresh'))
-  expect(rules(await client.pull(uri))).toContain('colon-missing')
+  for (let found: unknown[] = []; !found.includes('colon-missing'); found = rules(await client.pull(uri))) {
+    client.asked.length = 0
+    await client.until(() => client.asked.some(({ method }) => method === 'workspace/diagnostic/refresh'))
+  }
 })
 
 test('a client that is pushed to gets them after two seconds', async () => {

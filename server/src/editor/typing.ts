@@ -2,7 +2,7 @@ import type { Finding } from '../findings/finding.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { lineAround } from '../text/lines.ts'
 import { nodeAtPointer } from '../text/tree-queries.ts'
-import { structural, unfinishedAt } from './unfinished.ts'
+import { unfinishedAt, waitsForLine } from './unfinished.ts'
 
 /** How long the line that was edited last stays quiet [ms]. */
 const patience = 2000
@@ -71,7 +71,7 @@ function isWholeAt(file: ReadFile, cursor: number): (one: Finding) => boolean {
     const isOpen = (at: string) => open !== null && (at === open || open.startsWith(`${at}/`))
     // a bracket or a quote that is still open is reported where the next line begins
     if (rule === 'yaml-syntax' && span.start <= next.end && line.start <= span.end) return false
-    if (isHere && (structural.has(rule) || isOpen(pointer))) return false
+    if (isHere && (waitsForLine(rule) || isOpen(pointer))) return false
     if (isHere && nodeAtPointer(tree, pointer)?.kind !== 'scalar') return false
     return open === null || !related.some((place) => place.path === undefined && isWithinLine(place.span, line))
   }

@@ -9,7 +9,7 @@ import { hazards } from '../text/hazards/index.ts'
 import { inventory } from '../text/tree-queries.ts'
 
 /** What is found of the structure of a line, and not of a value: a line that is being typed has most of it. */
-export const structural: ReadonlySet<string> = new Set(
+const structural: ReadonlySet<string> = new Set(
   [
     ...hazards,
     ...Object.values(acceptanceFacts),
@@ -23,13 +23,17 @@ export const structural: ReadonlySet<string> = new Set(
   ].map(({ id }) => id),
 )
 
+/** Whether a finding asks for what may follow on the line that is being typed. */
+export const waitsForLine = (rule: string): boolean => structural.has(rule) || /-missing$|-without-energy$/.test(rule)
+
 /** The pointer of the value at a place if more of it may follow there: a digit, the rest of a unit, of a word or of a text. */
 export function unfinishedAt({ tree, kind }: ReadFile, cursor: number): string | null {
-  const scalar = inventory(tree).scalars.find(({ span }) => span.start <= cursor && cursor <= span.end)
+  const end = tree.text.slice(0, cursor).replace(/[ \t]+$/, '').length
+  const scalar = inventory(tree).scalars.find(({ span }) => span.start <= end && end <= span.end)
   const root = schemas[kind]
   if (!scalar || !root) return null
-  const typed = tree.text.slice(scalar.span.start, cursor).replace(/^["']/, '')
-  return mayGrow(typed, infoAt(root, scalar.pointer), cursor === scalar.span.end) ? scalar.pointer : null
+  const typed = tree.text.slice(scalar.span.start, end).replace(/^["']/, '')
+  return mayGrow(typed, infoAt(root, scalar.pointer), end === scalar.span.end) ? scalar.pointer : null
 }
 
 function mayGrow(typed: string, info: FieldInfo | null, isAtEnd: boolean): boolean {

@@ -29,7 +29,8 @@ export function hazardsOf(tree: Tree): HazardsFound {
         }),
       ),
       ...rest.map(({ message, told = tell`${message}`, span, fix }) => {
-        const { pointer = '', value } = entriesOf(tree).find(({ entry }) => entry.keySpan.start === span.start)?.entry ?? {}
+        const { pointer = '', value } =
+          entriesOf(tree).find(({ entry }) => entry.keySpan.start === span.start)?.entry ?? {}
         const text = value?.kind === 'scalar' ? value.text : ''
         const corrections = fix ? [{ ...fix, pointer, text }] : []
         return finding(reading.syntax, { pointer: fix ? pointer : '', span }, told, { corrections })

@@ -32,7 +32,8 @@ export function groupAt(root: FieldInfo, pointer: string): FieldInfo | null {
   return info?.type === 'reference' && info.record ? (schemas[info.record] ?? info) : info
 }
 
-const knows = (info: FieldInfo | null | undefined, key: string) => info?.fields?.some((field) => field.key === key) ?? false
+const knows = (info: FieldInfo | null | undefined, key: string) =>
+  info?.fields?.some((field) => field.key === key) ?? false
 
 function above(entry: Entry, map: MapNode, root: FieldInfo, tree: Tree): Home | null {
   if (map.flow) return null
@@ -74,7 +75,8 @@ function elsewhere(entry: Entry, map: MapNode, root: FieldInfo, tree: Tree): Hom
   const { value, key } = entry
   const groups = (root.fields ?? []).filter((field) => field.type === 'group' && knows(field, key))
   const [only] = groups
-  if (groups.length !== 1 || !only || knows(root, key) || value?.kind !== 'scalar' || value.style === 'block') return null
+  if (groups.length !== 1 || !only || knows(root, key) || value?.kind !== 'scalar' || value.style === 'block')
+    return null
   const pointer = `/${only.key}`
   const target = nodeAtPointer(tree, pointer)
   if (map.pointer === pointer || target?.kind !== 'map' || target.entries.some((one) => one.key === key)) return null

@@ -63,17 +63,20 @@ function readingsOf({ text, problems }: Tree): readonly Reading[] {
     return { start, text: line, indent, column: indent + /^(?:- +)*/.exec(line.slice(indent))![0].length }
   })
   const full = lines.filter((line) => /^ *[^\s#]/.test(line.text))
-  const suspects = new Set<number>()
-  for (const { span } of problems.slice(0, mostProblems)) {
+  const suspects = new Map<number, boolean>()
+  for (const { span, code } of problems.slice(0, mostProblems)) {
     const at = full.findIndex(({ start }) => start >= starts[positionAt(starts, span.start).line]!)
-    for (const near of at < 0 ? [] : [at, at + 1, at - 1]) if (0 <= near && near < full.length) suspects.add(near)
+    for (const near of at < 0 ? [] : [at, at + 1, at - 1])
+      if (0 <= near && near < full.length) suspects.set(near, suspects.get(near) || ofColumns.has(code))
   }
-  return [...suspects].flatMap((at) => [
-    ...uncommented(lines, full[at]!),
-    ...moved(full, at),
+  return [...suspects].flatMap(([at, isColumn]) => [
+    ...(isColumn ? [...uncommented(lines, full[at]!), ...moved(full, at)] : []),
     ...comment(full[at]!),
   ])
 }
+
+/** What YAML says of a line in the wrong column. */
+const ofColumns = new Set(['BAD_INDENT', 'BLOCK_AS_IMPLICIT_KEY'])
 
 /** The group above it is still a comment, as in a form of which only a member was taken. */
 function uncommented(lines: readonly Line[], line: Line): readonly Reading[] {
@@ -109,12 +112,22 @@ function moved(lines: readonly Line[], at: number): readonly Reading[] {
   columns.delete(line.indent)
   const rest = lines.slice(at + 1)
   const deeper = until(rest, ({ indent }) => indent <= line.indent)
-  const beside = until(rest, ({ indent, text }) => indent < line.indent || (indent === line.indent && /^ *-/.test(text)))
+  const beside = until(
+    rest,
+    ({ indent, text }) => indent < line.indent || (indent === line.indent && /^ *-/.test(text)),
+  )
   return [...columns].flatMap((column) =>
     [...new Set([0, deeper, beside])].map((count) => {
       const run = [line, ...rest.slice(0, count)]
       const by = column - line.indent
-      return { edits: run.map((one) => shifted(one, by)), problem: misplaced(line, column, run.map((one) => shifted(one, by))) }
+      return {
+        edits: run.map((one) => shifted(one, by)),
+        problem: misplaced(
+          line,
+          column,
+          run.map((one) => shifted(one, by)),
+        ),
+      }
     }),
   )
 }

@@ -54,7 +54,8 @@ function bare({ entry, map }: Stray): Hazard {
       message: tell`${entry.key} has no colon and no value: write ${entry.key}: and what the sheet says.`,
     })
   const words = entry.key.length <= 40 ? entry.key : `${entry.key.slice(0, 37)}...`
-  if (map.flow) return hazard({ ...about, message: tell`"${words}" is no field: give it a name and a colon, or delete it.` })
+  if (map.flow)
+    return hazard({ ...about, message: tell`"${words}" is no field: give it a name and a colon, or delete it.` })
   const { start } = entry.keySpan
   const why = tell`make it a comment`
   return hazard({
