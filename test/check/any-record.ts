@@ -50,10 +50,10 @@ const slipsOfUnit: readonly ((number: string, unit: string) => string)[] = [
   (number, unit) => `${Number(number) * 10} ${unit}`,
 ]
 
-/** A text with one of its quantities in another unit, without one or with a slip: every eighth quantity, each in its turn. */
+/** A text with one of its quantities in another unit, without one or with a slip: every twelfth quantity, each in its turn. */
 export function spoiled(text: string): readonly string[] {
   return [...text.matchAll(/(?<=: )(\d+(?:\.\d+)?) ([A-Za-z%°]+\d?)(?=[,\s}])/g)]
-    .filter((_, i) => i % 8 === 0)
+    .filter((_, i) => i % 12 === 0)
     .map(({ 0: all, 1: number = '', 2: unit = '', index }, i) => {
       const typed = slipsOfUnit[i % slipsOfUnit.length]!(number, unit)
       return text.slice(0, index) + typed + text.slice(index + all.length)

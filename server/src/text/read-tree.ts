@@ -6,6 +6,7 @@ import { pasted } from './pasted.ts'
 import { plainMessage, plainProblem } from './plain-problem.ts'
 import { readNode } from './read-node.ts'
 import { isJson } from './spelling.ts'
+import { inventory } from './tree-queries.ts'
 import { applyMasks, repair, type Mask } from './repair.ts'
 import type { SyntaxProblem, Tree } from './tree.ts'
 
@@ -37,7 +38,12 @@ export function readTree(text: string): Tree {
 /** As it was typed, but for characters that a PDF left. */
 function readClean(text: string): Tree {
   const edits = pasted(text)
-  return edits.length === 0 ? readAsTyped(text) : readEdited(text, edits, readAsTyped)
+  if (edits.length === 0) return readAsTyped(text)
+  const tree = readEdited(text, edits, readAsTyped)
+  // in quotes they may be meant
+  const quoted = inventory(tree).scalars.filter(({ style }) => style === 'single' || style === 'double')
+  const open = edits.filter(({ span }) => !quoted.some((one) => one.span.start < span.start && span.end < one.span.end))
+  return open.length === edits.length ? tree : readEdited(text, open, readAsTyped)
 }
 
 /** As `readTree`, without a way to read lines or characters better. */

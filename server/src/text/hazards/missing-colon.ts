@@ -30,7 +30,7 @@ function joined({ entry, map }: Stray): Hazard {
   const start = entry.keySpan.start + key!.length
   const edits = [{ span: { start, end: start + joint!.length }, text: ': ' }]
   return hazard({
-    message: tell`The colon after ${key} is missing: YAML reads ${entry.key} as a name without a value. Write ${key}: ${text}.`,
+    message: tell`The colon after ${key} is missing: write ${key}: ${text}.`,
     pointer,
     span: entry.keySpan,
     // the field is here, and not missed besides

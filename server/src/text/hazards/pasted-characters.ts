@@ -13,7 +13,11 @@ export const pastedCharacters: HazardRule = {
   reason: 'YAML knows only the plain space; no-break spaces and soft hyphens, as PDFs have them, are letters to it.',
   source: yamlSource('6.1'),
   find: (tree) => {
-    const edits = pasted(tree.text).filter(({ span }) => !tree.comments.some((one) => isIn(span.start, one.span)))
+    const edits = pasted(tree.text).filter(
+      (one) =>
+        !tree.comments.some(({ span }) => isIn(one.span.start, span)) &&
+        !isQuoted.has(scalarAt(tree, one)?.style ?? ''),
+    )
     if (edits.length === 0) return []
     const raw = readAsTyped(tree.text)
     const isHarmless = raw.problems.length <= tree.problems.length && keys(raw) === keys(tree)
@@ -41,6 +45,8 @@ export const pastedCharacters: HazardRule = {
     ]
   },
 }
+
+const isQuoted: ReadonlySet<string> = new Set(['single', 'double'])
 
 const isIn = (at: number, span: { start: number; end: number } | undefined) =>
   span !== undefined && span.start <= at && at < span.end
