@@ -51,6 +51,7 @@ describe('left to the whole grammar', () => {
     ['a quote in quotes', "name: 'Tern''s'\n"],
     ['text behind a quote', 'name: "Tern" 110\n'],
     ['a block of text', 'notes: |\n  typed\n'],
+    ['many brackets', `name: ${'['.repeat(9000)}${']'.repeat(9000)}\n`],
     ['a second document', 'name: Tern\n---\nname: Tern\n'],
     ['a name in quotes', '"name": Tern\n'],
     ['indentation that goes halfway back', 'size:\n    length: 1 m\n  width: 1 m\n'],

@@ -1,6 +1,9 @@
 import { afterSpaces } from './scan-line.ts'
 import type { Entry, Node, ScalarNode } from './tree.ts'
 
+/** Deeper than any record nests, and far from the end of a stack. */
+export const deepest = 12
+
 /** A name of a field as schemas have them; everything else is left to the whole grammar. */
 export const fieldName = /[A-Za-z_][\w-]{0,60}:(?=[ \r\n]|$)/y
 
@@ -11,7 +14,7 @@ const plainStart = /[A-Za-z0-9\u00a0-\uffff(./+~<=$^]|-[\d.]/y
 export function scanValue(text: string, pointer: string, start: number, end: number): Node | null {
   const first = text[start]!
   if (first === '[' || first === '{') {
-    const node = scanFlow(text, pointer, start, end)
+    const node = scanFlow(text, pointer, start, end, 0)
     return node?.span.end === end ? node : null
   }
   if (first === '"' || first === "'") {
@@ -22,12 +25,12 @@ export function scanValue(text: string, pointer: string, start: number, end: num
 }
 
 /** A list or map in brackets, or one of their plain values, that ends at `end` or before. */
-function scanFlow(text: string, pointer: string, start: number, end: number): Node | null {
+function scanFlow(text: string, pointer: string, start: number, end: number, depth: number): Node | null {
   switch (text[start]) {
     case '[':
-      return flowList(text, pointer, start, end)
+      return depth < deepest ? flowList(text, pointer, start, end, depth + 1) : null
     case '{':
-      return flowMap(text, pointer, start, end)
+      return depth < deepest ? flowMap(text, pointer, start, end, depth + 1) : null
     case '"':
     case "'":
       return quoted(text, pointer, start, end)
@@ -36,12 +39,12 @@ function scanFlow(text: string, pointer: string, start: number, end: number): No
   }
 }
 
-function flowList(text: string, pointer: string, start: number, end: number): Node | null {
+function flowList(text: string, pointer: string, start: number, end: number, depth: number): Node | null {
   const items: Node[] = []
   let at = afterSpaces(text, start + 1)
   if (text[at] !== ']') {
     for (;;) {
-      const item = scanFlow(text, `${pointer}/${items.length}`, at, end)
+      const item = scanFlow(text, `${pointer}/${items.length}`, at, end, depth)
       if (!item) return null
       items.push(item)
       at = afterSpaces(text, item.span.end)
@@ -53,7 +56,7 @@ function flowList(text: string, pointer: string, start: number, end: number): No
   return at < end ? { kind: 'list', pointer, span: { start, end: at + 1 }, items, flow: true } : null
 }
 
-function flowMap(text: string, pointer: string, start: number, end: number): Node | null {
+function flowMap(text: string, pointer: string, start: number, end: number, depth: number): Node | null {
   const entries: Entry[] = []
   let at = afterSpaces(text, start + 1)
   if (text[at] !== '}') {
@@ -64,7 +67,7 @@ function flowMap(text: string, pointer: string, start: number, end: number): Nod
       const colon = at + name[0].length - 1
       const key = text.slice(at, colon)
       const own = `${pointer}/${key}`
-      const value = scanFlow(text, own, afterSpaces(text, colon + 1), end)
+      const value = scanFlow(text, own, afterSpaces(text, colon + 1), end, depth)
       if (!value) return null
       entries.push({ key, keySpan: { start: at, end: colon }, pointer: own, colon, value })
       at = afterSpaces(text, value.span.end)

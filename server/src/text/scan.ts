@@ -1,10 +1,7 @@
 import { entryEnd } from './read-node.ts'
 import { afterSpaces, scanLines, type Line } from './scan-line.ts'
-import { fieldName, scanValue } from './scan-value.ts'
+import { deepest, fieldName, scanValue } from './scan-value.ts'
 import type { Comment, Entry, ListNode, MapNode, Node, Tree } from './tree.ts'
-
-/** Deeper than any record nests. */
-const deepest = 12
 
 /**
  * Reads what nearly all records are: names and values on lines of their own, nested by blanks, lists, and brackets that end
