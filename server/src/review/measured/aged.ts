@@ -8,6 +8,8 @@ const fastest = 0.05
 const slowest = 0.003
 /** Loss that a line must come to before it is spoken of [1]. */
 const worthALook = 0.025
+/** Loss over the years that were measured that is more than one day and another differ by [1] (common practice, no source). */
+const plain = 0.04
 /** Standard errors that the slope must be below 0. */
 const certain = 2.5
 
@@ -40,5 +42,6 @@ function isAged({ line, points, array }: Trend, point: PowerLeft, limit: number)
   if (fitted < worthALook) return false
   const isSteady = points.length > 2 && line.slope < -certain * line.slopeError
   const fallsFromStart = points.length > 1 || array.entry.installed !== undefined
-  return isSteady || (isLow && fallsFromStart)
+  const span = points.at(-1)!.years - points[0]!.years
+  return isSteady || pace * span >= plain || (isLow && fallsFromStart)
 }
