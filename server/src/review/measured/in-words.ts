@@ -1,7 +1,7 @@
 import { figure, percent, sayFrom, type Param, type Phrases, type Said } from '../../findings/message.ts'
 import type { ResolvedArray } from '../resolved.ts'
 import { bypassDiodesOf } from '../bypass-diodes.ts'
-import type { Judged } from './measured.ts'
+import type { Judged } from './judged.ts'
 import type { Reading } from './string.ts'
 import { namesOf, unitsOf } from './string.ts'
 

@@ -3,24 +3,13 @@ import { accuracyOf } from './accuracy.ts'
 import { agedOnes } from './aged.ts'
 import { compareStrings } from './compare-strings.ts'
 import type { Diagnosis } from './causes.ts'
+import type { Judged } from './judged.ts'
 import { diagnose } from './diagnose.ts'
-import { height, isApart, lowValues, type Doubt } from './doubts.ts'
+import { height, isApart, lowValues } from './doubts.ts'
 import { trendsOf, type Trend } from './power-left.ts'
 import { readStrings } from './read-strings.ts'
 import { slipsOf, type Slip } from './slip.ts'
 import type { MeasuredString } from './string.ts'
-
-/** One measured string and what is thought of it. */
-export interface Judged {
-  readonly string: MeasuredString
-  /** Whether a typing mistake explains one of its values. */
-  readonly isMistyped: boolean
-  /** Values that are low. */
-  readonly low: readonly Doubt[]
-  /** Values that are higher than the records can give. */
-  readonly high: readonly Doubt[]
-  readonly diagnosis: Diagnosis | null
-}
 
 export interface Measured {
   readonly strings: readonly Judged[]

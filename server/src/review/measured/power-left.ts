@@ -2,7 +2,7 @@ import { lineThrough, type Line } from '../../physics/line.ts'
 import { dayAfter, daysBetween } from '../../records/dates.ts'
 import type { ResolvedArray, ResolvedSystem } from '../resolved.ts'
 import { warrantedShare } from './warranted.ts'
-import type { Judged } from './measured.ts'
+import type { Judged } from './judged.ts'
 
 /** What is left of the power of an array at one measurement. */
 export interface PowerLeft {

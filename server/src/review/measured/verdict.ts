@@ -1,4 +1,4 @@
-import type { Judged } from './measured.ts'
+import type { Judged } from './judged.ts'
 import type { Reading } from './string.ts'
 
 /**

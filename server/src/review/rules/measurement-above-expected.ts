@@ -1,6 +1,7 @@
 import { causeInWords, conditionsInWords, expectedOf, readingInWords, shareOf } from '../measured/in-words.ts'
 import type { Doubt } from '../measured/doubts.ts'
-import { measuredOf, type Judged } from '../measured/measured.ts'
+import { measuredOf } from '../measured/measured.ts'
+import type { Judged } from '../measured/judged.ts'
 import type { Quantity } from '../measured/string.ts'
 import { reviewRule } from '../rule.ts'
 

@@ -1,6 +1,7 @@
 import { figure } from '../../findings/message.ts'
 import { causeInWords, conditionsInWords, expectedOf, readingInWords, shareOf } from '../measured/in-words.ts'
-import { measuredOf, type Judged } from '../measured/measured.ts'
+import { measuredOf } from '../measured/measured.ts'
+import type { Judged } from '../measured/judged.ts'
 import type { Reading } from '../measured/string.ts'
 import { reviewRule } from '../rule.ts'
 
