@@ -70,13 +70,26 @@ export function printed(row: Row): Texts {
 /** A record with such texts, as a person types it. */
 export function yamlOf(row: Row, texts: Texts): string {
   const blocks = new Map<string, string[]>()
-  for (const [pointer, text] of Object.entries(texts)) {
+  const { surface, thickness_mm: thickness, weight_kg: weight } = row
+  const all = {
+    ...(surface && { '/surface': String(surface) }),
+    ...texts,
+    ...(thickness && !texts['/size/thickness'] && { '/size/thickness': `${thickness} mm` }),
+    ...(weight && !texts['/weight'] && { '/weight': `${weight} kg` }),
+  }
+  for (const [pointer, text] of Object.entries(all)) {
     const [, block, field] = pointer.split('/')
-    blocks.set(block!, [...(blocks.get(block!) ?? []), `  ${field}: ${text}`])
+    blocks.set(block!, [...(blocks.get(block!) ?? []), field ? `  ${field}: ${text}` : ` ${text}`])
   }
   blocks.set('cells', [`  technology: ${row.sort}`, ...(blocks.get('cells') ?? [])])
-  const lines = [...blocks].flatMap(([block, fields]) => [`${block}:`, ...fields])
-  return ['format: 1', `name: ${String(row['id'])}`, 'construction: rigid', ...lines, ''].join('\n')
+  const lines = [...blocks].flatMap(([block, fields]) =>
+    fields[0]!.startsWith('  ') ? [`${block}:`, ...fields] : [`${block}:${fields[0]}`],
+  )
+  return [
+    'format: 1',
+    `name: ${String(row['id'])}`,
+    `construction: ${row['construction'] ?? 'rigid'}`,
+    ...lines,
+    '',
+  ].join('\n')
 }
-
-/** Kinds that the model was told: each has candidates of its own in `slips/typos`. */

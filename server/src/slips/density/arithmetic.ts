@@ -16,16 +16,22 @@ export const takesPart = identities.map(({ plus, minus }) =>
 
 /**
  * Printed efficiencies and NOCT powers that are not the plain product: judged, since the open ratings carry neither. Sheets of
- * flexible panels often print the efficiency of the cells; those of framed modules hardly ever.
+ * flexible panels often print the efficiency of the cells, 1.05 to 1.5 times that of the outline; those of framed modules
+ * hardly ever.
  */
-const printedEfficiency = (ofCells: number): Mixture => [
-  [0.9875 - ofCells, 0, 0.0015],
+export const efficiencyOfFramed: Mixture = [
+  [0.9874, 0, 0.0015],
   [0.012, 0, 0.006],
-  [ofCells, 0.07, 0.05],
+  [0.0001, 0.07, 0.05],
   [0.0005, 0, 0.3],
 ]
-export const efficiencyOfFramed = printedEfficiency(0.0001)
-export const efficiencyOfOthers = printedEfficiency(0.004)
+export const efficiencyOfOthers: Mixture = [
+  [0.5, 0, 0.0015],
+  [0.1, 0, 0.006],
+  [0.2, 0.12, 0.06],
+  [0.2, 0.28, 0.09],
+  [0.0005, 0, 0.3],
+]
 const noctProduct: Mixture = [
   [0.95, 0, 0.002],
   [0.045, 0, 0.006],
