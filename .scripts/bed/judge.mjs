@@ -9,10 +9,17 @@ export function judging({ createLibrary, checkFile, readFile, applyEdits }) {
     library.put(path, text)
     return checkFile(library, path, today).findings.filter(isSerious)
   }
+  const wholes = { pmax: '/stc/pmax', voc: '/stc/voc', isc: '/stc/isc' }
+  /** Numbers by pointer, coefficients as shares; other texts as typed. */
   const valuesOf = (text) => {
     const { fields } = readFile(path, text)
+    const value = (pointer) => fields.get(pointer)?.value
     return new Map(
-      [...fields].map(([pointer, { value, text: typed }]) => [pointer, typeof value === 'number' ? value : typed]),
+      [...fields].map(([pointer, { value: own, quantity, text: typed }]) => {
+        const whole = wholes[pointer.replace('/temperature_coefficients/', '')]
+        if (whole && quantity && quantity.dimension !== 'per-kelvin') return [pointer, own / value(whole)]
+        return [pointer, typeof own === 'number' ? own : typed]
+      }),
     )
   }
   const off = (a, b) => (typeof a === 'number' && typeof b === 'number' ? Math.abs(a / b - 1) : a === b ? 0 : Infinity)
@@ -35,16 +42,19 @@ export function judging({ createLibrary, checkFile, readFile, applyEdits }) {
     const fresh = found.filter(({ rule, pointer }) => !known.has(`${rule} ${pointer}`))
     const truth = valuesOf(clean)
     const first = fresh.flatMap(({ corrections }) => corrections.slice(0, 1))
-    const fixed = first.some(({ edits }) => wrongIn(applyEdits(typed, edits), truth, 1e-4).length === 0)
-    const isWrong = ({ edits, pointer, also = [] }) => {
-      const wrong = wrongIn(applyEdits(typed, edits), truth, 0.01)
-      return [pointer, ...also.map((one) => one.pointer)].some((one) => wrong.includes(one))
-    }
+    const after = first.map(({ edits, pointer, also = [] }) => {
+      const text = applyEdits(typed, edits)
+      const wrong = wrongIn(text, truth, 0.01)
+      const isExact = !wrongIn(text, truth, 0.003).includes(pointer)
+      const isWrong = [pointer, ...also.map((one) => one.pointer)].some((one) => wrong.includes(one))
+      // all that was mistyped, the field that is named to the digit
+      return { isFixed: isExact && pointers.includes(pointer) && !pointers.some((one) => wrong.includes(one)), isWrong }
+    })
     return {
       caught: fresh.length > 0,
       placed: fresh.some(({ pointer }) => pointers.includes(pointer)),
-      fixed,
-      wrong: first.some(isWrong),
+      fixed: after.some(({ isFixed }) => isFixed),
+      wrong: after.some(({ isWrong }) => isWrong),
       cpu,
       fresh,
     }

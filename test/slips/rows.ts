@@ -37,7 +37,7 @@ export function halves(rows: readonly Record<string, number | string | null>[]):
   return sides
 }
 
-/** A row as a datasheet prints it. Sides that the list lacks are made from its area. */
+/** A row as a datasheet prints it. Sides that the list lacks are made from its area, and the efficiency where the row has no word on it. */
 export function printed(row: Row): Texts {
   const n = (key: string) => row[key] as number
   const volts = (v: number) => v.toFixed(2).replace(/0$/, '')
@@ -52,8 +52,9 @@ export function printed(row: Row): Texts {
     '/stc/isc': `${n('isc_a').toFixed(2)} A`,
     '/size/length': `${length} mm`,
     '/size/width': `${width} mm`,
-    '/stc/efficiency': `${((1e5 * n('pmax_w')) / (length * width)).toFixed(1)} %`,
   }
+  const efficiency = row['efficiency_pct'] === undefined ? (1e5 * n('pmax_w')) / (length * width) : n('efficiency_pct')
+  if (efficiency) texts['/stc/efficiency'] = `${efficiency.toFixed(1)} %`
   if (n('gamma_pmp_pct_per_c')) texts['/temperature_coefficients/pmax'] = `${n('gamma_pmp_pct_per_c').toFixed(2)} %/°C`
   if (n('beta_voc_pct_per_c')) texts['/temperature_coefficients/voc'] = `${n('beta_voc_pct_per_c').toFixed(2)} %/°C`
   if (n('alpha_isc_pct_per_c')) texts['/temperature_coefficients/isc'] = `${n('alpha_isc_pct_per_c').toFixed(3)} %/°C`

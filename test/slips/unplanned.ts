@@ -17,6 +17,7 @@ const parts = (text: string): [number: string, unit: string] => {
   const [number = '', ...unit] = text.split(' ')
   return [number, unit.join(' ')]
 }
+const isOther = (pointer: string) => pointer.startsWith('/cells') || pointer.startsWith('/datasheet')
 const decimals = (number: string) => number.split('.')[1]?.length ?? 0
 
 /** The same decimals, another number. */
@@ -47,26 +48,25 @@ const sidesAs =
       }),
     )
 
-/** Ratings at NOCT of a sheet that prints both columns. */
-function noctColumn(texts: Texts): Texts | null {
-  const hot = Number.parseFloat(texts['/noct/temperature'] ?? '')
-  if (!texts['/noct/pmax'] || Number.isNaN(hot)) return null
-  const voc = times(texts, { '/stc/voc': 1 - 0.003 * (hot - 25) - 0.0094 })
-  const isc = times(texts, { '/stc/isc': 0.8 * (1 + 0.0005 * (hot - 25)) })
-  return {
-    '/stc/pmax': texts['/noct/pmax'],
-    '/stc/vmp': texts['/noct/vmp']!,
-    '/stc/imp': texts['/noct/imp']!,
-    ...voc,
-    ...isc,
-  }
+/** The column of NOCT as that of STC. */
+const noctColumn = (texts: Texts): Texts | null =>
+  texts['/noct/voc']
+    ? Object.fromEntries(stc.map((pointer) => [pointer, texts[pointer.replace('stc', 'noct')]!]))
+    : null
+
+/** With Voc and Isc at NOCT, which the open ratings lack, where they have the rest of that column. */
+function wholeNoct(texts: Texts): Texts {
+  const hot = Number.parseFloat(texts['/noct/temperature'] ?? '') - 25
+  if (!texts['/noct/pmax'] || Number.isNaN(hot)) return texts
+  const at = times(texts, { '/stc/voc': 1 - 0.003 * hot - 0.0094, '/stc/isc': 0.8 * (1 + 0.0005 * hot) })!
+  return { ...texts, '/noct/voc': at['/stc/voc']!, '/noct/isc': at['/stc/isc']! }
 }
 
 /** A letter in place of a digit, somewhere in a number. */
 const misread =
   (digit: string, letter: string): Change =>
   (texts, _row, { pick }) => {
-    const with_ = Object.keys(texts).filter((p) => !p.startsWith('/cells') && parts(texts[p]!)[0].includes(digit))
+    const with_ = Object.keys(texts).filter((p) => !isOther(p) && parts(texts[p]!)[0].includes(digit))
     if (with_.length === 0) return null
     const pointer = pick(with_)
     const [number, unit] = parts(texts[pointer]!)
@@ -78,7 +78,7 @@ const misread =
 const inNumber =
   (change: (number: string, draw: Draw) => string | null): Change =>
   (texts, _row, draw) => {
-    const pointer = draw.pick(Object.keys(texts).filter((p) => !p.startsWith('/cells')))
+    const pointer = draw.pick(Object.keys(texts).filter((p) => !isOther(p)))
     const [number, unit] = parts(texts[pointer]!)
     const other = change(number, draw)
     return other === null ? null : { [pointer]: `${other} ${unit}` }
@@ -100,14 +100,7 @@ export const unplanned: Readonly<Record<string, Change>> = {
   'NOCT column typed as STC': noctColumn,
   'columns exchanged': (texts) => {
     const at = noctColumn(texts)
-    return (
-      at && {
-        ...at,
-        '/noct/pmax': texts['/stc/pmax']!,
-        '/noct/vmp': texts['/stc/vmp']!,
-        '/noct/imp': texts['/stc/imp']!,
-      }
-    )
+    return at && { ...at, ...Object.fromEntries(stc.map((one) => [one.replace('stc', 'noct'), texts[one]!])) }
   },
   'ratings one row up': (texts) =>
     Object.fromEntries(
@@ -167,20 +160,21 @@ export const unplanned: Readonly<Record<string, Change>> = {
   'thickness as width': (_texts, row) => (row['thickness_mm'] ? { [width]: `${row['thickness_mm']} mm` } : null),
 }
 
-/** Records with one mistake of an unplanned kind, the same for the same seed. */
-export function unplannedOf(rows: readonly Row[], kind: string, count: number, seed: number): Made[] {
+/** Records with one mistake of an unplanned kind, each with what it should read, the same for the same seed. */
+export function unplannedOf(
+  rows: readonly Row[],
+  kind: string,
+  count: number,
+  seed: number,
+): (Made & { readonly clean: Texts })[] {
   const draw = drawn(randomFrom(seed))
-  const made: Made[] = []
+  const made: (Made & { readonly clean: Texts })[] = []
   for (let tries = 0; made.length < count && tries < 40 * count; tries++) {
     const row = draw.pick(rows)
-    const texts = printed(row)
-    const changes = unplanned[kind]!(texts, row, draw)
-    if (!changes || Object.entries(changes).every(([p, t]) => t === texts[p])) continue
-    made.push({
-      row,
-      texts: { ...texts, ...changes },
-      pointers: Object.keys(changes).filter((p) => changes[p] !== texts[p]),
-    })
+    const clean = { ...wholeNoct(printed(row)), '/datasheet/typed_on': '2026-02-11' }
+    const changes = unplanned[kind]!(clean, row, draw)
+    const pointers = Object.keys(changes ?? {}).filter((pointer) => changes![pointer] !== clean[pointer as never])
+    if (pointers.length > 0) made.push({ row, clean, texts: { ...clean, ...changes }, pointers })
   }
   return made
 }

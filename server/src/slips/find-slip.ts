@@ -45,6 +45,7 @@ function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[]):
     tried.push({ candidate, score })
     best = Math.max(best, score)
   }
+  if (suspects[0]!.gain >= threshold) ways.several().forEach(attempt)
   ways.swaps(suspects.map(({ place }) => place)).forEach(attempt)
   for (const { place, gain } of suspects) {
     if (gain < threshold || gain + slack < best) break

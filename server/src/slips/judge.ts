@@ -53,8 +53,8 @@ export function judge(evidence: Evidence, tried: readonly Tried[], family: Famil
   }
 }
 
-function fixing({ candidate: { places, texts, why } }: Tried, certainty: number): SlipFix {
-  const also = texts.slice(1).map((text, i) => ({ pointer: pointers[places[i + 1]!]!, text }))
+function fixing({ candidate: { places, texts, why, also: further = [] } }: Tried, certainty: number): SlipFix {
+  const also = [...texts.slice(1).map((text, i) => ({ pointer: pointers[places[i + 1]!]!, text })), ...further]
   return { pointer: pointers[places[0]!]!, text: texts[0]!, ...(also.length > 0 && { also }), why, certainty }
 }
 

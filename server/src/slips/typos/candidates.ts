@@ -8,6 +8,7 @@ import { anothersLog, siblingTexts } from '../family/family.ts'
 import { coefficients, electrical } from '../fields.ts'
 import { placeOf, simple, volts, type Place, type Read } from './place.ts'
 import { reason } from './reasons.ts'
+import { severalSlips } from './several.ts'
 import { unitSlips } from './unit-slips.ts'
 
 /** Slips that would explain what was typed: of one field by its place, and of two that stand in each other's. */
@@ -27,6 +28,7 @@ export function candidates(evidence: Evidence, frame: Frame) {
       return [...others, ...own.map((one) => ({ ...one, texts: printed(one) }))]
     },
     swaps: (suspects: readonly number[]): readonly Candidate[] => swaps(read, suspects),
+    several: (): readonly Candidate[] => severalSlips(evidence, frame, read),
   }
 }
 
