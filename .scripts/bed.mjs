@@ -100,10 +100,8 @@ function others(title, judge, some) {
 /** A sibling's record in which all was typed anew but one field. */
 function clones() {
   const table = tableOf()
-  const families = Map.groupBy(
-    unseen.filter(({ family }) => family),
-    ({ family }) => family,
-  )
+  const families = new Map()
+  for (const row of unseen) if (row.family) families.set(row.family, [...(families.get(row.family) ?? []), row])
   let made = 0
   for (const [, kin] of families) {
     const [a, b] = kin.filter((row) => row.pmax_w !== kin[0].pmax_w || row === kin[0])

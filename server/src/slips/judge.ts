@@ -5,7 +5,10 @@ import type { SlipFix, SlipVerdict } from './verdict.ts'
 
 /** Logarithm of the odds, before looking, that a record has no slip; set where true records stay quiet. */
 const quiet = 2.15
-const offered = 0.25
+/** Share of the belief from which a fix is offered, and from which two are that are about as likely. */
+const sure = 0.55
+const sureOfTwo = 0.8
+const ofSecond = 0.25
 
 /** Weighs what was tried: no slip, one that can be named, or a field that is wrong in an unknown way. */
 export function judge(evidence: Evidence, tried: readonly Tried[], family: Family | null): SlipVerdict {
@@ -31,7 +34,10 @@ export function judge(evidence: Evidence, tried: readonly Tried[], family: Famil
   const text = (place: number) => evidence.readings[pointers[place]!]?.text ?? ''
   const from = family ? lender(family, evidence, places[0]!) : undefined
   const borrowed = from && { from }
-  if (!best || share(best.score) < offered * byPlace.get(places[0]!)!)
+  const second = exact.find((one) => one !== best && share(one.score) >= ofSecond)
+  const certainty = best ? share(best.score) : 0
+  const rival = certainty < sure && second && certainty + share(second.score) >= sureOfTwo ? second : undefined
+  if (!best || (certainty < sure && !rival))
     return {
       kind: 'disagree',
       pointers: places.map((p) => pointers[p]!),

@@ -18,6 +18,7 @@ export interface Frame {
   readonly group: GroupCalibration
   readonly printedEfficiency: Mixture
   readonly counts: Counts
+  readonly isGlass: boolean
   readonly values: Float64Array
   readonly halves: Float64Array
   readonly present: readonly boolean[]
@@ -68,7 +69,19 @@ export function frameOf(
   const counted = countsCells && present[at.cells]!
   const printedEfficiency = isGlass ? efficiencyOfFramed : efficiencyOfOthers
   const counts = isGlass ? countsOfGlass : countsOfFlexible
-  const partial = { group, printedEfficiency, counts, values, halves, present, absolute, unfinished, counted, family }
+  const partial = {
+    group,
+    printedEfficiency,
+    counts,
+    isGlass,
+    values,
+    halves,
+    present,
+    absolute,
+    unfinished,
+    counted,
+    family,
+  }
   const formed = sources.map((places, c) => (c === coordinate.cells ? counted : places.every((p) => present[p])))
   const roundings = new Float64Array(coordinates)
   sources.forEach((places, c) => {

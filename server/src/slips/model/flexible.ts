@@ -17,8 +17,8 @@ const known = new WeakMap<GroupCalibration, GroupCalibration>()
 const density = 1
 /** ln of the share of cells in the area of flexible panels, less that of glass: mean and spread. */
 const cover = { mean: Math.log(0.76 / 0.9), sd: 0.125 }
-/** What the cells are like varies more than in the open ratings, by half as much again; judged. */
-const wider = 2.25
+/** What the cells are like varies more than in the open ratings, by a fifth of the spread; judged. */
+const wider = 1.5
 
 const ofCells = ({ weight, mean, covariance }: CalibratedPart): CalibratedPart => ({
   weight,

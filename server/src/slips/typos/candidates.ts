@@ -2,6 +2,7 @@ import type { Said } from '../../findings/message.ts'
 import { isSame } from '../../quantities/same.ts'
 import { asListed, ofField, ofKind, type Candidate } from './candidate.ts'
 import type { Frame } from '../density/coherence.ts'
+import { cellCounts } from './cell-counts.ts'
 import { edits, type Kind } from './edits.ts'
 import { at, nameOf, pointers, type Evidence } from '../evidence.ts'
 import { anothersLog, siblingTexts } from '../family/family.ts'
@@ -127,32 +128,6 @@ function siblings(place: number, evidence: Evidence, frame: Frame): Candidate[] 
           },
         ]
   })
-}
-
-/** The counts that published lists have in each other's place; judged, as are the odds of them. */
-const confused = [60, 72]
-
-function cellCounts({ values, counted }: Frame): Candidate[] {
-  if (!counted) return []
-  const typed = values[at.cells]!
-  const to = (n: number, why: Said, prior: number): Candidate => ({
-    places: [at.cells],
-    values: [n],
-    texts: [String(n)],
-    why,
-    prior,
-  })
-  return [
-    ...[36, 48, 54, 60, 66, 72, 96]
-      .filter((n) => n !== typed)
-      .map((n) =>
-        to(n, reason({ say: 'usualCount' }), ofKind - Math.log(6) - (confused.includes(typed) ? 3 : 1.5) - asListed),
-      ),
-    ...[32, 33, 40, 44, 50, 55, 64, 78, 80, 84, 88, 108, 120, 128]
-      .filter((n) => n !== typed)
-      .map((n) => to(n, reason({ say: 'otherCount' }), ofKind - 8 - asListed)),
-    ...(typed % 2 === 0 ? [to(typed / 2, reason({ say: 'halfCells' }), ofKind - 0.5)] : []),
-  ]
 }
 
 function swaps(read: Read, suspects: readonly number[]): Candidate[] {

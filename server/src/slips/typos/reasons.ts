@@ -26,6 +26,7 @@ export const reasons = {
     perFahrenheit: 'coefficients per °F typed as per °C',
     fractionAsPercent: 'a fraction typed as percent',
     ofModuleAsPercent: '{unit}/°C for the module typed as percent',
+    perCell: 'the coefficient of one cell',
     milliamperes: 'milliamperes typed as amperes',
     valueAtNoct: 'the value at NOCT typed',
     product: 'Vmp times Imp',

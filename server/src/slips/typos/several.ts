@@ -30,7 +30,7 @@ const rarer = 1
 function together(parts: readonly Part[], why: Said, less: number): Candidate {
   return {
     places: parts.map(({ place }) => place.place),
-    values: parts.map(({ place, number }) => Number(number) * place.factor),
+    values: parts.map(({ place, number }) => Number(number) * place.factor + place.zero),
     halves: parts.map(({ place, number }) => 0.5 * 10 ** -decimalsOf(number) * place.factor),
     texts: parts.map(({ place, number }) => number + place.rest),
     why,
