@@ -54,6 +54,7 @@ export function judge(evidence: Evidence, tried: readonly Tried[], family: Famil
     ...borrowed,
     // twelve of the open ratings do, see test/published/data/README.md
     isListed: best.candidate.places[0] === at.cells && text(at.cells) === '72' && first.text === '60',
+    ...(rival && { rival: fixing(rival, share(rival.score)) }),
     alternatives: fixes.filter((m) => m.text !== first.text || m.pointer !== first.pointer).slice(0, 3),
     odds,
   }

@@ -76,7 +76,7 @@ function form(p: Place, number: string): number {
   if (more === 0) return 0
   if (more < 0) return volts.includes(p.place) ? (number.includes('.') ? -0.7 : -3) : 1.5 * more
   return p.place === at.alpha
-    ? -more
+    ? -2 * more
     : volts.includes(p.place)
       ? more * p.more
       : more === 1 && decimalsOf(p.number) > p.decimals

@@ -168,6 +168,7 @@ function rearGain({ values, present }: Frame, read: Read): Candidate[] {
       [at.isc, share],
     ],
     reason({ say: 'rearGain' }),
+    2,
   )
 }
 
