@@ -3,6 +3,7 @@ import { parseTokens } from './parse.ts'
 import { plainMessage, plainProblem } from './plain-problem.ts'
 import { readNode } from './read-node.ts'
 import { applyMasks, repair, type Mask } from './repair.ts'
+import { scan } from './scan.ts'
 import type { SyntaxProblem, Tree } from './tree.ts'
 
 /** Longest text that is analysed, in UTF-16 units: a record has 2000. */
@@ -29,6 +30,11 @@ export function readTree(text: string): Tree {
     text.includes('<<<<<<<') || text.includes('>>>>>>>') ? /^(?:<{7}|>{7})(?![^ \t\r\n]).*/m.exec(text) : null
   if (marker) return unread(text, conflict(marker.index, marker[0].length))
 
+  return scan(text) ?? readWhole(text)
+}
+
+/** By the whole grammar, again and again until what a reader can get over is. */
+export function readWhole(text: string): Tree {
   const problems: SyntaxProblem[] = []
   let masked = text
   for (let round = 0; ; round++) {
