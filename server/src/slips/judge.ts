@@ -35,7 +35,16 @@ export function judge(evidence: Evidence, tried: readonly Tried[], family: Famil
   const from = family ? lender(family, evidence, places[0]!) : undefined
   const borrowed = from && { from }
   const second = exact.find((one) => one !== best && share(one.score) >= ofSecond)
-  const certainty = best ? share(best.score) : 0
+  // a value that nothing explains, where it is the one that is offered
+  const alike = ({ candidate: { places, values, texts } }: Tried) =>
+    best?.candidate.isComputed &&
+    texts.length === 0 &&
+    places.length === 1 &&
+    places[0] === best.candidate.places[0] &&
+    Math.abs(values[0]! / best.candidate.values[0]! - 1) < 0.01
+  const certainty = best
+    ? share(best.score) + sorted.filter(alike).reduce((sum, { score }) => sum + share(score), 0)
+    : 0
   const rival = certainty < sure && second && certainty + share(second.score) >= sureOfTwo ? second : undefined
   if (!best || (certainty < sure && !rival))
     return {

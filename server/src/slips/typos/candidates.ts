@@ -87,7 +87,7 @@ function computed(p: Place, evidence: Evidence, frame: Frame): Candidate[] {
     if (!Number.isFinite(n) || n <= 0 || Number(n.toFixed(decimals)) === 0) return
     // another model's value is near; a value far off has another history, which its digits would show
     const far = Math.abs(Math.log((n * p.factor) / v[p.place]!)) > 0.15 ? 4 : 0
-    ways.push(simple(p, n.toFixed(decimals), why, chance - far))
+    ways.push({ ...simple(p, n.toFixed(decimals), why, chance - far), isComputed: true })
   }
   const other = ofAnother(p.place, evidence, frame)
   if (p.place === at.pmax && p.factor === 1 && has(at.vmp, at.imp)) {
