@@ -48,7 +48,7 @@ function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[]):
     best = Math.max(best, score)
   }
   if (suspects.some(({ gain }) => gain >= threshold) || isStrange(frame)) ways.several().forEach(attempt)
-  ways.swaps(suspects.map(({ place }) => place)).forEach(attempt)
+  ways.ofPairs(suspects.map(({ place }) => place)).forEach(attempt)
   for (const { place, gain } of suspects) {
     if (gain < threshold || gain + slack < best) break
     ways.of(place).forEach(attempt)

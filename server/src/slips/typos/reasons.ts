@@ -24,6 +24,7 @@ export const reasons = {
     halfTheVoltage: 'the version of half the voltage',
     rearGain: 'the column with light on the back',
     perFahrenheit: 'coefficients per °F typed as per °C',
+    bothSides: '{typed} typed for {meant} on both sides',
     fractionAsPercent: 'a fraction typed as percent',
     ofModuleAsPercent: '{unit}/°C for the module typed as percent',
     perCell: 'the coefficient of one cell',
