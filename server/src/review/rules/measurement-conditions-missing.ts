@@ -21,15 +21,17 @@ export const measurementConditionsMissing = reviewRule({
       const place = entry.date ?? entry.array
       const lacking = array && lackingOf(system, measurement)
       if (!lacking || !place) return []
-      const with_ = { array: nameOf(array) }
+      const about = { array: nameOf(array) }
       return [
-        ...(lacking.conditions ? [{ say: lacking.conditions, with: with_, suspects: [place] as const }] : []),
+        ...(lacking.conditions ? [{ say: says[lacking.conditions], with: about, suspects: [place] as const }] : []),
         ...lacking.records.map(({ what, costs }) => ({
           say: 'record' as const,
-          with: { ...with_, what, costs },
+          with: { ...about, what, costs },
           suspects: [place] as const,
         })),
       ]
     })
   },
 })
+
+const says = { sun: 'sun', cells: 'cells', both: 'both' } as const
