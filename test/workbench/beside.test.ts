@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import type { Frame, Locator } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
 import { faults } from '../report/axe.ts'
+import { scratch, wattproof } from '../terminal/run.ts'
 import { hostErrors, pageOf } from './driver/editor-server.ts'
 import { missing, visit, vsix, type Visit } from './driver/visit.ts'
 import { viewIn } from './driver/view.ts'
@@ -27,6 +28,7 @@ describe.skipIf(missing)(missing ?? 'the view beside the editor', () => {
   })
 
   const view = () => viewIn(here.page)
+  const choice = (name: string) => here.page.locator('.quick-input-widget').getByRole('option', { name }).first()
   const frame = async (): Promise<Frame> => (await (await view().locator('body').elementHandle()).ownerFrame())!
 
   test('Show Beside draws the panel, with a policy that allows the package alone', async () => {
@@ -126,6 +128,32 @@ describe.skipIf(missing)(missing ?? 'the view beside the editor', () => {
     expect(await faults(await frame())).toEqual([])
     await view().locator('#comparison tbody').getByRole('button', { name: 'gannet-200' }).click()
     await window.line(window.editor('gannet-200.panel.yaml'), /Gannet/).waitFor()
+  })
+
+  test('the page for the customer is written where a person says, as the command line writes it', async () => {
+    await window.open('boat.system.yaml')
+    await view().getByRole('button', { name: 'Save the page for the customer' }).click()
+    await choice('US').click()
+    await expect.poll(() => window.input.inputValue()).toBe(join(here.folder, 'systems/boat.html'))
+    await here.picture('save-page')
+    await here.page.keyboard.press('Enter')
+    await window.notifications.filter({ hasText: 'boat.html is written.' }).waitFor()
+    const expected = join(scratch(), 'boat.html')
+    wattproof(['report', join(here.folder, 'systems/boat.system.yaml'), '-o', expected, '--units', 'us'])
+    expect(readFileSync(join(here.folder, 'systems/boat.html'), 'utf8')).toBe(readFileSync(expected, 'utf8'))
+  })
+
+  test('a record that is chosen for the page stays as it is', async () => {
+    const record = join(here.folder, 'systems/van.system.yaml')
+    const before = readFileSync(record, 'utf8')
+    await window.command('Wattproof: Save the Page for the Customer')
+    await choice('Metric').click()
+    await expect.poll(() => window.input.inputValue()).toMatch(/boat\.html$/)
+    await window.input.fill(record)
+    await here.page.keyboard.press('Enter')
+    await here.page.getByRole('option', { name: 'Yes' }).click() // it is there already
+    await window.notifications.filter({ hasText: 'That is a record, and stays as it is.' }).waitFor()
+    expect(readFileSync(record, 'utf8')).toBe(before)
   })
 
   const themes = [

@@ -13,7 +13,7 @@ import type { Client } from './client.ts'
 import type { Files } from './files.ts'
 import type { Here } from './here.ts'
 import { createSettings } from './settings.ts'
-import { createOpenSheets } from './sheets.ts'
+import { createOpenSheets, onDisk } from './sheets.ts'
 import { createWorkspace, type Settled, type Workspace } from './workspace.ts'
 
 /** How long changes gather before what depends on them is checked again [ms]. */
@@ -38,7 +38,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
   const besides = new Set<string>()
   const searched = new Set<string>()
   const beside = createOpenSheets(workspace.library, sheets, {
-    isWanted: (path) => isOpen(path) && addresses.uriOf(path).startsWith('file:'),
+    isWanted: (path) => isOpen(path) && isReadable(addresses.uriOf(path)),
     arrived(path) {
       workspace.recheck(path)
       settleSoon()
@@ -81,6 +81,10 @@ export function createSession(connection: Connection, client: Client, files: Fil
     uriOf: addresses.uriOf,
     pathOf,
     isOpen,
+    sheetRead: beside.read,
+    /** A sheet by its address, whatever record names it. */
+    sheetAt: async (uri: string) => (sheets ? sheets.at(onDisk(addresses.pathOf(uri) ?? uri)) : null),
+    today: () => dayOf(new Date()),
     /** Whether a file is known only because one that is open belongs with it. */
     isBesides: (path: string) => besides.has(path) && !isInFolder(path),
     /** Fulfilled when all folders named so far have been read. */
@@ -111,6 +115,10 @@ export function createSession(connection: Connection, client: Client, files: Fil
     workspace.setFolders(
       [...folders].flatMap((uri) => addresses.pathOf(uri) ?? []).map((path) => path.replace(/\/?$/, '/')),
     )
+  }
+
+  function isReadable(uri: string): boolean {
+    return uri.startsWith('file:') || (sheets?.isLocal === false && !uri.startsWith('untitled:'))
   }
 
   function pathOf(uri: string): string | null {

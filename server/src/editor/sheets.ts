@@ -7,8 +7,17 @@ import { sheetPath, sheetPlaces, type Beside } from '../sheets/beside.ts'
 export interface OpenSheets {
   /** undefined for a record without a sheet, and while its sheet is being read. */
   of(path: string): Beside | undefined
+  /** Fulfilled when the sheet of a record has been read, where it is being read. */
+  read(path: string): Promise<unknown>
   /** Looks for the sheet of a record again. */
   forget(path: string): void
+}
+
+interface Known {
+  readonly source: string
+  /** null while it is being read. */
+  readonly beside: Beside | null
+  readonly reading: Promise<unknown>
 }
 
 /**
@@ -21,7 +30,7 @@ export function createOpenSheets(
   sheets: Sheets | null,
   { isWanted, arrived }: { isWanted: (path: string) => boolean; arrived: (path: string) => void },
 ): OpenSheets {
-  const known = new Map<string, { readonly source: string; readonly beside: Beside | null }>()
+  const known = new Map<string, Known>()
   return {
     of(path) {
       const file = sheets ? library.file(path) : undefined
@@ -30,17 +39,18 @@ export function createOpenSheets(
       if (source === null) return undefined
       const before = known.get(path)
       if (before?.source === source) return before.beside ?? undefined
-      known.set(path, { source, beside: null })
-      find(path, source).then(
+      const reading = find(path, source).then(
         (beside) => {
           if (known.get(path)?.source !== source) return
-          known.set(path, { source, beside })
+          known.set(path, { source, beside, reading })
           arrived(path)
         },
-        () => known.delete(path),
-      ) // asked again at the next check
+        () => known.delete(path), // asked again at the next check
+      )
+      known.set(path, { source, beside: null, reading })
       return undefined
     },
+    read: async (path) => known.get(path)?.reading,
     forget: (path) => void known.delete(path),
   }
 
@@ -48,11 +58,11 @@ export function createOpenSheets(
     const { paths, within } = sheetPlaces(source, path, library.settings(path)?.path)
     for (const place of paths) {
       const read = await sheets!.at(onDisk(place), onDisk(within))
-      if (read) return { state: 'read', source, ...read }
+      if (read) return { state: 'read', source, path: place, ...read }
     }
     return { state: 'missing', source }
   }
 }
 
 /** The library's paths are addresses with their escapes read. */
-const onDisk = (path: string): string => path.replace(/^file:\/\//, '').replace(/^\/([A-Za-z]:)/, '$1')
+export const onDisk = (path: string): string => path.replace(/^file:\/\//, '').replace(/^\/([A-Za-z]:)/, '$1')

@@ -1,6 +1,7 @@
 import type { ChildProcess } from 'node:child_process'
 import { fork } from 'node:child_process'
 import { unreadable, type Sheet } from '../sheets/sheet.ts'
+import { readingSeconds, startingSeconds, tookTooLong } from './limits.ts'
 
 /** Reads sheets in a process of its own, one after the other. */
 export interface Reader {
@@ -10,7 +11,6 @@ export interface Reader {
   end(): void
 }
 
-const seconds = 5
 const megabytes = 300
 
 /** @param program  the file of the reading process */
@@ -44,10 +44,7 @@ export function createReader(program: string): Reader {
         settle(unreadable(problem), false)
       }
       // a new process first loads the library
-      const timer = setTimeout(
-        () => fail(`reading it took more than ${seconds} s`),
-        1000 * seconds + (fresh ? 3000 : 0),
-      )
+      const timer = setTimeout(() => fail(tookTooLong), 1000 * (readingSeconds + (fresh ? startingSeconds : 0)))
       reader.once('message', (sheet) => settle(sheet as Sheet, true))
       reader.once('exit', () => fail(`reading it took more than ${megabytes} MB`))
       reader.once('error', () => fail('the reading process did not start'))

@@ -1,0 +1,78 @@
+import { infoAt, nameOf } from '../records/info-at.ts'
+import type { ReadFile } from '../records/read-file.ts'
+import { schemas } from '../records/schemas.generated.ts'
+import { hold } from '../sheets/hold.ts'
+import type { Reading } from '../sheets/sheet.ts'
+import { insertEntry } from '../text/edit-entries.ts'
+import { parentPointer } from '../text/pointer.ts'
+import { nodeAtPointer } from '../text/tree-queries.ts'
+import type { Tree } from '../text/tree.ts'
+import type { Here } from './here.ts'
+import type { SheetAdditionResult, SheetResult, SheetRow } from './protocol.ts'
+import { toTextEdit } from './to-protocol.ts'
+
+/** A record beside its sheet, in the order of the record; what the record lacks comes last. */
+export function sheetShown({ checked, beside, uriOf }: Here): SheetResult {
+  if (checked.kind !== 'panel' || !beside) return null
+  const { source } = beside
+  if (beside.state === 'missing') return { source, problem: `${source} is not there.` }
+  const { sheet, sha256, path } = beside
+  if (sheet.problem !== null) return { source, problem: `${source} cannot be read: ${sheet.problem}.` }
+  const { model, fields, unused } = hold(checked as ReadFile<'panel'>, sheet)
+  const typed = fields.map(({ field, status, reading, text }): SheetRow => ({
+    ...rowOf(field.pointer, reading),
+    typed: field.text,
+    status,
+    printed: text ?? reading?.typed ?? null,
+  }))
+  const lacking = unused.map((reading): SheetRow => ({
+    ...rowOf(reading.field, reading),
+    typed: null,
+    status: 'not typed',
+    printed: reading.typed,
+  }))
+  const order = [...checked.fields.keys()]
+  typed.sort((a, b) => order.indexOf(a.field) - order.indexOf(b.field))
+  return { source, file: uriOf(path), sha256, pages: sheet.pages, model, rows: [...typed, ...lacking] }
+}
+
+function rowOf(field: string, reading: Reading | null): Pick<SheetRow, 'field' | 'name' | 'label' | 'page' | 'box'> {
+  const info = infoAt(schemas.panel!, field)
+  return {
+    field,
+    name: info ? nameOf(info) : field,
+    label: reading?.label ?? '',
+    page: reading?.page ?? null,
+    box: reading?.box ?? null,
+  }
+}
+
+/** The edits that add what the sheet prints for a field that the record lacks, with the groups around it. */
+export function sheetAddition({ checked, beside }: Here, field: string): SheetAdditionResult {
+  if (checked.kind !== 'panel' || beside?.state !== 'read') return null
+  const reading = hold(checked as ReadFile<'panel'>, beside.sheet).unused.find((one) => one.field === field)
+  if (!reading) return null
+  const addition = entryFor(checked.tree, field, reading.typed)
+  if (!addition) return null
+  const { group, key, text } = addition
+  return {
+    title: `Add ${key}: ${text}, as page ${reading.page} of the sheet prints it`,
+    edits: [toTextEdit(checked.tree, insertEntry(checked.tree, group, key, text))],
+  }
+}
+
+/** A group or list that is not there yet is written with its field in brackets; null where a list has other entries. */
+function entryFor(tree: Tree, field: string, typed: string) {
+  let [group, key, text] = [parentPointer(field), lastStep(field), typed]
+  while (group !== '' && nodeAtPointer(tree, group)?.kind !== 'map') {
+    const isItem = /^\d+$/.test(lastStep(group))
+    const list = parentPointer(group)
+    if (isItem && nodeAtPointer(tree, list)) return null
+    text = isItem ? `[{ ${key}: ${text} }]` : `{ ${key}: ${text} }`
+    key = lastStep(isItem ? list : group)
+    group = parentPointer(isItem ? list : group)
+  }
+  return { group, key, text }
+}
+
+const lastStep = (pointer: string) => pointer.slice(pointer.lastIndexOf('/') + 1)
