@@ -10,7 +10,8 @@ export async function pdfAt(address: string): Promise<Uint8Array | null> {
   const file = Uri.parse(address)
   try {
     const { size } = await workspace.fs.stat(file)
-    return size > mostBytes ? null : await workspace.fs.readFile(file)
+    // a copy, for a buffer of Node would not reach the view as bytes
+    return size > mostBytes ? null : new Uint8Array(await workspace.fs.readFile(file))
   } catch {
     return null
   }

@@ -25,4 +25,5 @@ export function markField(content: HTMLElement, field: string | null): void {
     if (marked) part.setAttribute('aria-current', 'true')
     else part.removeAttribute('aria-current')
   }
+  content.querySelector('.mark.here')?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
 }

@@ -12,22 +12,38 @@ export interface OpenSheet {
   close(): Promise<void>
 }
 
-/** One page of a sheet with a mark over each printed value that stands for a field. */
-export async function pageFigure(open: OpenSheet, page: number, rows: readonly SheetRow[]): Promise<HTMLElement> {
-  const figure = document.createElement('figure')
-  figure.className = 'sheet'
+/** One page of a sheet, with a mark over each printed value that stands for a field. */
+export interface PageFigure {
+  readonly page: number
+  readonly element: HTMLElement
+  /** Lays the marks anew; the page below them stays. */
+  mark(rows: readonly SheetRow[]): void
+}
+
+export async function pageFigure(open: OpenSheet, page: number): Promise<PageFigure> {
+  const element = document.createElement('figure')
+  element.className = 'sheet'
   const { width, height } = await open.sizeOf(page)
   const paper = document.createElement('div')
   paper.className = 'paper'
   const canvas = document.createElement('canvas')
   canvas.setAttribute('role', 'img')
   canvas.setAttribute('aria-label', `Page ${page} of the sheet; the table below it has its values`)
-  paper.append(canvas, ...rows.filter((row) => row.page === page).map((row) => markOf(row, width, height)))
-  figure.append(made('h2', `Page ${page} of ${open.pages}`), paper)
-  const room = document.documentElement.clientWidth
-  await open.draw(page, canvas, Math.max(600, room) * devicePixelRatio)
-  return figure
+  paper.append(canvas)
+  element.append(made('h2', `Page ${page} of ${open.pages}`), paper)
+  await open.draw(page, canvas, Math.max(leastWidth, document.documentElement.clientWidth) * devicePixelRatio)
+  return {
+    page,
+    element,
+    mark(rows) {
+      const own = rows.filter((row) => row.page === page)
+      paper.replaceChildren(canvas, ...own.map((row) => markOf(row, width, height)))
+    },
+  }
 }
+
+/** Narrower a page cannot be read; the same in the style sheet [px]. */
+const leastWidth = 640
 
 /** A little larger than what is printed, so that the number stays free. */
 const margin = 2

@@ -1,7 +1,7 @@
 import type { SheetResult } from '../../server/src/editor/protocol.ts'
 import type { FromView } from './beside-messages.ts'
-import { button, made } from './view-made.ts'
-import { pageFigure, type OpenSheet, type ReadSheet } from './view-page.ts'
+import { button, keepFocus, made, replaceAround } from './view-made.ts'
+import { pageFigure, type OpenSheet, type PageFigure, type ReadSheet } from './view-page.ts'
 import { witnesses } from './view-witnesses.ts'
 
 /** The sheet of a record in the view: one page with its marks, and the table of all values. */
@@ -24,6 +24,7 @@ export function createSheetView(
   let open: OpenSheet | null = null
   let opened = ''
   let asked = ''
+  let figure: PageFigure | null = null
   let turn = 0
 
   return {
@@ -51,6 +52,7 @@ export function createSheetView(
         .then((sheet) => {
           void open?.close()
           open = sheet
+          figure = null
           opened = sha256
           draw()
         })
@@ -67,19 +69,25 @@ export function createSheetView(
   function draw() {
     if (!shown) return
     const own = ++turn
-    const { source, sha256, rows } = shown
-    const rest = [made('h1', source), tools(), witnesses(shown)] as const
-    const old = content.querySelector('figure.sheet')
-    if (!open || opened !== sha256) return put([rest[0], rest[1], ...(old ? [old] : []), rest[2]])
-    pageFigure(open, page, rows)
-      .then((figure) => {
-        if (own === turn) put([rest[0], rest[1], figure, rest[2]])
+    if (!open || opened !== shown.sha256) return put(null)
+    if (figure?.page === page) return put(figure)
+    pageFigure(open, page)
+      .then((drawn) => {
+        if (own !== turn) return
+        figure = drawn
+        put(drawn)
       })
       .catch((error: unknown) => problem(`The page could not be drawn: ${String(error)}`))
   }
 
-  function put(parts: readonly Element[]) {
-    content.replaceChildren(...parts)
+  function put(drawn: PageFigure | null) {
+    if (!shown) return
+    drawn?.mark(shown.rows)
+    const parts = [made('h1', shown.source), tools(), ...(drawn ? [drawn.element] : []), witnesses(shown)]
+    keepFocus(content, () => {
+      if (drawn && content.contains(drawn.element)) replaceAround(content, drawn.element, parts)
+      else content.replaceChildren(...parts)
+    })
     marked()
   }
 

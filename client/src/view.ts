@@ -2,7 +2,7 @@
 import type { Picture } from '../../server/src/editor/protocol.ts'
 import type { FromView, ToView } from './beside-messages.ts'
 import { leadToFields, markField } from './view-fields.ts'
-import { button, made } from './view-made.ts'
+import { button, keepFocus, made } from './view-made.ts'
 import { createSheetView } from './view-sheet.ts'
 import { sortable } from './view-sort.ts'
 
@@ -59,7 +59,8 @@ function show({ pictures: result, hasSheet }: Extract<ToView, { type: 'show' }>)
     ...(surfaces.length > 0 || hasSheet ? [tools(surfaces)] : []),
     comparison,
   ]
-  if (wanted.some((node, i) => content.childNodes[i] !== node)) keepFocus(() => content.replaceChildren(...wanted))
+  if (wanted.some((node, i) => content.childNodes[i] !== node))
+    keepFocus(content, () => content.replaceChildren(...wanted))
 }
 
 const drawnFrom = new WeakMap<Element, string>()
@@ -102,16 +103,6 @@ function compared(comparison: Extract<ToView, { type: 'compared' }>['comparison'
   scroller.append(table)
   section.replaceChildren(...comparison.pictures.map(figureOf), scroller)
   section.scrollIntoView({ block: 'start' })
-}
-
-/** What is put in the place of the part that has the focus has it next. */
-function keepFocus(change: () => void): void {
-  const focused = document.activeElement?.getAttribute('data-field')
-  const title = document.activeElement?.closest('figure')?.dataset.title
-  change()
-  if (!focused || document.activeElement !== document.body) return
-  const again = [...content.querySelectorAll<HTMLElement>(`[data-field="${CSS.escape(focused)}"]`)]
-  again.find((one) => one.closest('figure')?.dataset.title === title)?.focus()
 }
 
 function place(tag: string, id: string): HTMLElement {

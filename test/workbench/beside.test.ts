@@ -137,7 +137,7 @@ describe.skipIf(missing)(missing ?? 'the view beside the editor', () => {
     await expect.poll(() => window.input.inputValue()).toBe(join(here.folder, 'systems/boat.html'))
     await here.picture('save-page')
     await here.page.keyboard.press('Enter')
-    await window.notifications.filter({ hasText: 'boat.html is written.' }).waitFor()
+    await window.notice('boat.html is written.')
     const expected = join(scratch(), 'boat.html')
     wattproof(['report', join(here.folder, 'systems/boat.system.yaml'), '-o', expected, '--units', 'us'])
     expect(readFileSync(join(here.folder, 'systems/boat.html'), 'utf8')).toBe(readFileSync(expected, 'utf8'))
@@ -152,7 +152,7 @@ describe.skipIf(missing)(missing ?? 'the view beside the editor', () => {
     await window.input.fill(record)
     await here.page.keyboard.press('Enter')
     await here.page.getByRole('option', { name: 'Yes' }).click() // it is there already
-    await window.notifications.filter({ hasText: 'That is a record, and stays as it is.' }).waitFor()
+    await window.notice('That is a record, and stays as it is.')
     expect(readFileSync(record, 'utf8')).toBe(before)
   })
 

@@ -62,7 +62,7 @@ describe.skipIf(missing)(missing ?? 'the sheet beside the record', () => {
 
   test('what the sheet prints and the record lacks is offered', async () => {
     await mark('Imp 5.92 A is not in the record').click()
-    const offer = window.notifications.filter({ hasText: 'Add imp: 5.92 A, as page 2 of the sheet prints it?' })
+    const offer = await window.notice('Add imp: 5.92 A, as page 2 of the sheet prints it?')
     await offer.getByRole('button', { name: 'Add' }).click()
     await window.line(editor, /imp:\s5\.92\sA/).waitFor()
     await mark('Imp 5.92 A, as the sheet prints it').waitFor()
@@ -77,8 +77,9 @@ describe.skipIf(missing)(missing ?? 'the sheet beside the record', () => {
 
   test('a new record is drafted from a sheet', async () => {
     await window.command('Wattproof: New Panel Record from a Sheet')
-    await window.input.fill(join(here.folder, 'library/sheets/tern-55.pdf'))
-    await here.page.keyboard.press('Enter')
+    await expect.poll(() => window.input.inputValue()).toMatch(/\/$/)
+    await window.input.fill(join(here.folder, 'library/sheets/'))
+    await here.page.getByRole('option', { name: 'tern-55.pdf' }).click()
     const draft = window.editor('tern-55-2.panel.yaml')
     await window.line(draft, /typed_by:\ssheet/).waitFor()
     await here.picture('sheet-draft')

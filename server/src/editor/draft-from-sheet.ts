@@ -16,7 +16,10 @@ export function draftFromSheet(
   const chosen = sheet.models.length === 1 ? sheet.models[0] : sheet.models.find((one) => one.name === model)
   if (!chosen) return names.length === 0 ? { problem: `No panel was found in ${name}.` } : { models: names }
   const several = sheet.models.length > 1
-  return { id: stemOf(chosen.name), text: draftOf(chosen, { source: pathFrom(folder, file), sha256, several, today }) }
+  return {
+    id: stemOf(chosen.name || name.replace(/\.pdf$/i, '')),
+    text: draftOf(chosen, { source: pathFrom(folder, file), sha256, several, today }),
+  }
 }
 
 /** The path that leads from a folder to a file, both by their address. */

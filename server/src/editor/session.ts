@@ -39,6 +39,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
   const searched = new Set<string>()
   const beside = createOpenSheets(workspace.library, sheets, {
     isWanted: (path) => isOpen(path) && isReadable(addresses.uriOf(path)),
+    ready: () => indexing,
     arrived(path) {
       workspace.recheck(path)
       settleSoon()
@@ -81,7 +82,12 @@ export function createSession(connection: Connection, client: Client, files: Fil
     uriOf: addresses.uriOf,
     pathOf,
     isOpen,
-    sheetRead: beside.read,
+    /** Fulfilled when the sheet of a record has been read; one that was not there is looked for again. */
+    async sheetRead(path: string) {
+      if (beside.of(path)?.state === 'missing') beside.forget(path)
+      beside.of(path)
+      await beside.read(path)
+    },
     /** A sheet by its address, whatever record names it. */
     sheetAt: async (uri: string) => (sheets ? sheets.at(onDisk(addresses.pathOf(uri) ?? uri)) : null),
     today: () => dayOf(new Date()),

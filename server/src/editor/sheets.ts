@@ -20,15 +20,20 @@ interface Known {
   readonly reading: Promise<unknown>
 }
 
-/**
- * @param sheets   reads files; null where there are none to read
- * @param isWanted whether the sheet of a record is to be read
- * @param arrived  called when the sheet of a record has been read
- */
+interface SheetWishes {
+  /** Whether the sheet of a record is to be read. */
+  readonly isWanted: (path: string) => boolean
+  /** Fulfilled when the settings of its library are known, which say how far the library reaches. */
+  readonly ready: () => Promise<unknown>
+  /** Called when the sheet of a record has been read. */
+  readonly arrived: (path: string) => void
+}
+
+/** @param sheets  reads files; null where there are none to read */
 export function createOpenSheets(
   library: Library,
   sheets: Sheets | null,
-  { isWanted, arrived }: { isWanted: (path: string) => boolean; arrived: (path: string) => void },
+  { isWanted, ready, arrived }: SheetWishes,
 ): OpenSheets {
   const known = new Map<string, Known>()
   return {
@@ -55,6 +60,7 @@ export function createOpenSheets(
   }
 
   async function find(path: string, source: string): Promise<Beside> {
+    await ready()
     const { paths, within } = sheetPlaces(source, path, library.settings(path)?.path)
     for (const place of paths) {
       const read = await sheets!.at(onDisk(place), onDisk(within))

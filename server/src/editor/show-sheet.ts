@@ -5,6 +5,7 @@ import { hold } from '../sheets/hold.ts'
 import type { Reading } from '../sheets/sheet.ts'
 import { insertEntry } from '../text/edit-entries.ts'
 import { parentPointer } from '../text/pointer.ts'
+import { isJson, spelledForJson, spelledScalar } from '../text/spelling.ts'
 import { nodeAtPointer } from '../text/tree-queries.ts'
 import type { Tree } from '../text/tree.ts'
 import type { Here } from './here.ts'
@@ -52,27 +53,31 @@ export function sheetAddition({ checked, beside }: Here, field: string): SheetAd
   if (checked.kind !== 'panel' || beside?.state !== 'read') return null
   const reading = hold(checked as ReadFile<'panel'>, beside.sheet).unused.find((one) => one.field === field)
   if (!reading) return null
-  const addition = entryFor(checked.tree, field, reading.typed)
-  if (!addition) return null
-  const { group, key, text } = addition
-  return {
-    title: `Add ${key}: ${text}, as page ${reading.page} of the sheet prints it`,
-    edits: [toTextEdit(checked.tree, insertEntry(checked.tree, group, key, text))],
-  }
+  const added = entryFor(checked.tree, field, reading.typed)
+  return added && { ...added, title: `Add ${added.title}, as page ${reading.page} of the sheet prints it` }
 }
 
 /** A group or list that is not there yet is written with its field in brackets; null where a list has other entries. */
 function entryFor(tree: Tree, field: string, typed: string) {
-  let [group, key, text] = [parentPointer(field), lastStep(field), typed]
+  let [group, key] = [parentPointer(field), lastStep(field)]
+  let title = `${key}: ${typed}`
+  let text: string | null = null
   while (group !== '' && nodeAtPointer(tree, group)?.kind !== 'map') {
     const isItem = /^\d+$/.test(lastStep(group))
-    const list = parentPointer(group)
-    if (isItem && nodeAtPointer(tree, list)) return null
-    text = isItem ? `[{ ${key}: ${text} }]` : `{ ${key}: ${text} }`
-    key = lastStep(isItem ? list : group)
-    group = parentPointer(isItem ? list : group)
+    if (isItem) group = parentPointer(group)
+    if (isItem && nodeAtPointer(tree, group)) return null
+    const entry: string = isJson(tree)
+      ? `${JSON.stringify(key)}: ${text ?? spelledForJson(typed)}`
+      : `${key}: ${text ?? spelledScalar(typed, 'plain', true)}`
+    text = isItem ? `[{ ${entry} }]` : `{ ${entry} }`
+    key = lastStep(group)
+    group = parentPointer(group)
+    title = `${key}: ${text}`
   }
-  return { group, key, text }
+  const edit = insertEntry(tree, group, key, text === null ? typed : '0')
+  // a scalar would be put in quotes that has brackets
+  const written = text === null ? edit : { ...edit, text: edit.text.replace(/: 0(?=\s*$)/, () => `: ${text}`) }
+  return { title, edits: [toTextEdit(tree, written)] }
 }
 
 const lastStep = (pointer: string) => pointer.slice(pointer.lastIndexOf('/') + 1)
