@@ -54,9 +54,9 @@ function show({ pictures: result, hasSheet }: Extract<ToView, { type: 'show' }>)
   if (surfaces.length === 0) comparison.replaceChildren()
   const wanted = [
     made('h1', title),
+    ...(surfaces.length > 0 || hasSheet ? [tools(surfaces)] : []),
     ...figures,
     ...missing.map((text) => made('p', text)),
-    ...(surfaces.length > 0 || hasSheet ? [tools(surfaces)] : []),
     comparison,
   ]
   if (wanted.some((node, i) => content.childNodes[i] !== node))

@@ -109,6 +109,33 @@ describe.skipIf(missing)(missing ?? 'the view beside the editor', () => {
     expect(await faults(await frame())).toEqual([])
   })
 
+  test('the page for the customer is written where a person says, as the command line writes it', async () => {
+    await view().getByRole('button', { name: 'Save the page for the customer' }).click()
+    await choice('US').click()
+    await expect.poll(() => window.input.inputValue()).toBe(join(here.folder, 'systems/boat.html'))
+    await here.picture('save-page')
+    await here.page.keyboard.press('Enter')
+    await window.notice('boat.html is written.')
+    await window.hideNotices()
+    const expected = join(scratch(), 'boat.html')
+    wattproof(['report', join(here.folder, 'systems/boat.system.yaml'), '-o', expected, '--units', 'us'])
+    expect(readFileSync(join(here.folder, 'systems/boat.html'), 'utf8')).toBe(readFileSync(expected, 'utf8'))
+  })
+
+  test('a record that is chosen for the page stays as it is', async () => {
+    const record = join(here.folder, 'systems/van.system.yaml')
+    const before = readFileSync(record, 'utf8')
+    await view().getByRole('button', { name: 'Save the page for the customer' }).click()
+    await choice('Metric').click()
+    await expect.poll(() => window.input.inputValue()).toMatch(/boat\.html$/)
+    await window.input.fill(record)
+    await here.page.keyboard.press('Enter')
+    await here.page.getByRole('option', { name: 'Yes' }).click() // it is there already
+    await window.notice('That is a record, and stays as it is.')
+    await window.hideNotices()
+    expect(readFileSync(record, 'utf8')).toBe(before)
+  })
+
   test('the panels of the library are compared on a surface, in a picture and a table that can be sorted', async () => {
     await view().getByRole('button', { name: 'Compare panels on coachroof' }).click()
     await view().locator('#comparison table').waitFor({ timeout: 60_000 })
@@ -128,32 +155,6 @@ describe.skipIf(missing)(missing ?? 'the view beside the editor', () => {
     expect(await faults(await frame())).toEqual([])
     await view().locator('#comparison tbody').getByRole('button', { name: 'gannet-200' }).click()
     await window.line(window.editor('gannet-200.panel.yaml'), /Gannet/).waitFor()
-  })
-
-  test('the page for the customer is written where a person says, as the command line writes it', async () => {
-    await window.open('boat.system.yaml')
-    await view().getByRole('button', { name: 'Save the page for the customer' }).click()
-    await choice('US').click()
-    await expect.poll(() => window.input.inputValue()).toBe(join(here.folder, 'systems/boat.html'))
-    await here.picture('save-page')
-    await here.page.keyboard.press('Enter')
-    await window.notice('boat.html is written.')
-    const expected = join(scratch(), 'boat.html')
-    wattproof(['report', join(here.folder, 'systems/boat.system.yaml'), '-o', expected, '--units', 'us'])
-    expect(readFileSync(join(here.folder, 'systems/boat.html'), 'utf8')).toBe(readFileSync(expected, 'utf8'))
-  })
-
-  test('a record that is chosen for the page stays as it is', async () => {
-    const record = join(here.folder, 'systems/van.system.yaml')
-    const before = readFileSync(record, 'utf8')
-    await window.command('Wattproof: Save the Page for the Customer')
-    await choice('Metric').click()
-    await expect.poll(() => window.input.inputValue()).toMatch(/boat\.html$/)
-    await window.input.fill(record)
-    await here.page.keyboard.press('Enter')
-    await here.page.getByRole('option', { name: 'Yes' }).click() // it is there already
-    await window.notice('That is a record, and stays as it is.')
-    expect(readFileSync(record, 'utf8')).toBe(before)
   })
 
   const themes = [

@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs'
+import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Frame, Locator } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
@@ -65,6 +65,7 @@ describe.skipIf(missing)(missing ?? 'the sheet beside the record', () => {
     const offer = await window.notice('Add imp: 5.92 A, as page 2 of the sheet prints it?')
     await offer.getByRole('button', { name: 'Add' }).click()
     await window.line(editor, /imp:\s5\.92\sA/).waitFor()
+    await window.hideNotices()
     await mark('Imp 5.92 A, as the sheet prints it').waitFor()
   })
 
@@ -79,9 +80,11 @@ describe.skipIf(missing)(missing ?? 'the sheet beside the record', () => {
     await window.command('Wattproof: New Panel Record from a Sheet')
     await expect.poll(() => window.input.inputValue()).toMatch(/\/$/)
     await window.input.fill(join(here.folder, 'library/sheets/'))
-    await here.page.getByRole('option', { name: 'tern-55.pdf' }).click()
-    const draft = window.editor('tern-55-2.panel.yaml')
-    await window.line(draft, /typed_by:\ssheet/).waitFor()
+    await here.page.getByRole('option', { name: 'avocet.pdf' }).click()
+    await here.page.getByRole('option', { name: 'page 2' }).click() // it has two panels
+    const draft = window.editor('avocet.panel.yaml')
+    await window.line(draft, /pmax:\s120\sW/).waitFor()
+    expect(existsSync(join(here.folder, 'library/panels/avocet.panel.yaml'))).toBe(false)
     await here.picture('sheet-draft')
   })
 

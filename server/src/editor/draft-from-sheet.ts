@@ -17,7 +17,7 @@ export function draftFromSheet(
   if (!chosen) return names.length === 0 ? { problem: `No panel was found in ${name}.` } : { models: names }
   const several = sheet.models.length > 1
   return {
-    id: stemOf(chosen.name || name.replace(/\.pdf$/i, '')),
+    id: stemOf((chosen.page === undefined && chosen.name) || name.replace(/\.pdf$/i, '')),
     text: draftOf(chosen, { source: pathFrom(folder, file), sha256, several, today }),
   }
 }

@@ -54,7 +54,8 @@ export function webSheets(address: string, bytesAt: BytesAt): Sheets {
         settle(unreadable(problem))
       }
       const timer = setTimeout(() => fail(tookTooLong), 1000 * (readingSeconds + (fresh ? startingSeconds : 0)))
-      own.onmessage = ({ data }: MessageEvent<Sheet>) => settle(data)
+      // the PDF library greets whoever starts a worker with it
+      own.onmessage = ({ data }: MessageEvent<Sheet | object>) => 'models' in data && settle(data)
       own.onerror = () => fail('the reading worker did not start')
       own.postMessage(bytes)
     })

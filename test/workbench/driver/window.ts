@@ -80,6 +80,8 @@ export function windowIn(page: Page) {
       await notice.waitFor()
       return notice
     },
+    /** What the window was told lies over a part of it until it is put away. */
+    hideNotices: () => page.locator('[id="status.notifications"]').click(),
     input: quickInput.locator('input.input').first(),
     tab: (name: string) => page.locator('.tab').filter({ hasText: name }).first(),
   }
