@@ -23,7 +23,7 @@ export async function documentReport(
   await settled(session, uri)
   const here = session.here(uri)
   if (!here) return { kind: 'full', items: [] }
-  const { resultId, items } = resultOf(here)
+  const { resultId, items } = resultOf(session, here)
   return resultId === previous ? { kind: 'unchanged', resultId } : { kind: 'full', resultId, items }
 }
 
@@ -66,7 +66,7 @@ export async function newsOf(session: Session, previous: ReadonlyMap<string, str
     }
     if (token.isCancellationRequested) return []
     const here = session.here(uri)
-    const result = here && resultOf(here)
+    const result = here && resultOf(session, here)
     if (result && result.resultId !== previous.get(uri)) items.push(report(uri, result.resultId, result.items))
   }
   for (const [uri, id] of previous) if (!present.has(uri) && id !== gone) items.push(report(uri, gone, []))
@@ -104,12 +104,14 @@ interface Result {
   readonly items: Diagnostic[]
 }
 
-function resultOf(here: Here): Result {
-  const known = results.get(here.checked)
+function resultOf({ typing }: Session, here: Here): Result {
+  const { findings } = here.checked
+  const settled = typing.settledOf(here.checked, here.path)
+  const known = settled === findings ? results.get(here.checked) : undefined
   if (known) return known
-  const items = diagnostics(here)
+  const items = diagnostics(here, settled)
   const result = { resultId: digest(JSON.stringify(items)), items }
-  results.set(here.checked, result)
+  if (settled === findings) results.set(here.checked, result)
   return result
 }
 

@@ -20,6 +20,18 @@ export type { ReadOptions } from './draft.ts'
  * @returns        the quantity with remarks on harmless spellings, or why it is none; never throws
  */
 export function readQuantity(text: string, kind: QuantityKind, options: ReadOptions = {}): Reading {
+  const key = `${kind} ${options.unit ?? ''} ${options.currency ?? ''} ${text}`
+  const reading = known.get(key) ?? readAfresh(text, kind, options)
+  if (known.size === mostKnown) known.clear()
+  if (text.length <= longest) known.set(key, reading)
+  return reading
+}
+
+/** The panels of a family share most of their texts, and a record is read again for each correction that is tried. */
+const known = new Map<string, Reading>()
+const mostKnown = 2000
+
+function readAfresh(text: string, kind: QuantityKind, options: ReadOptions): Reading {
   const draft = attempt(text, kind, options)
   const reads = (fix: { text: string }) => fix.text !== text && attempt(fix.text, kind, options).quantity !== undefined
   if (draft.problem) return { problem: { ...draft.problem, fixes: draft.problem.fixes().filter(reads) } }

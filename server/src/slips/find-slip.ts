@@ -45,7 +45,7 @@ function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[]):
     tried.push({ candidate, score })
     best = Math.max(best, score)
   }
-  ways.swaps(suspects.map(({ place }) => place)).forEach(attempt)
+  ways.ofPairs(suspects.map(({ place }) => place)).forEach(attempt)
   for (const { place, gain } of suspects) {
     if (gain < threshold || gain + slack < best) break
     ways.of(place).forEach(attempt)

@@ -5,10 +5,10 @@ import type { Frame } from '../density/coherence.ts'
 import { edits, type Kind } from './edits.ts'
 import { at, nameOf, pointers, type Evidence } from '../evidence.ts'
 import { anothersLog, siblingTexts } from '../family/family.ts'
-import { coefficients, electrical } from '../fields.ts'
+import { coefficients, electrical, sides } from '../fields.ts'
 import { placeOf, simple, volts, type Place, type Read } from './place.ts'
 import { reason } from './reasons.ts'
-import { unitSlips } from './unit-slips.ts'
+import { sidesInOtherUnit, unitSlips } from './unit-slips.ts'
 
 /** Slips that would explain what was typed: of one field by its place, and of two that stand in each other's. */
 export function candidates(evidence: Evidence, frame: Frame) {
@@ -26,7 +26,11 @@ export function candidates(evidence: Evidence, frame: Frame) {
         others.find(({ values }) => isSame(values[0]!, one.values[0]!))?.texts ?? one.texts
       return [...others, ...own.map((one) => ({ ...one, texts: printed(one) }))]
     },
-    swaps: (suspects: readonly number[]): readonly Candidate[] => swaps(read, suspects),
+    /** Slips of two fields at once. */
+    ofPairs: (suspects: readonly number[]): readonly Candidate[] => [
+      ...swaps(read, suspects),
+      ...(suspects.some((place) => sides.includes(place)) ? sidesInOtherUnit(read) : []),
+    ],
   }
 }
 

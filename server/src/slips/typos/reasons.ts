@@ -13,6 +13,7 @@ export const reasons = {
     signLost: 'minus sign lost',
     exchanged: '{first} and {second} exchanged',
     unitForUnit: '{typed} typed for {meant}',
+    bothSides: '{typed} typed for {meant} on both sides',
     fractionAsPercent: 'a fraction typed as percent',
     ofModuleAsPercent: '{unit}/°C for the module typed as percent',
     milliamperes: 'milliamperes typed as amperes',

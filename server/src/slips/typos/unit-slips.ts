@@ -18,7 +18,7 @@ export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] 
     const chance = ofKind - Math.log(6) - (other && other.rest === p.rest ? 2.5 : 0)
     return now === undefined
       ? []
-      : (['mm', 'cm', 'm', 'in'] as const).flatMap((unit) => {
+      : sideUnits.flatMap((unit) => {
           const factor = metres(unit)!
           return factor === now
             ? []
@@ -70,3 +70,25 @@ export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] 
     })
   return ways
 }
+
+/** Both sides of a panel in another unit than the one that they share: `46.9` by `21.3` are inches. */
+export function sidesInOtherUnit(read: Read): Candidate[] {
+  const [length, width] = [read(at.length), read(at.width)]
+  const now = length && metres(length.rest)
+  if (!length || !width || length.rest !== width.rest || now === undefined) return []
+  return sideUnits.flatMap((unit) => {
+    const factor = metres(unit)!
+    if (factor === now) return []
+    const both = [length, width]
+    return {
+      places: [at.length, at.width],
+      values: both.map(({ number }) => Number(number) * factor),
+      texts: both.map(({ number }) => `${number} ${unit}`),
+      why: reason({ say: 'bothSides', with: { typed: length.rest.trim() || 'mm', meant: unit } }),
+      prior: ofKind - Math.log(sideUnits.length - 1),
+    }
+  })
+}
+
+/** What sheets print the sides of a panel in. */
+const sideUnits = ['mm', 'cm', 'm', 'in'] as const
