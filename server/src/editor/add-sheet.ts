@@ -1,4 +1,5 @@
 import type { Connection } from 'vscode-languageserver'
+import { dayOf } from '../records/dates.ts'
 import { about } from './about.ts'
 import { caught } from './caught.ts'
 import { draftFromSheet } from './draft-from-sheet.ts'
@@ -17,7 +18,7 @@ export function addSheet(connection: Connection, session: Session): void {
   connection.onRequest(
     sheetRequest,
     about(connection, session, async (here) => {
-      await session.sheetRead(here.path)
+      await session.sheets.whenRead(here.path)
       return sheetShown(session.here(here.uri) ?? here)
     }),
   )
@@ -29,7 +30,7 @@ export function addSheet(connection: Connection, session: Session): void {
     draftRequest,
     caught(
       connection,
-      async (params: DraftParams) => draftFromSheet(await session.sheetAt(params.file), params, session.today()),
+      async (params: DraftParams) => draftFromSheet(await session.sheets.at(params.file), params, dayOf(new Date())),
       () => ({ problem: 'The sheet could not be read.' }),
     ),
   )

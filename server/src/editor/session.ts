@@ -13,7 +13,7 @@ import type { Client } from './client.ts'
 import type { Files } from './files.ts'
 import type { Here } from './here.ts'
 import { createSettings } from './settings.ts'
-import { createOpenSheets, onDisk } from './sheets.ts'
+import { createOpenSheets } from './sheets.ts'
 import { createTyping } from './typing.ts'
 import { createWorkspace, type Settled, type Workspace } from './workspace.ts'
 
@@ -90,15 +90,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
     uriOf: addresses.uriOf,
     pathOf,
     isOpen,
-    /** Fulfilled when the sheet of a record has been read; one that was not there is looked for again. */
-    async sheetRead(path: string) {
-      if (beside.of(path)?.state === 'missing') beside.forget(path)
-      beside.of(path)
-      await beside.read(path)
-    },
-    /** A sheet by its address, whatever record names it. */
-    sheetAt: async (uri: string) => (sheets ? sheets.at(onDisk(addresses.pathOf(uri) ?? uri)) : null),
-    today: () => dayOf(new Date()),
+    sheets: beside,
     /** Whether a file is known only because one that is open belongs with it. */
     isBesides: (path: string) => besides.has(path) && !isInFolder(path),
     /** Fulfilled when all folders named so far have been read. */

@@ -1,14 +1,17 @@
 import type { Library } from '../library/library.ts'
 import type { Field } from '../records/field.ts'
-import type { Sheets } from '../reader/kept.ts'
+import type { SheetFile, Sheets } from '../reader/kept.ts'
+import { createAddresses } from './addresses.ts'
 import { sheetPath, sheetPlaces, type Beside } from '../sheets/beside.ts'
 
 /** The sheets of records that are open: read in the background, and kept until the record is opened anew. */
 export interface OpenSheets {
   /** undefined for a record without a sheet, and while its sheet is being read. */
   of(path: string): Beside | undefined
-  /** Fulfilled when the sheet of a record has been read, where it is being read. */
-  read(path: string): Promise<unknown>
+  /** Fulfilled when the sheet of a record has been read; one that was not there is looked for again. */
+  whenRead(path: string): Promise<unknown>
+  /** A sheet by its address, whatever record names it. */
+  at(uri: string): Promise<SheetFile | null>
   /** Looks for the sheet of a record again. */
   forget(path: string): void
 }
@@ -55,7 +58,12 @@ export function createOpenSheets(
       known.set(path, { source, beside: null, reading })
       return undefined
     },
-    read: async (path) => known.get(path)?.reading,
+    async whenRead(path) {
+      if (this.of(path)?.state === 'missing') this.forget(path)
+      this.of(path)
+      await known.get(path)?.reading
+    },
+    at: async (uri) => sheets?.at(onDisk(createAddresses().pathOf(uri) ?? uri)) ?? null,
     forget: (path) => void known.delete(path),
   }
 
@@ -71,4 +79,4 @@ export function createOpenSheets(
 }
 
 /** The library's paths are addresses with their escapes read. */
-export const onDisk = (path: string): string => path.replace(/^file:\/\//, '').replace(/^\/([A-Za-z]:)/, '$1')
+const onDisk = (path: string): string => path.replace(/^file:\/\//, '').replace(/^\/([A-Za-z]:)/, '$1')
