@@ -3,7 +3,7 @@
 //   npm run readme-pictures
 import { build } from 'esbuild'
 import { spawnSync } from 'node:child_process'
-import { mkdirSync } from 'node:fs'
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { resolve } from 'node:path'
 import { pathToFileURL } from 'node:url'
 
@@ -34,6 +34,8 @@ await onPaper()
 async function inWorkbench() {
   const here = await visit([vsix])
   try {
+    const tern = `${here.folder}/library/panels/tern-110.panel.yaml`
+    writeFileSync(tern, readFileSync(tern, 'utf8').replace('weight: 2.2 kg', 'weight: 2.6 kg'))
     const window = windowIn(here.page)
     await here.page.goto(pageOf(here.server, here.folder))
     await window.ready()
@@ -44,10 +46,17 @@ async function inWorkbench() {
     await here.page.screenshot({ path: media('workbench.png') })
 
     await here.page.setViewportSize({ width: 1500, height: 900 })
+    await window.command('View: Toggle Primary Side Bar Visibility')
+    const panel = await window.open('tern-110.panel.yaml')
+    await window.command('Wattproof: Show Sheet')
+    await viewIn(here.page).locator('.mark.other').first().waitFor({ timeout: 60_000 })
+    await window.token(panel, '2.6 kg').click({ force: true })
+    await viewIn(here.page).locator('.mark.here').first().waitFor()
+    await here.page.screenshot({ path: media('sheet.png') })
+
     const system = await window.open('boat.system.yaml')
     await window.command('Wattproof: Show Beside')
     await viewIn(here.page).getByRole('heading', { name: 'One-line diagram' }).waitFor()
-    await window.command('View: Toggle Primary Side Bar Visibility')
     await window.token(system, 'coachroof').click({ force: true })
     await viewIn(here.page).locator('.here').first().waitFor()
     await here.page.screenshot({ path: media('beside.png') })

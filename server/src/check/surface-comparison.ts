@@ -1,5 +1,4 @@
 import type { Library } from '../library/library.ts'
-import type { ReadFile } from '../records/read-file.ts'
 import { compareOnSurface } from '../review/choosing/compare-on-surface.ts'
 import type { Candidate, ControllerChoice, SurfaceRow } from '../review/choosing/row.ts'
 import { shapeOf } from '../review/fit.ts'
@@ -25,14 +24,11 @@ export function surfaceComparison(
 }
 
 /** The panels of the library around a file. */
-const panelsOf = (library: Library, near: string): readonly Candidate[] =>
-  library.pathsOfKind('panel', near).flatMap((path) => candidateAt(library, path) ?? [])
-
-/** null for what is no panel record, or could not be read. */
-export function candidateAt(library: Library, path: string): Candidate | null {
-  const file = library.file(path)
-  if (file?.kind !== 'panel' || file.unread) return null
-  return { id: file.id, panel: { record: (file as ReadFile<'panel'>).record, path } }
+export function panelsOf(library: Library, near: string): Candidate[] {
+  return library
+    .ofKind('panel', near)
+    .filter(({ unread }) => !unread)
+    .map(({ id, record, path }) => ({ id, panel: { record, path } }))
 }
 
 export function controllersOf(library: Library, near: string): readonly ControllerChoice[] {

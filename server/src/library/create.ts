@@ -54,12 +54,9 @@ export function createLibrary(): Library {
     },
     files: () => [...texts.keys()].sort(byPath).flatMap((path) => library.file(path) ?? []),
     ofKind<K extends RecordKind>(kind: K, near: string) {
-      const paths = library.pathsOfKind(kind, near)
-      return paths.flatMap((path) => library.file(path) ?? []) as unknown as readonly ReadFile<K>[]
-    },
-    pathsOfKind(kind, near) {
       const root = rootOf(near)
-      return (byKind.get(kind) ?? listed(kind)).filter((path) => rootOf(path) === root)
+      const paths = (byKind.get(kind) ?? listed(kind)).filter((path) => rootOf(path) === root)
+      return paths.flatMap((path) => library.file(path) ?? []) as unknown as readonly ReadFile<K>[]
     },
     byId<K extends RecordKind>(kind: K, id: string, near: string) {
       const root = rootOf(near)

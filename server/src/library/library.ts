@@ -26,8 +26,6 @@ export interface Library {
   files(): readonly ReadFile[]
   /** The records of a kind in the library that `near` belongs to, in path order. */
   ofKind<K extends RecordKind>(kind: K, near: string): readonly ReadFile<K>[]
-  /** Their paths alone, which reads none of them. */
-  pathsOfKind(kind: RecordKind, near: string): readonly string[]
   /** Records of that id; more than one is an ambiguity that the user must hear of. */
   byId<K extends RecordKind>(kind: K, id: string, near: string): readonly ReadFile<K>[]
   /** Panels of the same library that may be of one family with this one: all but one of what a family shares is alike. */

@@ -3,7 +3,7 @@ import { reportFile, type FileReport } from './file-report.ts'
 import type { Today } from '../check/check.ts'
 import type { Beside } from '../sheets/beside.ts'
 import { libraryOf } from './load.ts'
-import type { CheckShare, Texts } from './share.ts'
+import type { Share, Texts } from './share.ts'
 import type { World } from './world.ts'
 
 /** What is to be checked, with everything around it. */
@@ -35,14 +35,14 @@ export async function checkAll(
     today,
     sheets,
   }))
-  return (await Promise.all(shares.map((share) => world.inThread<readonly FileReport[]>(share)))).flat()
+  return (await Promise.all(shares.map(world.inThread))).flat()
 }
 
 /** What a thread does. */
-export const checkShare = ({ texts, targets, cwd, today, sheets }: CheckShare) =>
+export const checkShare = ({ texts, targets, cwd, today, sheets }: Share) =>
   reports(libraryOf(texts), targets, cwd, nowOf(today, sheets))
 
-const nowOf = (today: string, sheets: CheckShare['sheets']): Today => ({ today, sheetOf: (path) => sheets.get(path) })
+const nowOf = (today: string, sheets: Share['sheets']): Today => ({ today, sheetOf: (path) => sheets.get(path) })
 
 /** Files for each thread below which starting it costs more than it saves; measured. */
 const worthwhile = 1000

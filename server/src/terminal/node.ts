@@ -9,8 +9,8 @@ import { readSafely, refusal, type Disk } from '../library/read-safely.ts'
 import { dayOf } from '../records/dates.ts'
 import { hashes } from './hashes.ts'
 import { slashed } from './paths.ts'
-import { workOn } from './work-on.ts'
 import { writeAside } from './write-aside.ts'
+import { checkShare } from './check-all.ts'
 import { main } from './main.ts'
 import type { Share } from './share.ts'
 import type { Pictures, Standing, World } from './world.ts'
@@ -93,7 +93,7 @@ stdout.on('error', (error: NodeJS.ErrnoException) => {
 })
 
 if (isMainThread) run()
-else parentPort?.postMessage(workOn(workerData as Share))
+else parentPort?.postMessage(checkShare(workerData as Share))
 
 function run(): void {
   main(world).then(

@@ -1,4 +1,5 @@
 import type { FileText } from '../records/unread.ts'
+import type { FileReport } from './file-report.ts'
 import type { Sheets } from '../reader/kept.ts'
 import type * as pictures from '../report/index.ts'
 import type { Share } from './share.ts'
@@ -55,8 +56,8 @@ export interface World {
   readonly processors: number
   /** The datasheets that records name; `cache` says whether what was read is kept from run to run. */
   readonly sheets: (cache: boolean) => Sheets
-  /** What `workOn` makes of a share, in another thread. */
-  readonly inThread: <R>(share: Share) => Promise<R>
+  /** Checks a share of the files in another thread. */
+  readonly inThread: (share: Share) => Promise<readonly FileReport[]>
   /** Draws pictures and pages; loaded when it is first asked for, as no other command needs it. */
   readonly pictures: () => Pictures
   /** Becomes the language server; settles when that ends. */

@@ -23,14 +23,10 @@ export function compareOnSurface(
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],
 ): readonly SurfaceRow[] {
-  return ranked(candidates.map((candidate) => rowOf(place, candidate, own, library)))
+  return bestFirst(withFront(candidates.map((candidate) => rowOf(place, candidate, own, library))))
 }
 
-/** Best first, those that no other betters marked: of rows that were worked out one by one. */
-export const ranked = (rows: readonly SurfaceRow[]): readonly SurfaceRow[] => bestFirst(withFront(rows))
-
-/** One candidate on a surface, not yet set against the others. */
-export function rowOf(
+function rowOf(
   place: Place,
   candidate: Candidate,
   own: ControllerChoice | undefined,

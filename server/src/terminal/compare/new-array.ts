@@ -12,12 +12,12 @@ import type { SurfaceComparison } from './on-surface.ts'
  * the strings, or of several that do the one that the other arrays name.
  */
 export function newArray(
-  { file, place, candidate: candidateOf, controllers }: SurfaceComparison,
+  { file, place, candidates, controllers }: SurfaceComparison,
   panel: string,
   strings: Strings,
 ): { readonly edits: readonly Edit[]; readonly note: string } {
   const { system, surface } = place
-  const candidate = candidateOf(panel)
+  const candidate = candidates.find(({ id }) => id === panel)!
   const takers = takersOf(place, candidate, strings, controllers).map(({ id }) => id)
   const inUse = new Set(system.arrays.flatMap(({ entry }) => entry.controller.id?.value ?? []))
   const usual = takers.filter((id) => inUse.has(id))

@@ -1,16 +1,16 @@
-import { candidateAt, controllersOf } from '../../check/surface-comparison.ts'
+import { resolveSystem } from '../../check/resolve-system.ts'
+import { controllersOf, ownController, panelsOf } from '../../check/surface-comparison.ts'
 import type { Library } from '../../library/library.ts'
-import { recordOfPath } from '../../records/kinds.ts'
 import type { ReadFile } from '../../records/read-file.ts'
-import { ranked } from '../../review/choosing/compare-on-surface.ts'
+import { compareOnSurface } from '../../review/choosing/compare-on-surface.ts'
 import type { Place } from '../../review/choosing/laid-array.ts'
 import type { Candidate, ControllerChoice, SurfaceRow } from '../../review/choosing/row.ts'
+import { shapeOf } from '../../review/fit.ts'
+import type { ResolvedArray, ResolvedSystem, Surface } from '../../review/resolved.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { absolute } from '../paths.ts'
 import { select } from '../select.ts'
 import type { World } from '../world.ts'
-import { placeIn } from './place-in.ts'
-import { rowsOn } from './rows-on.ts'
 
 export interface SurfaceChoice {
   readonly surface: string
@@ -24,8 +24,7 @@ export interface SurfaceComparison {
   readonly file: ReadFile<'system'>
   readonly place: Place
   readonly rows: readonly SurfaceRow[]
-  /** A panel of one of the rows. */
-  readonly candidate: (id: string) => Candidate
+  readonly candidates: readonly Candidate[]
   readonly controllers: readonly ControllerChoice[]
   /** Id of the panel that is set beside those of the library. */
   readonly beside: string | null
@@ -35,34 +34,61 @@ export async function onSurface(world: World, path: string, choice: SurfaceChoic
   const full = absolute(world.cwd, path)
   const beside = choice.with === undefined ? null : absolute(world.cwd, choice.with)
   const isFile = beside !== null && (await world.standing(beside)) === 'file'
-  const { library, texts } = await select(world, isFile ? [path, choice.with!] : [path])
+  const { library } = await select(world, isFile ? [path, choice.with!] : [path])
   const file = library.file(full) as ReadFile<'system'> | undefined
   if (file?.kind !== 'system')
     throw new CouldNotRun(`\`${path}\` is no system description; its name ends in .system.yaml`)
   if (file.unread) throw new CouldNotRun(`\`${path}\` was not read: ${file.unread.because}`)
-  const names = { system: full, surface: choice.surface, ...(choice.array !== undefined && { array: choice.array }) }
-  const { place } = placeIn(library, names)
-  const panels = [...library.pathsOfKind('panel', full)]
-  if (isFile && !panels.includes(beside)) panels.push(panelIn(library, beside).panel.path!)
-  else if (choice.with !== undefined && !isFile && !panels.some((one) => recordOfPath(one)?.id === choice.with))
+  const system = resolveSystem(library, file)
+  const surface = surfaceOf(system, choice.surface)
+  if (!shapeOf(surface)) throw new CouldNotRun(`surface ${choice.surface} has no length and width`)
+  const array = arrayOn(system, surface, choice.array)
+  const place = { system, surface, ...(array && { array }) }
+  const candidates = panelsOf(library, full)
+  if (isFile && !candidates.some(({ panel }) => panel.path === beside)) candidates.push(panelIn(library, beside))
+  else if (choice.with !== undefined && !isFile && !candidates.some(({ id }) => id === choice.with))
     throw new CouldNotRun(`--with ${choice.with}: there is no such file, and no panel of that id in the library`)
-  const rows = ranked(await rowsOn(world, library, { ...names, texts, panels }))
+  const controllers = controllersOf(library, full)
+  const rows = compareOnSurface(place, candidates, ownController(array), controllers)
   return {
     file,
     place,
     rows,
-    candidate: (id) =>
-      candidateAt(
-        library,
-        panels.find((one) => recordOfPath(one)?.id === id)!,
-      )!,
-    controllers: controllersOf(library, full),
+    candidates,
+    controllers,
     beside: isFile ? panelIn(library, beside).id : (choice.with ?? null),
   }
 }
 
+function surfaceOf({ system }: ResolvedSystem, id: string): Surface {
+  const found = system.surfaces.find((one) => one.id?.value === id)
+  if (!found) throw new CouldNotRun(`there is no surface \`${id}\`; ${ids('surfaces', system.surfaces)}`)
+  return found
+}
+
+/** The array that the panels would belong to: the one that is named, or the only one on the surface. */
+function arrayOn(system: ResolvedSystem, surface: Surface, id: string | undefined): ResolvedArray | undefined {
+  const entries = system.arrays.map(({ entry }) => entry)
+  if (id !== undefined) {
+    const named = system.arrays.find(({ entry }) => entry.id?.value === id)
+    if (!named) throw new CouldNotRun(`there is no array \`${id}\`; ${ids('arrays', entries)}`)
+    return named
+  }
+  const there = system.arrays.filter(({ panels }) => panels.some((one) => one.surface === surface))
+  if (there.length > 1) {
+    const names = ids('arrays', there.map(({ entry }) => entry)) // prettier-ignore
+    throw new CouldNotRun(`several arrays lie on ${surface.id?.value}; name one with --array: ${names}`)
+  }
+  return there[0]
+}
+
+function ids(what: string, list: readonly { readonly id?: { readonly value: string } }[]): string {
+  const names = list.flatMap(({ id }) => id?.value ?? [])
+  return names.length > 0 ? `the system has the ${what} ${names.join(', ')}` : `the system has no ${what} with an id`
+}
+
 function panelIn(library: Library, path: string): Candidate {
-  const candidate = candidateAt(library, path)
-  if (!candidate) throw new CouldNotRun(`--with ${path}: it is no panel record`)
-  return candidate
+  const file = library.file(path)
+  if (file?.kind !== 'panel' || file.unread) throw new CouldNotRun(`--with ${path}: it is no panel record`)
+  return { id: file.id, panel: { record: (file as ReadFile<'panel'>).record, path } }
 }
