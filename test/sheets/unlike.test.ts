@@ -85,7 +85,9 @@ describe('a sheet that vouches for nothing is a hint', () => {
 
   test('and no value is unlike it', () => {
     expect(
-      found(record, { state: 'read', source, path: source, sheet: unreadable('it is a scan'), sha256: '' }).map(({ rule }) => rule),
+      found(record, { state: 'read', source, path: source, sheet: unreadable('it is a scan'), sha256: '' }).map(
+        ({ rule }) => rule,
+      ),
     ).toEqual(['sheet-unreadable'])
   })
 })
