@@ -50,7 +50,7 @@ export function createSheetView(
       program()
         .then(({ openSheet }) => openSheet(new Uint8Array(bytes)))
         .then((sheet) => {
-          void open?.close()
+          open?.close().catch(() => null) // it is gone either way
           open = sheet
           figure = null
           opened = sha256
