@@ -104,7 +104,7 @@ export function createLibrary(): Library {
   function changed(path: string, list: boolean) {
     version++
     read.delete(path)
-    uses = null
+    if (naming.some((kind) => kind === recordOfPath(path)?.kind)) uses = null
     if (isSettings(path)) read.clear()
     if (!list) return
     byKind = new Map()
@@ -127,8 +127,7 @@ export function createLibrary(): Library {
 
   function gatherUses() {
     const all = new Map<string, ReferencePlace[]>()
-    const naming = (['system', 'library'] as const).flatMap((kind) => byKind.get(kind) ?? listed(kind))
-    for (const path of naming) {
+    for (const path of naming.flatMap((kind) => byKind.get(kind) ?? listed(kind))) {
       const file = library.file(path)
       for (const use of file ? referencesOf(file) : []) {
         const key = `${use.kind} ${use.field.value}`
@@ -138,6 +137,9 @@ export function createLibrary(): Library {
     return all
   }
 }
+
+/** The kinds of record that name others. */
+const naming = ['system', 'library'] as const
 
 const isSettings = (path: string) => recordOfPath(path)?.kind === 'library'
 const folderOf = (path: string) => path.slice(0, Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1)
