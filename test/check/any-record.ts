@@ -5,12 +5,14 @@ const folders = [
   'samples/library/panels',
   ...['', '/batteries', '/climates', '/controllers'].map((name) => `samples/systems${name}`),
 ]
-const samples = folders.flatMap((folder) =>
+/** The records of a folder of samples, by their names. */
+export const recordsIn = (folder: string) =>
   readdirSync(folder)
     .filter((name) => /[.](panel|controller|battery|climate|system)[.]ya?ml$/.test(name))
     .sort()
-    .map((name) => ({ path: name, text: readFileSync(`${folder}/${name}`, 'utf8') })),
-)
+    .map((name) => ({ path: name, text: readFileSync(`${folder}/${name}`, 'utf8') }))
+
+const samples = folders.flatMap(recordsIn)
 const pieces = [
   ...'\t \n\r:,-#{}[]&*!|>\'"%@`?~_<=;0189aAV°±\ufeff\u0085\0\ufffd',
   ...[
@@ -36,6 +38,27 @@ const pieces = [
     '1.,6 A',
   ],
 ]
+
+const slipsOfUnit: readonly ((number: string, unit: string) => string)[] = [
+  (number) => number,
+  (number) => `${number} A`,
+  (number) => `${number} kg`,
+  (number, unit) => `${number.replaceAll('0', 'O')} ${unit}`,
+  (number, unit) => `${number} ${unit}x`,
+  (number, unit) => `${number} x 735 x 2.5 ${unit}`,
+  (number, unit) => `${number} / 7 ${unit}`,
+  (number, unit) => `${Number(number) * 10} ${unit}`,
+]
+
+/** A text with one of its quantities in another unit, without one or with a slip: every twelfth quantity, each in its turn. */
+export function spoiled(text: string): readonly string[] {
+  return [...text.matchAll(/(?<=: )(\d+(?:\.\d+)?) ([A-Za-z%°]+\d?)(?=[,\s}])/g)]
+    .filter((_, i) => i % 12 === 0)
+    .map(({ 0: all, 1: number = '', 2: unit = '', index }, i) => {
+      const typed = slipsOfUnit[i % slipsOfUnit.length]!(number, unit)
+      return text.slice(0, index) + typed + text.slice(index + all.length)
+    })
+}
 
 /** A sample with bytes that are noise, or edits as a hand makes them. `pick(n)` is a whole number below n. */
 export function anyRecord(pick: (below: number) => number): { readonly path: string; readonly text: string } {

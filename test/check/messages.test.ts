@@ -49,15 +49,15 @@ test('so are what reading finds and what may have happened, by their English tex
   const tern = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8')
   library.put('tern-110.panel.yaml', tern.replace('voc: 22.1 V', 'voc: 2.21 V').replace('surface:', 'surfaec:'))
   const bundle = {
-    '{0} is not a field of {1}, so it is not read.{2}': '{0} ist kein Feld von {1} und wird nicht gelesen.{2}',
-    'this record': 'diesem Datensatz',
+    '{0} has no field {1}, so it is not read.{2}': '{0} hat kein Feld {1}, es wird nicht gelesen.{2}',
+    'The record': 'Der Datensatz',
     ' Did you mean {0}?': ' Ist {0} gemeint?',
     'the nearest known field': 'das ähnlichste Feld',
     'typos/pointMoved': 'Komma verrutscht',
   }
   const { findings } = checkFile(library, 'tern-110.panel.yaml', { today: '2026-11-25', bundle })!
   expect(findings.map(({ message }) => message)).toEqual([
-    'surfaec ist kein Feld von diesem Datensatz und wird nicht gelesen. Ist surface gemeint?',
+    'Der Datensatz hat kein Feld surfaec, es wird nicht gelesen. Ist surface gemeint?',
     'Voc 2.21 V is below Vmp 18.6 V; 22.1 V (Komma verrutscht) agrees with the other values.',
   ])
   expect(findings.map(({ corrections }) => corrections[0]?.why)).toEqual(['das ähnlichste Feld', 'Komma verrutscht'])

@@ -9,18 +9,18 @@ const notRead = 'so it is not read.'
 
 test.each([
   // keys
-  [panel({ top: 'voltage: 3 V' }), `unknown-field [voltage] voltage is not a field of this record, ${notRead}`],
+  [panel({ top: 'voltage: 3 V' }), `unknown-field [voltage] The record has no field voltage, ${notRead}`],
   [
     panel({ top: 'wieght: 3 kg' }),
-    `unknown-field [wieght] wieght is not a field of this record, ${notRead} Did you mean weight?`,
+    `unknown-field [wieght] The record has no field wieght, ${notRead} Did you mean weight?`,
   ],
   [
     panel({ top: 'Manufacturer: X' }),
-    `unknown-field [Manufacturer] Manufacturer is not a field of this record, ${notRead} Did you mean maker?`,
+    `unknown-field [Manufacturer] The record has no field Manufacturer, ${notRead} Did you mean maker?`,
   ],
-  [ratingsAs('vmp', 'vmpp'), `unknown-field [vmpp] vmpp is not a field of stc, ${notRead} Did you mean vmp?`],
-  [ratingsAs('pmax', '"Wp"'), `unknown-field ["Wp"] Wp is not a field of stc, ${notRead} Did you mean pmax?`],
-  [panel({ top: 'a/b~c: 3' }), `unknown-field [a/b~c] a/b~c is not a field of this record, ${notRead}`],
+  [ratingsAs('vmp', 'vmpp'), `unknown-field [vmpp] stc has no field vmpp, ${notRead} Did you mean vmp?`],
+  [ratingsAs('pmax', '"Wp"'), `unknown-field ["Wp"] stc has no field Wp, ${notRead} Did you mean pmax?`],
+  [panel({ top: 'a/b~c: 3' }), `unknown-field [a/b~c] The record has no field a/b~c, ${notRead}`],
   [panel({ top: 'length: 2 m' }), 'misplaced-field [length] length is at the left margin; it belongs under size.'],
   [
     panel({ top: 'voc: 22 V' }),
@@ -200,7 +200,7 @@ test('JSON: the same on the characters between the quotes', () => {
     size: { length: 1190, width: 540 },
   })
   expect(told(json, 'a.panel.json')).toEqual([
-    'unknown-field ["wieght"] wieght is not a field of this record, so it is not read. Did you mean weight?',
+    'unknown-field ["wieght"] The record has no field wieght, so it is not read. Did you mean weight?',
     'missing-field ["stc"] isc is missing under stc, such as isc: 6.31 A.',
     'wrong-kind ["36"] cells in series is "36"; a whole number is expected, such as 36.',
     'wrong-dimension [A] "A" is a unit of current; a voltage is expected here, such as 22.1 V.',

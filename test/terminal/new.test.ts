@@ -3,10 +3,10 @@ import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { scratch, wattproof } from './run.ts'
 
-/** What a person does: take the `#` away, and type the example where nothing stands. */
+/** What a person does: uncomment lines as editors do it, and type the example where nothing stands. */
 const filled = (skeleton: string) =>
   skeleton
-    .replace(/^#(?=\s*(?:- )?\w+:|\s+- )/gm, '')
+    .replace(/^( *)# (?=(?:- )?\w+:|- )/gm, '$1')
     .replace(/^(\s*\w+:)\s*#.* Such as (.+)$/gm, '$1 $2')
     .replace(
       /^(\s*\w+:)\s*#.* (\w+) \| .*$/gm,

@@ -85,7 +85,7 @@ export const ofShape: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'voc:22.1 V\nisc: 2 A',
       on: 'voc:22.1 V',
-      says: 'A space is missing after voc: YAML reads voc:22.1 V as one word. Write voc: 22.1 V.',
+      says: 'A space is missing after the colon: write voc: 22.1 V.',
       fixed: [['same', 'voc: 22.1 V\nisc: 2 A']],
       spoils: ['/voc'],
       swallows: ['/voc:22.1 V'],
@@ -93,7 +93,7 @@ export const ofShape: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'stc:\n  voc:22.1 V\nb: 1',
       on: 'voc:22.1 V',
-      says: 'A space is missing after voc: YAML reads voc:22.1 V as one word. Write voc: 22.1 V.',
+      says: 'A space is missing after the colon: write voc: 22.1 V.',
       fixed: [['same', 'stc:\n  voc: 22.1 V\nb: 1']],
       spoils: ['/stc/voc', '/stc'],
     },
@@ -102,7 +102,7 @@ export const ofShape: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'a: 1\nvoc 22.1 V # c\nb: 2',
       on: 'voc 22.1 V',
-      says: 'The colon after voc is missing: YAML reads voc 22.1 V as a name without a value. Write voc: 22.1 V.',
+      says: 'The colon after voc is missing: write voc: 22.1 V.',
       fixed: [['same', 'a: 1\nvoc: 22.1 V # c\nb: 2']],
       spoils: ['/voc'],
       swallows: ['/voc 22.1 V', '/voc'],
@@ -110,7 +110,7 @@ export const ofShape: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'stc:\n  voc = 22.1 V # c\n  b: 2',
       on: 'voc = 22.1 V',
-      says: 'The colon after voc is missing: YAML reads voc = 22.1 V as a name without a value. Write voc: 22.1 V.',
+      says: 'The colon after voc is missing: write voc: 22.1 V.',
       fixed: [['same', 'stc:\n  voc: 22.1 V # c\n  b: 2']],
       spoils: ['/stc/voc'],
       swallows: ['/stc/voc = 22.1 V', '/stc/voc'],

@@ -10,6 +10,29 @@ export const ofSigns: Readonly<Record<string, readonly Case[]>> = {
       spoils: [],
     },
   ],
+  'pasted-characters': [
+    {
+      text: 'vmp:\u00A018.6 V\nb: 2',
+      on: '\u00A0',
+      says: 'There is a no-break space after vmp:, as PDFs have it; YAML needs a plain one.',
+      fixed: [['same', 'vmp: 18.6 V\nb: 2']],
+      spoils: [],
+    },
+    {
+      text: 'a:\n\u00A0 b: 1\u202FV # c\u00A0d\n  ef\u00ADg: 2',
+      on: '\u00A0',
+      says: 'There is a no-break space at the start of a line, as PDFs have it; YAML needs a plain one. 2 more in this file.',
+      fixed: [['same', 'a:\n  b: 1 V # c\u00A0d\n  efg: 2']],
+      spoils: [],
+    },
+    {
+      text: 'a: 110\u00A0W\nb: 2',
+      on: '\u00A0',
+      says: 'There is a no-break space after 110, as PDFs have it; other tools stop at it.',
+      fixed: [['same', 'a: 110 W\nb: 2']],
+      spoils: [],
+    },
+  ],
   'decimal-comma-splits': [
     {
       text: 'stc: { imp: 5,92 A, voc: 22.1 V }',

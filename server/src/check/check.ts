@@ -54,17 +54,36 @@ function readOnly(file: ReadFile, found: readonly Finding[], { bundle }: Today):
   return { ...file, findings: inOrder(findings), accepted: [], review: null, values: () => [] }
 }
 
-function checked(library: Library, file: ReadFile, now: Today): Checked {
+/** One check of a file, and of what corrections make of it. */
+interface Run extends Today {
+  /** What the rules find in a panel record, asked once. */
+  readonly judged: (file: ReadFile<'panel'>) => readonly Found[]
+}
+
+function checked(library: Library, file: ReadFile, today: Today): Checked {
+  const known = new Map<ReadFile, readonly Found[]>()
+  const now: Run = {
+    ...today,
+    judged(one) {
+      const found = known.get(one) ?? panelRulesFor(library, one, relativesOf(library, one), now)(one)
+      known.set(one, found)
+      return found
+    },
+  }
   const review = reviewOf(library, file, now.years)
   const reread = rereads(file, library.settings(file.path)?.record.currency?.value)
   const { open, accepted } = foundIn(library, file, now, review, reread)
   const kept = withKeptPromises(file, open, (text) => {
     const after = reread(text)
-    const mayRemain = (rule: string) => mayFind(library, after, now, rule)
+    const mayRemain = (rule: string) => mayFind(after, now, rule)
+    let reviewed = after === file ? review : undefined
+    const reviewAfter = () => (reviewed === undefined ? (reviewed = reviewOf(library, after, fewestYears)) : reviewed)
+    let judged: readonly Found[] | undefined
     return {
       file: after,
       mayRemain,
-      found: () => foundIn(library, after, now, reviewOf(library, after, fewestYears), reread).open,
+      judged: () => (judged ??= judgedIn(library, after, now, reviewAfter)),
+      found: () => foundIn(library, after, now, reviewAfter(), reread).open,
     }
   })
   const finding = (found: Found) => toFinding(found, file.kind, now.bundle)
@@ -81,18 +100,20 @@ function checked(library: Library, file: ReadFile, now: Today): Checked {
 const fewestYears = 1
 
 /** Whether a rule may find something in a file, before what follows the rules takes time. */
-function mayFind(library: Library, file: ReadFile, now: Today, rule: string): boolean {
+function mayFind(file: ReadFile, now: Run, rule: string): boolean {
   if (file.kind !== 'panel' || !panelRules.some(({ id }) => id === rule)) return true
-  const panel = file as ReadFile<'panel'>
-  const found = panelRulesFor(library, panel, relativesOf(library, panel), now)(panel)
-  return found.some((one) => one.rule.id === rule)
+  return now.judged(file as ReadFile<'panel'>).some((one) => one.rule.id === rule)
 }
+
+/** What the rules alone find in a file. */
+const judgedIn = (library: Library, file: ReadFile, now: Run, review: () => Review | null): readonly Found[] =>
+  file.kind === 'panel' ? now.judged(file as ReadFile<'panel'>) : rulesFound(library, file, review())
 
 /** All that is found in a file, and what of it a person let stand. */
 function foundIn(
   library: Library,
   file: ReadFile,
-  now: Today,
+  now: Run,
   review: Review | null,
   reread: Reread,
 ): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
@@ -110,7 +131,7 @@ function foundIn(
 function panelFound(
   library: Library,
   file: ReadFile<'panel'>,
-  now: Today,
+  now: Run,
   severities: Severities,
   acceptances: readonly Acceptance[],
   reread: Reread,
@@ -129,14 +150,14 @@ function panelFound(
 function panelSearched(
   library: Library,
   file: ReadFile<'panel'>,
-  now: Today,
+  now: Run,
   severities: Severities,
   acceptances: readonly Acceptance[],
   reread: Reread,
 ): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
   const relatives = relativesOf(library, file)
   const rules = panelRulesFor(library, file, relatives, now)
-  const judged = rules(file)
+  const judged = now.judged(file)
   const { open, accepted } = accept(severities(judged), acceptances)
   const unsettled = accept(judged, acceptances).open
   const context = { rules, severities, unsettled, reread, nameOf: relatives.nameOf }

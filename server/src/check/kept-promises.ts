@@ -2,26 +2,32 @@ import type { Fix, Found } from '../findings/found.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { Edit } from '../text/span.ts'
 import { applyEdits } from '../text/span.ts'
+import { nodeAtPointer } from '../text/tree-queries.ts'
+import { isBorneOut, isGuessed, isWorse } from './agreement.ts'
 import { plain } from './sentences.ts'
 
 /** Characters that are read again, at most, to try corrections: a record of 2 KB may have a hundred of them. */
 const mostRead = 256 * 1024
 /** How often a file is checked again, at most, to try those of rules. */
 const mostChecked = 16
+/** How often rules are asked, at most, what they say of a guess. */
+const mostJudged = 48
 
 /** A file as it is after a correction. */
 interface Retried {
   readonly file: ReadFile
   /** Whether one rule may still find something there: quicker to answer than all that is found; true where that is not known. */
   readonly mayRemain: (rule: string) => boolean
+  /** What the rules find in it, before it is folded and before acceptances. */
+  readonly judged: () => readonly Found[]
   /** All that is found in it. */
   readonly found: () => readonly Found[]
 }
 
 /**
  * What was found, without the corrections that do not keep their promise: one that changes nothing or cannot be applied,
- * that puts no number where there is to be one, that leaves its own finding, makes a syntax error or drops a comment. A finding that
- * loses its best correction no longer speaks of it.
+ * that puts no number where there is to be one, that leaves its own finding, makes a syntax error or drops a comment, or after which
+ * the record disagrees more than before. A finding that loses its best correction no longer speaks of it.
  */
 export function withKeptPromises(
   { tree, readFindings }: ReadFile,
@@ -30,7 +36,7 @@ export function withKeptPromises(
 ): readonly Found[] {
   const ofReading = new Set(readFindings.map(({ rule }) => rule))
   const tried = new Map<string, Retried | null>()
-  let [readLeft, checksLeft] = [mostRead, mostChecked]
+  let [readLeft, checksLeft, judgesLeft] = [mostRead, mostChecked, mostJudged]
   return found.map((one) => {
     if (one.fixes.length === 0) return one
     const fixes = one.fixes.filter((fix) => isKept(one, fix))
@@ -42,7 +48,8 @@ export function withKeptPromises(
     }
   })
 
-  function isKept(one: Found, { edits, text }: Fix): boolean {
+  function isKept(one: Found, fix: Fix): boolean {
+    const { edits, text } = fix
     const after = applied(tree.text, edits)
     if (after === null || after === tree.text || (noNumber.test(text) && !noNumber.test(tree.text))) return false
     const again = tryOnce(after)
@@ -50,8 +57,25 @@ export function withKeptPromises(
       again !== null &&
       again.file.tree.problems.length <= tree.problems.length &&
       (takesComment.has(one.rule.id) || again.file.tree.comments.length >= tree.comments.length) &&
-      isGone(one, again)
+      isGone(one, again) &&
+      agrees(one, fix, again)
     )
+  }
+
+  function agrees(one: Found, fix: Fix, after: Retried): boolean {
+    if (isGuessed(one, fix)) return isBorneOut(one, fix, typedAt(one.pointer), judgedWith)
+    const before = ofReading.has(one.rule.id) ? null : tryOnce(tree.text)
+    return !before || !isWorse(after.judged(), before.judged())
+  }
+
+  function judgedWith(edits: readonly Edit[]): readonly Found[] | null {
+    const after = --judgesLeft < 0 ? null : applied(tree.text, edits)
+    return after === null ? null : (tryOnce(after)?.judged() ?? null)
+  }
+
+  function typedAt(pointer: string): string {
+    const node = nodeAtPointer(tree, pointer)
+    return node?.kind === 'scalar' ? node.text : ''
   }
 
   function tryOnce(text: string): Retried | null {

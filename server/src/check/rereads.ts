@@ -10,10 +10,10 @@ export type Reread = (text: string) => ReadFile
  *
  * @param currency  ISO 4217 code of a bare price
  */
-export function rereads({ path }: ReadFile, currency: string | undefined): Reread {
-  const known = new Map<string, ReadFile>()
+export function rereads(typed: ReadFile, currency: string | undefined): Reread {
+  const known = new Map([[typed.tree.text, typed]])
   return (text) => {
-    const file = known.get(text) ?? readFile(path, text, currency)!
+    const file = known.get(text) ?? readFile(typed.path, text, currency)!
     known.set(text, file)
     return file
   }

@@ -11,6 +11,8 @@ export const sentences = {
     agrees: '{claim}; {text} ({why}) would agree.',
     use: '{claim}; use {text} ({why}).',
     slip: '{claim}{borrowed}; {text} ({why}) agrees with the other values{like}.',
+    either: '{claim}{borrowed}; {text} ({why}) or {other} ({otherWhy}) agrees with the other values{like}.',
+    ofField: '{text} for {field}',
     disagree: '{claim}{witnesses}.',
     borrowed: ', and {field} {value} is what {other} has',
     printed: '{claim} (the sheet prints it so).',

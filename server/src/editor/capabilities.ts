@@ -9,7 +9,7 @@ export const fixAll = `${CodeActionKind.SourceFixAll}.wattproof`
 export function capabilitiesFor(client: Client): ServerCapabilities {
   return {
     positionEncoding: 'utf-16',
-    textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
+    textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: true },
     ...(client.pull && {
       diagnosticProvider: { identifier: 'wattproof', interFileDependencies: true, workspaceDiagnostics: true },
     }),

@@ -111,13 +111,15 @@ function resultAt(session: Session, path: string, uri: string): Result | null {
   return here && resultOf(session, here)
 }
 
-function resultOf({ workspace }: Session, here: Here): Result {
+function resultOf({ workspace, typing }: Session, here: Here): Result {
+  const { findings } = here.checked
+  const settled = typing.settledOf(here.checked, here.path)
   const stamp = workspace.stampOf(here.path)
-  const known = results.get(stamp)
+  const known = settled === findings ? results.get(stamp) : undefined
   if (known) return known
-  const items = diagnostics(here)
+  const items = diagnostics(here, settled)
   const result = { resultId: digest(JSON.stringify(items)), items }
-  results.set(stamp, result)
+  if (settled === findings) results.set(stamp, result)
   return result
 }
 

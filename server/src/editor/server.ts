@@ -129,7 +129,11 @@ function addDiagnostics(connection: Connection, session: Session) {
       const here = session.here(uri)
       const version = session.documents.get(uri)?.version
       if (here && version !== undefined)
-        await connection.sendDiagnostics({ uri, version, diagnostics: diagnostics(here) })
+        await connection.sendDiagnostics({
+          uri,
+          version,
+          diagnostics: diagnostics(here, session.typing.settledOf(here.checked, here.path)),
+        })
     },
     () => undefined,
   )

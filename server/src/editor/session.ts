@@ -14,6 +14,7 @@ import type { Files } from './files.ts'
 import type { Here } from './here.ts'
 import { createSettings } from './settings.ts'
 import { createOpenSheets } from './sheets.ts'
+import { createTyping } from './typing.ts'
 import { createWorkspace, type Settled, type Workspace } from './workspace.ts'
 
 /** How long changes gather before what depends on them is checked again [ms]. */
@@ -47,18 +48,22 @@ export function createSession(connection: Connection, client: Client, files: Fil
   /** Files of hourly weather that were asked for. */
   const asked = new Set<string>()
   const listeners = new Set<(stale: Settled) => void>()
+  const typing = createTyping((path) => tell(new Set([path])))
   let timer: ReturnType<typeof setTimeout> | undefined
   let indexing = Promise.resolve()
 
   documents.onDidChangeContent(({ document }) => {
     const path = pathOf(document.uri)
     if (path === null) return
+    typing.changed(path, document.getText())
     workspace.put(path, document.getText())
     wantWeather(path, document.getText())
     settleSoon()
   })
-  documents.onDidOpen(({ document: { uri } }) => {
+  documents.onDidOpen(({ document }) => {
+    const { uri } = document
     const path = pathOf(uri)
+    if (path !== null) typing.opened(path, document.getText())
     if (path !== null && sheets) {
       beside.forget(path)
       workspace.recheck(path)
@@ -66,8 +71,10 @@ export function createSession(connection: Connection, client: Client, files: Fil
     if (pathOf(uri) !== null && !uri.startsWith('untitled:'))
       inBackground(connection, () => after(() => readAround(uri)))
   })
+  documents.onDidSave(({ document: { uri } }) => typing.rest(pathOf(uri) ?? ''))
   documents.onDidClose(({ document: { uri } }) => {
     settings.forget(uri)
+    typing.closed(pathOf(uri) ?? '')
     inBackground(connection, () => reread([uri]))
   })
 
@@ -75,6 +82,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
     client,
     workspace,
     settings,
+    typing,
     documents,
     /** What may be looked at to answer about a file; null for files and schemes that are answered with nothing. */
     here,
@@ -200,7 +208,11 @@ export function createSession(connection: Connection, client: Client, files: Fil
 
   function tellSettled() {
     const stale = workspace.settle()
-    if (stale) listeners.forEach((listener) => inBackground(connection, () => listener(stale)))
+    if (stale) tell(stale)
+  }
+
+  function tell(stale: Settled) {
+    listeners.forEach((listener) => inBackground(connection, () => listener(stale)))
   }
 
   /** Reads the files of hourly weather that a record names, once: nobody types them, and a change on disk is reported. */

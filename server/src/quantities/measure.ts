@@ -53,7 +53,7 @@ export function bare(task: Task, notes: readonly Note[], number: Scanned): Draft
 
 /** Nobody prints a fraction of a millimetre: `46 7/8` is in inches, whatever the schema's default. */
 const metric = new Set(['mm', 'cm', 'm', 'kg', 'g'])
-const inches: Partial<Record<QuantityKind, string[]>> = { length: ['in', 'ft'], mass: ['lb', 'oz'] }
+export const inches: Partial<Record<QuantityKind, string[]>> = { length: ['in', 'ft'], mass: ['lb', 'oz'] }
 
 /** A number that ends at `end` has no unit, and the schema names none. */
 export function missingUnit(task: Task, end: number, units = kinds[task.kind].units.slice(0, 4)): Draft {

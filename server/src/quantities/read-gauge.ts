@@ -2,12 +2,16 @@ import { tell } from '../wording/told.ts'
 import type { Draft, Task } from './draft.ts'
 import { problem } from './draft.ts'
 import { gaugeArea, gaugeNumber } from './gauge.ts'
+import { spelling } from './notes.ts'
 
+/** Sizes that only wire gauges have. */
+const bare = /^\s*([1-4]\/0)\s*$/
 const form = /^\s*(?:(?:AWG|gauge)\s*(?:#\s*)?(\d+(?:\/0)?)|(?:#\s*)?(\d+(?:\/0)?)\s*(?:AWG|ga|gauge)\.?)\s*$/i
 
 /** A conductor size in American wire gauge, as its area: `10 AWG`, `AWG 2/0`. null: it is none. */
 export function readGauge(task: Task): Draft | null {
-  const match = form.exec(task.plain.text)
+  const { text } = task.plain
+  const match = bare.exec(text) ?? form.exec(text)
   if (!match) return null
   const gauge = gaugeNumber(match[1] ?? match[2] ?? '')
   if (Number.isNaN(gauge)) {
@@ -16,5 +20,18 @@ export function readGauge(task: Task): Draft | null {
   }
   // a gauge is a defined diameter, so nothing is rounded off
   const quantity = { dimension: 'area', value: gaugeArea(gauge), unit: 'AWG', unitDefaulted: false, half: 0 } as const
-  return { quantity: { kind: task.kind, ...quantity }, notes: [] }
+  const notes = bare.test(text) ? [uncalled(task, text.trim())] : []
+  return { quantity: { kind: task.kind, ...quantity }, notes }
+}
+
+function uncalled(task: Task, size: string) {
+  const start = task.plain.text.indexOf(size)
+  const replacement = `${size} AWG`
+  return spelling(task, {
+    start,
+    end: start + size.length,
+    replacement,
+    message: tell`"${size}" was read as ${replacement}`,
+    why: tell`a wire gauge`,
+  })
 }

@@ -2,7 +2,7 @@ import { tell, type Told } from '../wording/told.ts'
 import type { Draft, Task } from './draft.ts'
 import { guess, problem, replaced } from './draft.ts'
 import { unitNames, kinds } from './kinds.ts'
-import { usualUnit } from './measure.ts'
+import { inches, usualUnit } from './measure.ts'
 import type { Scanned } from './number.ts'
 import type { Fix } from './quantity.ts'
 import { completedUnit, nearestUnits, unitKey, unitOfAnyKind, unitOfKind } from './unit-text.ts'
@@ -38,26 +38,33 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
   const units = (likely: readonly string[]) =>
     likely.map((u) => guess(replaced(task, start, end, spaced(text, start, u)), tell`in ${u}`))
   if (other) {
-    const message = tell`"${shown}" is ${unitNames[other.dimension]}; ${wanted}`
+    const rate = other.symbol === '°C' && task.kind === 'current' && unit === 'C'
+    const message = rate
+      ? tell`"${typed.trim()}" is a charge rate, a multiple of the capacity; ${wanted}`
+      : tell`"${shown}" is ${unitNames[other.dimension]}; ${wanted}`
     return problem(task, 'wrong-dimension', start, end, message, () =>
-      units([completedUnit(unit, task.kind) ?? usualUnit(task)]),
+      rate ? [] : units(inPlaceOf(task, unit, number)),
     )
   }
-  const second = /(?<![A-Za-wyzΩ%°^\d])[-+±]?(?:(?<![.\d])\.)?\d/.exec(unit)
   const digits = looksLikeDigits(typed)
-  if (second && digits) {
+  const second = /(?<![A-Za-wyzΩ%°^\d])[-+±]?(?:(?<![.\d])\.)?\d/.exec(unit)
+  if (digits && (second || /^[OoIl]/.test(unit))) {
     const message = tell`"${typed.trim()}" has a letter where a digit belongs; ${wanted}`
     return problem(task, 'no-number', 0, end, message, () => digits)
   }
   if (second) return twoNumbers(task, number, start + second.index, end, wanted)
-  return problem(
-    task,
-    'unknown-unit',
-    start,
-    end,
-    tell`"${shown}" is no unit known here; ${wanted}`,
-    () => digits ?? units(nearestUnits(unit, task.kind, usualUnit(task))),
+  return problem(task, 'unknown-unit', start, end, tell`"${shown}" is no unit known here; ${wanted}`, () =>
+    units(nearestUnits(unit, task.kind, usualUnit(task))),
   )
+}
+
+/** What a unit of another dimension may stand for, likeliest first. */
+function inPlaceOf(task: Task, unit: string, { plain }: Scanned): readonly string[] {
+  const completed = completedUnit(unit, task.kind)
+  if (completed) return [completed]
+  // only sides and weights are printed in units of two systems
+  const other = inches[task.kind] ?? []
+  return plain.includes('/') && other.length > 0 ? other : [...new Set([usualUnit(task), ...other.slice(0, 1)])]
 }
 
 /** Letters may touch the number where they did; nothing else may. */
@@ -66,7 +73,9 @@ const spaced = (text: string, start: number, unit: string) =>
 
 /** `11O W`, `l10 W`: letters among digits. */
 export function looksLikeDigits(typed: string): Fix[] | null {
-  const fixed = typed.replace(/[OoIl](?=\d)|(?<=\d)[OoIl](?![A-Za-z])/g, (letter) => (/o/i.test(letter) ? '0' : '1'))
+  const fixed = typed.replace(/[OoIl](?=\d)|(?<=\d)[OoIl]{1,4}(?![A-Za-z])/g, (letters) =>
+    letters.replace(/o/gi, '0').replace(/[Il]/g, '1'),
+  )
   return fixed === typed ? null : [guess(fixed, tell`a letter that looks like a digit`)]
 }
 
@@ -75,6 +84,8 @@ function twoNumbers(task: Task, first: Scanned, start: number, end: number, want
   const shown = typed.slice(plain.start(start), plain.end(end))
   const message = tell`One number belongs here and "${shown}" is a second one; ${wanted}`
   return problem(task, 'two-numbers', start, end, message, () => {
+    // with three, choosing one would drop two
+    if ((text.match(numbers)?.length ?? 0) > 2) return []
     const between = text.slice(first.end - 1, start + 1)
     const ahead = typed.slice(0, plain.start(start)).replace(separators, '').replace(aside, '')
     const behind = shown.replace(aside, '').replace(/\)$/, '')
@@ -92,6 +103,7 @@ function twoNumbers(task: Task, first: Scanned, start: number, end: number, want
   })
 }
 
+const numbers = /(?<![A-Za-wyz^\d.,/])\d+(?:[.,/]\d+)*/g
 // a quantity is read from 200 characters at most
 // eslint-disable-next-line regexp/no-super-linear-move
 const separators = /(?:[\s,;:x×/&(+±~=@.–—]|\b(?:and|or|to|by)|-)+$/i

@@ -2,6 +2,7 @@ import { tell } from '../wording/told.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { explains, hazards } from '../text/hazards/index.ts'
+import { entriesOf } from '../text/tree-queries.ts'
 import type { Tree } from '../text/tree.ts'
 import { reading } from './facts.ts'
 
@@ -22,11 +23,18 @@ export function hazardsOf(tree: Tree): HazardsFound {
     findings: [
       ...found.map(({ facts, hazard }) =>
         finding(facts, hazard, hazard.message, {
+          severity: hazard.severity,
           related: hazard.related,
           corrections: hazard.fixes.map((fix) => ({ ...fix, pointer: hazard.pointer })),
         }),
       ),
-      ...rest.map(({ message, told = tell`${message}`, span }) => finding(reading.syntax, { pointer: '', span }, told)),
+      ...rest.map(({ message, told = tell`${message}`, span, fix }) => {
+        const { pointer = '', value } =
+          entriesOf(tree).find(({ entry }) => entry.keySpan.start === span.start)?.entry ?? {}
+        const text = value?.kind === 'scalar' ? value.text : ''
+        const corrections = fix ? [{ ...fix, pointer, text }] : []
+        return finding(reading.syntax, { pointer: fix ? pointer : '', span }, told, { corrections })
+      }),
     ],
     spoiled: new Set(found.flatMap(({ hazard }) => hazard.spoils)),
     swallowed: new Set(found.flatMap(({ hazard }) => hazard.swallows)),

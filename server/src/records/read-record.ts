@@ -1,10 +1,10 @@
 import { tell } from '../wording/told.ts'
 import type { Finding } from '../findings/finding.ts'
-import { finding } from '../findings/make.ts'
+import { finding, type Proposed } from '../findings/make.ts'
 import { isDay } from './dates.ts'
 import type { Fix } from '../quantities/quantity.ts'
 import { readQuantity } from '../quantities/read.ts'
-import { replaceNode } from '../text/edits.ts'
+import { renameKey, replaceNode } from '../text/edits.ts'
 import type { MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
 import { quantityFacts, reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
@@ -35,7 +35,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   const findings: Finding[] = []
   return { record: read(info, root), fields, findings }
 
-  function read(f: FieldInfo, node: Node | null): unknown {
+  function read(f: FieldInfo, node: Node | null, free: readonly FieldInfo[] = []): unknown {
     switch (f.type) {
       case 'group':
         return group(f, node)
@@ -48,7 +48,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
       case 'reference':
         return reference(f, node)
       default:
-        return node?.kind === 'scalar' && !context.spoiled.has(node.pointer) ? keep(scalar(f, node)) : undefined
+        return node?.kind === 'scalar' && !context.spoiled.has(node.pointer) ? keep(scalar(f, node, free)) : undefined
     }
   }
 
@@ -56,8 +56,9 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     // of a key typed twice the first counts, as for pointers
     const entries = new Map(node?.kind === 'map' ? node.entries.toReversed().map((e) => [e.key, e.value]) : [])
     const out: Record<string, unknown> = {}
+    const free = (f.fields ?? []).filter(({ key }) => !entries.has(key))
     for (const child of f.fields ?? []) {
-      const value = read(child, entries.get(child.key) ?? null)
+      const value = read(child, entries.get(child.key) ?? null, free)
       if (value !== undefined) out[child.key] = value
     }
     return out
@@ -75,11 +76,11 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     return info && node?.kind === 'map' ? { inline: group(info, node) } : {}
   }
 
-  function scalar(f: FieldInfo, node: ScalarNode): Field<unknown> | undefined {
+  function scalar(f: FieldInfo, node: ScalarNode, free: readonly FieldInfo[]): Field<unknown> | undefined {
     const value = scalarValue(node)
     switch (f.type) {
       case 'quantity':
-        return quantity(f, node)
+        return quantity(f, node, free)
       case 'choice':
         return f.choices?.some((c) => c.value === node.text) ? text(node) : undefined
       case 'integer':
@@ -103,14 +104,18 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     return undefined
   }
 
-  function quantity(f: FieldInfo, node: ScalarNode): Measure | undefined {
+  /** @param free  fields of the same group that are not typed */
+  function quantity(f: FieldInfo, node: ScalarNode, free: readonly FieldInfo[]): Measure | undefined {
     const options = { ...(f.unit && { unit: f.unit }), ...(context.currency && { currency: context.currency }) }
     const read = readQuantity(node.text, f.kind!, options)
     const notes = read.problem ? [read.problem] : read.remarks
     for (const note of notes) {
       const at = startOf(node)
       const span = at === null ? node.span : { start: at + note.start, end: at + note.end }
-      const corrections = note.fixes.map((fix) => fixed(fix, node))
+      const corrections = [
+        ...(note.code === 'wrong-dimension' ? renamed(node, free) : []),
+        ...note.fixes.map((fix) => fixed(fix, node)),
+      ]
       findings.push(
         finding(quantityFacts[note.code], { pointer: node.pointer, span }, tell`${note.message}.`, { corrections }),
       )
@@ -125,6 +130,15 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
 
   function fixed(fix: Fix, node: ScalarNode) {
     return { ...fix, pointer: node.pointer, edits: [replaceNode(context.tree, node, fix.text)] }
+  }
+
+  /** The one field beside it that takes what was typed: a load's current under `power`. */
+  function renamed(node: ScalarNode, free: readonly FieldInfo[]): Proposed[] {
+    const takes = free.filter(({ kind }) => kind && readQuantity(node.text, kind).quantity)
+    const [only] = takes.length === 1 ? takes : []
+    if (!only) return []
+    const edits = [renameKey(context.tree, node.pointer, only.key)]
+    return [{ pointer: node.pointer, text: only.key, why: tell`the field that takes it`, certainty: 'guess', edits }]
   }
 
   function keep<T extends Field<unknown>>(field: T | undefined): T | undefined {

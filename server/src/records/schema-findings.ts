@@ -8,7 +8,7 @@ import type { FieldInfo, RecordKind } from './field-info.ts'
 import { missingFields } from './missing-fields.ts'
 import { plain } from './plain.ts'
 import { schemas } from './schemas.generated.ts'
-import { unknownField } from './unknown-field.ts'
+import { unknownFields } from './unknown-field.ts'
 import * as validators from './validators.generated.js'
 import type { Complaint } from './validators.generated.js'
 
@@ -21,10 +21,10 @@ export function schemaFindings(kind: RecordKind, tree: Tree, swallowed: Readonly
   const complaints = [...own, ...inlineComplaints(info, tree.root, swallowed)]
   const required = complaints.filter((c) => c.keyword === 'required').map(missingPointer)
   const missing = new Set(required.filter((pointer) => !swallowed.has(pointer)))
-  const unknown = complaints
+  const keys = complaints
     .filter((c) => c.keyword === 'additionalProperties')
-    .flatMap((c) => unknownField(c.instancePath, String(c.params.additionalProperty), info, tree, missing) ?? [])
-  const meant = new Set(unknown.flatMap(({ corrections, pointer }) => corrections.map((c) => sibling(pointer, c.text))))
+    .map((c) => ({ parent: c.instancePath, key: String(c.params.additionalProperty) }))
+  const { findings: unknown, meant } = unknownFields(keys, info, tree, missing)
   return [
     ...unknown,
     ...missingFields(
@@ -32,13 +32,12 @@ export function schemaFindings(kind: RecordKind, tree: Tree, swallowed: Readonly
       info,
       tree,
     ),
-    ...emptyFields(tree.root, new Set([...swallowed, ...missing])),
+    ...emptyFields(tree.root, new Set([...swallowed, ...missing, ...meant])),
     ...complaints.flatMap((complaint) => explain(complaint, info, tree) ?? []),
   ]
 }
 
 const missingPointer = ({ instancePath, params }: Complaint) => `${instancePath}/${String(params.missingProperty)}`
-const sibling = (pointer: string, key: string) => `${pointer.slice(0, pointer.lastIndexOf('/'))}/${key}`
 
 /**
  * What is wrong inside records that stand in place of an id, by the schema of their own kind. Being part of another file

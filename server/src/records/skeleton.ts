@@ -15,7 +15,7 @@ export interface Given {
 export function skeleton(info: FieldInfo, given: ReadonlyMap<string, Given> = new Map()): string {
   return [
     `# ${info.title}. ${info.description}`,
-    '# Type numbers with their unit, as the sheet prints them. Take the # away from the lines that the sheet gives.',
+    '# Type numbers with their unit, as the sheet prints them. Uncomment the lines that the sheet gives.',
     '',
     ...fieldsOf(info).flatMap((field) => lines(field, { indent: '', isComment: !field.required, at: '', given })),
     '',
@@ -34,24 +34,24 @@ interface Place {
 }
 
 function lines(field: FieldInfo, { indent, isComment, at, given }: Place): string[] {
-  const start = `${indent}${field.key}:`
+  const start = `${field.key}:`
   const pointer = `${at}/${field.key}`
   const known = given.get(pointer)
-  if (known) return [line(`${start} ${known.text}`, known.note, false)]
+  if (known) return [line(indent, `${start} ${known.text}`, known.note, false)]
   if (field.key === 'format' && indent === '') return ['format: 1']
   const isOpen = !isComment || [...given.keys()].some((one) => one.startsWith(`${pointer}/`))
   if (field.type === 'group')
     return [
-      line(start, field.description, !isOpen),
+      line(indent, start, field.description, !isOpen),
       ...members(field, { indent: `${indent}  `, isComment, at: pointer, given }),
     ]
   if (field.type === 'list' && field.item)
     return [
-      line(start, field.description, !isOpen),
+      line(indent, start, field.description, !isOpen),
       ...entries(field.item, { indent: `${indent}  `, isComment: true, at: pointer, given }),
     ]
   const value = isComment ? (example(field) ?? '') : ''
-  return [line(`${start} ${value}`.trimEnd(), about(field, value), isComment)]
+  return [line(indent, `${start} ${value}`.trimEnd(), about(field, value), isComment)]
 }
 
 const members = (group: FieldInfo, place: Place) =>
@@ -61,19 +61,23 @@ const members = (group: FieldInfo, place: Place) =>
 function entries(item: FieldInfo, place: Place): string[] {
   const { indent, at, given } = place
   if (item.type !== 'group')
-    return [line(`${indent}- ${example(item) ?? ''}`.trimEnd(), about(item, example(item) ?? ''), true)]
+    return [line(indent, `- ${example(item) ?? ''}`.trimEnd(), about(item, example(item) ?? ''), true)]
   const count = new Set(
     [...given.keys()].filter((one) => one.startsWith(`${at}/`)).map((one) => one.slice(at.length + 1).split('/')[0]),
   ).size
   return Array.from({ length: Math.max(1, count) }, (_, i) => {
     const [first, ...others] = members(item, { ...place, indent: `${indent}  `, isComment: true, at: `${at}/${i}` })
-    return first === undefined ? [] : [first.replace(`${indent}  `, `${indent}- `), ...others]
+    return first === undefined ? [] : [asItem(first, indent), ...others]
   }).flat()
 }
 
-/** `#` takes the place of nothing: without it the line is the record's. */
-function line(code: string, note: string, isComment: boolean): string {
-  return `${isComment ? '#' : ''}${code}`.padEnd(32) + `  # ${note}`
+/** The first field of an item stands behind its dash. */
+const asItem = (line: string, indent: string) =>
+  line.startsWith(`${indent}  # `) ? line.replace('  # ', '# - ') : line.replace(`${indent}  `, `${indent}- `)
+
+/** A comment as editors toggle it: without the `# ` behind its indent the line is the record's. */
+function line(indent: string, code: string, note: string, isComment: boolean): string {
+  return `${indent}${isComment ? '# ' : ''}${code}`.padEnd(32) + `  # ${note}`
 }
 
 function about(field: FieldInfo, value: string): string {

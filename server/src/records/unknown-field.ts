@@ -1,69 +1,114 @@
-import { tell, type Told } from '../wording/told.ts'
+import { tell, toldInWords, type Told } from '../wording/told.ts'
 import type { Finding } from '../findings/finding.ts'
-import { finding } from '../findings/make.ts'
+import { finding, type Proposed } from '../findings/make.ts'
 import { renameKey } from '../text/edits.ts'
+import { groupBy } from '../text/group.ts'
+import { childPointer } from '../text/pointer.ts'
 import { nodeAtPointer } from '../text/tree-queries.ts'
-import type { Tree } from '../text/tree.ts'
+import type { Entry, MapNode, Tree } from '../text/tree.ts'
 import { reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
-import { infoAt } from './info-at.ts'
+import { groupAt, homeOf, type Home } from './misplaced.ts'
 import { nearest } from './nearest.ts'
-import { schemas } from './schemas.generated.ts'
+
+/** A key that its group does not know. */
+interface Unknown {
+  readonly entry: Entry
+  readonly map: MapNode
+  readonly group: FieldInfo | null
+}
+
+export interface UnknownFields {
+  readonly findings: readonly Finding[]
+  /** Fields that are not missing: they are there under another name or in another place. */
+  readonly meant: ReadonlySet<string>
+}
 
 /**
- * A key that its group does not know: misspelt, at the wrong level, or of no meaning here. Where the field that was meant
- * is one of `missing`, nothing else says so.
+ * Keys that their groups do not know: misspelt, at the wrong level, or of no meaning here. What was not indented under one group
+ * is one finding.
+ *
+ * @param keys  the pointer of a group and a key in it
  */
-export function unknownField(
-  parent: string,
-  key: string,
+export function unknownFields(
+  keys: readonly { readonly parent: string; readonly key: string }[],
   root: FieldInfo,
   tree: Tree,
   missing: ReadonlySet<string>,
-): Finding | null {
-  const node = nodeAtPointer(tree, parent)
-  const entry = node?.kind === 'map' ? node.entries.find((e) => e.key === key) : undefined
-  if (node?.kind !== 'map' || !entry) return null
-  const group = groupAt(root, parent)
-  const place = { pointer: entry.pointer, span: entry.keySpan }
-  const free = (group?.fields ?? []).map((f) => f.key).filter((k) => !node.entries.some((e) => e.key === k))
-  const near = nearest(key, free)
-  const homes = homesOf(key, root)
-  if (homes && !near) {
-    const here = group?.key ? tell`under ${group.key}` : tell`at the left margin`
-    return finding(reading.misplacedField, place, tell`${key} is ${here}; it belongs ${homes}.`)
+): UnknownFields {
+  const unknown = keys.flatMap(({ parent, key }): Unknown[] => {
+    const map = nodeAtPointer(tree, parent)
+    const entry = map?.kind === 'map' ? map.entries.find((one) => one.key === key) : undefined
+    return map?.kind === 'map' && entry ? [{ entry, map, group: groupAt(root, parent) }] : []
+  })
+  const placed = unknown.map((one) => ({ ...one, home: homeOf(one.entry, one.map, root, tree) }))
+  const away = placed.flatMap(({ home, ...one }) => (home ? [{ ...one, home }] : []))
+  const runs = groupBy(away, ({ home, map }) => [map.pointer, home.pointer, toldInWords(home.fix.why)].join('\n'))
+  const misspelt = placed.filter(({ home }) => !home).map((one) => misspeltField(one, root, tree, missing))
+  return {
+    findings: [...[...runs.values()].map(misplacedFields), ...misspelt.map((one) => one.finding)],
+    meant: new Set([
+      ...away.flatMap(({ home, entry }) => [home.pointer, childPointer(home.pointer, entry.key)]),
+      ...misspelt.flatMap(({ meant }) => meant),
+    ]),
   }
-  const mean = near ? tell` Did you mean ${near}?` : ''
-  return finding(
-    reading.unknownField,
-    place,
-    tell`${key} is not a field of ${group?.key || tell`this record`}, so it is not read.${mean}`,
-    {
-      severity: near && missing.has(`${parent}/${near}`) ? reading.missingField.severity : undefined,
-      corrections: near
-        ? [
-            {
-              pointer: entry.pointer,
-              text: near,
-              why: tell`the nearest known field`,
-              certainty: 'guess',
-              edits: [renameKey(tree, entry.pointer, near)],
-            },
-          ]
-        : [],
-    },
-  )
 }
 
-function groupAt(root: FieldInfo, pointer: string): FieldInfo | null {
-  const info = infoAt(root, pointer)
-  return info?.type === 'reference' && info.record ? (schemas[info.record] ?? info) : info
+type Placed = Unknown & { readonly home: Home }
+
+function misplacedFields(run: readonly Placed[]): Finding {
+  const [{ entry, group, home }] = run as [Placed]
+  const [here, there] = [placeOf(group), placeOf(home)]
+  const names = run.map((one) => one.entry.key)
+  const told =
+    names.length === 1
+      ? tell`${entry.key} is ${here}; it belongs ${there}.`
+      : tell`${someOf(names)} are ${here}; they belong ${there}.`
+  const correction: Proposed = { ...home.fix, edits: run.flatMap((one) => one.home.fix.edits) }
+  return finding(reading.misplacedField, { pointer: entry.pointer, span: entry.keySpan }, told, {
+    corrections: [correction],
+  })
+}
+
+const placeOf = (group: { readonly key: string } | null) =>
+  group?.key ? tell`under ${group.key}` : tell`at the left margin`
+
+function someOf(names: readonly string[]): Told {
+  return names.length <= 3
+    ? tell`${names.slice(0, -1).join(', ')} and ${names.at(-1)!}`
+    : tell`${names.slice(0, 2).join(', ')} and ${names.length - 2} more`
+}
+
+function misspeltField(
+  { entry, map, group }: Unknown,
+  root: FieldInfo,
+  tree: Tree,
+  missing: ReadonlySet<string>,
+): { readonly finding: Finding; readonly meant: readonly string[] } {
+  const { key } = entry
+  const place = { pointer: entry.pointer, span: entry.keySpan }
+  const free = (group?.fields ?? []).map((f) => f.key).filter((k) => !map.entries.some((e) => e.key === k))
+  const near = nearest(key, free)
+  const homes = near ? null : homesOf(key, root)
+  if (homes) {
+    const told = tell`${key} is ${placeOf(group)}; it belongs ${homes}.`
+    return { finding: finding(reading.misplacedField, place, told), meant: [] }
+  }
+  const mean = near ? tell` Did you mean ${near}?` : ''
+  const told = tell`${group?.key || tell`The record`} has no field ${key}, so it is not read.${mean}`
+  const meant = near ? [childPointer(map.pointer, near)] : []
+  const severity = meant.some((one) => missing.has(one)) ? reading.missingField.severity : undefined
+  const why = tell`the nearest known field`
+  const corrections: Proposed[] = near
+    ? [{ pointer: entry.pointer, text: near, why, certainty: 'guess', edits: [renameKey(tree, entry.pointer, near)] }]
+    : []
+  return { finding: finding(reading.unknownField, place, told, { severity, corrections }), meant }
 }
 
 /** Where a key is known, at the top or in the groups there: `under stc or noct`. */
 function homesOf(key: string, root: FieldInfo): Told | null {
-  const has = (info: FieldInfo) => info.fields?.some((f) => f.key === key)
-  const groups = (root.fields ?? []).filter((f) => f.type === 'group' && has(f)).map((f) => f.key)
+  const has = (info: FieldInfo | undefined) => info?.fields?.some((f) => f.key === key)
+  const groups = (root.fields ?? []).filter((f) => has(f) || (f.type === 'list' && has(f.item))).map((f) => f.key)
   const under =
     groups.length > 1 ? tell`under ${groups.slice(0, -1).join(', ')} or ${groups.at(-1)}` : tell`under ${groups[0]}`
   if (groups.length === 0) return has(root) ? tell`at the left margin` : null

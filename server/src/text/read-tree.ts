@@ -1,13 +1,20 @@
+import { withBetterLines } from './better-lines.ts'
+import { readEdited } from './edited-tree.ts'
 import { foreignEncoding } from './encoding.ts'
 import { parseTokens } from './parse.ts'
+import { pasted } from './pasted.ts'
 import { plainMessage, plainProblem } from './plain-problem.ts'
 import { readNode } from './read-node.ts'
+import { isJson } from './spelling.ts'
+import { inventory } from './tree-queries.ts'
 import { applyMasks, repair, type Mask } from './repair.ts'
 import { scan } from './scan.ts'
 import type { SyntaxProblem, Tree } from './tree.ts'
 
 /** Longest text that is analysed, in UTF-16 units: a record has 2000. */
 export const longestText = 256 * 1024
+/** Longest broken text of which lines are tried in other columns. */
+const longestRepaired = 16 * 1024
 /** How many complaints are looked at each time: beyond these a file is no record. */
 const mostComplaints = 50
 /**
@@ -23,6 +30,25 @@ const mostRounds = (length: number, complaints: number) =>
  * read. Aliases, anchors, tags and merge keys are not followed.
  */
 export function readTree(text: string): Tree {
+  const tree = readClean(text)
+  return tree.problems.length === 0 || tree.root === null || text.length > longestRepaired || isJson(tree)
+    ? tree
+    : withBetterLines(tree, readClean)
+}
+
+/** As it was typed, but for characters that a PDF left. */
+function readClean(text: string): Tree {
+  const edits = pasted(text)
+  if (edits.length === 0) return readAsTyped(text)
+  const tree = readEdited(text, edits, readAsTyped)
+  // in quotes they may be meant
+  const quoted = inventory(tree).scalars.filter(({ style }) => style === 'single' || style === 'double')
+  const open = edits.filter(({ span }) => !quoted.some((one) => one.span.start < span.start && span.end < one.span.end))
+  return open.length === edits.length ? tree : readEdited(text, open, readAsTyped)
+}
+
+/** As `readTree`, without a way to read lines or characters better. */
+export function readAsTyped(text: string): Tree {
   if (text.length > longestText) return unread(text, tooBig(text))
   const encoding = foreignEncoding(text)
   if (encoding) return unread(text, { code: 'encoding', message: `The file is in ${encoding}.`, span: firstLine(text) })

@@ -1,3 +1,4 @@
+import { pasted } from './pasted.ts'
 import type { ScalarNode, Tree } from './tree.ts'
 
 type Style = ScalarNode['style']
@@ -30,7 +31,7 @@ const jsonNumber = /^-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][-+]?\d+)?$/
 const unprintable = /[\x00-\x08\x0a-\x1f\x7f-\x9f\u2028\u2029\ufeff\ud800-\udfff]/
 
 function needsQuotes(text: string, flow: boolean): boolean {
-  return (flow ? unsafeInFlow : unsafeInBlock).test(text)
+  return (flow ? unsafeInFlow : unsafeInBlock).test(text) || pasted(text).length > 0
 }
 
 // Of YAML 1.2.2, section 7.3.3: what a plain scalar may not begin with, hold or end with.

@@ -1,5 +1,5 @@
 import type { Told } from '../wording/told.ts'
-import type { Span } from './span.ts'
+import type { Edit, Span } from './span.ts'
 
 /** A node of a YAML or JSON file, with its place. `pointer` is a JSON pointer such as `/stc/voc`; the root's is ''. */
 export type Node = MapNode | ListNode | ScalarNode
@@ -52,6 +52,8 @@ export interface SyntaxProblem {
   /** The same as data, where it is not YAML's own. */
   readonly told?: Told
   readonly span: Span
+  /** What would put it right, where that is plain. */
+  readonly fix?: { readonly edits: readonly Edit[]; readonly why: Told; readonly certainty: 'same' | 'guess' }
 }
 
 /** A file as it was typed. Reading never fails: what could be read is in `root`, the rest in `problems`. */

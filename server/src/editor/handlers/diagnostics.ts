@@ -1,12 +1,16 @@
 import type { Diagnostic } from 'vscode-languageserver'
+import type { Finding } from '../../findings/finding.ts'
 import type { Here } from '../here.ts'
 import { toDiagnostic } from '../to-protocol.ts'
 
 /** What YAML itself complains about; other extensions say it too. */
 const syntaxRule = 'yaml-syntax'
 
-export function diagnostics({ checked, uri, client, library, uriOf }: Here): Diagnostic[] {
-  return checked.findings
+export function diagnostics(
+  { checked, uri, client, library, uriOf }: Here,
+  findings: readonly Finding[],
+): Diagnostic[] {
+  return findings
     .filter(({ rule }) => !(client.options.syntaxElsewhere && rule === syntaxRule))
     .map((finding) => toDiagnostic(finding, checked.tree, uri, client, place))
 

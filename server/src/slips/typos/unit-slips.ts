@@ -4,7 +4,7 @@ import type { Frame } from '../density/coherence.ts'
 import { at } from '../evidence.ts'
 import { coefficients, electrical, sides } from '../fields.ts'
 import { simple, type Place, type Read } from './place.ts'
-import { decimalsOf, metres } from './printed.ts'
+import { decimalsOf, isAbsolute, metres } from './printed.ts'
 import { reason } from './reasons.ts'
 
 /** The units that ratings are printed in, for those that a prefix may have slipped into. */
@@ -18,7 +18,7 @@ export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] 
     const chance = ofKind - Math.log(6) - (other && other.rest === p.rest ? 2.5 : 0)
     return now === undefined
       ? []
-      : (['mm', 'cm', 'm', 'in'] as const).flatMap((unit) => {
+      : sideUnits.flatMap((unit) => {
           const factor = metres(unit)!
           return factor === now
             ? []
@@ -33,6 +33,7 @@ export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] 
               ]
         })
   }
+  if (p.place === at.noct) return temperatures(p)
   const number = Number(p.number)
   const ways: Candidate[] = []
   const restore = (n: number, why: Said, chance: number, decimals = p.decimals) =>
@@ -57,6 +58,9 @@ export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] 
   }
   if ((p.place === at.imp || p.place === at.isc || p.place === at.noctImp) && p.rest.trim() === 'A' && number >= 30)
     restore(number / 1000, reason({ say: 'milliamperes' }), ofKind - Math.log(2))
+  const count = values[at.cells]!
+  if (p.place === at.beta && isAbsolute(p.text) && count > 1)
+    restore(number * count, reason({ say: 'perCell' }), ofKind - 1, decimalsOf((number * count).toPrecision(3)))
   const unit = p.rest.trim()
   const plain = electrical.includes(p.place) ? unitOf[unit] : undefined
   if (plain)
@@ -70,3 +74,41 @@ export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] 
     })
   return ways
 }
+
+/** Degrees of one scale typed as those of the other. */
+function temperatures(p: Place): Candidate[] {
+  const number = Number(p.number)
+  const typed = p.zero === 0 ? 'C' : 'F'
+  const meant = typed === 'C' ? 'F' : 'C'
+  return [
+    {
+      places: [p.place],
+      values: [meant === 'F' ? (number - 32) / 1.8 : number],
+      texts: [`${p.number} °${meant}`],
+      why: reason({ say: 'unitForUnit', with: { typed: `°${typed}`, meant: `°${meant}` } }),
+      prior: ofKind - 1,
+    },
+  ]
+}
+
+/** Both sides of a panel in another unit than the one that they share: `46.9` by `21.3` are inches. */
+export function sidesInOtherUnit(read: Read): Candidate[] {
+  const [length, width] = [read(at.length), read(at.width)]
+  const now = length && metres(length.rest)
+  if (!length || !width || length.rest !== width.rest || now === undefined) return []
+  return sideUnits.flatMap((unit) => {
+    const factor = metres(unit)!
+    if (factor === now) return []
+    const both = [length, width]
+    return {
+      places: [at.length, at.width],
+      values: both.map(({ number }) => Number(number) * factor),
+      texts: both.map(({ number }) => `${number} ${unit}`),
+      why: reason({ say: 'bothSides', with: { typed: length.rest.trim() || 'mm', meant: unit } }),
+      prior: ofKind - Math.log(sideUnits.length - 1),
+    }
+  })
+}
+
+/** What sheets print the sides of a panel in. */
+const sideUnits = ['mm', 'cm', 'm', 'in'] as const

@@ -15,6 +15,8 @@ export interface HazardRule {
 /** The damage at one place. */
 export interface Hazard {
   readonly message: Told
+  /** Where it is not that of the rule. */
+  readonly severity?: 'hint'
   readonly pointer: string
   readonly span: Span
   /** Fields whose value must not be computed with, and which must not be called missing. */

@@ -12,6 +12,7 @@ import { missingColon } from './missing-colon.ts'
 import { missingSpace } from './missing-space.ts'
 import { notUtf8 } from './not-utf-8.ts'
 import { quantityInBraces } from './braces.ts'
+import { pastedCharacters } from './pasted-characters.ts'
 import { tabIndent } from './tab-indent.ts'
 import { textBehindQuote } from './text-behind-quote.ts'
 import { twoReadings } from './two-readings.ts'
@@ -21,6 +22,7 @@ export { explains, type Hazard, type HazardRule, type Fix } from './hazard.ts'
 /** Every way in which YAML damages what was typed; looked for before anything else is read. */
 export const hazards: readonly HazardRule[] = [
   notUtf8,
+  pastedCharacters,
   tabIndent,
   decimalComma,
   commaInText,

@@ -1,5 +1,6 @@
 import { tell } from '../../wording/told.ts'
 import { childPointer } from '../pointer.ts'
+import type { SyntaxProblem } from '../tree.ts'
 import { hazard, yamlSource, type Hazard, type HazardRule } from './hazard.ts'
 import { strays, withoutColon, type Stray } from './strays.ts'
 
@@ -8,10 +9,19 @@ export const missingColon: HazardRule = {
   severity: 'error',
   reason: 'A field is a name, a colon, a space and a value; without its colon YAML finds no value.',
   source: yamlSource('8.2.2'),
-  find: (tree) =>
-    strays(tree).flatMap((stray) =>
+  find: (tree) => [
+    ...strays(tree).flatMap((stray) =>
       stray.kind === 'no-colon' ? [joined(stray)] : stray.kind === 'bare' ? [bare(stray)] : [],
     ),
+    ...tree.problems.flatMap(remark),
+  ],
+}
+
+/** A line that the reading of the file has taken for a comment. */
+function remark({ code, told, span, fix }: SyntaxProblem): Hazard[] {
+  return code === 'stray-text' && told && fix
+    ? [hazard({ message: told, pointer: '', span, spoils: [], fixes: [{ ...fix, text: '' }] })]
+    : []
 }
 
 function joined({ entry, map }: Stray): Hazard {
@@ -20,7 +30,7 @@ function joined({ entry, map }: Stray): Hazard {
   const start = entry.keySpan.start + key!.length
   const edits = [{ span: { start, end: start + joint!.length }, text: ': ' }]
   return hazard({
-    message: tell`The colon after ${key} is missing: YAML reads ${entry.key} as a name without a value. Write ${key}: ${text}.`,
+    message: tell`The colon after ${key} is missing: write ${key}: ${text}.`,
     pointer,
     span: entry.keySpan,
     // the field is here, and not missed besides
@@ -36,9 +46,21 @@ function joined({ entry, map }: Stray): Hazard {
   })
 }
 
-function bare({ entry }: Stray): Hazard {
-  const message = /^[A-Za-z_][\w-]*$/.test(entry.key)
-    ? tell`${entry.key} has no colon and no value: write ${entry.key}: and what the sheet says.`
-    : tell`${entry.key} is on its own: give it a name, a colon and a space in front, or take it out.`
-  return hazard({ message, pointer: entry.pointer, span: entry.keySpan, swallows: [entry.pointer] })
+function bare({ entry, map }: Stray): Hazard {
+  const about = { pointer: entry.pointer, span: entry.keySpan, swallows: [entry.pointer] }
+  if (/^[A-Za-z_][\w-]*$/.test(entry.key))
+    return hazard({
+      ...about,
+      message: tell`${entry.key} has no colon and no value: write ${entry.key}: and what the sheet says.`,
+    })
+  const words = entry.key.length <= 40 ? entry.key : `${entry.key.slice(0, 37)}...`
+  if (map.flow)
+    return hazard({ ...about, message: tell`"${words}" is no field: give it a name and a colon, or delete it.` })
+  const { start } = entry.keySpan
+  const why = tell`make it a comment`
+  return hazard({
+    ...about,
+    message: tell`This line is no field: "${words}". Make it a comment (#).`,
+    fixes: [{ edits: [{ span: { start, end: start }, text: '# ' }], why, certainty: 'guess', text: '' }],
+  })
 }

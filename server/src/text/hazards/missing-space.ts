@@ -35,7 +35,7 @@ function glued(typed: string, span: Span, parent: string, swallows: string[], sp
   const pointer = childPointer(parent, key!)
   const at = span.start + key!.length + 1
   return hazard({
-    message: tell`A space is missing after ${key}: YAML reads ${typed} as one word. Write ${key}: ${text}.`,
+    message: tell`A space is missing after the colon: write ${key}: ${text}.`,
     pointer,
     span,
     spoils: [pointer, ...spoils],

@@ -33,8 +33,8 @@ export const withoutColon = /^([A-Za-z_][\w-]*)(\s*=\s*|\s+)(\S.*)$/
 
 function kindOf(key: string, map: MapNode, head: Entry | null): Stray['kind'] {
   if (withoutSpace.test(key)) return 'no-space'
-  const value = withoutColon.exec(key)?.[3]
-  if (value && (!map.flow || beginsAsNumber(value))) return 'no-colon'
+  const [, , joint = '', value] = withoutColon.exec(key) ?? []
+  if (value && (beginsAsNumber(value) || (!map.flow && (joint.includes('=') || !/\s/.test(value))))) return 'no-colon'
   if (!map.flow || head?.value?.kind !== 'scalar' || head.value.style !== 'plain') return 'bare'
   return /\d$/.test(head.value.text) && /^\d/.test(key) ? 'decimal' : 'text'
 }

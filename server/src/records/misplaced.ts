@@ -1,0 +1,107 @@
+import type { Proposed } from '../findings/make.ts'
+import { tell, type Told } from '../wording/told.ts'
+import { insertEntry, removeThisEntry } from '../text/edits.ts'
+import { lineStarts, positionAt } from '../text/lines.ts'
+import { entryEnd } from '../text/read-node.ts'
+import type { Edit } from '../text/span.ts'
+import { nodeAtPointer } from '../text/tree-queries.ts'
+import type { Entry, MapNode, Node, Tree } from '../text/tree.ts'
+import type { FieldInfo } from './field-info.ts'
+import { infoAt } from './info-at.ts'
+import { schemas } from './schemas.generated.ts'
+
+/** Where an entry belongs, with the edits that put it there. */
+export interface Home {
+  /** Of the group that takes it. */
+  readonly pointer: string
+  readonly key: string
+  readonly fix: Proposed
+}
+
+/**
+ * The group that an entry most likely belongs to: the one above it that it was not indented under, the one around its own
+ * where it is the last, or the only group of the record that knows its name.
+ */
+export function homeOf(entry: Entry, map: MapNode, root: FieldInfo, tree: Tree): Home | null {
+  return above(entry, map, root, tree) ?? outside(entry, map, root, tree) ?? elsewhere(entry, map, root, tree)
+}
+
+/** The group of fields at a pointer, through a record in place of an id. */
+export function groupAt(root: FieldInfo, pointer: string): FieldInfo | null {
+  const info = infoAt(root, pointer)
+  return info?.type === 'reference' && info.record ? (schemas[info.record] ?? info) : info
+}
+
+const knows = (info: FieldInfo | null | undefined, key: string) =>
+  info?.fields?.some((field) => field.key === key) ?? false
+
+function above(entry: Entry, map: MapNode, root: FieldInfo, tree: Tree): Home | null {
+  if (map.flow) return null
+  const own = groupAt(root, map.pointer)
+  // those between belong there, too
+  const before = map.entries.slice(0, map.entries.indexOf(entry)).findLast(({ key }) => knows(own, key))
+  const open = before && openGroup(before.value, before.pointer, tree)
+  if (!before || !open || !knows(groupAt(root, open.pointer), entry.key) || open.has(entry.key)) return null
+  const column = open.column ?? columnAt(tree, before.keySpan.start) + 2
+  return home(open.pointer, before.key, entry, tell`indent under ${before.key}`, shifted(tree, entry, column))
+}
+
+/** A group of lines that could go on: a map, the last item of a list, or nothing yet. */
+function openGroup(value: Node | null, pointer: string, tree: Tree) {
+  if (value === null) return { pointer, column: null, has: () => false }
+  if (value.kind === 'scalar' || value.flow) return null
+  const last = value.kind === 'list' ? value.items.at(-1) : value
+  if (last?.kind !== 'map' || last.flow) return null
+  return {
+    pointer: last.pointer,
+    column: columnAt(tree, last.entries[0]?.keySpan.start ?? last.span.start),
+    has: (key: string) => last.entries.some((one) => one.key === key),
+  }
+}
+
+function outside(entry: Entry, map: MapNode, root: FieldInfo, tree: Tree): Home | null {
+  if (map.flow || map.pointer === '' || map.entries.length < 2 || map.entries.at(-1) !== entry) return null
+  const pointer = map.pointer.slice(0, map.pointer.lastIndexOf('/'))
+  const around = nodeAtPointer(tree, pointer)
+  if (around?.kind !== 'map' || around.flow || around.entries.some(({ key }) => key === entry.key)) return null
+  const group = groupAt(root, pointer)
+  if (!knows(group, entry.key)) return null
+  const why = pointer === '' ? tell`move to the left margin` : tell`move under ${group!.key}`
+  const column = columnAt(tree, around.entries[0]!.keySpan.start)
+  return home(pointer, group!.key, entry, why, shifted(tree, entry, column))
+}
+
+function elsewhere(entry: Entry, map: MapNode, root: FieldInfo, tree: Tree): Home | null {
+  const { value, key } = entry
+  const groups = (root.fields ?? []).filter((field) => field.type === 'group' && knows(field, key))
+  const [only] = groups
+  if (groups.length !== 1 || !only || knows(root, key) || value?.kind !== 'scalar' || value.style === 'block')
+    return null
+  const pointer = `/${only.key}`
+  const target = nodeAtPointer(tree, pointer)
+  if (map.pointer === pointer || target?.kind !== 'map' || target.entries.some((one) => one.key === key)) return null
+  const edits = [removeThisEntry(tree, entry), insertEntry(tree, pointer, key, value.text)]
+  return home(pointer, only.key, entry, tell`move under ${only.key}`, edits)
+}
+
+function home(pointer: string, key: string, entry: Entry, why: Told, edits: readonly Edit[]): Home {
+  const text = entry.value?.kind === 'scalar' ? entry.value.text : ''
+  return { pointer, key, fix: { pointer: entry.pointer, text, why, certainty: 'guess', edits } }
+}
+
+/** The lines of an entry with its name in another column. */
+export function shifted(tree: Tree, entry: Entry, column: number): readonly Edit[] {
+  const { text } = tree
+  const starts = lineStarts(text)
+  const by = column - columnAt(tree, entry.keySpan.start)
+  const [first, last] = [entry.keySpan.start, entryEnd(entry)].map((at) => positionAt(starts, at).line)
+  return starts.slice(first, last! + 1).flatMap((start): Edit[] => {
+    const indent = /^ */.exec(text.slice(start, start + 200))![0].length
+    if (by >= 0) return [{ span: { start, end: start }, text: ' '.repeat(by) }]
+    return indent === 0 ? [] : [{ span: { start, end: start + Math.min(indent, -by) }, text: '' }]
+  })
+}
+
+function columnAt({ text }: Tree, offset: number): number {
+  return offset - (Math.max(text.lastIndexOf('\n', offset - 1), text.lastIndexOf('\r', offset - 1)) + 1)
+}

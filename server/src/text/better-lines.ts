@@ -1,0 +1,179 @@
+import { tell, toldInWords, type Told } from '../wording/told.ts'
+import { readEdited } from './edited-tree.ts'
+import { lineStarts, positionAt } from './lines.ts'
+import type { Edit } from './span.ts'
+import type { SyntaxProblem, Tree } from './tree.ts'
+
+/** A line without its ending. */
+interface Line {
+  readonly start: number
+  readonly text: string
+  readonly indent: number
+  /** Where its name begins: behind the dash of an item. */
+  readonly column: number
+}
+
+/** Lines read in another way. */
+interface Reading {
+  readonly edits: readonly Edit[]
+  readonly problem: SyntaxProblem
+}
+
+/** How often the lines of a broken file are looked at again. */
+const mostRounds = 6
+/** Characters that are read to try other lines. */
+const mostRead = 96 * 1024
+
+/**
+ * Reads a broken file with lines moved into the column of their neighbours, or taken for comments, where that leaves YAML less to
+ * complain of: one problem, with its fix, instead of one for every line that follows. What was typed does not change.
+ */
+export function withBetterLines(typed: Tree, read: (text: string) => Tree): Tree {
+  const { text } = typed
+  let budget = mostRead
+  let [best, edits, problems]: [Tree, readonly Edit[], readonly SyntaxProblem[]] = [typed, [], []]
+  for (let round = 0; round < mostRounds && best.problems.length > 0; round++) {
+    const better = readingsOf(best)
+      .filter((one) => isApart(one.edits, edits))
+      .flatMap((one) => {
+        budget -= text.length
+        if (budget < 0) return []
+        const tree = readEdited(text, [...edits, ...one.edits], read)
+        return tree.problems.length < best.problems.length ? [{ ...one, tree }] : []
+      })
+      .sort((a, b) => a.tree.problems.length - b.tree.problems.length || a.edits.length - b.edits.length)[0]
+    if (!better) break
+    best = better.tree
+    edits = [...edits, ...better.edits]
+    problems = [...problems, better.problem]
+  }
+  const all = [...problems, ...best.problems].sort((a, b) => a.span.start - b.span.start)
+  return problems.length === 0 ? typed : { ...best, problems: all }
+}
+
+const isApart = (some: readonly Edit[], others: readonly Edit[]) =>
+  some.every(({ span }) => others.every((other) => span.start !== other.span.start))
+
+/** The readings to try, likeliest first, of the lines where YAML complains and those beside them. */
+function readingsOf({ text, problems }: Tree): readonly Reading[] {
+  const starts = lineStarts(text)
+  const lines = starts.map((start, i): Line => {
+    const line = text.slice(start, starts[i + 1] ?? text.length).replace(/[\r\n]+$/, '')
+    const indent = /^ */.exec(line)![0].length
+    return { start, text: line, indent, column: indent + /^(?:- +)*/.exec(line.slice(indent))![0].length }
+  })
+  const full = lines.filter((line) => /^ *[^\s#]/.test(line.text))
+  const suspects = new Map<number, boolean>()
+  for (const { span, code } of problems.slice(0, mostProblems)) {
+    const at = full.findIndex(({ start }) => start >= starts[positionAt(starts, span.start).line]!)
+    for (const near of at < 0 ? [] : [at, at + 1, at - 1])
+      if (0 <= near && near < full.length) suspects.set(near, suspects.get(near) || ofColumns.has(code))
+  }
+  return [...suspects].flatMap(([at, isColumn]) => [
+    ...(isColumn ? [...uncommented(lines, full[at]!), ...moved(full, at)] : []),
+    ...comment(full[at]!),
+  ])
+}
+
+/** What YAML says of a line in the wrong column. */
+const ofColumns = new Set(['BAD_INDENT', 'BLOCK_AS_IMPLICIT_KEY'])
+
+/** The group above it is still a comment, as in a form of which only a member was taken. */
+function uncommented(lines: readonly Line[], line: Line): readonly Reading[] {
+  const above = lines.slice(0, lines.indexOf(line))
+  const head = above.findLast(({ text, indent }) => indent < line.indent || !/^ *#/.test(text))
+  const name = head && /^ *(# ?)([\w-]+):\s*(?:#.*)?$/.exec(head.text)
+  if (!head || !name) return []
+  const at = head.start + head.indent
+  const edits = [{ span: { start: at, end: at + name[1]!.length }, text: '' }]
+  const own = nameOf(line)
+  const told = tell`${own} is indented under ${name[2]}, which is still a comment.`
+  const start = line.start + line.indent
+  const why = tell`uncomment ${name[2]}`
+  return [{ edits, problem: problem('indent', told, start, own.length, { edits, why, certainty: 'guess' }) }]
+}
+
+/** Beyond these a file is no record. */
+const mostProblems = 6
+
+/** The line, alone with what is deeper or with its neighbours below, in a column of the lines above it. */
+function moved(lines: readonly Line[], at: number): readonly Reading[] {
+  const line = lines[at]!
+  const columns = new Set<number>()
+  let margin = Infinity
+  for (let above = at - 1; 0 <= above && margin > 0; above--) {
+    const { indent, column, text } = lines[above]!
+    if (indent >= margin && column >= margin) continue
+    if (above === at - 1 && /:[ \t]*(?:#.*)?$/.test(text)) columns.add(column + 2)
+    columns.add(column)
+    columns.add(indent)
+    margin = Math.min(margin, indent)
+  }
+  columns.delete(line.indent)
+  const rest = lines.slice(at + 1)
+  const deeper = until(rest, ({ indent }) => indent <= line.indent)
+  const beside = until(
+    rest,
+    ({ indent, text }) => indent < line.indent || (indent === line.indent && /^ *-/.test(text)),
+  )
+  return [...columns].flatMap((column) =>
+    [...new Set([0, deeper, beside])].map((count) => {
+      const run = [line, ...rest.slice(0, count)]
+      const by = column - line.indent
+      return {
+        edits: run.map((one) => shifted(one, by)),
+        problem: misplaced(
+          line,
+          column,
+          run.map((one) => shifted(one, by)),
+        ),
+      }
+    }),
+  )
+}
+
+function until(lines: readonly Line[], isEnd: (line: Line) => boolean): number {
+  const end = lines.findIndex(isEnd)
+  return end < 0 ? lines.length : end
+}
+
+const shifted = ({ start, indent }: Line, by: number): Edit =>
+  by < 0
+    ? { span: { start, end: start + Math.min(indent, -by) }, text: '' }
+    : { span: { start, end: start }, text: ' '.repeat(by) }
+
+function misplaced(line: Line, column: number, edits: readonly Edit[]): SyntaxProblem {
+  const name = nameOf(line)
+  const told = tell`${name} is indented by ${spaces(line.indent)}, its neighbours by ${String(column)}.`
+  const why = tell`indent ${name} by ${spaces(column)}`
+  return problem('indent', told, line.start + line.indent, name.length, { edits, why, certainty: 'guess' })
+}
+
+const nameOf = ({ text }: Line) => shortened(/^ *(?:- +)*([^:#]*)/.exec(text)![1]!.trim())
+
+/** A line without a colon may be a remark whose `#` is missing. */
+function comment({ start, text, indent }: Line): readonly Reading[] {
+  const words = text.trim()
+  if (!/^[\p{L}"(]/u.test(words) || /:(?:\s|$)|[[\]{}]/.test(words) || !isRemark(words)) return []
+  const at = start + indent
+  const edits = [{ span: { start: at, end: at }, text: '# ' }]
+  const told = tell`This line is no field: "${shortened(words)}". Make it a comment (#).`
+  const why = tell`make it a comment`
+  return [{ edits, problem: problem('stray-text', told, at, words.length, { edits, why, certainty: 'guess' }) }]
+}
+
+/** Two words, or a name and a number, are a field without its colon. */
+const isRemark = (words: string) => /^\S+\s+\S+\s/.test(words) && !/^\S+\s+[-+±]?[\d=]/.test(words)
+
+function problem(
+  code: string,
+  told: Told,
+  start: number,
+  length: number,
+  fix: NonNullable<SyntaxProblem['fix']>,
+): SyntaxProblem {
+  return { code, message: toldInWords(told), told, span: { start, end: start + Math.max(1, length) }, fix }
+}
+
+const spaces = (count: number): Told => (count === 1 ? tell`1 space` : tell`${String(count)} spaces`)
+const shortened = (words: string) => (words.length <= 40 ? words : `${words.slice(0, 37)}...`)

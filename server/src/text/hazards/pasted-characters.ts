@@ -1,0 +1,79 @@
+import { tell, type Told } from '../../wording/told.ts'
+import { lineAround } from '../lines.ts'
+import { pasted } from '../pasted.ts'
+import { readAsTyped } from '../read-tree.ts'
+import type { Edit } from '../span.ts'
+import { entriesOf, inventory } from '../tree-queries.ts'
+import type { Tree } from '../tree.ts'
+import { hazard, yamlSource, type HazardRule } from './hazard.ts'
+
+export const pastedCharacters: HazardRule = {
+  id: 'pasted-characters',
+  severity: 'error',
+  reason: 'YAML knows only the plain space; no-break spaces and soft hyphens, as PDFs have them, are letters to it.',
+  source: yamlSource('6.1'),
+  find: (tree) => {
+    const edits = pasted(tree.text).filter(
+      (one) =>
+        !tree.comments.some(({ span }) => isIn(one.span.start, span)) &&
+        !isQuoted.has(scalarAt(tree, one)?.style ?? ''),
+    )
+    if (edits.length === 0) return []
+    const raw = readAsTyped(tree.text)
+    const isHarmless = raw.problems.length <= tree.problems.length && keys(raw) === keys(tree)
+    const first = edits.find((one) => !isIn(one.span.start, scalarAt(tree, one)?.span)) ?? edits[0]!
+    const scalar = inventory(tree).scalars.find(({ span }) => isIn(first.span.start, span))
+    const told = said(tree.text, first, isHarmless)
+    const more = edits.length - 1
+    return [
+      hazard({
+        message: more > 0 ? tell`${told} ${String(more)} more in this file.` : told,
+        ...(isHarmless && { severity: 'hint' as const }),
+        pointer: scalar?.pointer ?? '',
+        span: first.span,
+        spoils: [],
+        explains: [],
+        fixes: [
+          {
+            edits,
+            why: more > 0 ? tell`all ${String(edits.length)} cleaned` : tell`a plain space`,
+            certainty: 'same',
+            text: scalar?.text ?? '',
+          },
+        ],
+      }),
+    ]
+  },
+}
+
+const isQuoted: ReadonlySet<string> = new Set(['single', 'double'])
+
+const isIn = (at: number, span: { start: number; end: number } | undefined) =>
+  span !== undefined && span.start <= at && at < span.end
+
+const scalarAt = (tree: Tree, { span }: Edit) => inventory(tree).scalars.find((one) => isIn(span.start, one.span))
+
+const keys = (tree: Tree) =>
+  entriesOf(tree)
+    .map(({ entry }) => entry.pointer)
+    .join('\n')
+
+function said(text: string, { span: { start } }: Edit, isHarmless: boolean): Told {
+  const name = names[text[start]!] ?? tell`a no-break space`
+  const line = lineAround(text, start)
+  const before = text.slice(line.start, start).trim()
+  const word = /\S*$/.exec(before)![0]
+  const at = word === '' ? tell`at the start of a line` : tell`after ${word}`
+  return isHarmless
+    ? tell`There is ${name} ${at}, as PDFs have it; other tools stop at it.`
+    : tell`There is ${name} ${at}, as PDFs have it; YAML needs a plain one.`
+}
+
+const names: Readonly<Record<string, Told>> = {
+  '\u00AD': tell`a soft hyphen`,
+  '\u200B': tell`an invisible space`,
+  '\u200C': tell`an invisible character`,
+  '\u200D': tell`an invisible character`,
+  '\u2060': tell`an invisible character`,
+  '\uFEFF': tell`an invisible character`,
+}

@@ -1,0 +1,138 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { afterEach, expect, test } from 'vitest'
+import { bare, folderOf, full, startServer, tern, type Client } from './client.ts'
+import { typist } from './typist.ts'
+
+const panels = 'samples/systems/panels'
+const library = Object.fromEntries(
+  ['panels', 'batteries', 'climates', 'controllers'].flatMap((folder) =>
+    readdirSync(`samples/systems/${folder}`).map((name) => [
+      `${folder}/${name}`,
+      readFileSync(`samples/systems/${folder}/${name}`, 'utf8'),
+    ]),
+  ),
+)
+const boat = `# typed by hand
+format: 1
+name: Little boat
+kind: boat
+site: { climate: example-bay, coldest: -5 °C, hottest: 33 °C }
+surfaces:
+  - id: coachroof
+    size: { length: 2.6 m, width: 1.7 m }
+    mounting: standoff
+    tilt: 0 deg
+arrays:
+  - id: main
+    panels: [{ panel: puffin-115, count: 4, surface: coachroof }]
+    wiring: { in_series: 2, in_parallel: 2 }
+    controller: example-mppt-30
+    cable: { size: 10 mm2, length: 6 m, insulation: 90 °C }
+battery:
+  battery: example-lfp-100
+  in_parallel: 2
+  autonomy: 2 days
+loads:
+  - { name: fridge, power: 45 W, hours: 8, supply: dc }
+  - name: lights
+    current: 1.5 A
+    hours: 4
+`
+
+let client: Client
+let folder: ReturnType<typeof folderOf> | undefined
+afterEach(async () => {
+  await client.stop()
+  folder?.dispose()
+  folder = undefined
+})
+
+const serious = (found: readonly { severity?: number; message: unknown }[]) =>
+  found.filter(({ severity }) => severity! <= 2).map(({ message }) => String(message))
+
+test.each([
+  ['a record', 'panels/knot-70.panel.yaml', readFileSync(`${panels}/puffin-115.panel.yaml`, 'utf8')],
+  ['a boat', 'boat.system.yaml', boat],
+])('%s is typed key by key: no line is doubted while it is typed, and none at the end', async (_, name, text) => {
+  folder = folderOf(library)
+  client = await startServer({ folders: [folder.uri] })
+  const uri = folder.uriOf(name)
+  await client.open(uri, '')
+  const typed = await typist(client, uri)
+  const doubted: string[] = []
+  for (const key of text) {
+    const { line, found } = await typed.key(key)
+    const here = found.filter(({ range }) => range.start.line <= line && line <= range.end.line)
+    doubted.push(...serious(here).map((message) => `${typed.text.split('\n')[line]}| ${message}`))
+  }
+  expect(doubted).toEqual([])
+  await client.notify('textDocument/didSave', { textDocument: { uri } })
+  expect(serious(await client.pull(uri))).toEqual([])
+}, 300_000)
+
+const uri = 'file:///nowhere/tern.panel.yaml'
+const rules = (found: readonly { code?: unknown }[]) => found.map(({ code }) => code)
+const end = { line: 10, character: 0 }
+const insert = (text: string, at = end) => [{ range: { start: at, end: at }, text }]
+
+test.each(['te', 'weight: ', 'weight: 2', 'notes: "half of', 'limits: { bend: 3', 'temperature_coefficents:'])(
+  'the half-typed line %j is quiet until another line is edited',
+  async (half) => {
+    client = await startServer()
+    await client.open(uri, tern)
+    await client.change(uri, 2, insert(half))
+    expect(serious(await client.pull(uri))).toEqual([])
+    await client.change(uri, 3, insert(' ', { line: 1, character: 13 }))
+    const found = await client.pull(uri)
+    if (half !== 'weight: 2') expect(found.some(({ range }) => range.start.line === 10)).toBe(true)
+  },
+)
+
+test('or until the file is saved', async () => {
+  client = await startServer()
+  await client.open(uri, tern)
+  await client.change(uri, 2, insert('te'))
+  expect(rules(await client.pull(uri))).not.toContain('colon-missing')
+  client.asked.length = 0
+  await client.notify('textDocument/didSave', { textDocument: { uri } })
+  await client.until(() => client.asked.some(({ method }) => method === 'workspace/diagnostic/refresh'))
+  expect(rules(await client.pull(uri))).toContain('colon-missing')
+})
+
+test('or until two seconds have passed, and then the client is asked to look again', async () => {
+  client = await startServer()
+  await client.open(uri, tern)
+  await client.change(uri, 2, insert('te'))
+  expect(rules(await client.pull(uri))).not.toContain('colon-missing')
+  for (let found: unknown[] = []; !found.includes('colon-missing'); found = rules(await client.pull(uri))) {
+    client.asked.length = 0
+    await client.until(() => client.asked.some(({ method }) => method === 'workspace/diagnostic/refresh'))
+  }
+})
+
+test('a client that is pushed to gets them after two seconds', async () => {
+  client = await startServer({ capabilities: bare })
+  await client.open(uri, tern)
+  await client.until(() => client.published.has(uri))
+  await client.change(uri, 2, insert('te'))
+  await client.until(() => rules(client.published.get(uri)!).includes('colon-missing'))
+})
+
+test.each([
+  ['voc: 22.1 V', 'voc: 2.21 V', 'voc-below-vmp'],
+  ['imp: 5.92 A', 'imp: 5.92 V', 'wrong-dimension'],
+  ['construction: flexible', 'construction: flexibel', 'not-a-choice'],
+])('an error of value does not wait: %s typed as %s', async (right, wrong, rule) => {
+  client = await startServer({ capabilities: full })
+  await client.open(uri, tern.replace(right, ''))
+  await client.change(uri, 2, [{ text: tern.replace(right, wrong) }])
+  expect(rules(await client.pull(uri))).toContain(rule)
+})
+
+test('a file that was broken before somebody typed elsewhere goes on being reported', async () => {
+  client = await startServer()
+  await client.open(uri, `te\n${tern}`)
+  expect(rules(await client.pull(uri))).toContain('colon-missing')
+  await client.change(uri, 2, insert('we', { line: 11, character: 0 }))
+  expect(rules(await client.pull(uri))).toContain('colon-missing')
+})
