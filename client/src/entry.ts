@@ -17,7 +17,9 @@ export function waitForRecord(context: ExtensionContext, start: () => StartSessi
   context.subscriptions.push(
     workspace.onDidOpenTextDocument(beginFor),
     commands.registerCommand('wattproof.newPanelRecord', async () => (await begin()).newRecord('panel')),
-    commands.registerCommand('wattproof.showBeside', async () => (await begin()).showBeside()),
+    commands.registerCommand('wattproof.newPanelFromSheet', async () => (await begin()).newFromSheet()),
+    commands.registerCommand('wattproof.showBeside', async () => (await begin()).showBeside('pictures')),
+    commands.registerCommand('wattproof.showSheet', async () => (await begin()).showBeside('sheet')),
     commands.registerCommand('wattproof.savePage', async (system?: Uri) => (await begin()).savePage(system)),
   )
   workspace.textDocuments.forEach(beginFor)
