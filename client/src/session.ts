@@ -4,6 +4,7 @@ import { recordGlobs, schemes, type InitializationOptions } from '../../server/s
 import { createBeside } from './beside.ts'
 import { answerFiles } from './library-files.ts'
 import { newRecord } from './new-record.ts'
+import { reviewSystem } from './review-system.ts'
 import { savePage } from './save-page.ts'
 import { showReferences } from './show-references.ts'
 
@@ -11,6 +12,7 @@ import { showReferences } from './show-references.ts'
 export interface Session {
   newRecord(kind: string): Promise<void>
   showBeside(): Promise<void>
+  reviewSystem(): Promise<void>
   savePage(system: Uri | undefined): Promise<void>
 }
 export type StartSession = (context: ExtensionContext) => Promise<Session>
@@ -35,6 +37,7 @@ export function sessionWith(make: MakeClient): StartSession {
     return {
       newRecord: (kind) => newRecord(client, kind),
       showBeside: () => beside.show(),
+      reviewSystem: () => reviewSystem(() => beside.show()),
       savePage: (system) => savePage(client, system),
     }
   }

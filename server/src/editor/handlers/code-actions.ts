@@ -4,7 +4,11 @@ import type { Correction, Finding } from '../../findings/finding.ts'
 import { alternatives } from '../../quantities/format.ts'
 import type { Measure } from '../../records/field.ts'
 import { setScalar } from '../../text/edits.ts'
-import { nodeAtPointer } from '../../text/tree-queries.ts'
+import { lineAround } from '../../text/lines.ts'
+import { entryAtPointer, nodeAtPointer } from '../../text/tree-queries.ts'
+import { schemas } from '../../records/schemas.generated.ts'
+import { skeleton } from '../../records/skeleton.ts'
+import { addition, missingIn } from './missing.ts'
 import type { Span } from '../../text/span.ts'
 import { fixAll } from '../capabilities.ts'
 import type { Here } from '../here.ts'
@@ -27,6 +31,7 @@ export function codeActions(
     ...(wants(CodeActionKind.RefactorRewrite)
       ? [...conversions(here, span.start), ...additions(here, span.start)]
       : []),
+    ...(wants(CodeActionKind.QuickFix) ? lacking(here, span) : []),
     ...(wants(CodeActionKind.QuickFix) && findings.some(isSafe) ? everySpelling(here) : []),
     ...(only && wants(fixAll) ? allSafe(here) : []),
   ]
@@ -47,6 +52,23 @@ function quickFixes(here: Here, finding: Finding, all: readonly Diagnostic[]): C
     })),
     ...[removal(here, finding), acceptance(here, finding)].flatMap((one) => (one ? [{ ...about, ...one }] : [])),
   ]
+}
+
+/** What is missing on a line; on that of the name, all that is. An empty file lacks everything. */
+function lacking(here: Here, span: Span): CodeAction[] {
+  const { tree, kind } = here.checked
+  const form = schemas[kind]
+  if (tree.root === null && tree.problems.length === 0 && form) {
+    const end = tree.text.length
+    const edits = [{ span: { start: end, end }, text: skeleton(form) }]
+    return [{ title: `Insert the form of a ${kind} record`, kind: CodeActionKind.QuickFix, edit: edit(here, edits) }]
+  }
+  const name = entryAtPointer(tree, '/name')?.keySpan.start ?? 0
+  const line = lineAround(tree.text, span.start)
+  const isHere = (at: number) => line.start <= at && at <= line.end
+  return missingIn(here)
+    .filter(({ finding }) => isHere(name) || isHere(finding.span.start))
+    .flatMap((one) => addition(here, one) ?? [])
 }
 
 /** What the field would read, and why; what only moves or renames it says that alone. */
