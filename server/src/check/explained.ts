@@ -98,7 +98,7 @@ function slipSentence(
   const borrowed: Param = from ? sentence({ say: 'borrowed', with: { ...value, other: nameOf(from) } }) : null
   const family = siblings.length > 0 ? ofFamily(siblings.map(nameOf)) : null
   const like: Param = family ? sentence({ say: 'like', with: { family } }) : null
-  return sentence({ say: 'slip', with: { claim, borrowed, text, why, like } })
+  return sentence({ say: 'slip', with: { ...value, claim, borrowed, text, why, like } })
 }
 
 function toFix(file: ReadFile<'panel'>, one: Pick<Slip, 'pointer' | 'text' | 'why' | 'also'>): Fix {
