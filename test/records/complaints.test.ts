@@ -47,8 +47,8 @@ test.each([
   ],
   [panel({ top: 'weight:' }), 'empty-field [weight] weight has no value.'],
   [panel({ top: 'certificates:\n  -\n  - IEC 61215' }), 'empty-field [certificates] The certificate has no value.'],
-  ['', 'missing-field [] The panel record is empty.'],
-  ['# nothing yet\n', 'missing-field [] The panel record is empty.'],
+  ['', 'missing-field [] The panel record is empty; wattproof new panel begins one.'],
+  ['# nothing yet\n', 'missing-field [] The panel record is empty; wattproof new panel begins one.'],
   // another shape, and what makes one of a number is told alone
   [
     ratingsAs('22.1 V', '{22.1 V}'),

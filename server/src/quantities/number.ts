@@ -87,6 +87,6 @@ export function settled(number: Scanned, unit: string): Scanned {
     value: Math.round(1000 * rest.value),
     half: 0.5,
     plain: rest.plain.replace('.', ''),
-    odd: 'spelling',
+    odd: 'decimal-comma',
   }
 }

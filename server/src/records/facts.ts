@@ -85,7 +85,7 @@ export const reading = {
   decimalComma: fact(
     'decimal-comma',
     'information',
-    'A decimal comma is understood here, but other tools stop at it.',
+    'A comma in a number is understood here, but other tools stop at it.',
     'YAML 1.2.2, core schema',
   ),
   spelling: fact(
