@@ -1,11 +1,9 @@
 // How many planted mistakes the checker sees on product families that its calibration has never seen: each half of the open
 // ratings is judged by what was learnt from the other. `npm run halves` prints a table of both.
-import { createRequire } from 'node:module'
-import { runInThisContext } from 'node:vm'
-import { build } from 'esbuild'
 import { bands } from './calibrate/bands.mjs'
 import { calibrate } from './calibrate/groups.mjs'
 import { groupOf, readRatings } from './calibrate/ratings.mjs'
+import { load } from './bed/load.mjs'
 
 const each = 200
 const { halves, kinds, unforeseen, mistakes, printed, yamlOf } = await load(
@@ -85,30 +83,4 @@ function unlisted(side) {
 
 function isSerious({ severity }) {
   return severity === 'error' || severity === 'warning'
-}
-
-async function load(contents, given = {}) {
-  const replaced = {
-    name: 'given',
-    setup: (b) =>
-      b.onLoad({ filter: /(calibration|bands)\.generated\.ts$/ }, ({ path }) => {
-        const source = given[/(calibration|bands)\.generated\.ts$/.exec(path)[1]]
-        return source === undefined ? undefined : { contents: source, loader: 'ts' }
-      }),
-  }
-  const { outputFiles } = await build({
-    stdin: { contents, resolveDir: '.', loader: 'ts' },
-    bundle: true,
-    platform: 'node',
-    format: 'cjs',
-    write: false,
-    plugins: [replaced],
-  })
-  const module = { exports: {} }
-  runInThisContext(`(require, module, exports) => {${outputFiles[0].text}\n}`)(
-    createRequire(import.meta.url),
-    module,
-    module.exports,
-  )
-  return module.exports
 }

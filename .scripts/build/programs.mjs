@@ -60,6 +60,15 @@ export const programs = [
   { ...node, entry: 'client/src/session-desktop.ts', outfile: 'dist/session.js', external: ['vscode'] },
   { ...web, entry: 'server/src/editor/web.ts', outfile: 'dist/web/server.js', format: 'iife' },
   { ...web, entry: 'client/src/view.ts', outfile: 'dist/view/view.js', format: 'iife' },
+  { ...web, entry: 'server/src/reader/web.ts', outfile: 'dist/web/sheet-reader.js', format: 'iife', ...sealed },
+  {
+    ...web,
+    entry: 'server/src/reader/page-view.ts',
+    outfile: 'dist/view/sheet.js',
+    format: 'iife',
+    globalName: 'wattproofSheet',
+    ...sealed,
+  },
   { ...common, entry: 'client/src/view.css', outfile: 'dist/view/view.css' },
   { ...web, entry: 'client/src/web.ts', outfile: 'dist/web/client.js', format: 'cjs', external: ['vscode'] },
 ]

@@ -14,7 +14,7 @@ export function besideHtml(webview: Webview, folder: Uri): string {
 <link rel="stylesheet" href="${address('view.css')}">
 </head>
 <body>
-<main id="content" tabindex="-1"></main>
+<main id="content" tabindex="-1" data-reader="${address('sheet.js')}"></main>
 <script src="${address('view.js')}"></script>
 </body>
 </html>`

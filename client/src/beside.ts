@@ -15,24 +15,29 @@ import {
   picturesRequest,
   placeRequest,
   settledNotification,
+  sheetRequest,
   type ComparisonResult,
   type FieldResult,
   type PicturesResult,
   type PlaceResult,
+  type SheetResult,
 } from '../../server/src/editor/protocol.ts'
-import type { FromView, ToView } from './beside-messages.ts'
+import type { FromView, Side, ToView } from './beside-messages.ts'
 import { besideHtml } from './beside-html.ts'
-import { hasPictures } from './records.ts'
+import { offerAddition, pdfAt } from './beside-sheet.ts'
+import { hasPictures, isPanel } from './records.ts'
 
 /** The view next to the editor: one a window, which shows the record that is edited. */
 export interface Beside {
-  /** Opens it, or brings it to the front. */
-  show(): Promise<void>
+  /** Opens it, or brings it to the front. Only panels have a sheet: of other records it shows the pictures. */
+  show(side: Side): void
 }
 
 export function createBeside({ extensionUri, subscriptions }: ExtensionContext, client: BaseLanguageClient): Beside {
   let panel: WebviewPanel | undefined
   let shown: Uri | undefined
+  let side: Side = 'pictures'
+  let pdf: string | undefined
   let ready = false
   let busy = false
   let again = false
@@ -55,7 +60,8 @@ export function createBeside({ extensionUri, subscriptions }: ExtensionContext, 
   )
 
   return {
-    async show() {
+    show(wanted) {
+      side = wanted
       const editor = window.activeTextEditor
       if (editor && hasPictures(editor.document.uri.path)) shown = editor.document.uri
       if (panel) panel.reveal(panel.viewColumn, true)
@@ -101,13 +107,25 @@ export function createBeside({ extensionUri, subscriptions }: ExtensionContext, 
     while (again && shown) {
       again = false
       const uri = shown
-      const pictures = await client.sendRequest<PicturesResult>(picturesRequest, about(uri))
+      const message = side === 'sheet' && isPanel(uri.path) ? await sheetOf(uri) : await picturesOf(uri)
       if (uri !== shown) continue
-      send({ type: 'show', pictures })
-      if (panel) panel.title = pictures?.title ?? 'Beside the record'
+      send(message)
       const editor = editorOf(uri)
       if (editor) markField(editor)
     }
+  }
+
+  async function picturesOf(uri: Uri): Promise<ToView> {
+    const pictures = await client.sendRequest<PicturesResult>(picturesRequest, about(uri))
+    if (panel) panel.title = pictures?.title ?? 'Beside the record'
+    return { type: 'show', pictures, hasSheet: isPanel(uri.path) }
+  }
+
+  async function sheetOf(uri: Uri): Promise<ToView> {
+    const sheet = await client.sendRequest<SheetResult>(sheetRequest, about(uri))
+    pdf = sheet && 'file' in sheet ? sheet.file : undefined
+    if (panel) panel.title = sheet?.source ?? 'Beside the record'
+    return { type: 'sheet', sheet }
   }
 
   function markField({ document, selection }: TextEditor) {
@@ -119,17 +137,32 @@ export function createBeside({ extensionUri, subscriptions }: ExtensionContext, 
       .catch(failed)
   }
 
-  async function hear(message: FromView) {
+  async function hear(message: FromView): Promise<unknown> {
     if (message.type === 'ready') {
       ready = true
       return refresh()
     }
     if (!shown) return
-    if (message.type === 'compare') {
-      const params = { ...about(shown), surface: message.surface }
-      send({ type: 'compared', comparison: await client.sendRequest<ComparisonResult>(comparisonRequest, params) })
-    } else if (message.type === 'page') await commands.executeCommand('wattproof.savePage', shown)
-    else await reveal(message.field)
+    switch (message.type) {
+      case 'compare': {
+        const params = { ...about(shown), surface: message.surface }
+        return send({
+          type: 'compared',
+          comparison: await client.sendRequest<ComparisonResult>(comparisonRequest, params),
+        })
+      }
+      case 'page':
+        return commands.executeCommand('wattproof.savePage', shown)
+      case 'side':
+        side = message.side
+        return refresh()
+      case 'pdf':
+        return send({ type: 'pdf', bytes: pdf === undefined ? null : await pdfAt(pdf) })
+      case 'add':
+        return offerAddition(client, shown, message.field)
+      case 'reveal':
+        return reveal(message.field)
+    }
   }
 
   async function reveal(field: string) {

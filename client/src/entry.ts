@@ -29,7 +29,9 @@ export function waitForRecord(context: ExtensionContext, start: () => StartSessi
       commands.registerCommand(command, async () => (await begin()).newRecord(kind)),
     ),
     commands.registerCommand('wattproof.reviewSystem', async () => (await begin()).reviewSystem()),
-    commands.registerCommand('wattproof.showBeside', async () => (await begin()).showBeside()),
+    commands.registerCommand('wattproof.newPanelFromSheet', async () => (await begin()).newFromSheet()),
+    commands.registerCommand('wattproof.showBeside', async () => (await begin()).showBeside('pictures')),
+    commands.registerCommand('wattproof.showSheet', async () => (await begin()).showBeside('sheet')),
     commands.registerCommand('wattproof.savePage', async (system?: Uri) => (await begin()).savePage(system)),
   )
   workspace.textDocuments.forEach(beginFor)

@@ -1,8 +1,11 @@
 import { FileType, RelativePattern, Uri, workspace } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
 import {
+  bytesRequest,
   filesRequest,
   readRequest,
+  type BytesParams,
+  type BytesResult,
   type FilesParams,
   type FilesResult,
   type ReadParams,
@@ -33,6 +36,16 @@ export function answerFiles(client: BaseLanguageClient): void {
       return new TextDecoder().decode(await workspace.fs.readFile(file))
     } catch {
       return null // gone since it was listed
+    }
+  })
+  client.onRequest(bytesRequest, async ({ uri, most }: BytesParams): Promise<BytesResult> => {
+    const file = Uri.parse(uri)
+    try {
+      const { type, size } = await workspace.fs.stat(file)
+      if ((type & FileType.File) === 0) return null
+      return size > most ? { size } : await workspace.fs.readFile(file)
+    } catch {
+      return null
     }
   })
 }

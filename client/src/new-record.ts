@@ -26,10 +26,14 @@ export async function newRecord(client: BaseLanguageClient, kind: string): Promi
     return
   }
   const skeleton = await client.sendRequest<SkeletonResult>(skeletonRequest, { kind })
-  if (!skeleton) return
-  const document = await workspace.openTextDocument((target ?? Uri.file(name)).with({ scheme: 'untitled' }))
+  if (skeleton) await openDraft(target ?? Uri.file(name), named(skeleton.text, typed.trim(), id))
+}
+
+/** Opens a text under a name that nothing on disk has yet; the cursor is where the record's name goes. */
+export async function openDraft(target: Uri, text: string): Promise<void> {
+  const document = await workspace.openTextDocument(target.with({ scheme: 'untitled' }))
   const editor = await window.showTextDocument(document)
-  await editor.edit((edit) => edit.insert(document.positionAt(0), named(skeleton.text, typed.trim(), id)))
+  await editor.edit((edit) => edit.insert(document.positionAt(0), text))
   const nameKey = /^name: ?/m.exec(document.getText())
   const start = document.positionAt(nameKey ? nameKey.index + nameKey[0].length : 0)
   editor.selection = new Selection(start, start)
@@ -55,7 +59,7 @@ const named = (form: string, name: string, id: string): string =>
 const quoted = (name: string) => (/^[\p{L}\d][^:#"'[\]{},]*$/u.test(name) ? name : JSON.stringify(name))
 
 /** Beside the record that is open, else where others of its kind are; where there are none a person picks, and without folders it is undefined. */
-async function chosenFolder(kind: string): Promise<Uri | null | undefined> {
+export async function chosenFolder(kind: string): Promise<Uri | null | undefined> {
   const open = window.activeTextEditor?.document.uri
   if (open && open.scheme !== 'untitled' && open.path.endsWith(`.${kind}.yaml`)) return Uri.joinPath(open, '..')
   const home = homeOf(await workspace.findFiles(`**/*.${kind}.{yaml,yml,json}`, skippedGlob), open)
@@ -78,7 +82,7 @@ function homeOf(files: readonly Uri[], here: Uri | undefined): Uri | undefined {
   return home && Uri.parse(home[0])
 }
 
-async function exists(uri: Uri): Promise<boolean> {
+export async function exists(uri: Uri): Promise<boolean> {
   try {
     await workspace.fs.stat(uri)
     return true

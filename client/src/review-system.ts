@@ -2,12 +2,12 @@ import { commands, window, workspace, type Uri } from 'vscode'
 import { isSystem, skippedGlob } from './records.ts'
 
 /** Opens what is found in a system and, beside it, its figures: the one that is open, else one that a person picks. */
-export async function reviewSystem(showBeside: () => Promise<void>): Promise<void> {
+export async function reviewSystem(showBeside: () => void): Promise<void> {
   const open = window.activeTextEditor?.document.uri
   const system = open && isSystem(open.path) ? open : await picked()
   if (!system) return
   await window.showTextDocument(system)
-  await showBeside()
+  showBeside()
   await commands.executeCommand('workbench.actions.view.problems')
 }
 

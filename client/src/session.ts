@@ -1,8 +1,10 @@
 import { Uri, extensions, window, type ExtensionContext } from 'vscode'
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient'
 import { recordGlobs, schemes, type InitializationOptions } from '../../server/src/editor/protocol.ts'
+import type { Side } from './beside-messages.ts'
 import { createBeside } from './beside.ts'
 import { answerFiles } from './library-files.ts'
+import { newFromSheet } from './new-from-sheet.ts'
 import { newRecord } from './new-record.ts'
 import { reviewSystem } from './review-system.ts'
 import { savePage } from './save-page.ts'
@@ -11,7 +13,8 @@ import { showReferences } from './show-references.ts'
 /** What the entry can do once the language server is there. */
 export interface Session {
   newRecord(kind: string): Promise<void>
-  showBeside(): Promise<void>
+  newFromSheet(): Promise<void>
+  showBeside(side: Side): void
   reviewSystem(): Promise<void>
   savePage(system: Uri | undefined): Promise<void>
 }
@@ -36,8 +39,9 @@ export function sessionWith(make: MakeClient): StartSession {
     const beside = createBeside(context, client)
     return {
       newRecord: (kind) => newRecord(client, kind),
-      showBeside: () => beside.show(),
-      reviewSystem: () => reviewSystem(() => beside.show()),
+      newFromSheet: () => newFromSheet(client),
+      showBeside: (side) => beside.show(side),
+      reviewSystem: () => reviewSystem(() => beside.show('pictures')),
       savePage: (system) => savePage(client, system),
     }
   }
@@ -45,6 +49,7 @@ export function sessionWith(make: MakeClient): StartSession {
 
 const initializationOptions = ({ extensionUri }: ExtensionContext): InitializationOptions => ({
   pictures: Uri.joinPath(extensionUri, 'dist', 'pictures.js').toString(true),
+  sheetReader: Uri.joinPath(extensionUri, 'dist', 'web', 'sheet-reader.js').toString(true),
   syntaxElsewhere: yamlIsCheckedElsewhere(),
   clientFiles: true,
   showReferences: 'wattproof.showReferences',

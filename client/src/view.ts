@@ -1,7 +1,9 @@
 // Runs in the view beside the editor. It shows what the language server drew, and computes nothing.
-import type { Picture, PicturesResult } from '../../server/src/editor/protocol.ts'
+import type { Picture } from '../../server/src/editor/protocol.ts'
 import type { FromView, ToView } from './beside-messages.ts'
 import { leadToFields, markField } from './view-fields.ts'
+import { button, keepFocus, made } from './view-made.ts'
+import { createSheetView } from './view-sheet.ts'
 import { sortable } from './view-sort.ts'
 
 declare function acquireVsCodeApi(): { postMessage(message: FromView): void }
@@ -10,17 +12,34 @@ const { postMessage } = acquireVsCodeApi()
 const content = document.getElementById('content')!
 let field: string | null = null
 
-leadToFields(content, (pointer) => postMessage({ type: 'reveal', field: pointer }))
+const mark = () => markField(content, field)
+const sheet = createSheetView(content, postMessage, mark)
+
+leadToFields(content, (pointer, isTyped) => postMessage({ type: isTyped ? 'reveal' : 'add', field: pointer }))
 addEventListener('message', ({ data }: MessageEvent<ToView>) => {
-  if (data.type === 'show') show(data.pictures)
-  else if (data.type === 'field') field = data.field
-  else compared(data.comparison)
-  markField(content, field)
+  hear(data)
+  mark()
 })
 postMessage({ type: 'ready' })
 
+function hear(data: ToView): void {
+  switch (data.type) {
+    case 'show':
+      return show(data)
+    case 'sheet':
+      return sheet.show(data.sheet)
+    case 'pdf':
+      return sheet.heard(data.bytes)
+    case 'compared':
+      return compared(data.comparison)
+    case 'field':
+      field = data.field
+      sheet.turnTo(field)
+  }
+}
+
 /** Pictures that are as they were stay where they are, and with them the focus. */
-function show(result: PicturesResult): void {
+function show({ pictures: result, hasSheet }: Extract<ToView, { type: 'show' }>): void {
   if (!result) {
     content.replaceChildren(made('p', 'This record has no pictures; panels and systems have.'))
     return
@@ -35,12 +54,13 @@ function show(result: PicturesResult): void {
   if (surfaces.length === 0) comparison.replaceChildren()
   const wanted = [
     made('h1', title),
+    ...(surfaces.length > 0 || hasSheet ? [tools(surfaces)] : []),
     ...figures,
     ...missing.map((text) => made('p', text)),
-    ...(surfaces.length > 0 ? [tools(surfaces)] : []),
     comparison,
   ]
-  if (wanted.some((node, i) => content.childNodes[i] !== node)) keepFocus(() => content.replaceChildren(...wanted))
+  if (wanted.some((node, i) => content.childNodes[i] !== node))
+    keepFocus(content, () => content.replaceChildren(...wanted))
 }
 
 const drawnFrom = new WeakMap<Element, string>()
@@ -57,18 +77,16 @@ function figureOf({ title, svg }: Picture): HTMLElement {
 function tools(surfaces: readonly string[]): HTMLElement {
   const row = document.createElement('div')
   row.className = 'tools'
+  const ask = (text: string, message: FromView) => button(text, () => postMessage(message))
   row.append(
-    ...surfaces.map((surface) => button(`Compare panels on ${surface}`, { type: 'compare', surface })),
-    button('Save the page for the customer', { type: 'page' }),
+    ...(surfaces.length > 0
+      ? [
+          ...surfaces.map((surface) => ask(`Compare panels on ${surface}`, { type: 'compare', surface })),
+          ask('Save the page for the customer', { type: 'page' }),
+        ]
+      : [ask('Show the sheet', { type: 'side', side: 'sheet' })]),
   )
   return row
-}
-
-function button(text: string, message: FromView): HTMLButtonElement {
-  const one = made('button', text) as HTMLButtonElement
-  one.type = 'button'
-  one.addEventListener('click', () => postMessage(message))
-  return one
 }
 
 function compared(comparison: Extract<ToView, { type: 'compared' }>['comparison']): void {
@@ -85,22 +103,6 @@ function compared(comparison: Extract<ToView, { type: 'compared' }>['comparison'
   scroller.append(table)
   section.replaceChildren(...comparison.pictures.map(figureOf), scroller)
   section.scrollIntoView({ block: 'start' })
-}
-
-/** What is put in the place of the part that has the focus has it next. */
-function keepFocus(change: () => void): void {
-  const focused = document.activeElement?.getAttribute('data-field')
-  const title = document.activeElement?.closest('figure')?.dataset.title
-  change()
-  if (!focused || document.activeElement !== document.body) return
-  const again = [...content.querySelectorAll<HTMLElement>(`[data-field="${CSS.escape(focused)}"]`)]
-  again.find((one) => one.closest('figure')?.dataset.title === title)?.focus()
-}
-
-function made(tag: string, text: string): HTMLElement {
-  const element = document.createElement(tag)
-  element.textContent = text
-  return element
 }
 
 function place(tag: string, id: string): HTMLElement {

@@ -10,6 +10,7 @@ import { irradianceChecks } from './irradiance.checks.ts'
 import { reviewChecks } from './review.checks.ts'
 import { sunChecks } from './sun.checks.ts'
 import { temperatureChecks } from './temperature.checks.ts'
+import { translationChecks } from './translation.checks.ts'
 
 /** Every published number that the physics is held against. */
 export const allChecks: readonly Check[] = [
@@ -24,4 +25,5 @@ export const allChecks: readonly Check[] = [
   ...bankChecks,
   ...caseChecks,
   ...choosingChecks,
+  ...translationChecks,
 ]

@@ -228,6 +228,13 @@ export const silent: Partial<Record<QuantityKind, { options?: ReadOptions; cases
       ['18 MJ/m2', 5, 'MJ/m2'],
     ],
   },
+  irradiance: {
+    cases: [
+      ['780 W/m2', 780, 'W/m2', 0.5],
+      ['780 W/m²', 780, 'W/m2', 0.5],
+      ['0.78 kW/m2', 780, 'kW/m2', 5],
+    ],
+  },
   resistance: {
     cases: [
       ['12 mΩ', 0.012, 'mohm', 0.0005],

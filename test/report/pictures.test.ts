@@ -1,10 +1,11 @@
 import { DOMParser } from '@xmldom/xmldom'
 import { expect, test } from 'vitest'
-import { drawPanel, drawSystem } from '../../server/src/report/index.ts'
+import { drawComparison, drawPanel, drawSystem } from '../../server/src/report/index.ts'
 import { panelPicture } from '../../server/src/values/picture/panel-picture.ts'
 import { siteFor } from '../../server/src/check/site.ts'
 import { reviewOf } from '../../server/src/check/review.ts'
 import { systemPicture } from '../../server/src/review/picture/system-picture.ts'
+import type { SurfaceRow } from '../../server/src/review/choosing/row.ts'
 import { wattproof } from '../terminal/run.ts'
 import { nodeAtPointer } from '../../server/src/text/tree-queries.ts'
 import { samples } from './samples.ts'
@@ -120,6 +121,33 @@ test('a panel of which little is known has the pictures that can be drawn, and s
   )
   expect(drawPanel(few, { links: false })).toEqual([])
   expect(few.missing).toHaveLength(3)
+})
+
+test('the front of a comparison is marked: filled points, a line through what gives most for its weight', () => {
+  const row = (panel: string, kg: number, kwh: number, more: Partial<SurfaceRow> = {}): SurfaceRow => ({
+    ...{ panel, count: 1, proven: true, layout: [], pmax_stc_w: 1, pmax_hot_w: 1, weight_kg: kg, price: null },
+    ...{ wh_day: null, kwh_year: kwh, price_per_kwh: null, warranty_years: null, warranty_void: null, strings: null },
+    ...{ front: false, excluded: null, not_known: [], ...more },
+  })
+  const rows = [
+    row('light', 4, 200, { front: true }),
+    row('strong', 9, 440, { front: true }),
+    row('cheap', 10, 400, { front: true }), // by its price alone
+    row('worse', 11, 390),
+    row('bent', 2, 450, { excluded: 'bent too far' }),
+  ]
+  const { svg } = drawComparison('roof', rows, { links: true }).pictures[0]!
+  const point = (panel: string) => partsOf(svg, `panel:${panel}`)[0]!.getElementsByTagName('path')[0]!
+  const isFilled = (panel: string) => point(panel).getAttribute('fill') !== 'none'
+  expect(rows.filter(({ panel }) => isFilled(panel)).map(({ panel }) => panel)).toEqual(['light', 'strong', 'cheap'])
+  const placeOf = (panel: string) =>
+    /translate\(([\d.]+),([\d.]+)\)/
+      .exec(point(panel).getAttribute('transform')!)!
+      .slice(1)
+      .map((at) => Number(at).toFixed(3)) as [string, string]
+  const [[x1, y1], [x2, y2]] = [placeOf('light'), placeOf('strong')]
+  expect(svg).toContain(`d="M${x1},${y1}L${x2},${y1}L${x2},${y2}"`)
+  expect(point('bent').getAttribute('d')).not.toBe(point('light').getAttribute('d'))
 })
 
 const read = (svg: string) =>

@@ -20,6 +20,7 @@ function found(text: string, beside: Beside) {
 const tern = async (): Promise<Beside> => ({
   state: 'read',
   source,
+  path: source,
   sheet: await sampleSheet('tern-110.pdf'),
   sha256: 'ab',
 })
@@ -78,13 +79,15 @@ describe('a sheet that vouches for nothing is a hint', () => {
   ])('%s', async (_, bytes) => {
     const sheet = await sheetOf(bytes)
     expect(sheet.problem).not.toBeNull()
-    const findings = found(record, { state: 'read', source, sheet, sha256: 'ab' })
+    const findings = found(record, { state: 'read', source, path: source, sheet, sha256: 'ab' })
     expect(findings).toMatchObject([{ rule: 'sheet-unreadable', severity: 'hint', pointer: '/datasheet/source' }])
   })
 
   test('and no value is unlike it', () => {
     expect(
-      found(record, { state: 'read', source, sheet: unreadable('it is a scan'), sha256: '' }).map(({ rule }) => rule),
+      found(record, { state: 'read', source, path: source, sheet: unreadable('it is a scan'), sha256: '' }).map(
+        ({ rule }) => rule,
+      ),
     ).toEqual(['sheet-unreadable'])
   })
 })
@@ -114,6 +117,7 @@ test('a finding about what the sheet itself prints says so and offers nothing el
   const findings = found(record.replace('voc: 22.1 V', 'voc: 18.1 V'), {
     state: 'read',
     source,
+    path: source,
     sheet: odd,
     sha256: 'ab',
   })

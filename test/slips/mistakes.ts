@@ -1,3 +1,4 @@
+import { randomFrom } from './random.ts'
 import { printed, type Row, type Texts } from './rows.ts'
 
 export const kinds = [
@@ -219,14 +220,5 @@ function typo(slip: string, text: string, pick: Pick): string | null {
     }
     default:
       throw new Error(`no such slip: ${slip}`)
-  }
-}
-
-/** Numbers from 0 to 1 by a linear congruence (numbers of W. H. Press et al., "Numerical Recipes", from memory). */
-function randomFrom(seed: number): () => number {
-  let state = seed >>> 0
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0
-    return state / 2 ** 32
   }
 }

@@ -14,6 +14,7 @@ const factors: Readonly<Record<string, number>> = {
   in: 0.0254,
   '%/°C': 0.01,
   '°C': 1,
+  '°F': 1 / 1.8,
   'V/°C': 1,
   '': 1,
 }
@@ -31,7 +32,8 @@ export function evidence(
     const factor = factors[parts.rest.trim()]
     if (factor === undefined) throw new Error(`no unit in ${text}`)
     const decimals = parts.number.split('.')[1]?.length ?? 0
-    readings[pointer] = { value: Number(parts.number) * factor, half: 0.5 * 10 ** -decimals * factor, text }
+    const zero = parts.rest.trim() === '°F' ? -32 / 1.8 : 0
+    readings[pointer] = { value: Number(parts.number) * factor + zero, half: 0.5 * 10 ** -decimals * factor, text }
   }
   return { technology, construction, readings }
 }

@@ -37,7 +37,7 @@ export function halves(rows: readonly Record<string, number | string | null>[]):
   return sides
 }
 
-/** A row as a datasheet prints it. Sides that the list lacks are made from its area. */
+/** A row as a datasheet prints it. Sides that the list lacks are made from its area, and the efficiency where the row has no word on it. */
 export function printed(row: Row): Texts {
   const n = (key: string) => row[key] as number
   const volts = (v: number) => v.toFixed(2).replace(/0$/, '')
@@ -52,8 +52,9 @@ export function printed(row: Row): Texts {
     '/stc/isc': `${n('isc_a').toFixed(2)} A`,
     '/size/length': `${length} mm`,
     '/size/width': `${width} mm`,
-    '/stc/efficiency': `${((1e5 * n('pmax_w')) / (length * width)).toFixed(1)} %`,
   }
+  const efficiency = row['efficiency_pct'] === undefined ? (1e5 * n('pmax_w')) / (length * width) : n('efficiency_pct')
+  if (efficiency) texts['/stc/efficiency'] = `${efficiency.toFixed(1)} %`
   if (n('gamma_pmp_pct_per_c')) texts['/temperature_coefficients/pmax'] = `${n('gamma_pmp_pct_per_c').toFixed(2)} %/°C`
   if (n('beta_voc_pct_per_c')) texts['/temperature_coefficients/voc'] = `${n('beta_voc_pct_per_c').toFixed(2)} %/°C`
   if (n('alpha_isc_pct_per_c')) texts['/temperature_coefficients/isc'] = `${n('alpha_isc_pct_per_c').toFixed(3)} %/°C`
@@ -70,13 +71,26 @@ export function printed(row: Row): Texts {
 /** A record with such texts, as a person types it. */
 export function yamlOf(row: Row, texts: Texts): string {
   const blocks = new Map<string, string[]>()
-  for (const [pointer, text] of Object.entries(texts)) {
+  const { surface, thickness_mm: thickness, weight_kg: weight } = row
+  const all = {
+    ...(surface && { '/surface': String(surface) }),
+    ...texts,
+    ...(thickness && !texts['/size/thickness'] && { '/size/thickness': `${thickness} mm` }),
+    ...(weight && !texts['/weight'] && { '/weight': `${weight} kg` }),
+  }
+  for (const [pointer, text] of Object.entries(all)) {
     const [, block, field] = pointer.split('/')
-    blocks.set(block!, [...(blocks.get(block!) ?? []), `  ${field}: ${text}`])
+    blocks.set(block!, [...(blocks.get(block!) ?? []), field ? `  ${field}: ${text}` : ` ${text}`])
   }
   blocks.set('cells', [`  technology: ${row.sort}`, ...(blocks.get('cells') ?? [])])
-  const lines = [...blocks].flatMap(([block, fields]) => [`${block}:`, ...fields])
-  return ['format: 1', `name: ${String(row['id'])}`, 'construction: rigid', ...lines, ''].join('\n')
+  const lines = [...blocks].flatMap(([block, fields]) =>
+    fields[0]!.startsWith('  ') ? [`${block}:`, ...fields] : [`${block}:${fields[0]}`],
+  )
+  return [
+    'format: 1',
+    `name: ${String(row['id'])}`,
+    `construction: ${row['construction'] ?? 'rigid'}`,
+    ...lines,
+    '',
+  ].join('\n')
 }
-
-/** Kinds that the model was told: each has candidates of its own in `slips/typos`. */

@@ -16,6 +16,7 @@ test('the figures come as the one document that is promised', () => {
     'battery',
     'months',
     'year',
+    'measurements',
     'not_checked',
     'totals',
     'margins',

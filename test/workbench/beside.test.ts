@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import type { Frame, Locator } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
 import { faults } from '../report/axe.ts'
+import { scratch, wattproof } from '../terminal/run.ts'
 import { hostErrors, pageOf } from './driver/editor-server.ts'
 import { missing, visit, vsix, type Visit } from './driver/visit.ts'
 import { viewIn } from './driver/view.ts'
@@ -27,6 +28,7 @@ describe.skipIf(missing)(missing ?? 'the view beside the editor', () => {
   })
 
   const view = () => viewIn(here.page)
+  const choice = (name: string) => here.page.locator('.quick-input-widget').getByRole('option', { name }).first()
   const frame = async (): Promise<Frame> => (await (await view().locator('body').elementHandle()).ownerFrame())!
 
   test('Show Beside draws the panel, with a policy that allows the package alone', async () => {
@@ -105,6 +107,32 @@ describe.skipIf(missing)(missing ?? 'the view beside the editor', () => {
     ])
     await here.picture('beside-system-light')
     expect(await faults(await frame())).toEqual([])
+  })
+
+  test('the page for the customer is written where a person says, as the command line writes it', async () => {
+    await view().getByRole('button', { name: 'Save the page for the customer' }).click()
+    await choice('US').click()
+    await expect.poll(() => window.input.inputValue()).toBe(join(here.folder, 'systems/boat.html'))
+    await here.picture('save-page')
+    await here.page.keyboard.press('Enter')
+    await window.notice('boat.html is written.')
+    await window.hideNotices()
+    const expected = join(scratch(), 'boat.html')
+    wattproof(['report', join(here.folder, 'systems/boat.system.yaml'), '-o', expected, '--units', 'us'])
+    expect(readFileSync(join(here.folder, 'systems/boat.html'), 'utf8')).toBe(readFileSync(expected, 'utf8'))
+  })
+
+  test('a record that is typed for the page stays as it is', async () => {
+    const record = join(here.folder, 'systems/van.system.yaml')
+    const before = readFileSync(record, 'utf8')
+    await view().getByRole('button', { name: 'Save the page for the customer' }).click()
+    await choice('Metric').click()
+    await expect.poll(() => window.input.inputValue()).toMatch(/boat\.html$/)
+    await window.input.fill(record)
+    await here.page.keyboard.press('Enter')
+    await window.notice('van.system.yaml.html is written.')
+    await window.hideNotices()
+    expect(readFileSync(record, 'utf8')).toBe(before)
   })
 
   test('the panels of the library are compared on a surface, in a picture and a table that can be sorted', async () => {

@@ -3,7 +3,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
 import type { Outcome } from './cases/run-cases.ts'
 import { missing } from './driver/visit.ts'
 import { visitWeb, type WebVisit } from './driver/web.ts'
-import { viewIn } from './driver/view.ts'
+import { inked, viewIn } from './driver/view.ts'
 import { windowIn, type Window } from './driver/window.ts'
 
 // VS Code in a browser, where the extension and its language server are workers and no folder is on a disk
@@ -118,6 +118,19 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a browser', () => {
       await here.picture('beside')
       await window.token(record, '22.1 V').click({ force: true })
       await view.locator('[data-field="/stc/voc"].here').first().waitFor()
+    })
+
+    test('the sheet is read in a worker of its own and drawn beside the record', async () => {
+      await window.command('Wattproof: Show Sheet')
+      const view = viewIn(here.page)
+      await view
+        .locator('.paper')
+        .getByRole('button', { name: 'Voc 22.1 V, as the sheet prints it' })
+        .waitFor({ timeout: 40_000 })
+      const frame = await (await view.locator('body').elementHandle()).ownerFrame()
+      expect(await inked(frame!)).toBeGreaterThan(0.005)
+      await here.picture('sheet')
+      expect(here.outside).toEqual([])
     })
 
     /** The workers that hold a language server, with the names of their locks. */

@@ -12,7 +12,7 @@ import type { Reread } from './rereads.ts'
 import { sentence } from './sentences.ts'
 import type { Severities } from './severities.ts'
 import { isSerious, weight } from './shared-fields.ts'
-import { slipFacts, slipFields } from './slip-facts.ts'
+import { laterFields, slipFacts, slipFields } from './slip-facts.ts'
 
 /** What folding wants to know beside the findings. */
 export interface SlipContext {
@@ -91,14 +91,18 @@ function slipIsAll(
 function slipSentence(
   claim: Said,
   field: Field<unknown>,
-  { from, siblings, text, why }: Slip,
+  { from, siblings, text, why, rival }: Slip,
   { nameOf }: SlipContext,
 ) {
   const value = { field: { say: field.pointer, of: slipFields }, value: field }
   const borrowed: Param = from ? sentence({ say: 'borrowed', with: { ...value, other: nameOf(from) } }) : null
   const family = siblings.length > 0 ? ofFamily(siblings.map(nameOf)) : null
   const like: Param = family ? sentence({ say: 'like', with: { family } }) : null
-  return sentence({ say: 'slip', with: { ...value, claim, borrowed, text, why, like } })
+  if (!rival) return sentence({ say: 'slip', with: { ...value, claim, borrowed, text, why, like } })
+  const of = { say: rival.pointer, of: laterFields }
+  const other: Param =
+    rival.pointer === field.pointer ? rival.text : sentence({ say: 'ofField', with: { text: rival.text, field: of } })
+  return sentence({ say: 'either', with: { ...value, claim, borrowed, text, why, other, otherWhy: rival.why, like } })
 }
 
 function toFix(file: ReadFile<'panel'>, one: Pick<Slip, 'pointer' | 'text' | 'why' | 'also'>): Fix {

@@ -8,7 +8,7 @@ import type { SlipVerdict } from '../slips/verdict.ts'
 import { explained, type SlipContext } from './explained.ts'
 import { placeOf } from './judge.ts'
 import { isSerious, withoutShared } from './shared-fields.ts'
-import { sentence } from './sentences.ts'
+import { plain, sentence } from './sentences.ts'
 import { slipFacts, slipFields } from './slip-facts.ts'
 
 /**
@@ -22,11 +22,21 @@ export function fold(
   context: SlipContext,
 ): readonly Found[] {
   if (verdict.kind === 'slip') return explained(file, found, verdict, context) ?? withoutShared(found)
-  const folded = withoutShared(found)
+  const folded = withoutShared(verdict.kind === 'disagree' ? found.map((one) => unsure(one, verdict.pointers)) : found)
   const first = verdict.kind === 'disagree' ? file.fields.get(verdict.pointers[0]!) : undefined
   if (verdict.kind !== 'disagree' || !first) return folded
   if (context.unsettled.some(isSerious)) return folded.map((one) => (isSerious(one) ? shownAt(file, one, first) : one))
   return [...folded, ...context.severities([disagreement(file, verdict, first, context)])]
+}
+
+/** Without fixes that guess at a number where no fix of these fields is sure. */
+function unsure(one: Found, pointers: readonly string[]): Found {
+  const concerned = [one.pointer, ...one.places.map(({ pointer }) => pointer)].some(
+    (pointer) => pointers[0] === pointer,
+  )
+  const fixes = concerned ? one.fixes.filter(({ certainty }) => certainty !== 'guess') : one.fixes
+  if (fixes.length === one.fixes.length) return one
+  return { ...one, fixes, ...(fixes.length === 0 && { sentence: plain(one.claim) }) }
 }
 
 function disagreement(

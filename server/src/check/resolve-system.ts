@@ -4,7 +4,7 @@ import { weatherPath } from '../records/weather-file.ts'
 import type { RecordTypes, Reference } from '../records/records.generated.ts'
 import { inWatts } from '../review/in-watts.ts'
 import { chargeVoltage } from '../values/chemistry.ts'
-import type { ResolvedArray, ResolvedSystem, SiteTemperature, Used } from '../review/resolved.ts'
+import type { ResolvedArray, ResolvedMeasurement, ResolvedSystem, SiteTemperature, Used } from '../review/resolved.ts'
 import { siteOf } from '../values/site.ts'
 
 /** Years of weather that a review is made from: as many as make the figures steady to a tenth or two. */
@@ -23,10 +23,13 @@ export function resolveSystem(library: Library, file: ReadFile<'system'>, years 
   const charging = battery && (chargeVoltage(battery.record) ?? nominal)
   const system = inWatts(typed, nominal ? nominal * series : null, charging ? charging * series : null)
   const assumed = siteOf(undefined)
+  const arrays = system.arrays.map(array)
   return {
     id: file.id,
     system,
-    arrays: system.arrays.map(array),
+    arrays,
+    measurements: system.measurements.map(measurement),
+    ...(settings && { measuring: settings.measurements }),
     ...(battery && { battery }),
     ...(climate && { climate }),
     ...(settings?.practice && { practice: settings.practice.value }),
@@ -46,6 +49,14 @@ export function resolveSystem(library: Library, file: ReadFile<'system'>, years 
       return { entry: one, ...(panel && { panel }), ...(surface && { surface }) }
     })
     return { entry, panels, ...(controller && { controller }), ...(shares && { shares }) }
+  }
+
+  function measurement(entry: ResolvedMeasurement['entry']): ResolvedMeasurement {
+    const named = entry.array?.value
+    const only = arrays.length === 1 && named === undefined ? arrays[0] : undefined
+    const on = only ?? arrays.find(({ entry: { id } }) => id !== undefined && id.value === named)
+    const reference = find('panel', entry.reference.panel)
+    return { entry, ...(on && { array: on }), ...(reference && { reference }) }
   }
 
   function find<K extends keyof RecordTypes>(

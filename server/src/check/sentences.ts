@@ -14,6 +14,8 @@ export const sentences = {
     agrees: '{field} {value} is probably {text} ({why}): {claim}.',
     use: '{claim}; use {text} ({why}).',
     slip: '{field} {value} is probably {text}{like} ({why}): {claim}{borrowed}.',
+    either: '{field} {value} is probably {text} ({why}) or {other} ({otherWhy}){like}: {claim}{borrowed}.',
+    ofField: '{text} for {field}',
     disagree: '{claim}{witnesses}.',
     borrowed: ', and {field} {value} is what {other} has',
     printed: '{claim} (the sheet prints it so).',

@@ -42,3 +42,11 @@ export const slipFields: Phrases = {
     '/cells/in_series': 'The cell count',
   },
 }
+
+/** The same in the middle of a sentence. */
+export const laterFields: Phrases = {
+  id: 'later-slip-fields',
+  messages: Object.fromEntries(
+    Object.entries(slipFields.messages).map(([pointer, name]) => [pointer, name.replace(/^The /, 'the ')]),
+  ),
+}

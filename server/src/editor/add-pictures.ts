@@ -1,7 +1,8 @@
 import type { Connection } from 'vscode-languageserver'
 import { keySpanOrValue, nodeAtPointer, pathAtOffset } from '../text/tree-queries.ts'
 import { parentPointer } from '../text/pointer.ts'
-import { caught, inBackground } from './caught.ts'
+import { about } from './about.ts'
+import { inBackground } from './caught.ts'
 import type { Here } from './here.ts'
 import { createPictures, type Pictures } from './pictures.ts'
 import {
@@ -15,11 +16,9 @@ import {
   type FieldParams,
   type FieldResult,
   type PageParams,
-  type PicturesParams,
   type PlaceParams,
   type PlaceResult,
 } from './protocol.ts'
-import { settled } from './pull.ts'
 import type { Session } from './session.ts'
 import { toOffset, toRange } from './to-protocol.ts'
 
@@ -30,43 +29,32 @@ export function addPictures(connection: Connection, session: Session, load: () =
 
   connection.onRequest(
     picturesRequest,
-    about(async (here) => {
+    about(connection, session, async (here) => {
       wanted = true
       return pictures.of(here)
     }),
   )
   connection.onRequest(
     comparisonRequest,
-    about((here, { surface }: ComparisonParams) => pictures.comparison(here, surface)),
+    about(connection, session, (here, { surface }: ComparisonParams) => pictures.comparison(here, surface)),
   )
   connection.onRequest(
     pageRequest,
-    about((here, params: PageParams) => pictures.page(here, params)),
+    about(connection, session, (here, params: PageParams) => pictures.page(here, params)),
   )
   connection.onRequest(
     fieldRequest,
-    about((here, { position }: FieldParams) => fieldAt(here, toOffset(here.checked.tree, position))),
+    about(connection, session, (here, { position }: FieldParams) =>
+      fieldAt(here, toOffset(here.checked.tree, position)),
+    ),
   )
   connection.onRequest(
     placeRequest,
-    about((here, { field }: PlaceParams) => placeOf(here, field)),
+    about(connection, session, (here, { field }: PlaceParams) => placeOf(here, field)),
   )
   session.onSettled(() => {
     if (wanted) inBackground(connection, () => connection.sendNotification(settledNotification))
   })
-
-  /** What a record names must be known before its figures are. */
-  function about<P extends PicturesParams, R>(answer: (here: Here, params: P) => R) {
-    return caught(
-      connection,
-      async (params: P) => {
-        await settled(session, params.textDocument.uri)
-        const here = session.here(params.textDocument.uri)
-        return here ? answer(here, params) : null
-      },
-      () => null,
-    )
-  }
 }
 
 const fieldAt = ({ checked }: Here, offset: number): FieldResult =>

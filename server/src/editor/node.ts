@@ -11,7 +11,12 @@ const transport = /^--(stdio|node-ipc|(socket|pipe)(=|$))/
 /** `--stdio` for any editor, `--node-ipc` for a client that forks this file. */
 if (process.argv.some((argument) => transport.test(argument))) {
   const sheets = createSheets(join(__dirname, 'sheet-reader.js'), { cache: true, env: process.env })
-  serve(createConnection(), nodeFiles, sheets, () => require(join(__dirname, 'pictures.js')) as Pictures)
+  serve(
+    createConnection(),
+    nodeFiles,
+    () => sheets,
+    () => require(join(__dirname, 'pictures.js')) as Pictures,
+  )
 } else {
   process.stderr.write('wattproof: this is the language server, which an editor starts with --stdio.\n')
   process.exitCode = 2

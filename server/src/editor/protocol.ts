@@ -24,6 +24,8 @@ export interface InitializationOptions {
   readonly showReferences?: string
   /** Address of the program that draws, for a server that lives in a worker. */
   readonly pictures?: string
+  /** Address of the program that reads sheets in a worker of its own, for a server that lives in a worker. */
+  readonly sheetReader?: string
 }
 
 /** Server to client: the addresses of all files that match one of the globs, of the window or of one folder. */
@@ -40,6 +42,14 @@ export interface ReadParams {
   readonly uri: string
 }
 export type ReadResult = string | { readonly because: string } | null
+
+/** Server to client, where the server cannot read files: the bytes of a file, its size where that is above the limit, or null where there is none. */
+export const bytesRequest = 'wattproof/bytes'
+export interface BytesParams {
+  readonly uri: string
+  readonly most: number
+}
+export type BytesResult = Uint8Array | { readonly size: number } | null
 
 /** Client to server: a commented record to be filled in, null for a kind that does not exist. */
 export const skeletonRequest = 'wattproof/skeleton'
@@ -97,11 +107,68 @@ export interface PlaceParams extends PicturesParams {
 }
 export type PlaceResult = {
   readonly uri: string
-  readonly range: {
-    readonly start: { readonly line: number; readonly character: number }
-    readonly end: { readonly line: number; readonly character: number }
-  }
+  readonly range: Range
 } | null
+interface Range {
+  readonly start: { readonly line: number; readonly character: number }
+  readonly end: { readonly line: number; readonly character: number }
+}
+
+/** Client to server: a panel record beside its datasheet, row by row; null for a record that names no PDF. */
+export const sheetRequest = 'wattproof/sheet'
+export type SheetResult =
+  | { readonly source: string; readonly problem: string }
+  | {
+      readonly source: string
+      /** Address of the PDF, and the fingerprint of what it holds. */
+      readonly file: string
+      readonly sha256: string
+      readonly pages: number
+      /** The product of the sheet that the record is compared with. */
+      readonly model: string | null
+      readonly rows: readonly SheetRow[]
+    }
+  | null
+export interface SheetRow {
+  /** JSON pointer */
+  readonly field: string
+  readonly name: string
+  /** null where the record lacks the field. */
+  readonly typed: string | null
+  readonly status: 'same' | 'other' | 'not found' | 'not typed'
+  /** What the field should read, as the sheet prints it. */
+  readonly printed: string | null
+  readonly label: string
+  /** From 1, and `[x, y, width, height]` in points from the top left of the page as shown; null where the sheet has no row for it. */
+  readonly page: number | null
+  readonly box: readonly [number, number, number, number] | null
+}
+
+/** Client to server: the edits that add a field which the sheet prints and the record lacks; null where that is no longer so. */
+export const sheetAdditionRequest = 'wattproof/sheetAddition'
+export interface SheetAdditionParams extends PicturesParams {
+  readonly field: string
+}
+export type SheetAdditionResult = {
+  readonly title: string
+  readonly edits: readonly { readonly range: Range; readonly newText: string }[]
+} | null
+
+/** Client to server: a new panel record from a datasheet. */
+export const draftRequest = 'wattproof/draft'
+export interface DraftParams {
+  /** Addresses of the PDF and of the folder that the record goes into. */
+  readonly file: string
+  readonly folder: string
+  /** Which of the products of the sheet. */
+  readonly model?: string
+}
+export type DraftResult =
+  | { readonly problem: string }
+  /** Several products, and none was named. */
+  | { readonly models: readonly string[] }
+  /** The id that its name makes. */
+  | { readonly id: string; readonly text: string }
 
 /** Server to client, once pictures were asked for: what they show may have changed after a pause, in this file or another. */
 export const settledNotification = 'wattproof/settled'

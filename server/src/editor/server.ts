@@ -7,9 +7,10 @@ import { skeleton } from '../records/skeleton.ts'
 import { capabilitiesFor } from './capabilities.ts'
 import { caught, inBackground } from './caught.ts'
 import { clientFiles } from './client-files.ts'
-import { clientOf } from './client.ts'
+import { clientOf, type Client } from './client.ts'
 import { addFeatures } from './features.ts'
 import { addPictures } from './add-pictures.ts'
+import { addSheet } from './add-sheet.ts'
 import type { Pictures } from './pictures.ts'
 import type { Files } from './files.ts'
 import { diagnostics } from './handlers/diagnostics.ts'
@@ -30,13 +31,13 @@ export type LoadPictures = (address: string | undefined) => Pictures
  * Answers a client until it hangs up.
  *
  * @param own     how this host reads files itself, for clients that do not offer to
- * @param sheets  reads datasheets; null where no process can be started for it
+ * @param makeSheets  what reads datasheets for a client; null where nothing can
  * @param loadPictures  loads the program that draws, once, when it is first asked for
  */
 export function serve(
   connection: Connection,
   own: Files | null,
-  sheets: Sheets | null,
+  makeSheets: (client: Client) => Sheets | null,
   loadPictures: LoadPictures,
 ): void {
   connection.onInitialize((params) => {
@@ -45,7 +46,7 @@ export function serve(
       connection,
       client,
       client.options.clientFiles ? clientFiles(connection, own) : own,
-      sheets,
+      makeSheets(client),
     )
     const folders = params.workspaceFolders?.map(({ uri }) => uri) ?? (params.rootUri ? [params.rootUri] : [])
     connection.onInitialized(() => start(connection, session, folders))
@@ -54,6 +55,7 @@ export function serve(
     addFeatures(connection, session)
     addChanges(connection, session)
     addPictures(connection, session, () => loadPictures(client.options.pictures))
+    addSheet(connection, session)
     return { capabilities: capabilitiesFor(client), serverInfo: { name: 'wattproof', version } }
   })
   connection.onRequest(skeletonRequest, ({ kind }: SkeletonParams): SkeletonResult => {

@@ -39,7 +39,8 @@ export function createSession(connection: Connection, client: Client, files: Fil
   const besides = new Set<string>()
   const searched = new Set<string>()
   const beside = createOpenSheets(workspace.library, sheets, {
-    isWanted: (path) => isOpen(path) && addresses.uriOf(path).startsWith('file:'),
+    isWanted: (path) => isOpen(path) && isReadable(addresses.uriOf(path)),
+    ready: () => indexing,
     arrived(path) {
       workspace.recheck(path)
       settleSoon()
@@ -89,6 +90,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
     uriOf: addresses.uriOf,
     pathOf,
     isOpen,
+    sheets: beside,
     /** Whether a file is known only because one that is open belongs with it. */
     isBesides: (path: string) => besides.has(path) && !isInFolder(path),
     /** Fulfilled when all folders named so far have been read. */
@@ -106,7 +108,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
     removeFolders(removed: readonly string[]) {
       removed.forEach((folder) => folders.delete(folder))
       setFolders()
-      for (const { path } of workspace.library.files()) {
+      for (const path of workspace.library.paths()) {
         const uri = addresses.uriOf(path)
         if (!isOpen(path) && removed.some((folder) => uri.startsWith(`${folder}/`))) workspace.drop(path)
       }
@@ -119,6 +121,10 @@ export function createSession(connection: Connection, client: Client, files: Fil
     workspace.setFolders(
       [...folders].flatMap((uri) => addresses.pathOf(uri) ?? []).map((path) => path.replace(/\/?$/, '/')),
     )
+  }
+
+  function isReadable(uri: string): boolean {
+    return uri.startsWith('file:') || (sheets?.isLocal === false && !uri.startsWith('untitled:'))
   }
 
   function pathOf(uri: string): string | null {

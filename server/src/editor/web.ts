@@ -1,7 +1,11 @@
 import { BrowserMessageReader, BrowserMessageWriter, createConnection } from 'vscode-languageserver/browser'
-import { lockPrefix } from './protocol.ts'
+import type { Sheets } from '../reader/kept.ts'
+import { mostBytes } from '../reader/limits.ts'
+import type { Client } from './client.ts'
+import { bytesRequest, lockPrefix, type BytesParams, type BytesResult } from './protocol.ts'
 import type { Pictures } from './pictures.ts'
 import { serve } from './server.ts'
+import { webSheets } from './web-sheets.ts'
 
 /** A web worker beside the editor in a browser; files come from the client. */
 const worker = self as unknown as Worker & { readonly name: string }
@@ -18,7 +22,15 @@ self.addEventListener('unhandledrejection', ({ reason }) => {
   throw reason
 })
 
-serve(createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker)), null, null, loadPictures)
+const connection = createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker))
+serve(connection, null, sheetsOf, loadPictures)
+
+function sheetsOf({ options: { sheetReader } }: Client): Sheets | null {
+  if (sheetReader === undefined) return null
+  const read = (path: string) =>
+    connection.sendRequest<BytesResult>(bytesRequest, { uri: encodeURI(path), most: mostBytes } satisfies BytesParams)
+  return webSheets(sheetReader, read)
+}
 
 /** A worker has no modules: the program leaves its name behind. */
 function loadPictures(address: string | undefined): Pictures {

@@ -5,8 +5,18 @@ import type { ReadFile } from '../records/read-file.ts'
 import { schemas } from '../records/schemas.generated.ts'
 import type { ReferencePlace } from './library.ts'
 
+const found = new WeakMap<ReadFile, readonly ReferencePlace[]>()
+
 /** Every id of another record that a file names: what its schema marks as a reference, and the usual climate of a library. */
 export function referencesOf(file: ReadFile): readonly ReferencePlace[] {
+  const before = found.get(file)
+  if (before) return before
+  const places = find(file)
+  found.set(file, places)
+  return places
+}
+
+function find(file: ReadFile): readonly ReferencePlace[] {
   if (file.kind === 'library') {
     const { climate } = (file as ReadFile<'library'>).record.site
     return climate ? [{ file, kind: 'climate', field: climate }] : []

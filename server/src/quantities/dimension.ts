@@ -18,6 +18,7 @@ export const baseUnits = {
   charge: 'Ah',
   energy: 'Wh',
   irradiation: 'kWh/m2',
+  irradiance: 'W/m2',
   resistance: 'ohm',
 } as const
 

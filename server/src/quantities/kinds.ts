@@ -28,6 +28,7 @@ export const kinds: Readonly<Record<QuantityKind, KindFacts>> = {
   charge: one('charge', 'a charge', ['Ah', 'mAh', 'kAh'], '100 Ah'),
   energy: one('energy', 'an energy', ['Wh', 'kWh', 'MWh', 'kJ', 'MJ', 'J'], '1280 Wh'),
   irradiation: one('irradiation', 'solar energy per area', ['kWh/m2', 'Wh/m2', 'MJ/m2', 'kJ/m2'], '4.8 kWh/m2'),
+  irradiance: one('irradiance', 'an irradiance', ['W/m2', 'kW/m2'], '780 W/m2'),
   resistance: one('resistance', 'a resistance', ['mohm', 'ohm', 'kohm'], '12 mohm'),
   'power-coefficient': {
     name: 'a change of power per degree',
@@ -79,6 +80,7 @@ export const unitNames: Readonly<Record<Dimension, string>> = {
   charge: 'a charge',
   energy: 'an energy',
   irradiation: 'solar energy per area',
+  irradiance: 'an irradiance',
   resistance: 'a resistance',
 }
 

@@ -8,8 +8,9 @@ import type { Scanned } from './number.ts'
 import { scanNumber, settled } from './number.ts'
 import { readCompound } from './read-compound.ts'
 import { readGauge } from './read-gauge.ts'
+import { looksLikeDigits } from './misread.ts'
 import { readPair } from './read-pair.ts'
-import { looksLikeDigits, trailing, unreadUnit } from './unread-unit.ts'
+import { trailing, unreadUnit } from './unread-unit.ts'
 import { unitOfKind } from './unit-text.ts'
 
 const lead =

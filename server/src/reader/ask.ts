@@ -1,6 +1,8 @@
 import type { ChildProcess } from 'node:child_process'
 import { fork } from 'node:child_process'
 import { unreadable, type Sheet } from '../sheets/sheet.ts'
+import { readingSeconds, startingSeconds, tookTooLong } from './limits.ts'
+import { memoryOf } from './memory.ts'
 
 /** Reads sheets in a process of its own, one after the other. */
 export interface Reader {
@@ -10,8 +12,12 @@ export interface Reader {
   end(): void
 }
 
-const seconds = 5
 const megabytes = 300
+/** What the process takes before it reads, the library included. */
+const atRest = 150
+/** How often its memory is looked at [ms]: a buffer outside of the heap grows by some hundred megabytes in that time. */
+const often = 100
+const tookTooMuch = `reading it took more than ${megabytes} MB`
 
 /** @param program  the file of the reading process */
 export function createReader(program: string): Reader {
@@ -36,6 +42,7 @@ export function createReader(program: string): Reader {
     return new Promise((resolve) => {
       const settle = (sheet: Sheet, lasting: boolean) => {
         clearTimeout(timer)
+        clearInterval(watch)
         reader.removeAllListeners()
         resolve({ sheet, lasting })
       }
@@ -44,12 +51,12 @@ export function createReader(program: string): Reader {
         settle(unreadable(problem), false)
       }
       // a new process first loads the library
-      const timer = setTimeout(
-        () => fail(`reading it took more than ${seconds} s`),
-        1000 * seconds + (fresh ? 3000 : 0),
-      )
+      const timer = setTimeout(() => fail(tookTooLong), 1000 * (readingSeconds + (fresh ? startingSeconds : 0)))
+      const watch = setInterval(() => {
+        if ((memoryOf(reader.pid ?? 0) ?? 0) > 1e6 * (atRest + megabytes)) fail(tookTooMuch)
+      }, often)
       reader.once('message', (sheet) => settle(sheet as Sheet, true))
-      reader.once('exit', () => fail(`reading it took more than ${megabytes} MB`))
+      reader.once('exit', () => fail(tookTooMuch))
       reader.once('error', () => fail('the reading process did not start'))
       reader.send({ bytes }, (error) => error && fail('the reading process did not start'))
     })

@@ -13,6 +13,8 @@ export interface SheetFile {
 }
 
 export interface Sheets {
+  /** Whether it reads files of this machine alone. */
+  readonly isLocal: boolean
   /** The sheet in a file; null where there is no such regular file, or where links lead out of the folder that is given. */
   at(path: string, within?: string): Promise<SheetFile | null>
   end(): void
@@ -33,6 +35,7 @@ export function createSheets(
   let folder: string | null = null
   const known = new Map<string, Promise<Sheet>>()
   return {
+    isLocal: true,
     async at(path, within) {
       const bytes = bytesAt(path, within)
       if (bytes === null) return null

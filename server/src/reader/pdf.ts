@@ -1,10 +1,5 @@
-import './stubs.ts'
-import { getDocument, VerbosityLevel } from 'pdfjs-dist/legacy/build/pdf.mjs'
-import { WorkerMessageHandler } from 'pdfjs-dist/legacy/build/pdf.worker.mjs'
+import { openPdf } from './pdf-file.ts'
 import type { Page, Run } from '../sheets/page.ts'
-
-// the library then parses where it is, instead of starting a worker of its own
-Object.assign(globalThis, { pdfjsWorker: { WorkerMessageHandler } })
 
 /** More pages than any datasheet has. */
 export const mostPages = 50
@@ -15,20 +10,7 @@ export const mostPages = 50
  * @throws  where the library cannot read the file: encrypted, damaged, none
  */
 export async function pagesOf(bytes: Uint8Array): Promise<readonly Page[]> {
-  const task = getDocument({
-    data: bytes,
-    isEvalSupported: false,
-    enableXfa: false,
-    disableFontFace: true,
-    useSystemFonts: false,
-    useWasm: false,
-    useWorkerFetch: false,
-    isOffscreenCanvasSupported: false,
-    isImageDecoderSupported: false,
-    maxImageSize: 1,
-    stopAtErrors: false,
-    verbosity: VerbosityLevel.ERRORS,
-  })
+  const task = openPdf(bytes, 1)
   try {
     const document = await task.promise
     const pages: Page[] = []

@@ -22,3 +22,9 @@ function timeOf(text: string): number | undefined {
   // a day that its month does not have is read as one of the next month
   return !Number.isNaN(time) && new Date(time).toISOString().startsWith(text) ? time : undefined
 }
+
+/** The day so many days after another; undefined where that is no day. */
+export function dayAfter(from: string, days: number): string | undefined {
+  const time = timeOf(from)
+  return time === undefined ? undefined : new Date(time + Math.round(days) * day).toISOString().slice(0, 10)
+}

@@ -286,6 +286,7 @@ export interface System {
         readonly bundled?: Field
       }
     }
+    readonly installed?: Field<string>
   }[]
   readonly battery: {
     readonly battery: Reference<Battery>
@@ -338,6 +339,26 @@ export interface System {
     readonly months: readonly Field[]
     readonly days_a_week?: Field
   }[]
+  readonly measurements: readonly {
+    readonly date?: Field<string>
+    readonly array?: Field<string>
+    readonly irradiance?: Measure
+    readonly reference: {
+      readonly panel: Reference<Panel>
+      readonly isc?: Measure
+    }
+    readonly cell_temperature?: Measure
+    readonly air?: Measure
+    readonly strings: readonly {
+      readonly string?: Field
+      readonly voc?: Measure
+      readonly isc?: Measure
+      readonly vmp?: Measure
+      readonly imp?: Measure
+      readonly notes?: Field<string>
+    }[]
+    readonly notes?: Field<string>
+  }[]
   readonly limits: {
     readonly weight?: Measure
     readonly budget?: Measure
@@ -381,6 +402,12 @@ export interface Settings {
     readonly flexible?: Measure
     readonly rigid?: Measure
     readonly folding?: Measure
+  }
+  readonly measurements: {
+    readonly limit?: Measure
+    readonly voltage?: Measure
+    readonly current?: Measure
+    readonly irradiance?: Measure
   }
 }
 

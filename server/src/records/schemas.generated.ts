@@ -2613,6 +2613,15 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          ]
         }
        ]
+      },
+      {
+       "key": "installed",
+       "title": "installed",
+       "description": "When its panels were put up. The years of their warranty count from here; from the first measurement where nothing is said.",
+       "examples": [
+        "2025-05-02"
+       ],
+       "type": "date"
       }
      ]
     }
@@ -3193,6 +3202,198 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     }
    },
    {
+    "key": "measurements",
+    "title": "measurements",
+    "description": "What was read off the meter, each time that somebody measured.",
+    "type": "list",
+    "item": {
+     "key": "",
+     "title": "measurement",
+     "description": "What was measured on the strings of one array at one time.",
+     "type": "group",
+     "fields": [
+      {
+       "key": "date",
+       "title": "date",
+       "description": "The day of the measurement.",
+       "required": true,
+       "examples": [
+        "2026-06-14"
+       ],
+       "type": "date"
+      },
+      {
+       "key": "array",
+       "title": "array",
+       "description": "Id of the array; may be left out where there is only one.",
+       "examples": [
+        "main"
+       ],
+       "type": "text"
+      },
+      {
+       "key": "irradiance",
+       "title": "irradiance",
+       "description": "Power of the sun in the plane of the panels, at the time of the measurement.",
+       "examples": [
+        "780 W/m2"
+       ],
+       "symbol": "irradiance",
+       "type": "quantity",
+       "kind": "irradiance",
+       "unit": "W/m2"
+      },
+      {
+       "key": "reference",
+       "title": "reference panel",
+       "description": "A panel in the same plane whose current tells the irradiance; in place of `irradiance`.",
+       "type": "group",
+       "fields": [
+        {
+         "key": "panel",
+         "title": "panel",
+         "description": "Id of its panel record, or its fields.",
+         "required": true,
+         "examples": [
+          "tern-110"
+         ],
+         "type": "reference",
+         "record": "panel"
+        },
+        {
+         "key": "isc",
+         "title": "short-circuit current",
+         "description": "What the reference panel gave in the same moment.",
+         "required": true,
+         "examples": [
+          "4.92 A"
+         ],
+         "symbol": "Isc of the reference",
+         "type": "quantity",
+         "kind": "current",
+         "unit": "A"
+        }
+       ]
+      },
+      {
+       "key": "cell_temperature",
+       "title": "cell temperature",
+       "description": "Of the cells, taken at the back of a panel.",
+       "examples": [
+        "52 °C"
+       ],
+       "symbol": "cell temperature",
+       "type": "quantity",
+       "kind": "temperature",
+       "unit": "°C"
+      },
+      {
+       "key": "air",
+       "title": "air temperature",
+       "description": "In the shade; the cells are estimated from it where `cell_temperature` is not given.",
+       "examples": [
+        "31 °C"
+       ],
+       "symbol": "air temperature",
+       "type": "quantity",
+       "kind": "temperature",
+       "unit": "°C"
+      },
+      {
+       "key": "strings",
+       "title": "strings",
+       "description": "The strings that were measured.",
+       "required": true,
+       "type": "list",
+       "item": {
+        "key": "",
+        "title": "string",
+        "description": "What the meter showed on one string.",
+        "type": "group",
+        "fields": [
+         {
+          "key": "string",
+          "title": "string",
+          "description": "Its number, from 1 in the order of the list of panels.",
+          "required": true,
+          "examples": [
+           "1"
+          ],
+          "type": "integer"
+         },
+         {
+          "key": "voc",
+          "title": "open-circuit voltage",
+          "description": "With nothing connected. Negative where the meter shows it reversed.",
+          "examples": [
+           "42.1 V"
+          ],
+          "symbol": "Voc",
+          "type": "quantity",
+          "kind": "voltage",
+          "unit": "V"
+         },
+         {
+          "key": "isc",
+          "title": "short-circuit current",
+          "description": "With the ends of the string joined, by a clamp meter and a switch made for it.",
+          "examples": [
+           "5.02 A"
+          ],
+          "symbol": "Isc",
+          "type": "quantity",
+          "kind": "current",
+          "unit": "A"
+         },
+         {
+          "key": "vmp",
+          "title": "voltage at maximum power",
+          "description": "While it works at its maximum power, as a controller shows it or a curve tracer.",
+          "examples": [
+           "33.0 V"
+          ],
+          "symbol": "Vmp",
+          "type": "quantity",
+          "kind": "voltage",
+          "unit": "V"
+         },
+         {
+          "key": "imp",
+          "title": "current at maximum power",
+          "description": "In the same moment as Vmp.",
+          "examples": [
+           "4.80 A"
+          ],
+          "symbol": "Imp",
+          "type": "quantity",
+          "kind": "current",
+          "unit": "A"
+         },
+         {
+          "key": "notes",
+          "title": "notes",
+          "description": "What was seen on this string.",
+          "examples": [
+           "bird droppings on the lower panel"
+          ],
+          "type": "text"
+         }
+        ]
+       }
+      },
+      {
+       "key": "notes",
+       "title": "notes",
+       "description": "Anything else worth knowing.",
+       "examples": [
+        "Thin cloud at the end."
+       ],
+       "type": "text"
+      }
+     ]
+    }
+   },
+   {
     "key": "limits",
     "title": "limits",
     "description": "What the customer set.",
@@ -3569,6 +3770,62 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "type": "quantity",
       "kind": "duration",
       "unit": "years"
+     }
+    ]
+   },
+   {
+    "key": "measurements",
+    "title": "measurements",
+    "description": "How measured values of a system are judged.",
+    "type": "group",
+    "fields": [
+     {
+      "key": "limit",
+      "title": "limit",
+      "description": "How far a measured value may be from what the records expect, and from the other strings; 5 % where nothing is said (IEC 62446-1; from memory).",
+      "examples": [
+       "5 %"
+      ],
+      "symbol": "limit of measurements",
+      "type": "quantity",
+      "kind": "ratio",
+      "unit": "%"
+     },
+     {
+      "key": "voltage",
+      "title": "voltage uncertainty",
+      "description": "Of the meter, at 95 % confidence; 1 % where nothing is said (common practice, no source).",
+      "examples": [
+       "1 %"
+      ],
+      "symbol": "uncertainty of voltage",
+      "type": "quantity",
+      "kind": "ratio",
+      "unit": "%"
+     },
+     {
+      "key": "current",
+      "title": "current uncertainty",
+      "description": "Of the clamp, at 95 % confidence; 2 % where nothing is said (common practice, no source).",
+      "examples": [
+       "2 %"
+      ],
+      "symbol": "uncertainty of current",
+      "type": "quantity",
+      "kind": "ratio",
+      "unit": "%"
+     },
+     {
+      "key": "irradiance",
+      "title": "irradiance uncertainty",
+      "description": "Of the irradiance meter, at 95 % confidence; 5 % where nothing is said (common practice, no source).",
+      "examples": [
+       "5 %"
+      ],
+      "symbol": "uncertainty of irradiance",
+      "type": "quantity",
+      "kind": "ratio",
+      "unit": "%"
      }
     ]
    }

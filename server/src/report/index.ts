@@ -1,10 +1,12 @@
 import type { SurfaceRow } from '../review/choosing/row.ts'
+import type { FormData } from '../review/page/form-data.ts'
 import type { PageData } from '../review/page/page-data.ts'
 import type { SystemPicture } from '../review/picture/system-picture.ts'
 import type { PanelPicture } from '../values/picture/panel-picture.ts'
 import { comparisonTable } from './comparison-table.ts'
 import { oneLine } from './diagram/one-line.ts'
 import { drawAll, type Drawn, type Memory } from './drawn.ts'
+import { formLeaves } from './page/form.ts'
 import { htmlPage } from './page/html.ts'
 import { leavesOf, type Stamp } from './page/leaves.ts'
 import { markdownPage } from './page/markdown.ts'
@@ -14,6 +16,7 @@ import { monthsPicture } from './pictures/months.ts'
 import { outlinePicture } from './pictures/outline.ts'
 import { currentCurves, powerCurves } from './pictures/panel-curves.ts'
 import { planPicture } from './pictures/plan.ts'
+import { powerHistoryPicture } from './pictures/power-history.ts'
 import { scatterPicture } from './pictures/scatter.ts'
 import { windowsPicture } from './pictures/windows.ts'
 import type { Drawing } from './svg/link.ts'
@@ -45,7 +48,7 @@ export function drawSystem(
   memory: Memory = new Map(),
 ): readonly Drawn[] {
   const written = writtenIn[units]
-  const { plans, figures, charge, windows, wiring } = system
+  const { plans, figures, charge, windows, wiring, powerHistories } = system
   return drawAll(
     [
       ...plans.map((plan) => ({
@@ -56,6 +59,11 @@ export function drawSystem(
       { title: 'Energy by month', data: figures.months, draw: () => monthsPicture(drawing, figures.months) },
       { title: 'Battery through the year', data: charge, draw: () => (charge ? chargePicture(drawing, charge) : '') },
       { title: 'Voltage of the strings', data: windows, draw: () => windowsPicture(drawing, windows) },
+      ...powerHistories.map((history) => ({
+        title: `Power left of ${history.id}`,
+        data: history,
+        draw: () => powerHistoryPicture(drawing, history),
+      })),
       { title: 'One-line diagram', data: wiring, draw: () => oneLine(drawing, wiring, written) },
     ],
     memory,
@@ -71,6 +79,12 @@ export function drawComparison(
   const title = `Energy against weight on ${surface}`
   const plans = [{ title, data: rows, draw: () => scatterPicture(drawing, rows) }]
   return { pictures: drawAll(plans, new Map()), table: comparisonTable(surface, rows) }
+}
+
+/** The sheet to take along to the roof, to be filled in there. */
+export function form(data: FormData, stamp: Stamp, units: Units, format: 'html' | 'markdown'): string {
+  const leaves = formLeaves(data, writtenIn[units], stamp)
+  return format === 'html' ? htmlPage(leaves) : markdownPage(leaves)
 }
 
 /** The page for a customer as one file. */

@@ -1,6 +1,7 @@
 import { arrayFigures } from './array-figures.ts'
 import { batteryFigures } from './battery-figures.ts'
 import type { Figures } from './figures.ts'
+import { measurementFigures } from './measured/measurement-figures.ts'
 import { notChecked } from './not-checked.ts'
 import { yearOf } from './year.ts'
 import type { ResolvedSystem } from './resolved.ts'
@@ -13,6 +14,7 @@ export function figuresOf(system: ResolvedSystem): Figures {
     battery: batteryFigures(system),
     months: year?.months ?? [],
     year: { unserved_wh: year?.unserved ?? null, unserved_p90_wh: year?.unservedP90 ?? null },
+    measurements: measurementFigures(system),
     not_checked: notChecked(system),
   }
 }

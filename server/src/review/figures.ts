@@ -1,4 +1,5 @@
 import type { CableFigures } from './cable-figures.ts'
+import type { MeasurementFigures } from './measured/measurement-figures.ts'
 
 /** What a review says of one array; null where something is missing. */
 export interface ArrayFigures {
@@ -52,6 +53,8 @@ export interface Figures {
   readonly battery: BatteryFigures
   readonly months: readonly MonthFigures[]
   readonly year: YearFigures
+  /** Every string that was measured, in the order of the file. */
+  readonly measurements: readonly MeasurementFigures[]
   /** Sentences. What stands here was not looked at, which is not the same as being in order. */
   readonly not_checked: readonly string[]
 }

@@ -7,6 +7,7 @@ import type { Diode } from '../physics/single-diode.ts'
 import { panelPower } from '../values/panel-power.ts'
 import type { Bank } from './bank.ts'
 import { halves } from './planes.ts'
+import { bypassDiodesOf } from './bypass-diodes.ts'
 import { clampOf, switchDrop } from './pwm.ts'
 import { facingOf, lightOn, mountOf, skyOf, tableOf, type Facing } from './sun.ts'
 import type { ResolvedArray, ResolvedPanels, ResolvedSystem } from './resolved.ts'
@@ -176,10 +177,7 @@ function seatOf(
   const record = panels.panel?.record
   const diode = record && panelPower(record)?.diode
   if (!mount || !table || !record || !diode) return null
-  // one for each two rows of cells where the sheet says nothing (common practice, no source)
-  const bypass =
-    record.cells.bypass_diodes?.value ?? Math.max(1, Math.round((record.cells.in_series?.value ?? 36) / 20))
-  return all.push({ panels, diode, table, mount, bypass, count: 0 }) - 1
+  return all.push({ panels, diode, table, mount, bypass: bypassDiodesOf(record), count: 0 }) - 1
 }
 
 function curveOf({ seats, count }: Seated, all: readonly Seat[], diodes: readonly Diode[]): PanelString {

@@ -6,6 +6,7 @@ import { listed } from '../findings/listed.ts'
 import { vocAt } from './panel-at.ts'
 import { loadsAtAnyTime } from './loads.ts'
 import { lacksCurve } from './mismatch.ts'
+import { notCompared } from './measured/not-compared.ts'
 import { yearOf } from './year.ts'
 import { isMeanOnly } from './in-watts.ts'
 import { said } from './said.ts'
@@ -20,6 +21,7 @@ export function notChecked(system: ResolvedSystem): readonly string[] {
     ...surfaces(system),
     ...battery(system),
     ...budget(system),
+    ...notCompared(system),
   ]
   return [...new Set(all)]
 }

@@ -1,5 +1,5 @@
 import type { WeatherYear } from '../physics/weather-sky.ts'
-import type { Battery, Climate, Controller, Panel, System } from '../records/records.generated.ts'
+import type { Battery, Climate, Controller, Panel, Settings, System } from '../records/records.generated.ts'
 
 /** A record that a system uses, and where it stands: `path` is null for one that is written in the system itself. */
 export interface Used<T> {
@@ -11,6 +11,7 @@ export type ArrayEntry = System['arrays'][number]
 export type PanelEntry = ArrayEntry['panels'][number]
 export type Surface = System['surfaces'][number]
 export type Cable = ArrayEntry['cable']
+export type MeasurementEntry = System['measurements'][number]
 
 /** Panels of one kind in an array. What could not be found is absent. */
 export interface ResolvedPanels {
@@ -27,6 +28,13 @@ export interface ResolvedArray {
   readonly shares?: true
 }
 
+/** What was measured on one array at one time. What could not be found is absent. */
+export interface ResolvedMeasurement {
+  readonly entry: MeasurementEntry
+  readonly array?: ResolvedArray
+  readonly reference?: Used<Panel>
+}
+
 /** A temperature of the site, and whose word it is. */
 export interface SiteTemperature {
   /** [°C] */
@@ -39,6 +47,9 @@ export interface ResolvedSystem {
   readonly id: string
   readonly system: System
   readonly arrays: readonly ResolvedArray[]
+  readonly measurements: readonly ResolvedMeasurement[]
+  /** How measured values are judged, where the settings say it. */
+  readonly measuring?: Settings['measurements']
   readonly battery?: Used<Battery>
   readonly climate?: Used<Climate>
   /** Whose rule for string fuses the person follows; both where absent. */

@@ -4,6 +4,7 @@ import type { InputShown, Value } from '../values/value.ts'
 import { ampacitySource } from './cable-figures.ts'
 import { monthDays } from '../physics/sun.ts'
 import type { Figures, MonthFigures } from './figures.ts'
+import { measuredValues } from './measured/measured-values.ts'
 import type { ResolvedSystem } from './resolved.ts'
 
 /** The figures of a system as values that explain themselves, each at the line that it follows from. */
@@ -12,6 +13,7 @@ export function systemValues(system: ResolvedSystem, figures: Figures): readonly
     ...system.arrays.flatMap((_, i) => ofArray(system, figures, i)),
     ...ofBattery(system, figures),
     ...ofYear(system, figures),
+    ...measuredValues(system),
   ]
 }
 

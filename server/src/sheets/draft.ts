@@ -13,10 +13,13 @@ export interface DraftSource {
 }
 
 /** A panel record with every value that its sheet is certain of, each with its page; the rest as in a skeleton. */
-export function draftOf({ name, readings }: SheetModel, { source, sha256, several, today }: DraftSource): string {
+export function draftOf(
+  { name, page: own, readings }: SheetModel,
+  { source, sha256, several, today }: DraftSource,
+): string {
   const given = new Map<string, Given>()
   const put = (pointer: string, text: string, note: string) => given.set(pointer, { text, note })
-  if (name) put('/name', quoted(name), 'as the sheet heads it')
+  if (name && own === undefined) put('/name', quoted(name), 'as the sheet heads it')
   for (const { field, typed, page, label } of readings)
     put(field, typed, `page ${page}${label ? `: ${oneLine(label)}` : ''}`)
   put('/datasheet/source', quoted(source), 'the sheet')

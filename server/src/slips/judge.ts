@@ -5,7 +5,10 @@ import type { SlipFix, SlipVerdict } from './verdict.ts'
 
 /** Logarithm of the odds, before looking, that a record has no slip; set where true records stay quiet. */
 const quiet = 2.15
-const offered = 0.25
+/** Share of the belief from which a fix is offered, and from which two are that are about as likely. */
+const sure = 0.55
+const sureOfTwo = 0.8
+const ofSecond = 0.25
 
 /** Weighs what was tried: no slip, one that can be named, or a field that is wrong in an unknown way. */
 export function judge(evidence: Evidence, tried: readonly Tried[], family: Family | null): SlipVerdict {
@@ -31,7 +34,19 @@ export function judge(evidence: Evidence, tried: readonly Tried[], family: Famil
   const text = (place: number) => evidence.readings[pointers[place]!]?.text ?? ''
   const from = family ? lender(family, evidence, places[0]!) : undefined
   const borrowed = from && { from }
-  if (!best || share(best.score) < offered * byPlace.get(places[0]!)!)
+  const second = exact.find((one) => one !== best && share(one.score) >= ofSecond)
+  // a value that nothing explains, where it is the one that is offered
+  const alike = ({ candidate: { places, values, texts } }: Tried) =>
+    best?.candidate.isComputed &&
+    texts.length === 0 &&
+    places.length === 1 &&
+    places[0] === best.candidate.places[0] &&
+    Math.abs(values[0]! / best.candidate.values[0]! - 1) < 0.01
+  const certainty = best
+    ? share(best.score) + sorted.filter(alike).reduce((sum, { score }) => sum + share(score), 0)
+    : 0
+  const rival = certainty < sure && second && certainty + share(second.score) >= sureOfTwo ? second : undefined
+  if (!best || (certainty < sure && !rival))
     return {
       kind: 'disagree',
       pointers: places.map((p) => pointers[p]!),
@@ -48,13 +63,14 @@ export function judge(evidence: Evidence, tried: readonly Tried[], family: Famil
     ...borrowed,
     // twelve of the open ratings do, see test/published/data/README.md
     isListed: best.candidate.places[0] === at.cells && text(at.cells) === '72' && first.text === '60',
+    ...(rival && { rival: fixing(rival, share(rival.score)) }),
     alternatives: fixes.filter((m) => m.text !== first.text || m.pointer !== first.pointer).slice(0, 3),
     odds,
   }
 }
 
-function fixing({ candidate: { places, texts, why } }: Tried, certainty: number): SlipFix {
-  const also = texts.slice(1).map((text, i) => ({ pointer: pointers[places[i + 1]!]!, text }))
+function fixing({ candidate: { places, texts, why, also: further = [] } }: Tried, certainty: number): SlipFix {
+  const also = [...texts.slice(1).map((text, i) => ({ pointer: pointers[places[i + 1]!]!, text })), ...further]
   return { pointer: pointers[places[0]!]!, text: texts[0]!, ...(also.length > 0 && { also }), why, certainty }
 }
 

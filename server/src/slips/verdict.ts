@@ -27,6 +27,8 @@ export type SlipVerdict =
         /** Records of the family that read as the correction does. */
         readonly siblings: readonly Evidence[]
         readonly alternatives: readonly SlipFix[]
+        /** One of the alternatives that is about as likely, so that both are named. */
+        readonly rival?: SlipFix
         /** True lists carry just this contradiction now and then, so that it is unusual rather than unlikely. */
         readonly isListed: boolean
         /** How strongly the record speaks of a slip: natural logarithm of the odds. */

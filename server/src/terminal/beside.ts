@@ -27,7 +27,7 @@ export async function sheetsBeside(
     for (const place of paths) {
       const read = await sheets.at(place, within)
       if (!read) continue
-      beside = { state: 'read', source, ...read }
+      beside = { state: 'read', source, path: place, ...read }
       break
     }
     found.set(path, beside)

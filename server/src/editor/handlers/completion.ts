@@ -87,6 +87,8 @@ function knownTexts(here: Here, { pointer, info }: Slot): Word[] {
     return [...checked.fields]
       .filter(([at]) => /^\/surfaces\/\d+\/id$/.test(at))
       .map(([, { text }]) => ({ label: text }))
+  if (checked.kind === 'system' && /^\/measurements\/\d+\/array$/.test(pointer))
+    return [...checked.fields].filter(([at]) => /^\/arrays\/\d+\/id$/.test(at)).map(([, { text }]) => ({ label: text }))
   if (checked.kind === 'library' && pointer === '/site/climate') return idsOf(here, 'climate')
   if (/^\/accepted\/\d+\/rule$/.test(pointer))
     return allFacts.flatMap(({ rules }) => rules.map(({ id, reason }) => ({ label: id, documentation: reason })))

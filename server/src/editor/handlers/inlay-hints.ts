@@ -7,6 +7,7 @@ import type { Tree } from '../../text/tree.ts'
 import type { Value } from '../../values/value.ts'
 import type { Here } from '../here.ts'
 import type { EditorSettings } from '../protocol.ts'
+import { measuredHints } from './measured-hints.ts'
 import { toPosition } from '../to-protocol.ts'
 
 /** In so few words as a line has room for; where several belong to one line the first of these are shown. */
@@ -44,7 +45,10 @@ export interface HintData {
 }
 
 export function inlayHints(here: Here, span: Span, { hints }: EditorSettings): InlayHint[] {
-  const all = [...(hints.units ? unitHints(here) : []), ...(hints.derived ? derivedHints(here) : [])]
+  const all = [
+    ...(hints.units ? unitHints(here) : []),
+    ...(hints.derived ? [...derivedHints(here), ...measuredHints(here)] : []),
+  ]
   return all.filter(({ at }) => span.start <= at && at <= span.end).map(({ hint }) => hint)
 }
 

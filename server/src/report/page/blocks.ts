@@ -15,6 +15,8 @@ export interface Table {
   /** Columns of figures, which line up at the right. */
   readonly figures: readonly number[]
   readonly rows: readonly (readonly string[])[]
+  /** To be filled in by hand, or read beside that: ruled. */
+  readonly form?: 'boxes' | 'expected'
 }
 
 export interface Section {

@@ -64,13 +64,13 @@ function blockHtml(block: Block, leads: boolean): Markup {
   }
 }
 
-function tableHtml({ head, figures, rows }: Table): Markup {
+function tableHtml({ head, figures, rows, form }: Table): Markup {
   const of = (i: number) => (figures.includes(i) ? 'figure' : undefined)
   const cells = (row: readonly string[]) => row.map((cell, i) => element('td', { class: of(i) }, escaped(cell)))
   const isSum = (row: readonly string[]) => row[0] === ''
   return element(
     'table',
-    {},
+    { class: form && `form ${form}` },
     element(
       'thead',
       {},

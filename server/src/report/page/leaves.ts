@@ -11,6 +11,7 @@ import { windowsPicture } from '../pictures/windows.ts'
 import { whole } from '../numbers.ts'
 import type { Written } from '../units.ts'
 import { half, section, type Leaf } from './blocks.ts'
+import { measuredLeaf } from './measured-leaf.ts'
 import { limitsTable, monthsTable } from './limits-table.ts'
 import { cablesTable, partsTable, settingsTable, wiringTable } from './tables.ts'
 
@@ -26,13 +27,14 @@ export interface Stamp {
   readonly revision: string | null
 }
 
-/** The first leaf is for the customer, the second for whoever installs. */
-export function leavesOf(data: PageData, written: Written, stamp: Stamp): readonly [Leaf, Leaf] {
+/** The first leaf is for the customer, the second for whoever installs; what was measured on the day is on a third. */
+export function leavesOf(data: PageData, written: Written, stamp: Stamp): readonly Leaf[] {
   const { picture } = data
   const subtitle = [data.kind, stamp.date, stamp.revision ?? 'records without a revision'].filter(Boolean).join(' · ')
   return [
     { title: picture.name, subtitle, sections: forCustomer(data, written) },
     { title: `For the installer: ${picture.name}`, subtitle, sections: forInstaller(data, written) },
+    ...measuredLeaf(data, drawing, subtitle),
   ]
 }
 

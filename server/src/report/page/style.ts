@@ -25,7 +25,11 @@ th, td { text-align: left; padding: 0 6px 0 0; vertical-align: top; overflow-wra
 th { font-weight: 600; border-bottom: 1px solid #9a9a9a; }
 tr { break-inside: avoid; }
 tr.sum td { border-top: 1px solid #9a9a9a; font-weight: 600; }
+table.form th, table.form td { border: 1px solid #9a9a9a; padding: 1px 3px; overflow-wrap: break-word; }
+table.form td:first-child { white-space: nowrap; }
+table.boxes td { height: 8mm; }
 .figure { text-align: right; white-space: nowrap; }
+table.form .figure { white-space: normal; }
 .pictures { display: flex; flex-wrap: wrap; gap: 4px 10px; }
 .pictures figure { margin: 0; break-inside: avoid; max-width: 100%; }
 svg { display: block; font-family: inherit; max-width: 100%; height: auto; }

@@ -13,25 +13,32 @@ interface Known extends SurfaceRow {
   readonly kwh_year: number
 }
 
-/** Energy of a year against weight of every panel on one surface; those that no other betters are filled and joined. */
+/**
+ * Energy of a year against weight of every panel on one surface. Those that no other betters, price included, are filled; a line joins
+ * those that give most for their weight.
+ */
 export function scatterPicture(drawing: Drawing, rows: readonly SurfaceRow[]): string {
   const known = rows.filter((row): row is Known => row.weight_kg !== null && row.kwh_year !== null)
   if (known.length === 0) return ''
-  const front = known.filter(({ front }) => front).sort((a, b) => a.weight_kg - b.weight_kg)
+  const edge = edgeOf(known)
+  const named = known.length > mostNames ? known.filter(({ front }) => front) : known
+  const heaviest = Math.max(...known.map(({ weight_kg: kg }) => kg))
   const told = (row: Known) =>
     `${row.panel}: ${whole(row.kwh_year)} kWh a year, ${tenths(row.weight_kg)} kg${row.front ? ', no other is better' : ''}${row.excluded === null ? '' : `, excluded: ${row.excluded}`}`
   return chart(drawing, {
-    width: 560,
-    height: 340,
+    width: 430,
+    height: 300,
+    marginRight: 24,
     label: `Energy of a year against weight. ${known.map(told).join('; ')}`,
     legend: [
-      { label: 'no other is better', colour: colours.cool },
-      { label: 'x cannot be taken', colour: colours.hot, dash: '2 3' },
+      { label: 'no other is better', colour: colours.cool, shape: 'dot' },
+      { label: 'cannot be taken', colour: colours.hot, shape: 'cross' },
+      { label: 'most for its weight', colour: colours.cool },
     ],
     x: { label: 'weight of all panels, kg', labelArrow: 'none', nice: true, zero: true, grid: true },
     y: { label: 'kWh a year', labelArrow: 'none', nice: true, zero: true, grid: true },
     marks: [
-      line(front, { x: 'weight_kg', y: 'kwh_year', stroke: colours.cool, curve: 'step-after' }),
+      line(edge, { x: 'weight_kg', y: 'kwh_year', stroke: colours.cool, curve: 'step-after' }),
       dot(known, {
         x: 'weight_kg',
         y: 'kwh_year',
@@ -43,14 +50,31 @@ export function scatterPicture(drawing: Drawing, rows: readonly SurfaceRow[]): s
         href: ({ panel }: Known) => `#panel:${panel}`,
         ariaLabel: told,
       }),
-      text(known.length > mostNames ? front : known, {
-        x: 'weight_kg',
-        y: 'kwh_year',
-        text: 'panel',
-        textAnchor: 'start',
-        dx: 9,
-        dy: -8,
-      }),
+      // a name has room on one side
+      ...(['start', 'end'] as const).map((textAnchor) =>
+        text(named, {
+          x: 'weight_kg',
+          y: 'kwh_year',
+          text: 'panel',
+          textAnchor,
+          dx: textAnchor === 'start' ? 9 : -9,
+          dy: -8,
+          filter: ({ weight_kg: kg }: Known) => (textAnchor === 'end') === 0.6 * heaviest < kg,
+        }),
+      ),
     ],
+  })
+}
+
+/** What gives more than all that are no heavier, from the lightest on. */
+function edgeOf(known: readonly Known[]): readonly Known[] {
+  const lightestFirst = known
+    .filter(({ excluded }) => excluded === null)
+    .sort((a, b) => a.weight_kg - b.weight_kg || b.kwh_year - a.kwh_year)
+  let most = 0
+  return lightestFirst.filter(({ kwh_year: energy }) => {
+    const isMore = most < energy
+    most = Math.max(most, energy)
+    return isMore
   })
 }

@@ -8,7 +8,7 @@ export interface LegendEntry {
   readonly label: string
   readonly colour: string
   readonly dash?: string
-  readonly shape?: 'bar'
+  readonly shape?: 'bar' | 'dot' | 'cross'
 }
 
 export interface ChartOptions extends Pick<
@@ -72,6 +72,9 @@ function drawRow(root: Element, row: readonly LegendEntry[], y: number): void {
   row.forEach(({ label, colour, dash, shape }, column) => {
     const x = 8 + columnWidth * column
     if (shape === 'bar') add(root, 'rect', { x, y: y - 5, width: 22, height: 10, fill: colour, stroke: 'currentColor' })
+    else if (shape === 'dot') add(root, 'circle', { cx: x + 11, cy: y, r: 5, fill: colour })
+    else if (shape === 'cross')
+      add(root, 'path', { d: `M${x + 6},${y - 5}l10,10m0,-10l-10,10`, stroke: colour, 'stroke-width': 2 })
     else
       add(root, 'path', { d: `M${x},${y}h22`, stroke: colour, 'stroke-width': '2', 'stroke-dasharray': dash ?? 'none' })
     add(root, 'text', { x: x + 28, y, dy: '0.35em', 'text-anchor': 'start' }).textContent = label

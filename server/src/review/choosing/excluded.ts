@@ -37,5 +37,6 @@ const noFigures: Figures = {
   battery: { usable_wh: null, autonomy_days: null, charge_rate_c: null },
   months: [],
   year: { unserved_wh: null, unserved_p90_wh: null },
+  measurements: [],
   not_checked: [],
 }

@@ -5,6 +5,7 @@ import { marginsOf, type Margin } from '../margins.ts'
 import { systemPicture, type SystemPicture } from '../picture/system-picture.ts'
 import type { ResolvedSystem, SiteTemperature } from '../resolved.ts'
 import { assumptionsOf } from './assumptions.ts'
+import { measuredRows, type MeasuredRow } from './measured-rows.ts'
 import { partsOf, type PartsList } from './parts.ts'
 import { promisesOf } from './promises.ts'
 import { warrantyNotes } from './warranty-notes.ts'
@@ -23,6 +24,7 @@ export interface PageData {
   /** What a person let stand, and why. */
   readonly accepted: readonly { readonly message: string; readonly because: string }[]
   readonly warranty: readonly string[]
+  readonly measured: readonly MeasuredRow[]
   readonly cautions: readonly string[]
 }
 
@@ -54,6 +56,7 @@ export function pageData(system: ResolvedSystem, figures: Figures, found: FoundI
       .sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity)),
     accepted: found.accepted.map(({ finding, because }) => ({ message: finding.message, because })),
     warranty: warrantyNotes(system),
+    measured: measuredRows(system),
     cautions,
   }
 }

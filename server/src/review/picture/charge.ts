@@ -16,8 +16,12 @@ export function chargeOf(system: ResolvedSystem): Charge | null {
   const bank = bankOf(system)
   if (!soc || !bank) return null
   const days = Array.from({ length: Math.floor(soc.length / 24) }, (_, day) => {
-    const hours = soc.subarray(24 * day, 24 * day + 24)
-    return { day: day + 1, lowest: Math.min(...hours), highest: Math.max(...hours) }
+    let [lowest, highest] = [1, 0]
+    for (let h = 24 * day; h < 24 * day + 24; h++) {
+      if (soc[h]! < lowest) lowest = soc[h]!
+      if (soc[h]! > highest) highest = soc[h]!
+    }
+    return { day: day + 1, lowest, highest }
   })
   return { days, floor: 1 - bank.depth, pointer: '/battery' }
 }

@@ -2,6 +2,7 @@ import type { Figures } from '../figures.ts'
 import type { ResolvedSystem } from '../resolved.ts'
 import { chargeOf, type Charge } from './charge.ts'
 import { plansOf, type SurfacePlan } from './plan.ts'
+import { powerHistories, type PowerHistory } from './power-history.ts'
 import { windowsOf, type VoltageWindow } from './windows.ts'
 import { wiringOf, type Wiring } from './wiring.ts'
 
@@ -14,6 +15,7 @@ export interface SystemPicture {
   readonly charge: Charge | null
   readonly windows: readonly VoltageWindow[]
   readonly wiring: Wiring
+  readonly powerHistories: readonly PowerHistory[]
 }
 
 export function systemPicture(system: ResolvedSystem, figures: Figures): SystemPicture {
@@ -25,5 +27,6 @@ export function systemPicture(system: ResolvedSystem, figures: Figures): SystemP
     charge: chargeOf(system),
     windows: windowsOf(system, figures),
     wiring: wiringOf(system, figures),
+    powerHistories: powerHistories(system),
   }
 }

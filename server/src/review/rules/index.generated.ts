@@ -31,11 +31,18 @@ import { interruptingRatingLow } from './interrupting-rating-low.ts'
 import { inverterOverloaded } from './inverter-overloaded.ts'
 import { lithiumInFrost } from './lithium-in-frost.ts'
 import { loadWithoutEnergy } from './load-without-energy.ts'
+import { measurementAboveExpected } from './measurement-above-expected.ts'
+import { measurementBelowExpected } from './measurement-below-expected.ts'
+import { measurementConditionsMissing } from './measurement-conditions-missing.ts'
+import { measurementMisplaced } from './measurement-misplaced.ts'
+import { measurementMistyped } from './measurement-mistyped.ts'
+import { measurementUnlikeStrings } from './measurement-unlike-strings.ts'
 import { mixedPanelsInParallel } from './mixed-panels-in-parallel.ts'
 import { mixedPanelsInSeries } from './mixed-panels-in-series.ts'
 import { monthInDeficit } from './month-in-deficit.ts'
 import { outputFuseOff } from './output-fuse-off.ts'
 import { panelsDoNotFit } from './panels-do-not-fit.ts'
+import { powerBelowWarranty } from './power-below-warranty.ts'
 import { pwmMismatch } from './pwm-mismatch.ts'
 import { rigidOnCurve } from './rigid-on-curve.ts'
 import { shortCircuitCurrentHigh } from './short-circuit-current-high.ts'
@@ -84,11 +91,18 @@ export const reviewRules = [
   inverterOverloaded,
   lithiumInFrost,
   loadWithoutEnergy,
+  measurementAboveExpected,
+  measurementBelowExpected,
+  measurementConditionsMissing,
+  measurementMisplaced,
+  measurementMistyped,
+  measurementUnlikeStrings,
   mixedPanelsInParallel,
   mixedPanelsInSeries,
   monthInDeficit,
   outputFuseOff,
   panelsDoNotFit,
+  powerBelowWarranty,
   pwmMismatch,
   rigidOnCurve,
   shortCircuitCurrentHigh,

@@ -1,14 +1,17 @@
 import { percent } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import { inside } from '../band.ts'
+import { bestModule } from '../best-module.ts'
 import { efficiencyOf } from '../efficiency-of.ts'
 
 /**
  * Printed efficiency over that of the outline up to which it is usually that of the cells or of the aperture, which is a habit
- * and no slip. Panels with wide margins and seams print up to a quarter more. Common practice, no source.
+ * and no slip. Margins, seams and eyelets of flexible panels take up to a third of the area. Common practice, no source.
  */
-const cellsAlone = { flexible: 1.26, folding: 1.26, rigid: 1.15 } as const
-const cellsAloneOfAny = Math.max(...Object.values(cellsAlone))
+const cellsAlone = { flexible: 1.52, folding: 1.6, rigid: 1.15 } as const
+const cellsAloneOfAny = 1.26
+/** What cells have at most, over the best module of them: those of 27 % are in modules of 25.4 %. From memory. */
+const cellOverModule = 1.07
 
 export const efficiencyPrinted = panelRule({
   id: 'efficiency-printed',
@@ -22,7 +25,7 @@ export const efficiencyPrinted = panelRule({
   },
 
   check(panel) {
-    const { construction } = panel
+    const { construction, cells } = panel
     const { efficiency: printed, pmax } = panel.stc
     const { length, width } = panel.size
     const computed = efficiencyOf(panel)
@@ -33,7 +36,9 @@ export const efficiencyPrinted = panelRule({
       computed *
         (pmax.quantity.half / pmax.value + length.quantity.half / length.value + width.quantity.half / width.value)
     if (Math.abs(printed.value - computed) <= Math.max(rounding, 0.01 * computed)) return null
-    const most = construction ? cellsAlone[construction.value] : cellsAloneOfAny
+    const best = cellOverModule * bestModule[cells.technology?.value ?? 'other']
+    const alone = construction ? cellsAlone[construction.value] : cellsAloneOfAny
+    const most = printed.value > best ? 1 : alone
     const hint = inside(ratio, [1, most]) ? { say: 'theSheetMay' } : null
     // a third too low or half too high is another panel or a slip: common practice, no source
     const severity = inside(ratio, [0.97, most]) ? 'information' : inside(ratio, [0.67, 1.5]) ? 'warning' : 'error'

@@ -1,5 +1,6 @@
 import { efficiencyOfFramed, efficiencyOfOthers, identities, identityLog, takesPart } from './arithmetic.ts'
-import type { CalibratedPart, GroupCalibration, Mixture } from '../model/calibration.ts'
+import type { GroupCalibration, Mixture } from '../model/calibration.ts'
+import { countsOfFlexible, flexible } from '../model/flexible.ts'
 import { coreLog, coreOf, expected, standOf, type Core, type Stand } from './core.ts'
 import { at, pointers, type Evidence } from '../evidence.ts'
 import { familyLog, type Family } from '../family/family.ts'
@@ -7,7 +8,7 @@ import { coefficients } from '../fields.ts'
 import { coordinate, coordinates } from './features.ts'
 import { ln, relative } from './logs.ts'
 import { isAbsolute } from '../typos/printed.ts'
-import { shapeGains, shapeLog, shaping } from './shape.ts'
+import { countsOfGlass, shapeGains, shapeLog, shaping, type Counts } from './shape.ts'
 
 /** Used again by each call, as some hundreds of candidates are tried on a record. No caller keeps it. */
 const y = new Float64Array(coordinates)
@@ -16,6 +17,8 @@ const y = new Float64Array(coordinates)
 export interface Frame {
   readonly group: GroupCalibration
   readonly printedEfficiency: Mixture
+  readonly counts: Counts
+  readonly isGlass: boolean
   readonly values: Float64Array
   readonly halves: Float64Array
   readonly present: readonly boolean[]
@@ -47,8 +50,8 @@ export function frameOf(
   countsCells: boolean,
   family: Family | null,
 ): Frame {
-  const known = evidence.construction === undefined || evidence.construction === 'rigid'
-  const group = known ? calibrated : widened(calibrated)
+  const isGlass = evidence.construction === undefined || evidence.construction === 'rigid'
+  const group = isGlass ? calibrated : flexible(calibrated)
   const values = new Float64Array(pointers.length).fill(NaN)
   const halves = new Float64Array(pointers.length)
   const present: boolean[] = []
@@ -64,8 +67,21 @@ export function frameOf(
     halves[place] = reading.half
   })
   const counted = countsCells && present[at.cells]!
-  const printedEfficiency = known ? efficiencyOfFramed : efficiencyOfOthers
-  const partial = { group, printedEfficiency, values, halves, present, absolute, unfinished, counted, family }
+  const printedEfficiency = isGlass ? efficiencyOfFramed : efficiencyOfOthers
+  const counts = isGlass ? countsOfGlass : countsOfFlexible
+  const partial = {
+    group,
+    printedEfficiency,
+    counts,
+    isGlass,
+    values,
+    halves,
+    present,
+    absolute,
+    unfinished,
+    counted,
+    family,
+  }
   const formed = sources.map((places, c) => (c === coordinate.cells ? counted : places.every((p) => present[p])))
   const roundings = new Float64Array(coordinates)
   sources.forEach((places, c) => {
@@ -82,20 +98,6 @@ export function frameOf(
   const typed = { shape, shapeGains: shapeGains(partial, values), identities: parts, core: now, gains }
   return { ...partial, core, stand, typed }
 }
-
-/** Flexible and folding panels are hardly in the open ratings, so that half as much spread again is granted to them. */
-function widened(group: GroupCalibration): GroupCalibration {
-  const found = wide.get(group) ?? { ...group, parts: group.parts.map(wider) }
-  wide.set(group, found)
-  return found
-}
-
-const wide = new WeakMap<GroupCalibration, GroupCalibration>()
-
-const wider = ({ covariance, ...part }: CalibratedPart): CalibratedPart => ({
-  ...part,
-  covariance: covariance.map((line) => line.map((v) => 2.25 * v)),
-})
 
 /** The fields behind each coordinate. */
 export const sources: readonly (readonly number[])[] = [

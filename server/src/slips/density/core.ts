@@ -97,6 +97,10 @@ export function coreLog(core: Core, stand: Stand, y: Float64Array): number {
   return Math.log(sum)
 }
 
+/** The most that the density reaches, to within a little. */
+export const coreMost = ({ parts, regular }: Core): number =>
+  parts.length === 0 ? 0 : Math.log(regular * Math.max(...parts.map(({ weight }) => weight)))
+
 /** Stands for what is too unlikely for a number. */
 const least = 1e-300
 // used again by each call, as some hundreds of candidates are tried on a record and each would make four arrays

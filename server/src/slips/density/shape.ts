@@ -8,7 +8,10 @@ const anyArea: Mixture = [
   [0.3, Math.log(0.9), 0.9],
 ]
 
-const usualCounts: Readonly<Record<number, number>> = {
+/** How usual each cell count is. */
+export type Counts = Readonly<Record<number, number>>
+
+export const countsOfGlass: Counts = {
   60: 0.3,
   72: 0.3,
   36: 0.06,
@@ -22,6 +25,7 @@ const usualCounts: Readonly<Record<number, number>> = {
 
 interface Shape {
   readonly group: Pick<GroupCalibration, 'aspect' | 'cellArea'>
+  readonly counts: Counts
   readonly present: readonly boolean[]
   /** Cells are counted alike in this group, and a count is given. */
   readonly counted: boolean
@@ -33,8 +37,8 @@ export function shapeLog(shape: Shape, v: Float64Array): number {
   return shape.present[at.length] && shape.present[at.width] ? sum + aspectLog(shape, v) + areaLog(shape, v) : sum
 }
 
-const countLog = ({ counted }: Shape, v: Float64Array) =>
-  counted ? Math.log(usualCounts[v[at.cells]!] ?? (Number.isInteger(v[at.cells]!) ? 0.001 : 1e-6)) : 0
+const countLog = ({ counted, counts }: Shape, v: Float64Array) =>
+  counted ? Math.log(counts[v[at.cells]!] ?? (Number.isInteger(v[at.cells]!) ? 0.001 : 1e-6)) : 0
 
 function aspectLog({ group }: Shape, v: Float64Array): number {
   const aspect = ln(v[at.length]!) - ln(v[at.width]!)
@@ -52,7 +56,7 @@ export function shapeGains(shape: Shape, v: Float64Array): Float64Array {
   const isSized = shape.present[at.length] && shape.present[at.width]
   const ofArea = isSized ? peak(shape.counted ? shape.group.cellArea : anyArea) - areaLog(shape, v) : 0
   if (isSized) gains[at.length] = gains[at.width] = peak(shape.group.aspect) - aspectLog(shape, v) + ofArea
-  if (shape.counted) gains[at.cells] = Math.log(usualCounts[60]!) - countLog(shape, v) + ofArea
+  if (shape.counted) gains[at.cells] = Math.log(Math.max(...Object.values(shape.counts))) - countLog(shape, v) + ofArea
   return gains
 }
 

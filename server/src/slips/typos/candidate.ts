@@ -8,6 +8,10 @@ export interface Candidate {
   readonly halves?: readonly number[]
   /** The texts that the fields should read; empty where only the size of the value is known. */
   readonly texts: readonly string[]
+  /** Fields outside the model that the same slip changed. */
+  readonly also?: readonly { readonly pointer: string; readonly text: string }[]
+  /** It is what the arithmetic of the other fields asks for, whatever happened to the value. */
+  readonly isComputed?: true
   readonly why: Said
   /** Logarithm of the chance of this slip, and of the printed form that it would restore. */
   readonly prior: number

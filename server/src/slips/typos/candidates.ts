@@ -2,12 +2,14 @@ import type { Said } from '../../findings/message.ts'
 import { isSame } from '../../quantities/same.ts'
 import { asListed, ofField, ofKind, type Candidate } from './candidate.ts'
 import type { Frame } from '../density/coherence.ts'
+import { cellCounts } from './cell-counts.ts'
 import { edits, type Kind } from './edits.ts'
 import { at, nameOf, pointers, type Evidence } from '../evidence.ts'
 import { anothersLog, siblingTexts } from '../family/family.ts'
 import { coefficients, electrical, sides } from '../fields.ts'
 import { placeOf, simple, volts, type Place, type Read } from './place.ts'
 import { reason } from './reasons.ts'
+import { severalSlips } from './several.ts'
 import { sidesInOtherUnit, unitSlips } from './unit-slips.ts'
 
 /** Slips that would explain what was typed: of one field by its place, and of two that stand in each other's. */
@@ -26,6 +28,7 @@ export function candidates(evidence: Evidence, frame: Frame) {
         others.find(({ values }) => isSame(values[0]!, one.values[0]!))?.texts ?? one.texts
       return [...others, ...own.map((one) => ({ ...one, texts: printed(one) }))]
     },
+    several: (): readonly Candidate[] => severalSlips(evidence, frame, read),
     /** Slips of two fields at once. */
     ofPairs: (suspects: readonly number[]): readonly Candidate[] => [
       ...swaps(read, suspects),
@@ -88,7 +91,7 @@ function computed(p: Place, evidence: Evidence, frame: Frame): Candidate[] {
     if (!Number.isFinite(n) || n <= 0 || Number(n.toFixed(decimals)) === 0) return
     // another model's value is near; a value far off has another history, which its digits would show
     const far = Math.abs(Math.log((n * p.factor) / v[p.place]!)) > 0.15 ? 4 : 0
-    ways.push(simple(p, n.toFixed(decimals), why, chance - far))
+    ways.push({ ...simple(p, n.toFixed(decimals), why, chance - far), isComputed: true })
   }
   const other = ofAnother(p.place, evidence, frame)
   if (p.place === at.pmax && p.factor === 1 && has(at.vmp, at.imp)) {
@@ -129,32 +132,6 @@ function siblings(place: number, evidence: Evidence, frame: Frame): Candidate[] 
           },
         ]
   })
-}
-
-/** The counts that published lists have in each other's place; judged, as are the odds of them. */
-const confused = [60, 72]
-
-function cellCounts({ values, counted }: Frame): Candidate[] {
-  if (!counted) return []
-  const typed = values[at.cells]!
-  const to = (n: number, why: Said, prior: number): Candidate => ({
-    places: [at.cells],
-    values: [n],
-    texts: [String(n)],
-    why,
-    prior,
-  })
-  return [
-    ...[36, 48, 54, 60, 66, 72, 96]
-      .filter((n) => n !== typed)
-      .map((n) =>
-        to(n, reason({ say: 'usualCount' }), ofKind - Math.log(6) - (confused.includes(typed) ? 3 : 1.5) - asListed),
-      ),
-    ...[32, 33, 40, 44, 50, 55, 64, 78, 80, 84, 88, 108, 120, 128]
-      .filter((n) => n !== typed)
-      .map((n) => to(n, reason({ say: 'otherCount' }), ofKind - 8 - asListed)),
-    ...(typed % 2 === 0 ? [to(typed / 2, reason({ say: 'halfCells' }), ofKind - 0.5)] : []),
-  ]
 }
 
 function swaps(read: Read, suspects: readonly number[]): Candidate[] {

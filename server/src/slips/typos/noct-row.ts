@@ -5,6 +5,9 @@ import { at, pointers, type Evidence } from '../evidence.ts'
 /** Further readings that only help to choose between corrections; the open ratings carry none of them. */
 export const noctPointers = ['/noct/voc', '/noct/isc'] as const
 
+/** Worse than any that is fitted. */
+const hopeless = 50
+
 /** Spread of Voc and Isc at NOCT about what the translation leads to; judged from rounding and class-typical values. */
 const spread = 0.012
 
@@ -34,6 +37,8 @@ function fit({ readings }: Evidence, value: (place: number) => number | undefine
   ] as const
   return pairs.reduce((sum, [there, here, share]) => {
     if (there === undefined || here === undefined || there <= 0 || here <= 0) return sum
+    // a temperature that no panel reaches
+    if (share <= 0) return sum - hopeless
     const z = Math.log(there / (here * share)) / spread
     return sum - 2.5 * Math.log1p((z * z) / 4)
   }, 0)

@@ -31,8 +31,9 @@ const alike: readonly (readonly number[])[] = [
 export interface Place extends Printed {
   readonly place: number
   readonly text: string
-  /** Base units in one unit of the text. */
+  /** Base units in one unit of the text, and the value of its 0. */
   readonly factor: number
+  readonly zero: number
   readonly decimals: number
   /** Logarithm of the chance that all fields like it lost a last zero. */
   readonly more: number
@@ -46,7 +47,8 @@ export function placeOf(evidence: Evidence, place: number): Place | undefined {
   const printed = reading && takeApart(reading.text)
   if (!printed) return undefined
   const number = Number(printed.number)
-  const factor = number !== 0 ? reading.value / number : printed.rest.includes('%') ? 0.01 : 1
+  const zero = fahrenheit.test(printed.rest) && place === at.noct ? -32 / 1.8 : 0
+  const factor = number !== 0 ? (reading.value - zero) / number : printed.rest.includes('%') ? 0.01 : 1
   const others = (alike.find((group) => group.includes(place)) ?? []).filter((p) => p !== place)
   const decimals = others.flatMap((p) => {
     const other = evidence.readings[pointers[p]!]
@@ -57,8 +59,10 @@ export function placeOf(evidence: Evidence, place: number): Place | undefined {
   })
   const usual = decimals.length > 0 ? Math.max(...decimals) : usualDecimals[place]!
   const more = -2.3 * Math.max(1, decimals.length)
-  return { ...printed, place, text: reading.text, factor, decimals: Math.min(usual, 3), more }
+  return { ...printed, place, text: reading.text, factor, zero, decimals: Math.min(usual, 3), more }
 }
+
+const fahrenheit = /[F℉]/
 
 export const volts: readonly number[] = [at.vmp, at.voc, at.noctVmp]
 
@@ -72,7 +76,7 @@ function form(p: Place, number: string): number {
   if (more === 0) return 0
   if (more < 0) return volts.includes(p.place) ? (number.includes('.') ? -0.7 : -3) : 1.5 * more
   return p.place === at.alpha
-    ? -more
+    ? -2 * more
     : volts.includes(p.place)
       ? more * p.more
       : more === 1 && decimalsOf(p.number) > p.decimals
@@ -89,7 +93,7 @@ export function simple(p: Place, number: string, why: Said, chance: number): Can
   const power = p.place === at.pmax && p.factor === 1 ? roundPower(number) - roundPower(p.number) : 0
   return {
     places: [p.place],
-    values: [Number(number) * p.factor],
+    values: [Number(number) * p.factor + p.zero],
     halves: [0.5 * 10 ** -decimalsOf(number) * p.factor],
     texts: [number + p.rest],
     why,

@@ -4,7 +4,7 @@ import type { Frame } from '../density/coherence.ts'
 import { at } from '../evidence.ts'
 import { coefficients, electrical, sides } from '../fields.ts'
 import { simple, type Place, type Read } from './place.ts'
-import { decimalsOf, metres } from './printed.ts'
+import { decimalsOf, isAbsolute, metres } from './printed.ts'
 import { reason } from './reasons.ts'
 
 /** The units that ratings are printed in, for those that a prefix may have slipped into. */
@@ -33,6 +33,7 @@ export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] 
               ]
         })
   }
+  if (p.place === at.noct) return temperatures(p)
   const number = Number(p.number)
   const ways: Candidate[] = []
   const restore = (n: number, why: Said, chance: number, decimals = p.decimals) =>
@@ -57,6 +58,9 @@ export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] 
   }
   if ((p.place === at.imp || p.place === at.isc || p.place === at.noctImp) && p.rest.trim() === 'A' && number >= 30)
     restore(number / 1000, reason({ say: 'milliamperes' }), ofKind - Math.log(2))
+  const count = values[at.cells]!
+  if (p.place === at.beta && isAbsolute(p.text) && count > 1)
+    restore(number * count, reason({ say: 'perCell' }), ofKind - 1, decimalsOf((number * count).toPrecision(3)))
   const unit = p.rest.trim()
   const plain = electrical.includes(p.place) ? unitOf[unit] : undefined
   if (plain)
@@ -69,6 +73,22 @@ export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] 
       prior: ofField,
     })
   return ways
+}
+
+/** Degrees of one scale typed as those of the other. */
+function temperatures(p: Place): Candidate[] {
+  const number = Number(p.number)
+  const typed = p.zero === 0 ? 'C' : 'F'
+  const meant = typed === 'C' ? 'F' : 'C'
+  return [
+    {
+      places: [p.place],
+      values: [meant === 'F' ? (number - 32) / 1.8 : number],
+      texts: [`${p.number} °${meant}`],
+      why: reason({ say: 'unitForUnit', with: { typed: `°${typed}`, meant: `°${meant}` } }),
+      prior: ofKind - 1,
+    },
+  ]
 }
 
 /** Both sides of a panel in another unit than the one that they share: `46.9` by `21.3` are inches. */

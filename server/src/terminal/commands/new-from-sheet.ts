@@ -41,5 +41,5 @@ function one(models: readonly SheetModel[], name: string | undefined, from: stri
   if (at >= 0) return models[at]!
   if (name !== undefined && models.length === 1) return models[0]!
   const asked = name === undefined ? `${from} has ${models.length} models` : `${from} has no model ${name}`
-  throw new CouldNotRun(`${asked}; name one with --model:\n${names.map((n) => `  ${n}`).join('\n')}`)
+  throw new CouldNotRun(`${asked}; name one with --model: ${names.join(', ')}`)
 }

@@ -1,5 +1,6 @@
 import { InvalidArgumentError, Option } from 'commander'
 import { isDay } from '../../records/dates.ts'
+import { formData } from '../../review/page/form-data.ts'
 import { pageData } from '../../review/page/page-data.ts'
 import { revisionOf } from '../git/revision.ts'
 import { writeOutput } from '../output.ts'
@@ -11,6 +12,7 @@ interface Options {
   readonly format?: 'html' | 'markdown'
   readonly units: 'metric' | 'us'
   readonly date?: string
+  readonly form?: boolean
 }
 
 export const addReport: AddCommand = (program, world) => {
@@ -32,18 +34,24 @@ export const addReport: AddCommand = (program, world) => {
         .choices(['metric', 'us'])
         .default('metric'),
     )
+    .option(
+      '--form',
+      'the sheet to take along and fill in: what each string should show in the sun and warmth of a day',
+    )
     .option('--date <date>', 'the date on the page, year-month-day; today by default', day)
     .addHelpText(
       'after',
-      '\nThe page needs no script and no network; a browser prints it on two sheets of A4 or Letter.\n\nExamples:\n  wattproof report boat.system.yaml -o boat.html\n  wattproof report van.system.yaml -o van.html --units us --date 2026-11-27\n  wattproof report boat.system.yaml --format markdown',
+      '\nThe page needs no script and no network; a browser prints it on two sheets of A4 or Letter.\n\nExamples:\n  wattproof report boat.system.yaml -o boat.html\n  wattproof report van.system.yaml -o van.html --units us --date 2026-11-27\n  wattproof report boat.system.yaml --format markdown\n  wattproof report boat.system.yaml --form -o boat-form.html',
     )
     .action(async (path: string, options: Options) => {
       const found = await reviewed(world, path)
       const { review, checked } = found
       const stamp = { date: options.date ?? world.today, revision: await revisionOf(world, pathsOf(found)) }
-      const data = pageData(review.system, review.figures, checked)
       const format = options.format ?? (/\.(md|markdown)$/i.test(options.output ?? '') ? 'markdown' : 'html')
-      const text = world.pictures().page(data, stamp, options.units, format)
+      const { page, form } = world.pictures()
+      const text = options.form
+        ? form(formData(review.system), stamp, options.units, format)
+        : page(pageData(review.system, review.figures, checked), stamp, options.units, format)
       if (options.output === undefined) world.out(text)
       else await writeOutput(world, options.output, text)
     })

@@ -5,6 +5,7 @@ import { totalsOf } from '../../review/totals.ts'
 import type { FileReport } from '../file-report.ts'
 import { jsonText } from '../visible.ts'
 import { findingsToJson } from './json.ts'
+import { powerLeft } from './power-left-json.ts'
 
 /** One document with the figures of a system and what was found in it. */
 export function reviewJson({ system, figures }: Review, report: FileReport): string {
@@ -12,6 +13,7 @@ export function reviewJson({ system, figures }: Review, report: FileReport): str
     const { what, value, limit, unit, atLeast } = margin
     return { what, value, limit, unit, at_least: atLeast ?? false, kept: isKept(margin) }
   })
+  const left = powerLeft(system)
   const document = {
     version: 1,
     system: system.id,
@@ -19,6 +21,7 @@ export function reviewJson({ system, figures }: Review, report: FileReport): str
     totals: totalsOf(system, figures),
     margins,
     too_large: tooLarge(figures),
+    ...(left.length > 0 && { power_left: left }),
     findings: findingsToJson(report),
   }
   return jsonText(document)

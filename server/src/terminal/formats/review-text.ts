@@ -14,12 +14,14 @@ import { count, foundInWords } from '../severity.ts'
 import { table } from '../table.ts'
 import { visible } from '../visible.ts'
 import { marginsText, totalsText } from './review-head.ts'
+import { measuredText } from './review-measured.ts'
 import { keptRows, usesText } from './review-setup.ts'
 
 /** A page that a person reads in two minutes: what was found, the figures, what was not checked, and the cautions. */
 export function reviewText({ system, figures }: Review, report: FileReport, colour: boolean): string {
   const { name, kind } = system.system
   const large = tooLarge(figures)
+  const measured = measuredText(system)
   return [
     `${visible(name?.text ?? system.id)}\n${kind ? `${kind.value}, ` : ''}${visible(report.path)}\n`,
     `In short\n${totalsText(system, figures)}${large ? `${folded(`  ${large}`)}\n` : ''}`,
@@ -32,6 +34,7 @@ export function reviewText({ system, figures }: Review, report: FileReport, colo
       ? [`Loads and other sources\n${usesText(system)}`]
       : []),
     ...(figures.months.length > 0 ? [`A usual year, in Wh a day\n${months(figures.months)}${shortfall(system)}`] : []),
+    ...(measured === '' ? [] : [`Measured on the day\n${measured}`]),
     `Not checked, which is not the same as in order\n${items(figures.not_checked)}`,
     `Cautions\n${items(cautions)}`,
   ].join('\n')

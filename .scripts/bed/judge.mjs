@@ -1,0 +1,82 @@
+/** How the checker fares on records with a known mistake. `program` is a bundle of its sources. */
+export function judging({ createLibrary, checkFile, readFile, applyEdits }) {
+  const today = { today: '2026-09-01' }
+  const path = 'it.panel.yaml'
+  const isSerious = ({ severity }) => severity === 'error' || severity === 'warning'
+  const seriousIn = (text, beside = []) => {
+    const library = createLibrary()
+    beside.forEach((other, i) => library.put(`${i}.panel.yaml`, other))
+    library.put(path, text)
+    return checkFile(library, path, today).findings.filter(isSerious)
+  }
+  const wholes = { pmax: '/stc/pmax', voc: '/stc/voc', isc: '/stc/isc' }
+  /** Numbers by pointer, coefficients as shares; other texts as typed. */
+  const valuesOf = (text) => {
+    const { fields } = readFile(path, text)
+    const value = (pointer) => fields.get(pointer)?.value
+    return new Map(
+      [...fields].map(([pointer, { value: own, quantity, text: typed }]) => {
+        const whole = wholes[pointer.replace('/temperature_coefficients/', '')]
+        if (whole && quantity && quantity.dimension !== 'per-kelvin') return [pointer, own / value(whole)]
+        return [pointer, typeof own === 'number' ? own : typed]
+      }),
+    )
+  }
+  const off = (a, b) => (typeof a === 'number' && typeof b === 'number' ? Math.abs(a / b - 1) : a === b ? 0 : Infinity)
+  /** Pointers in which a text is further from the truth than a share. */
+  const wrongIn = (text, truth, most) => {
+    const values = valuesOf(text)
+    return [...truth]
+      .filter(([pointer, value]) => !(off(values.get(pointer), value) <= most))
+      .map(([pointer]) => pointer)
+  }
+
+  return { seriousIn, valuesOf, one, untilQuiet }
+
+  /** What is said of a text with a mistake, where `clean` is the text without it. */
+  function one(typed, clean, pointers, beside) {
+    const known = new Set(seriousIn(clean, beside).map(({ rule, pointer }) => `${rule} ${pointer}`))
+    const before = process.cpuUsage()
+    const found = seriousIn(typed, beside)
+    const cpu = cpuSince(before)
+    const fresh = found.filter(({ rule, pointer }) => !known.has(`${rule} ${pointer}`))
+    const truth = valuesOf(clean)
+    const first = fresh.flatMap(({ corrections }) => corrections.slice(0, 1))
+    const after = first.map(({ edits, pointer, also = [] }) => {
+      const text = applyEdits(typed, edits)
+      const wrong = wrongIn(text, truth, 0.01)
+      const isExact = !wrongIn(text, truth, 0.003).includes(pointer)
+      const isWrong = [pointer, ...also.map((one) => one.pointer)].some((one) => wrong.includes(one))
+      // all that was mistyped, the field that is named to the digit
+      return { isFixed: isExact && pointers.includes(pointer) && !pointers.some((one) => wrong.includes(one)), isWrong }
+    })
+    return {
+      caught: fresh.length > 0,
+      placed: fresh.some(({ pointer }) => pointers.includes(pointer)),
+      fixed: after.some(({ isFixed }) => isFixed),
+      wrong: after.some(({ isWrong }) => isWrong),
+      cpu,
+      fresh,
+    }
+  }
+
+  /** Whether a record is quiet though wrong after all that is offered first has been taken. */
+  function untilQuiet(typed, clean) {
+    const truth = valuesOf(clean)
+    let text = typed
+    for (let step = 0; step < 8; step++) {
+      const found = seriousIn(text)
+      if (found.length === 0) return wrongIn(text, truth, 0.01).length > 0 ? 'quiet but wrong' : 'restored'
+      const fix = found.flatMap(({ corrections }) => corrections.slice(0, 1))[0]
+      if (!fix) return 'reported'
+      text = applyEdits(text, fix.edits)
+    }
+    return 'reported'
+  }
+}
+
+/** Milliseconds of processor time. */
+export function cpuSince(before) {
+  const { user, system } = process.cpuUsage(before)
+  return (user + system) / 1000
+}

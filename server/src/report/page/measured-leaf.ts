@@ -1,0 +1,87 @@
+import { formatNumber } from '../../quantities/format.ts'
+import type { MeasuredRow, Pair } from '../../review/page/measured-rows.ts'
+import type { PageData } from '../../review/page/page-data.ts'
+import type { PowerHistory } from '../../review/picture/power-history.ts'
+import { drawn } from '../drawn.ts'
+import { tenths, whole } from '../numbers.ts'
+import { powerHistoryPicture } from '../pictures/power-history.ts'
+import type { Drawing } from '../svg/link.ts'
+import { section, type Leaf, type Table } from './blocks.ts'
+
+/** A leaf of its own for what was measured; none where nothing was. */
+export function measuredLeaf({ picture, measured }: PageData, drawing: Drawing, subtitle: string): readonly Leaf[] {
+  if (measured.length === 0) return []
+  const histories = picture.powerHistories
+  return [
+    {
+      title: `Measured on the day: ${picture.name}`,
+      subtitle,
+      sections: [
+        ...section(
+          'What the meter showed, and what the records expect in the same sun and warmth',
+          { type: 'table', table: measuredTable(measured) },
+          {
+            type: 'text',
+            text: 'Translated to the conditions of the day by IEC 60891, procedure 2. A difference within 5 %, or within its uncertainty from meter, irradiance and temperature, is no finding, unless the settings say otherwise.',
+          },
+        ),
+        ...section('Power left by year', {
+          type: 'pictures',
+          pictures: drawn(...histories.map((one) => [one.id, powerHistoryPicture(drawing, one)] as const)),
+          instead: historyTable(histories),
+        }),
+        ...section('At this pace', { type: 'list', items: histories.flatMap(pace) }),
+      ],
+    },
+  ]
+}
+
+function measuredTable(rows: readonly MeasuredRow[]): Table {
+  const pairs = (unit: string, { expected, measured }: Pair) => [
+    expected === null ? 'not known' : `${formatNumber(expected, 3)} ${unit}`,
+    measured === null ? '' : `${formatNumber(measured, 3)} ${unit}`,
+  ]
+  return {
+    form: 'expected',
+    name: 'Measured values',
+    head: ['date', 'array', 'string', 'Voc', 'measured', 'Isc', 'measured', 'power', 'measured', 'within', 'verdict'],
+    figures: [2, 3, 4, 5, 6, 7, 8, 9],
+    rows: rows.map(({ date, array, string, voc, isc, power, verdict, uncertainty }) => [
+      date,
+      array,
+      String(string),
+      ...pairs('V', voc),
+      ...pairs('A', isc),
+      ...pairs('W', power),
+      uncertainty === null ? '' : `${tenths(100 * uncertainty)} %`,
+      verdict,
+    ]),
+  }
+}
+
+function historyTable(histories: readonly PowerHistory[]): Table {
+  return {
+    name: 'Power left by year',
+    head: ['array', 'date', 'after', 'power left'],
+    figures: [2, 3],
+    rows: histories.flatMap(({ id, points }) =>
+      points.map(({ date, years, left, uncertainty }) => [
+        id,
+        date,
+        `${tenths(years)} years`,
+        `${whole(100 * left)} % ± ${tenths(100 * uncertainty)} %`,
+      ]),
+    ),
+  }
+}
+
+function pace({ id, trend, crosses, warranted }: PowerHistory): string[] {
+  if (!trend) return []
+  const change = `${trend.slope < 0 ? '' : '+'}${formatNumber(100 * trend.slope, 2)} % a year`
+  const end = crosses
+    ? `below the warranty from ${crosses}`
+    : warranted.length > 0
+      ? 'not below the warranty while it runs'
+      : 'no warranty to hold it against'
+  return [`${id}: ${change}; ${end}.`]
+}

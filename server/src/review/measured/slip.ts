@@ -1,0 +1,110 @@
+import type { Measure } from '../../records/field.ts'
+import { namesOf, quantities, type MeasuredString, type Quantity, type Reading } from './string.ts'
+
+/** A typing mistake that would explain a measured value. */
+export interface Slip {
+  readonly string: MeasuredString
+  readonly reading: Reading
+  readonly kind: 'decimal point moved' | 'exchanged' | 'strings exchanged'
+  /** As the field should read. */
+  readonly text: string
+  /** The other half of an exchange. */
+  readonly also?: { readonly field: Measure; readonly text: string; readonly name: string }
+  /** The other string of an exchange. */
+  readonly other?: MeasuredString
+}
+
+/** How near a corrected value must come to what is expected [1]: the sun of the day is uncertain, a factor of ten is not. */
+const near = 0.2
+
+/** Slips of the strings of one measurement, one a string at most. */
+export function slipsOf(strings: readonly MeasuredString[]): readonly Slip[] {
+  const single = strings.flatMap((string) => exchanged(string) ?? pointMoved(string, strings) ?? [])
+  const rest = strings.filter((one) => !single.some(({ string }) => string === one))
+  return [...single, ...stringsExchanged(rest)]
+}
+
+/** Voc is always above Vmp of the same string, and Isc above Imp. */
+function exchanged(string: MeasuredString): Slip | null {
+  for (const [high, low] of [
+    ['voc', 'vmp'],
+    ['isc', 'imp'],
+  ] as const) {
+    const [upper, lower] = [string.readings.get(high), string.readings.get(low)]
+    if (!upper || !lower || !(upper.value > 0) || !(lower.value > upper.value)) continue
+    // a moved point is likelier than an exchange where the two are far apart
+    if (lower.value > 2.2 * upper.value) continue
+    const also = { field: lower.field, text: upper.field.text, name: namesOf[low] }
+    return { string, reading: upper, kind: 'exchanged', text: lower.field.text, also }
+  }
+  return null
+}
+
+/** Ten or a hundred times what the records, or else the other strings, expect, or as much less. */
+function pointMoved(string: MeasuredString, strings: readonly MeasuredString[]): Slip | null {
+  for (const quantity of quantities) {
+    const reading = string.readings.get(quantity)
+    const wanted = reading && (reading.expected ?? usualOf(quantity, string, strings))
+    if (!reading || !wanted || !(reading.value > 0)) continue
+    for (const places of [1, -1, 2, -2]) {
+      const meant = reading.value * 10 ** places
+      const text = Math.abs(meant / wanted - 1) < near ? shifted(reading.field.text, places) : null
+      if (text !== null) return { string, reading, kind: 'decimal point moved', text }
+    }
+  }
+  return null
+}
+
+/** Of strings that are as long. */
+function usualOf(quantity: Quantity, string: MeasuredString, strings: readonly MeasuredString[]): number | null {
+  const alike = strings.filter((one) => one !== string && one.panels.length === string.panels.length)
+  const values = alike.flatMap(({ readings }) => readings.get(quantity)?.value ?? []).sort((a, b) => a - b)
+  return values.length > 0 ? values[values.length >> 1]! : null
+}
+
+/** Unlike strings of one array, each of which gives what the other should. */
+function stringsExchanged(strings: readonly MeasuredString[]): readonly Slip[] {
+  const found: Slip[] = []
+  const taken = new Set<MeasuredString>()
+  for (const one of strings)
+    for (const other of strings) {
+      if (one === other || taken.has(one) || taken.has(other) || one.number > other.number) continue
+      if (!doesNotFit(one) || !doesNotFit(other) || !fitsAs(one, other) || !fitsAs(other, one)) continue
+      const [field, also] = [one.entry.string, other.entry.string]
+      const reading = one.readings.get('voc') ?? one.readings.get('isc')
+      if (!field || !also || !reading) continue
+      taken.add(one).add(other)
+      const text = other.entry.string!.text
+      const half = { field: also as Measure, text: field.text, name: 'string' }
+      found.push({ string: one, reading, kind: 'strings exchanged', text, also: half, other })
+    }
+  return found
+}
+
+const doesNotFit = ({ readings }: MeasuredString): boolean =>
+  [...readings.values()].some(({ off }) => off !== null && Math.abs(off.share) > Math.max(0.05, off.uncertainty))
+
+/** Whether all that was measured on one string is what another is expected to give. */
+export function fitsAs({ readings }: MeasuredString, { expected }: Pick<MeasuredString, 'expected'>): boolean {
+  let compared = 0
+  for (const { quantity, value, off } of readings.values()) {
+    const wanted = expected[quantity]
+    if (wanted === null || !(wanted > 0)) continue
+    if (Math.abs(value / wanted - 1) > Math.max(0.03, off?.uncertainty ?? 0)) return false
+    compared++
+  }
+  return compared > 1
+}
+
+/** A number with its decimal point moved to the right by `places`, unit and all; null for what is no plain number. */
+export function shifted(text: string, places: number): string | null {
+  const [, sign, whole, fraction = '', rest] = /^([-+−]?)(\d+)(?:[.,](\d+))?(\s*\D*)$/.exec(text) ?? []
+  if (sign === undefined || whole === undefined || rest === undefined) return null
+  const at = whole.length + places
+  const digits = (whole + fraction).padEnd(at, '0')
+  const padded = at <= 0 ? '0'.repeat(1 - at) + digits : digits
+  const point = Math.max(at, 1)
+  const left = padded.slice(0, point).replace(/^0+(?=\d)/, '')
+  const right = padded.slice(point)
+  return `${sign}${left}${right === '' ? '' : `.${right}`}${rest}`
+}

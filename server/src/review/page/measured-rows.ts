@@ -1,0 +1,51 @@
+import { nameOf } from '../measured/in-words.ts'
+import { measuredOf } from '../measured/measured.ts'
+import { powerExpected, quantities, type Quantity } from '../measured/string.ts'
+import { verdictOf } from '../measured/verdict.ts'
+import type { ResolvedSystem } from '../resolved.ts'
+
+/** One string of one measurement for the page; null where it was not measured or is not known. */
+export interface MeasuredRow {
+  readonly date: string
+  readonly array: string
+  readonly string: number
+  readonly voc: Pair
+  readonly isc: Pair
+  /** Vmp x Imp. */
+  readonly power: Pair
+  /** What is thought of it: `in order`, or each value that is not with its cause. */
+  readonly verdict: string
+  /** Of the least certain comparison [1]. */
+  readonly uncertainty: number | null
+}
+
+export interface Pair {
+  readonly expected: number | null
+  readonly measured: number | null
+}
+
+export function measuredRows(system: ResolvedSystem): readonly MeasuredRow[] {
+  return measuredOf(system).strings.map((one) => {
+    const { measurement, array, number, expected, readings, power } = one.string
+    const pair = (quantity: Quantity): Pair => ({
+      expected: expected[quantity],
+      measured: readings.get(quantity)?.value ?? null,
+    })
+    const wrong = quantities.flatMap((quantity) => {
+      const reading = readings.get(quantity)
+      const verdict = reading && verdictOf(one, reading)
+      return verdict && verdict !== 'in order' ? [`${reading.field.text} ${verdict}`] : []
+    })
+    const uncertain = [...readings.values(), ...(power ? [power] : [])].flatMap(({ off }) => off?.uncertainty ?? [])
+    return {
+      date: measurement.entry.date?.text ?? '',
+      array: nameOf(array),
+      string: number,
+      voc: pair('voc'),
+      isc: pair('isc'),
+      power: { expected: powerExpected(expected), measured: power?.value ?? null },
+      verdict: wrong.length > 0 ? wrong.join(', ') : 'in order',
+      uncertainty: uncertain.length > 0 ? Math.max(...uncertain) : null,
+    }
+  })
+}

@@ -1,0 +1,40 @@
+import type { Said } from '../../findings/message.ts'
+import type { Frame } from '../density/coherence.ts'
+import { at } from '../evidence.ts'
+import { asListed, ofKind, type Candidate } from './candidate.ts'
+import { reason } from './reasons.ts'
+
+/** The counts that published lists have in each other's place; judged, as are the odds of them. */
+const confused = [60, 72]
+const ofGlass = [36, 48, 54, 60, 66, 72, 96]
+const rareOfGlass = [32, 33, 40, 44, 50, 55, 64, 78, 80, 84, 88, 108, 120, 128]
+/** Any count that 12 V takes, and twice as many. How usual each is is left to the density. */
+const ofFlexible = [...Array.from({ length: 25 }, (_, i) => 20 + i), 48, 60, 64, 66, 72]
+
+/** Other counts of cells, where cells are counted alike. */
+export function cellCounts({ values, counted, isGlass }: Frame): Candidate[] {
+  if (!counted) return []
+  const typed = values[at.cells]!
+  const to = (n: number, why: Said, prior: number): Candidate => ({
+    places: [at.cells],
+    values: [n],
+    texts: [String(n)],
+    why,
+    prior,
+  })
+  const usual = (isGlass ? ofGlass : ofFlexible)
+    .filter((n) => n !== typed)
+    .map((n) =>
+      to(
+        n,
+        reason({ say: 'usualCount' }),
+        ofKind - Math.log(6) - (isGlass && confused.includes(typed) ? 3 : 1.5) - asListed,
+      ),
+    )
+  const rare = (isGlass ? rareOfGlass : [])
+    .filter((n) => n !== typed)
+    .map((n) => to(n, reason({ say: 'otherCount' }), ofKind - 8 - asListed))
+  // flexible panels of half-cells are few
+  const half = typed % 2 === 0 ? [to(typed / 2, reason({ say: 'halfCells' }), ofKind - (isGlass ? 0.5 : 2.5))] : []
+  return [...usual, ...rare, ...half]
+}
