@@ -40,7 +40,7 @@ test('another language is a bundle of templates; what it lacks is said in Englis
   const { findings } = checkFile(library, 'tern-110.panel.yaml', { today: '2026-11-25', bundle })!
   expect(findings.map(({ message }) => message)).toEqual([
     'Voc 2.21 V liegt unter Vmp 18.6 V; 22.1 V passt (decimal point moved).',
-    expect.stringContaining('kg/m2; 1.2 to 7.5 is usual') as string,
+    expect.stringContaining('kg/m2; 1.6 to 4.8 is usual') as string,
   ])
 })
 
