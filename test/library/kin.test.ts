@@ -18,7 +18,7 @@ noct: { temperature: ${noct} °C }
 const kinOf = (texts: Readonly<Record<string, string>>, path: string) => {
   const library = createLibrary()
   for (const [name, text] of Object.entries(texts)) library.put(name, text)
-  return library.kinOf(library.file(path) as ReadFile<'panel'>).map((one) => one.path)
+  return library.kinOf(library.file(path) as ReadFile<'panel'>)
 }
 const own = 'tern.panel.yaml'
 const other = 'other.panel.yaml'

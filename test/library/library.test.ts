@@ -45,11 +45,7 @@ test('records of a kind come in path order, of one library', () => {
       .ofKind('panel', 'a/x')
       .map(({ path }) => path),
   ).toEqual(['a/deep/er/heron.panel.yaml', 'a/tern.panel.yaml'])
-  expect(
-    nested()
-      .files()
-      .map(({ path }) => path),
-  ).toEqual([
+  expect(nested().paths()).toEqual([
     'a-b/tern.panel.yaml',
     'a/b/panels/tern.panel.yaml',
     'a/b/wattproof.yaml',
@@ -95,7 +91,7 @@ test('what is put last wins; what is dropped is gone; the version tells of both'
   library.drop('never.panel.yaml')
   expect(library.version).toBe(2)
   library.drop('tern.panel.yaml')
-  expect([name(), library.version, library.files()]).toEqual([undefined, 3, []])
+  expect([name(), library.version, library.paths()]).toEqual([undefined, 3, []])
 })
 
 test('a file is read once, when it is asked for, and again only after it changed', () => {

@@ -55,7 +55,7 @@ test('an accepted finding of a review is silent', () => {
 })
 
 const unused = (library: ReturnType<typeof libraryOf>) =>
-  library.files().flatMap(({ path }) => {
+  library.paths().flatMap((path) => {
     const found = checkFile(library, path, now)!.findings.filter(({ rule }) => rule === 'unused-record')
     return found.map(({ severity, pointer }) => `${severity} ${path.slice(folder.length + 1)} ${pointer}`)
   })
@@ -69,7 +69,7 @@ test('a record that no system names is told by a hint at its name', () => {
 
 test('no record is unused in a library without systems, nor a climate that the settings name', () => {
   const library = libraryOf()
-  for (const { path, kind } of library.files()) if (kind === 'system') library.drop(path)
+  for (const path of library.paths()) if (path.endsWith('.system.yaml')) library.drop(path)
   expect(unused(library)).toEqual([])
   library.put(`${folder}/one.system.yaml`, 'format: 1\nname: One\n')
   expect(unused(library).filter((one) => one.includes('climate'))).toHaveLength(2)

@@ -16,14 +16,12 @@ const rows = readFileSync(`${folder}/README.md`, 'utf8')
   )
   .map(([file = '', field = '', severity = '', said = '', fix = '']) => ({ file, field, severity, said, fix }))
 
-test.each(
-  library
-    .files()
-    .map(({ path }) => path)
-    .filter((path) => !path.includes('/hazards/') && !path.includes('/measured/')),
-)('nothing is found in %s', (path) => {
-  expect(checkFile(library, path, now)?.findings).toEqual([])
-})
+test.each(library.paths().filter((path) => !/\/(?:hazards|measured)\//.test(path)))(
+  'nothing is found in %s',
+  (path) => {
+    expect(checkFile(library, path, now)?.findings).toEqual([])
+  },
+)
 
 test('the table has every hazard', () => {
   expect(rows.map(({ file }) => file).sort()).toEqual(readdirSync(`${folder}/hazards`).sort())

@@ -87,13 +87,12 @@ function checked(library: Library, file: ReadFile, today: Today): Checked {
     }
   })
   const finding = (found: Found) => toFinding(found, file.kind, now.bundle)
-  let values: readonly Value[] | null = null
   return {
     ...file,
     findings: inOrder(kept.map(finding)),
     accepted: accepted.map(({ found, acceptance }) => ({ finding: finding(found), because: acceptance.because })),
     review,
-    values: () => (values ??= valuesOf(library, file, review)),
+    values: valuesWhenAsked(library, file, review),
   }
 }
 
@@ -163,6 +162,12 @@ function panelSearched(
   const unsettled = accept(judged, acceptances).open
   const context = { rules, severities, unsettled, reread, nameOf: relatives.nameOf }
   return { open: fold(file, open, slipIn(file, relatives, accepted, now.sheetOf?.(file.path)), context), accepted }
+}
+
+/** Made here and not where a file is checked: that would keep alive all that the check had read. */
+function valuesWhenAsked(library: Library, file: ReadFile, review: Review | null): () => readonly Value[] {
+  let values: readonly Value[] | null = null
+  return () => (values ??= valuesOf(library, file, review))
 }
 
 function valuesOf(library: Library, file: ReadFile, review: Review | null): readonly Value[] {

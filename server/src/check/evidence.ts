@@ -3,17 +3,8 @@ import type { ReadFile } from '../records/read-file.ts'
 import { pointers, type Evidence, type Reading } from '../slips/evidence.ts'
 import { noctPointers } from '../slips/typos/noct-row.ts'
 
-/** Of a library every record is asked for by each of its siblings. */
-const known = new WeakMap<ReadFile, Evidence>()
-
 /** What a panel record says of itself, as the slip search wants it. Fields that could not be read are absent. */
-export function evidenceOf(file: ReadFile<'panel'>): Evidence {
-  const evidence = known.get(file) ?? gather(file)
-  known.set(file, evidence)
-  return evidence
-}
-
-function gather({ record, fields }: ReadFile<'panel'>): Evidence {
+export function evidenceOf({ record, fields }: ReadFile<'panel'>): Evidence {
   const readings: Record<string, Reading> = {}
   for (const pointer of [...pointers, ...noctPointers]) {
     const field = fields.get(pointer) as Measure | undefined

@@ -17,15 +17,24 @@ export interface Relatives {
 
 export function relativesOf(library: Library, file: ReadFile<'panel'>): Relatives {
   const evidence = evidenceOf(file)
-  const files = new Map(library.kinOf(file).map((one) => [evidenceOf(one), one] as const))
-  const family = familyOf(evidence, [...files.keys()])
-  const sibling = ({ path, record }: ReadFile<'panel'>): Sibling => ({ path, record })
+  library.noted(file.path, evidenceOf)
+  const paths = new Map<Evidence, string>()
+  for (const path of library.kinOf(file)) paths.set(library.noted(path, evidenceOf)!, path)
+  const family = familyOf(evidence, [...paths.keys()])
+  const panelAt = (path: string) => library.file(path) as ReadFile<'panel'>
+  // few rules look at a sibling's record, and most siblings are not read again for one
+  const sibling = (path: string): Sibling => ({
+    path,
+    get record() {
+      return panelAt(path).record
+    },
+  })
   return {
     evidence,
     family,
-    siblings: (family?.siblings ?? []).map((one) => sibling(files.get(one)!)),
-    kin: [...files.values()].map(sibling),
-    nameOf: (other) => titleOf(files.get(other)!),
+    siblings: (family?.siblings ?? []).map((one) => sibling(paths.get(one)!)),
+    kin: [...paths.values()].map(sibling),
+    nameOf: (other) => titleOf(panelAt(paths.get(other)!)),
   }
 }
 

@@ -21,7 +21,14 @@ export function slipIn(
   const verdict = findSlip(withWitnesses(evidence, heldOf(file, beside)), family)
   const vouched = ({ found }: Match) =>
     verdict.kind === 'slip' && found.severity !== 'hint' && found.pointer === verdict.pointer
-  return accepted.some(vouched) ? none : verdict
+  return accepted.some(vouched) ? none : withoutGuessAtThickness(file, verdict)
+}
+
+/** The thickness in the place of a side: what that side is stands nowhere, though many a number would agree. */
+function withoutGuessAtThickness({ record: { size } }: ReadFile<'panel'>, verdict: SlipVerdict): SlipVerdict {
+  const side = [size.length, size.width].find((one) => one && one.value === size.thickness?.value)
+  if (!side || verdict.kind !== 'slip' || !verdict.pointer.startsWith('/size/')) return verdict
+  return { kind: 'disagree', pointers: [side.pointer], siblings: [], odds: verdict.odds }
 }
 
 /** What the sheet prints as it was typed was typed as it is meant. */

@@ -5,7 +5,6 @@ import type {
   WorkspaceDiagnosticReport,
   WorkspaceFullDocumentDiagnosticReport,
 } from 'vscode-languageserver'
-import type { Checked } from '../check/checked.ts'
 import { diagnostics } from './handlers/diagnostics.ts'
 import type { Here } from './here.ts'
 import type { Session } from './session.ts'
@@ -56,7 +55,7 @@ export async function newsOf(session: Session, previous: ReadonlyMap<string, str
   const items: Told[] = []
   const present = new Set<string>()
   let since = Date.now()
-  for (const { path } of session.workspace.library.files()) {
+  for (const path of session.workspace.library.paths()) {
     const uri = session.uriOf(path)
     present.add(uri)
     if (session.isOpen(path) || session.isBesides(path)) continue
@@ -65,8 +64,7 @@ export async function newsOf(session: Session, previous: ReadonlyMap<string, str
       since = Date.now()
     }
     if (token.isCancellationRequested) return []
-    const here = session.here(uri)
-    const result = here && resultOf(session, here)
+    const result = resultAt(session, path, uri)
     if (result && result.resultId !== previous.get(uri)) items.push(report(uri, result.resultId, result.items))
   }
   for (const [uri, id] of previous) if (!present.has(uri) && id !== gone) items.push(report(uri, gone, []))
@@ -96,7 +94,8 @@ function nextChange(session: Session, token: CancellationToken): Promise<void> {
 }
 
 const gone = 'gone'
-const results = new WeakMap<Checked, Result>()
+/** By the stamps of the workspace: what a file was reported to have is kept, and its check is not. */
+const results = new WeakMap<object, Result>()
 
 interface Result {
   /** The same for the same findings at the same places, so that nothing is sent again that has not changed. */
@@ -104,14 +103,23 @@ interface Result {
   readonly items: Diagnostic[]
 }
 
-function resultOf({ typing }: Session, here: Here): Result {
+/** What is known of a file, or else found now. */
+function resultAt(session: Session, path: string, uri: string): Result | null {
+  const known = results.get(session.workspace.stampOf(path))
+  if (known) return known
+  const here = session.here(uri)
+  return here && resultOf(session, here)
+}
+
+function resultOf({ workspace, typing }: Session, here: Here): Result {
   const { findings } = here.checked
   const settled = typing.settledOf(here.checked, here.path)
-  const known = settled === findings ? results.get(here.checked) : undefined
+  const stamp = workspace.stampOf(here.path)
+  const known = settled === findings ? results.get(stamp) : undefined
   if (known) return known
   const items = diagnostics(here, settled)
   const result = { resultId: digest(JSON.stringify(items)), items }
-  if (settled === findings) results.set(here.checked, result)
+  if (settled === findings) results.set(stamp, result)
   return result
 }
 

@@ -108,7 +108,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
     removeFolders(removed: readonly string[]) {
       removed.forEach((folder) => folders.delete(folder))
       setFolders()
-      for (const { path } of workspace.library.files()) {
+      for (const path of workspace.library.paths()) {
         const uri = addresses.uriOf(path)
         if (!isOpen(path) && removed.some((folder) => uri.startsWith(`${folder}/`))) workspace.drop(path)
       }

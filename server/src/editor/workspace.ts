@@ -2,6 +2,7 @@ import { checkFile } from '../check/check.ts'
 import type { Checked } from '../check/checked.ts'
 import { createLibrary } from '../library/create.ts'
 import type { Library } from '../library/library.ts'
+import { Recent } from '../library/recent.ts'
 import type { RecordKind } from '../records/field-info.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import type { FileText } from '../records/unread.ts'
@@ -19,6 +20,8 @@ export interface Workspace {
   setFolders(folders: readonly string[]): void
   /** null for a file that is none of ours */
   check(path: string): Checked | null
+  /** The same object until a check may find something else: what is known by it need not keep the check itself. */
+  stampOf(path: string): object
   /** Something beside a file has changed. */
   recheck(path: string): void
   /** Forgets what depends on the changes since the last call. Null when nothing changed. */
@@ -28,14 +31,20 @@ export interface Workspace {
 /** Files that must be looked at again although they did not change themselves: those, or all. */
 export type Settled = ReadonlySet<string> | 'all'
 
+/** Records that are kept as they were read. */
+const mostRead = 300
+/** Checks that are kept: those of open files, and of what was looked at beside them. */
+const mostChecked = 200
+
 /** @param onMistake  hears of a mistake of our own in a file, with the places in the program on the way to it */
 export function createWorkspace(
   today: () => string,
   sheetOf?: (path: string) => Beside | undefined,
   onMistake?: (path: string, trace: string) => void,
 ): Workspace {
-  const library = createLibrary()
-  const known = new Map<string, Checked>()
+  const library = createLibrary(mostRead)
+  const known = new Recent<Checked>(mostChecked)
+  const stamps = new Map<string, object>()
   const changed = new Set<string>()
   /** Panels of the families that changed records were in. */
   const left = new Set<string>()
@@ -86,8 +95,13 @@ export function createWorkspace(
       if (isTyping) quick.add(path)
       return checked
     },
+    stampOf(path) {
+      const stamp = stamps.get(path) ?? {}
+      stamps.set(path, stamp)
+      return stamp
+    },
     recheck(path) {
-      known.delete(path)
+      forgetCheck(path)
       changed.add(path)
       left.add(path)
     },
@@ -96,8 +110,8 @@ export function createWorkspace(
       const users: Settled = all
         ? 'all'
         : staleOf(new Set([...named, ...left, ...quick, ...[...changed].flatMap(usersOf)]))
-      if (users === 'all') known.clear()
-      else users.forEach((path) => known.delete(path))
+      if (users === 'all') forgetChecks()
+      else users.forEach(forgetCheck)
       changed.clear()
       left.clear()
       named.clear()
@@ -110,14 +124,24 @@ export function createWorkspace(
   /** Settings hold for all records, and a record that comes or goes may be named anywhere. */
   function forget(path: string, isListChange: boolean) {
     changed.add(path)
-    known.delete(path)
+    forgetCheck(path)
     if (!isListChange && recordOfPath(path)?.kind !== 'library') return
     forgetAll()
   }
 
   function forgetAll() {
     all = true
+    forgetChecks()
+  }
+
+  function forgetCheck(path: string) {
+    known.delete(path)
+    stamps.delete(path)
+  }
+
+  function forgetChecks() {
     known.clear()
+    stamps.clear()
   }
 
   /** Settings that name a changed climate hold for all records. */
@@ -132,7 +156,7 @@ export function createWorkspace(
   }
 
   function leaveFamily(file: ReadFile) {
-    if (file.kind === 'panel') for (const one of library.kinOf(file as ReadFile<'panel'>)) left.add(one.path)
+    if (file.kind === 'panel') for (const one of library.kinOf(file as ReadFile<'panel'>)) left.add(one)
   }
 
   /** Whoever names a record, its namesakes and its family. */
@@ -141,10 +165,7 @@ export function createWorkspace(
     if (!file) return []
     const namesakes = library.byId(file.kind, file.id, path).filter((other) => other.path !== path)
     const family = file.kind === 'panel' ? library.kinOf(file as ReadFile<'panel'>) : []
-    return [
-      ...library.usesOf(file).map((use) => use.file.path),
-      ...[...namesakes, ...family].map((other) => other.path),
-    ]
+    return [...library.usesOf(file).map((use) => use.file.path), ...namesakes.map((other) => other.path), ...family]
   }
 }
 

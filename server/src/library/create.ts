@@ -5,20 +5,30 @@ import type { FileText } from '../records/unread.ts'
 import { readFile } from '../records/read.ts'
 import { readWeather, type WeatherFile } from '../records/weather-file.ts'
 import { createKin } from './kin.ts'
+import { createListed } from './listed.ts'
 import type { Library, ReferencePlace } from './library.ts'
+import { byPath } from './in-order.ts'
+import { Recent } from './recent.ts'
 import { referencesOf } from './references.ts'
+import { createRoots } from './roots.ts'
 
-/** An empty library. Reading is lazy: a file is read when it is first asked for. */
-export function createLibrary(): Library {
+/**
+ * An empty library. Reading is lazy: a file is read when it is asked for.
+ *
+ * @param most  how many are kept as they were read; what else was not asked for lately is forgotten but for its text
+ */
+export function createLibrary(most = Infinity): Library {
   const texts = new Map<string, FileText>()
   const weatherTexts = new Map<string, string>()
   const weathers = new Map<string, WeatherFile | string>()
-  const read = new Map<string, ReadFile>()
-  let folders: readonly string[] = []
-  let roots: readonly string[] = []
-  let settingsPaths: ReadonlyMap<string, string> = new Map()
+  const read = new Recent<ReadFile>(most)
+  const notesOf = new Map<(file: ReadFile<'panel'>) => unknown, Map<string, unknown>>()
+  const roots = createRoots()
+  const listed = createListed(() => texts.keys(), roots.of)
+  let paths: readonly string[] | null = null
+  /** Of the records that name others. */
+  let naming: readonly string[] | null = null
   let version = 0
-  let byKind = new Map<RecordKind, readonly string[]>()
   const kin = createKin((path) => (library.file(path) as ReadFile<'panel'> | undefined)?.record)
   let uses: Map<string, ReferencePlace[]> | null = null
 
@@ -28,18 +38,30 @@ export function createLibrary(): Library {
     },
     put(path, text) {
       if (/\.epw$/i.test(path)) return putWeather(path, typeof text === 'string' ? text : '')
-      if (!recordOfPath(path) || texts.get(path) === text) return
+      const kind = recordOfPath(path)?.kind
+      if (!kind || texts.get(path) === text) return
       const isNew = !texts.has(path)
       texts.set(path, text)
-      if (recordOfPath(path)?.kind === 'panel') kin.put(path)
-      changed(path, isNew)
+      if (kind === 'panel') kin.put(path)
+      changed(path, kind)
+      if (!isNew) return
+      paths = naming = null
+      if (kind === 'library') roots.put(path)
+      if (kind === 'library') listed.forget()
+      else listed.put(path)
     },
     drop(path) {
       kin.drop(path)
-      if (texts.delete(path)) changed(path, true)
+      if (!texts.delete(path)) return
+      changed(path, recordOfPath(path)?.kind)
+      paths = naming = null
+      if (isSettings(path)) roots.drop(path)
+      if (isSettings(path)) listed.forget()
+      else listed.drop(path)
     },
-    setFolders(list) {
-      folders = [...list].sort((a, b) => a.length - b.length)
+    setFolders(folders) {
+      roots.setFolders(folders)
+      listed.forget()
       version++
     },
     file(path) {
@@ -49,36 +71,40 @@ export function createLibrary(): Library {
       if (text === undefined) return undefined
       const currency = isSettings(path) ? undefined : library.settings(path)?.record.currency?.value
       const file = readFile(path, text, currency) ?? undefined
-      if (file) read.set(path, file)
+      if (!file) return undefined
+      read.set(path, file)
+      note(file)
       return file
     },
-    files: () => [...texts.keys()].sort(byPath).flatMap((path) => library.file(path) ?? []),
+    paths: () => (paths ??= [...texts.keys()].sort(byPath)),
     ofKind<K extends RecordKind>(kind: K, near: string) {
-      const root = rootOf(near)
-      const paths = (byKind.get(kind) ?? listed(kind)).filter((path) => rootOf(path) === root)
-      return paths.flatMap((path) => library.file(path) ?? []) as unknown as readonly ReadFile<K>[]
+      return filesOf<K>(listed.ofKind(kind, roots.of(near)))
     },
     byId<K extends RecordKind>(kind: K, id: string, near: string) {
-      const root = rootOf(near)
-      const paths = (byKind.get(kind) ?? listed(kind)).filter(
-        // most paths do not even contain the id, which is told much sooner
-        (path) => path.includes(id) && recordOfPath(path)?.id === id && rootOf(path) === root,
-      )
-      return paths.flatMap((path) => library.file(path) ?? []) as unknown as readonly ReadFile<K>[]
+      return filesOf<K>(listed.byId(kind, id, roots.of(near)))
     },
     kinOf({ path }) {
-      const root = rootOf(path)
-      const paths = kin.of(path).filter((other) => rootOf(other) === root)
-      return paths.flatMap((other) => library.file(other) ?? []) as unknown as readonly ReadFile<'panel'>[]
+      const root = roots.of(path)
+      return kin.of(path).filter((other) => roots.of(other) === root)
+    },
+    noted<T>(path: string, make: (file: ReadFile<'panel'>) => T) {
+      const notes = (notesOf.get(make) ?? new Map()) as Map<string, T>
+      notesOf.set(make, notes)
+      if (!notes.has(path)) {
+        const file = library.file(path)
+        if (file) note(file)
+      }
+      return notes.get(path)
     },
     settings(path) {
-      const own = settingsPaths.get(rootOf(path))
+      const own = roots.settingsOf(roots.of(path))
       return own === undefined ? undefined : (library.file(own) as ReadFile<'library'> | undefined)
     },
     references: referencesOf,
     usesOf(file) {
       uses ??= gatherUses()
-      return (uses.get(`${file.kind} ${file.id}`) ?? []).filter((use) => rootOf(use.file.path) === rootOf(file.path))
+      const root = roots.of(file.path)
+      return (uses.get(`${file.kind} ${file.id}`) ?? []).filter((use) => roots.of(use.file.path) === root)
     },
     weather(path) {
       const text = weatherTexts.get(path)
@@ -87,10 +113,7 @@ export function createLibrary(): Library {
       weathers.set(path, known)
       return known
     },
-    hasSystems(near) {
-      const root = rootOf(near)
-      return (byKind.get('system') ?? listed('system')).some((path) => rootOf(path) === root)
-    },
+    hasSystems: (near) => listed.ofKind('system', roots.of(near)).length > 0,
   }
   return library
 
@@ -101,46 +124,41 @@ export function createLibrary(): Library {
     version++
   }
 
-  function changed(path: string, list: boolean) {
+  function changed(path: string, kind: RecordKind | undefined) {
     version++
     read.delete(path)
-    if (naming.some((kind) => kind === recordOfPath(path)?.kind)) uses = null
-    if (isSettings(path)) read.clear()
-    if (!list) return
-    byKind = new Map()
-    if (!isSettings(path)) return
-    settingsPaths = new Map([...texts.keys()].filter(isSettings).map((p) => [folderOf(p), p]))
-    roots = [...settingsPaths.keys()].sort((a, b) => b.length - a.length)
+    for (const notes of notesOf.values()) notes.delete(path)
+    if (namingKinds.has(kind)) uses = null
+    // a currency that settings name is that of all prices
+    if (kind !== 'library') return
+    read.clear()
+    notesOf.clear()
   }
 
-  function listed(kind: RecordKind): readonly string[] {
-    const paths = [...texts.keys()].filter((path) => recordOfPath(path)?.kind === kind).sort(byPath)
-    byKind.set(kind, paths)
-    return paths
+  /** All that is noted of panels is, as long as one is at hand. */
+  function note(file: ReadFile) {
+    if (file.kind !== 'panel') return
+    for (const [make, notes] of notesOf)
+      if (!notes.has(file.path)) notes.set(file.path, make(file as ReadFile<'panel'>))
   }
 
-  /** The folder of the nearest `wattproof.yaml` upward, or else the outermost opened one; '' where there is neither. */
-  function rootOf(path: string): string {
-    const above = (root: string) => path.startsWith(root)
-    return roots.find(above) ?? folders.find(above) ?? ''
+  function filesOf<K extends RecordKind>(found: readonly string[]) {
+    return found.flatMap((path) => library.file(path) ?? []) as unknown as readonly ReadFile<K>[]
   }
 
   function gatherUses() {
     const all = new Map<string, ReferencePlace[]>()
-    for (const path of naming.flatMap((kind) => byKind.get(kind) ?? listed(kind))) {
-      const file = library.file(path)
-      for (const use of file ? referencesOf(file) : []) {
+    naming ??= library.paths().filter((path) => namingKinds.has(recordOfPath(path)?.kind))
+    for (const path of naming)
+      for (const use of referencesOf(library.file(path)!)) {
         const key = `${use.kind} ${use.field.value}`
-        all.set(key, [...(all.get(key) ?? []), use])
+        const others = all.get(key)
+        if (others) others.push(use)
+        else all.set(key, [use])
       }
-    }
     return all
   }
 }
 
-/** The kinds of record that name others. */
-const naming = ['system', 'library'] as const
-
+const namingKinds: ReadonlySet<RecordKind | undefined> = new Set<RecordKind>(['system', 'library'])
 const isSettings = (path: string) => recordOfPath(path)?.kind === 'library'
-const folderOf = (path: string) => path.slice(0, Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1)
-const byPath = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0)

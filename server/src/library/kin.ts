@@ -1,5 +1,6 @@
 import type { Measure } from '../records/field.ts'
 import type { Panel } from '../records/records.generated.ts'
+import { placeIn } from './in-order.ts'
 
 /** Panels by what the models of a family share, so that the siblings of one record are found without comparing it with all. */
 export interface Kin {
@@ -57,18 +58,6 @@ export function createKin(read: (path: string) => Panel | undefined): Kin {
       return [...found].sort()
     },
   }
-}
-
-/** Where a path is in a sorted list, or would be. */
-function placeIn(sorted: readonly string[], path: string): number {
-  let low = 0
-  let high = sorted.length
-  while (low < high) {
-    const middle = (low + high) >> 1
-    if (sorted[middle]! < path) low = middle + 1
-    else high = middle
-  }
-  return low
 }
 
 /** The family by its name, and all shared values but each in turn, where a record has enough of them. */

@@ -23,13 +23,16 @@ export interface Library {
   /** Folders that are opened side by side, each ending in a slash: ids of one are not those of another. */
   setFolders(folders: readonly string[]): void
   file(path: string): ReadFile | undefined
-  files(): readonly ReadFile[]
+  /** Of all records and settings, in order. */
+  paths(): readonly string[]
   /** The records of a kind in the library that `near` belongs to, in path order. */
   ofKind<K extends RecordKind>(kind: K, near: string): readonly ReadFile<K>[]
   /** Records of that id; more than one is an ambiguity that the user must hear of. */
   byId<K extends RecordKind>(kind: K, id: string, near: string): readonly ReadFile<K>[]
-  /** Panels of the same library that may be of one family with this one: all but one of what a family shares is alike. */
-  kinOf(file: ReadFile<'panel'>): readonly ReadFile<'panel'>[]
+  /** Paths of panels of the same library that may be of one family with this one: all but one of what a family shares is alike. */
+  kinOf(file: ReadFile<'panel'>): readonly string[]
+  /** What is made of a panel, kept until the file may read otherwise; small, for it is kept of every panel. */
+  noted<T>(path: string, make: (file: ReadFile<'panel'>) => T): T | undefined
   /** The settings file that governs `path`. */
   settings(path: string): ReadFile<'library'> | undefined
   /** Every record id that a file names. */

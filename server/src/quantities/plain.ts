@@ -16,7 +16,7 @@ export interface Plain {
  */
 export function plain(typed: string): Plain {
   const { length } = typed
-  if (/^[ -~°±²Ω]*$/.test(typed)) {
+  if (/^[ -~°±²Ω]*$/.test(typed) && !/\d²/.test(typed)) {
     const text = typed.replaceAll('²', '2')
     return { typed, text, start: (i) => Math.min(i, length), end: (i) => Math.min(i, length), lookalikes: [] }
   }
@@ -26,8 +26,9 @@ export function plain(typed: string): Plain {
   const lookalikes: number[] = []
   let at = 0
   for (const char of typed) {
-    const meant = read(char, text)
-    if (surprising.test(char)) lookalikes.push(text.length)
+    const isFootnote = raised.test(char) && /\d\s*$/.test(text)
+    const meant = isFootnote ? ' ' : read(char, text)
+    if (isFootnote || surprising.test(char)) lookalikes.push(text.length)
     for (let i = 0; i < meant.length; i++) {
       starts.push(at)
       ends.push(at + char.length)
@@ -40,6 +41,9 @@ export function plain(typed: string): Plain {
 
 /** Worth a quiet fix: they look right and are not. The minus sign U+2212, `℃`, `µ` and blanks are right as they are. */
 const surprising = /[‐‑‒–—―﹣－º˚⁰０-９．，％]/u
+
+/** The raised digit of a footnote behind a number: `18.6¹ V`. Units have their own behind letters. */
+const raised = /[¹²³⁴-⁹]/u
 
 const table: Readonly<Record<string, string>> = {
   º: '°',

@@ -8,7 +8,8 @@ import type { Scanned } from './number.ts'
 import { scanNumber } from './number.ts'
 import { readCompound } from './read-compound.ts'
 import { readGauge } from './read-gauge.ts'
-import { looksLikeDigits, trailing, unreadUnit } from './unread-unit.ts'
+import { looksLikeDigits } from './misread.ts'
+import { trailing, unreadUnit } from './unread-unit.ts'
 import { unitOfKind } from './unit-text.ts'
 
 const lead =

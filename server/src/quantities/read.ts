@@ -100,6 +100,18 @@ function lookalikes({ plain: { text, typed, ...plain } }: Task): Note[] {
     const start = plain.start(from)
     const end = plain.end(to)
     const replacement = text.slice(from, to)
+    if (replacement.trim() === '') {
+      const message = tell`${shown(typed.slice(start, end))} was taken for a footnote, so that it does not count`
+      return {
+        code: 'spelling',
+        message,
+        start,
+        end,
+        replacement: '',
+        why: tell`without the footnote`,
+        certainty: 'same',
+      }
+    }
     const message = tell`${shown(typed.slice(start, end))} was read as "${replacement}"`
     return { code: 'spelling', message, start, end, replacement, why: tell`plain "${replacement}"`, certainty: 'same' }
   })

@@ -3,6 +3,7 @@ import type { Draft, Task } from './draft.ts'
 import { guess, problem, replaced } from './draft.ts'
 import { unitNames, kinds } from './kinds.ts'
 import { inches, usualUnit } from './measure.ts'
+import { joined, looksLikeDigits } from './misread.ts'
 import type { Scanned } from './number.ts'
 import type { Fix } from './quantity.ts'
 import { completedUnit, nearestUnits, unitKey, unitOfAnyKind, unitOfKind } from './unit-text.ts'
@@ -34,6 +35,10 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
       guess(fix, tell`the sign before the number`),
     ])
   }
+  // a letter that touches the number is no unit of another kind
+  const digits = looksLikeDigits(typed)
+  const isTouching = start === number.end && !unitOfKind(unit, task.kind)
+  if (digits && isTouching) return letterInNumber(task, end, wanted, digits)
   const other = unitOfAnyKind(unit)
   const units = (likely: readonly string[]) =>
     likely.map((u) => guess(replaced(task, start, end, spaced(text, start, u)), tell`in ${u}`))
@@ -46,16 +51,17 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
       rate ? [] : units(inPlaceOf(task, unit, number)),
     )
   }
-  const digits = looksLikeDigits(typed)
   const second = /(?<![A-Za-wyzΩ%°^\d])[-+±]?(?:(?<![.\d])\.)?\d/.exec(unit)
-  if (digits && (second || /^[OoIl]/.test(unit))) {
-    const message = tell`"${typed.trim()}" has a letter where a digit belongs; ${wanted}`
-    return problem(task, 'no-number', 0, end, message, () => digits)
-  }
+  if (digits && second) return letterInNumber(task, end, wanted, digits)
   if (second) return twoNumbers(task, number, start + second.index, end, wanted)
   return problem(task, 'unknown-unit', start, end, tell`"${shown}" is no unit known here; ${wanted}`, () =>
     units(nearestUnits(unit, task.kind, usualUnit(task))),
   )
+}
+
+function letterInNumber(task: Task, end: number, wanted: Told, digits: readonly Fix[]): Draft {
+  const message = tell`"${task.plain.typed.trim()}" has a letter where a digit belongs; ${wanted}`
+  return problem(task, 'no-number', 0, end, message, () => digits)
 }
 
 /** What a unit of another dimension may stand for, likeliest first. */
@@ -71,19 +77,13 @@ function inPlaceOf(task: Task, unit: string, { plain }: Scanned): readonly strin
 const spaced = (text: string, start: number, unit: string) =>
   text[start - 1] === ' ' || /[A-Za-z%°]/.test(text[start] ?? '') ? unit : ` ${unit}`
 
-/** `11O W`, `l10 W`: letters among digits. */
-export function looksLikeDigits(typed: string): Fix[] | null {
-  const fixed = typed.replace(/[OoIl](?=\d)|(?<=\d)[OoIl]{1,4}(?![A-Za-z])/g, (letters) =>
-    letters.replace(/o/gi, '0').replace(/[Il]/g, '1'),
-  )
-  return fixed === typed ? null : [guess(fixed, tell`a letter that looks like a digit`)]
-}
-
 function twoNumbers(task: Task, first: Scanned, start: number, end: number, wanted: Told): Draft {
   const { typed, text, ...plain } = task.plain
   const shown = typed.slice(plain.start(start), plain.end(end))
   const message = tell`One number belongs here and "${shown}" is a second one; ${wanted}`
   return problem(task, 'two-numbers', start, end, message, () => {
+    const one = joined(typed)
+    if (one.length > 0) return one
     // with three, choosing one would drop two
     if ((text.match(numbers)?.length ?? 0) > 2) return []
     const between = text.slice(first.end - 1, start + 1)

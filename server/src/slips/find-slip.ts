@@ -49,7 +49,7 @@ function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[]):
     best = Math.max(best, score)
   }
   if (suspects.some(({ gain }) => gain >= threshold) || isStrange(frame)) ways.several().forEach(attempt)
-  ways.ofPairs(suspects.map(({ place }) => place)).forEach(attempt)
+  ways.ofPairs(isStrange(frame) ? everywhere : suspects.map(({ place }) => place)).forEach(attempt)
   for (const { place, gain } of suspects) {
     if (gain < threshold || gain + slack < best) break
     ways.of(place).forEach(attempt)
@@ -57,6 +57,8 @@ function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[]):
   }
   return tried
 }
+
+const everywhere = pointers.map((_, place) => place)
 
 /** Several fields may be wrong together, so that no single one would gain much by another value. */
 const isStrange = ({ core, typed }: Frame): boolean => core.size > 0 && coreMost(core) - typed.core > strange
@@ -88,8 +90,8 @@ function suspectsOf(frame: Frame): readonly Suspect[] {
  */
 const threshold = 5.5
 const ofPair = 3
-/** How much less likely than the likeliest a record is that may have several slips; of the open ratings 3 in 100 are. */
-const strange = 18
+/** How much less likely than the likeliest a record is that may have several slips; of the open ratings one in ten is. */
+const strange = 13
 /** Score below which it takes more candidates than there are to move a verdict. */
 const negligible = -2
 /** Share of an unlikely field that is still worth a look, less the unlikeliness of any slip, as logarithm. */

@@ -1,4 +1,5 @@
 import { recordOfPath } from '../records/kinds.ts'
+import { byPath } from '../library/in-order.ts'
 import { refusal } from '../library/read-safely.ts'
 import type { Unread } from '../records/unread.ts'
 import type { World } from './world.ts'
@@ -24,9 +25,6 @@ export async function recordsIn(world: World, folder: string): Promise<Found> {
     .sort(byPath)
   return { paths, closed }
 }
-
-/** By UTF-16 unit, so that the order is the same on every machine. */
-export const byPath = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0)
 
 async function walk(world: World, folder: string, closed: Map<string, Unread>): Promise<string[]> {
   const found: string[] = []

@@ -1,9 +1,10 @@
 import type { Library } from '../library/library.ts'
+import { byPath } from '../library/in-order.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { Unread } from '../records/unread.ts'
 import { CouldNotRun } from './could-not-run.ts'
-import { byPath, findRecords, type Found } from './find-records.ts'
+import { findRecords, type Found } from './find-records.ts'
 import { contextsOf, libraryOf, load, type Context } from './load.ts'
 import { absolute, folderOf, isWithin } from './paths.ts'
 import type { Texts } from './share.ts'
@@ -111,7 +112,7 @@ async function affected(
 /** A panel bears witness for the others of its family. */
 function family(library: Library, path: string): readonly string[] {
   const file = library.file(path)
-  return file?.kind === 'panel' ? library.kinOf(file as ReadFile<'panel'>).map((one) => one.path) : []
+  return file?.kind === 'panel' ? library.kinOf(file as ReadFile<'panel'>) : []
 }
 
 /** The records that name one of these, which may be gone; settings name a climate for all systems that name none. */

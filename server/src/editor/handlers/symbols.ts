@@ -20,7 +20,8 @@ export function workspaceSymbols(
   uriOf: (path: string) => string,
 ): SymbolInformation[] {
   const asked = query.toLowerCase()
-  return library.files().flatMap((file) => {
+  return library.paths().flatMap((path) => {
+    const file = library.file(path)!
     const name = titleOf(file)
     if (!hasLetters(`${name} ${file.id}`.toLowerCase(), asked)) return []
     const location = { uri: uriOf(file.path), range: toRange(file.tree, { start: 0, end: 0 }) }

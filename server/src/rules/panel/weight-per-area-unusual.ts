@@ -7,6 +7,9 @@ import { isCrystalline } from '../../values/technology.ts'
 
 /** kg/m2 */
 const usual = { flexible: [1.2, 7.5], rigid: [6, 20], folding: [1.5, 16] } as const
+const typical = { flexible: 2.9, rigid: 11.3, folding: 4.5 } as const
+/** Crystalline cells without glass: films, cells and a thin back, up to 3.5 mm thick; where no thickness is given, most are. */
+const thinCrystalline = { low: 1.6, high: 4.8, highOfUnknown: 5.2, thinnerThan: 0.0035 } as const
 /** Films of thin cells weigh less than silicon can, and rigid composites less than glass. */
 const leastOfThin = 0.15
 const leastOfComposite = 3
@@ -20,7 +23,7 @@ export const weightPerAreaUnusual = panelRule({
     'common practice, no source; glass alone is 2.5 kg/m2 per mm; Martins et al., "Robust glass-free lightweight photovoltaic modules": framed glass 10 to 15 kg/m2, composites without glass 3.6 kg/m2',
   messages: {
     unusual: '{weight} on {length} by {width} is {perArea}, outside {low} to {high} kg/m2 that is usual for {panel}',
-    poundsTypedAs: 'pounds typed as kilograms',
+    typedFor: '{meant} typed as {typed}',
     decimalPointMoved: 'decimal point moved',
   },
 
@@ -31,14 +34,19 @@ export const weightPerAreaUnusual = panelRule({
       construction,
     } = record
     if (!weight || !length || !width || weight.value <= 0 || length.value * width.value <= 0) return null
-    const { low: usualLow, high, panel } = usualFor(usual, { construction })
-    const low = Math.min(usualLow, ...lighter(record))
+    const { low: usualLow, high: usualHigh, panel } = usualFor(usual, { construction })
+    const thin = thinBand(record)
+    const low = thin ? thin[0] : Math.min(usualLow, ...lighter(record))
+    const high = thin ? thin[1] : usualHigh
     const perArea = weight.value / (length.value * width.value)
     if (low <= perArea && perArea <= high) return null
-    const fixes = ways(weight).filter(({ factor }) => inside(perArea * factor, [low, high]))
-    const [fix] = fixes
+    const fix = likeliest(
+      ways(weight).filter(({ factor }) => inside(perArea * factor, [low, high])),
+      ({ factor }) => Math.abs(Math.log((perArea * factor) / typical[construction?.value ?? 'flexible'])),
+      construction === undefined,
+    )
     return {
-      ...(fix && fixes.length === 1 && { correction: { field: weight, ...fix.proposal, certainty: 'guess' as const } }),
+      ...(fix && { correction: { field: weight, ...fix.proposal, certainty: 'guess' as const } }),
       say: 'unusual',
       with: { weight, length, width, perArea: figure(perArea, 'kg/m2'), low, high, panel },
       suspects: [weight, length, width],
@@ -47,6 +55,12 @@ export const weightPerAreaUnusual = panelRule({
   },
 })
 
+/** The only way, or the one that leads much nearer to what is typical than all others. */
+function likeliest<T>(all: readonly T[], off: (one: T) => number, isAnyKind: boolean): T | undefined {
+  const [first, second] = [...all].sort((a, b) => off(a) - off(b))
+  return !second || (!isAnyKind && off(second!) - off(first!) > 0.4) ? first : undefined
+}
+
 /** What panels of this kind may weigh at least, where that is less than usual. */
 function lighter({ construction, surface, cells: { technology } }: Panel): readonly number[] {
   const isThin = technology !== undefined && !isCrystalline({ cells: { technology } })
@@ -54,16 +68,37 @@ function lighter({ construction, surface, cells: { technology } }: Panel): reado
   return isThin ? [leastOfThin] : []
 }
 
+/** The band of flexible panels of silicon that are not known to be thick. */
+function thinBand({ construction, surface, size, cells: { technology } }: Panel): readonly [number, number] | null {
+  if (construction?.value !== 'flexible' || surface?.value === 'glass' || !technology) return null
+  if (!isCrystalline({ cells: { technology } })) return null
+  const { low, high, highOfUnknown, thinnerThan } = thinCrystalline
+  if (!size.thickness) return [low, highOfUnknown]
+  return size.thickness.value < thinnerThan ? [low, high] : null
+}
+
+const names = { kg: 'kilograms', lb: 'pounds', g: 'grams', oz: 'ounces' } as const
+const kilograms = { kg: 1, lb: 0.45359237, g: 1e-3, oz: 0.028349523125 } as const
+type Unit = keyof typeof kilograms
+
 /** Slips by which a weight is far off, and what they make of it. */
 function ways({ text }: Measure) {
-  const parts = /^(\d+)(?:[.,](\d+))?( ?)kg$/.exec(text)
+  const parts = /^(\d+)(?:[.,](\d+))?( ?)(kg|lb|g|oz)$/.exec(text)
   if (!parts) return []
   const [, whole = '', decimals = '', blank] = parts
+  const typed = parts[4] as Unit
   const digits = whole + decimals
-  const moved = (at: number) => `${Number(`${digits.slice(0, at) || 0}.${digits.slice(at)}`)}${blank}kg`
+  const moved = (at: number) => `${Number(`${digits.slice(0, at) || 0}.${digits.slice(at)}`)}${blank}${typed}`
+  const units = (Object.keys(kilograms) as Unit[]).filter((unit) => unit !== typed)
   return [
-    { factor: 0.45359237, proposal: { text: text.replace('kg', 'lb'), why: { say: 'poundsTypedAs' } } },
-    { factor: 0.1, proposal: { text: moved(whole.length - 1), why: { say: 'decimalPointMoved' } } },
-    { factor: 10, proposal: { text: moved(whole.length + 1), why: { say: 'decimalPointMoved' } } },
+    ...units.map((meant) => ({
+      factor: kilograms[meant] / kilograms[typed],
+      proposal: {
+        text: text.replace(typed, meant),
+        why: { say: 'typedFor' as const, with: { meant: names[meant], typed: names[typed] } },
+      },
+    })),
+    { factor: 0.1, proposal: { text: moved(whole.length - 1), why: { say: 'decimalPointMoved' as const } } },
+    { factor: 10, proposal: { text: moved(whole.length + 1), why: { say: 'decimalPointMoved' as const } } },
   ]
 }

@@ -22,6 +22,7 @@ export const reasons = {
     currentsOfTwo: 'the currents of two panels in parallel',
     twiceTheVoltage: 'the version of twice the voltage',
     halfTheVoltage: 'the version of half the voltage',
+    voltagesAtNoct: 'the voltages at NOCT typed',
     rearGain: 'the column with light on the back',
     perFahrenheit: 'coefficients per °F typed as per °C',
     bothSides: '{typed} typed for {meant} on both sides',

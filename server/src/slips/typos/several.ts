@@ -13,6 +13,7 @@ export function severalSlips(evidence: Evidence, frame: Frame, read: Read): read
     ...columns(evidence, read),
     ...rowsShifted(read),
     ...versions(read),
+    ...voltagesAtNoct(frame, read),
     ...rearGain(frame, read),
     ...perFahrenheit(read),
   ]
@@ -151,9 +152,25 @@ function versions(read: Read): Candidate[] {
   ]
 }
 
+/** Both voltages from the column of NOCT, where power and current tell what they were. */
+function voltagesAtNoct({ values }: Frame, read: Read): Candidate[] {
+  const share = values[at.pmax]! / (values[at.vmp]! * values[at.imp]!)
+  // what sheets of silicon print at 800 W/m2 is 5 to 9 % less; common practice, no source
+  if (!(share > 1.04 && share < 1.12)) return []
+  return scaled(
+    read,
+    [
+      [at.vmp, share],
+      [at.voc, share],
+    ],
+    reason({ say: 'voltagesAtNoct' }),
+  )
+}
+
 /** Ratings with light on the back too: power and currents by the share that the printed efficiency lacks. */
-function rearGain({ values, present }: Frame, read: Read): Candidate[] {
-  if (![at.efficiency, at.length, at.width].every((place) => present[place])) return []
+function rearGain({ values, present, isGlass }: Frame, read: Read): Candidate[] {
+  // what is bonded to a deck has no light on its back
+  if (!isGlass || ![at.efficiency, at.length, at.width].every((place) => present[place])) return []
   const front = 1000 * values[at.efficiency]! * values[at.length]! * values[at.width]!
   const gain = values[at.pmax]! / front
   // common practice, no source: sheets print the gain for 5 to 30 % more light
