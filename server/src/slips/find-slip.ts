@@ -4,7 +4,6 @@ import type { Candidate } from './typos/candidate.ts'
 import { candidates } from './typos/candidates.ts'
 import { coherenceWith } from './density/coherence-with.ts'
 import { identityGains } from './density/arithmetic.ts'
-import { coreMost } from './density/core.ts'
 import { frameOf, sources, typedCoherence, type Frame } from './density/coherence.ts'
 import { pointers, type Evidence } from './evidence.ts'
 import { familyGains, type Family } from './family/family.ts'
@@ -61,7 +60,7 @@ function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[], 
 const everywhere = pointers.map((_, place) => place)
 
 /** Several fields may be wrong together, so that no single one would gain much by another value. */
-const isStrange = ({ core, typed }: Frame): boolean => core.size > 0 && coreMost(core) - typed.core > mostOfTrue
+const isStrange = ({ core, typed }: Frame): boolean => core.size > 0 && typed.most - typed.core > mostOfTrue
 
 /** A field, and how much likelier the record could become by another value in it, as logarithm. */
 interface Suspect {
@@ -90,8 +89,8 @@ function suspectsOf(frame: Frame): readonly Suspect[] {
  */
 const threshold = 5.5
 const ofPair = 3
-/** How much less likely than the likeliest a record is that may have several slips; of the open ratings one in ten is. */
-const mostOfTrue = 13
+/** How much less likely than the likeliest a record is that may have several slips; of the open ratings 5 in 100 are. */
+const mostOfTrue = 15
 /** Score below which it takes more candidates than there are to move a verdict. */
 const negligible = -2
 /** Share of an unlikely field that is still worth a look, less the unlikeliness of any slip, as logarithm. */

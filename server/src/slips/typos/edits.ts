@@ -80,7 +80,7 @@ function doubled(text: string, add: Add): void {
 
 /** One digit too many, such as that of a footnote or of a key hit as well, and a key held down; rarer than one that is doubled. */
 function added(text: string, add: Add): void {
-  const chance = -Math.log(text.length) - 1.5
+  const chance = -Math.log(text.length) - 2.5
   for (let i = 0; i < text.length; i++) {
     if (!digit(text[i])) continue
     if (text[i] !== text[i + 1] && text[i] !== text[i - 1]) add('digit added', put(text, i, 1, ''), chance)
