@@ -13,7 +13,8 @@ const folder = 'samples/library/sheets'
 test('spoiled sheets: each is read or said to be unreadable', { timeout: 240_000 }, async () => {
   const sheets = readdirSync(folder).map((name) => readFileSync(`${folder}/${name}`))
   const found: string[] = []
-  for (let seed = 1; seed <= 60; seed++) {
+  // the last ones have letters without a width
+  for (const seed of [...Array.from({ length: 60 }, (_, i) => i + 1), 476, 521, 609]) {
     const bytes = spoiled(sheets[seed % sheets.length]!, seed)
     const start = performance.now()
     const { sheet } = await reader.read(bytes)

@@ -127,3 +127,26 @@ test('a finding about what the sheet itself prints says so and offers nothing el
     if (one.pointer === '/stc/voc')
       expect(one).toMatchObject({ message: expect.stringContaining('the sheet prints it so'), corrections: [] })
 })
+
+test('what the sheet prints is no slip of the hand: the search looks among the rest', async () => {
+  const isArithmetic = ({ rule }: { readonly rule: string }) => rule === 'pmax-not-vmp-times-imp'
+  const text = record
+    .replace('imp: 5.92 A', 'imp: 5.29 A')
+    .replace(/noct: .*\n/, '')
+    .replace('  efficiency: 17.1 % # as printed\n', '')
+    .replace(', vmp: -0.39 %/°C, imp: 0.01 %/°C', '')
+  const alone = createLibrary()
+  alone.put(path, text)
+  const [swapped] = checkFile(alone, path, { today: '2026-11-25' })!.findings.filter(isArithmetic)
+  expect([swapped!.pointer, swapped!.corrections[0]!.text]).toEqual(['/stc/imp', '5.92 A'])
+  const sheet = await sampleSheet('tern-110.pdf')
+  const models = sheet.models.map((m) => ({
+    ...m,
+    readings: m.readings
+      .filter(({ field }) => field !== '/stc/pmax')
+      .map((r) => (r.field === '/stc/imp' ? { ...r, typed: '5.29 A' } : r)),
+  }))
+  const beside = { state: 'read', source, path: source, sheet: { ...sheet, models }, sha256: 'ab' } as const
+  const [computed] = found(text, beside).filter(isArithmetic)
+  expect([computed!.pointer, computed!.corrections[0]!.text]).toEqual(['/stc/pmax', '98 W'])
+})

@@ -26,6 +26,27 @@ test('every result of the samples points at its rule, its file and its character
   }
 })
 
+test('a rule leads to its page and says how to read it without a network', () => {
+  const { driver } = sarif('.', 'samples/library').runs[0]!.tool
+  expect(driver.informationUri).toMatch(/^https:\/\//)
+  const rule = driver.rules?.find(({ id }) => id === 'voc-below-vmp')
+  expect(rule?.helpUri).toBe(`${driver.informationUri}rules#voc-below-vmp`)
+  expect(rule?.help?.text).toContain('wattproof explain voc-below-vmp')
+})
+
+test('places in other files are named from the top of the repository, with their lines where those were checked too', () => {
+  const others = resultsOf(sarif('.', 'samples/systems')).flatMap(({ locations, relatedLocations = [] }) =>
+    relatedLocations.flatMap(({ physicalLocation: place }) =>
+      place?.artifactLocation?.uri === locations?.[0]?.physicalLocation?.artifactLocation?.uri ? [] : [place],
+    ),
+  )
+  expect(others.length).toBeGreaterThan(3)
+  for (const place of others) {
+    const text = readFileSync(decodeURIComponent(place?.artifactLocation?.uri ?? ''), 'utf8')
+    expect(textAt(text, place?.region ?? {})).not.toBe('')
+  }
+})
+
 test('nothing is empty: strict readers break on an empty object', () => {
   expect(JSON.stringify(sarif('.', 'samples'))).not.toMatch(/\{\}|"snippet":\{"text":""\}/)
 })

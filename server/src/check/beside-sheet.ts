@@ -2,11 +2,12 @@ import { foundAt, type Found } from '../findings/found.ts'
 import type { Field } from '../records/field.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { Beside } from '../sheets/beside.ts'
-import { hold, type Witness } from '../sheets/hold.ts'
+import type { Witness } from '../sheets/hold.ts'
 import { setScalar } from '../text/edits.ts'
 import { applyEdits } from '../text/span.ts'
 import { accept } from './accept.ts'
 import type { Acceptance } from './acceptances.ts'
+import { heldOf } from './held.ts'
 import { called } from './in-words.ts'
 import { placeOf } from './judge.ts'
 import type { Reread } from './rereads.ts'
@@ -48,7 +49,7 @@ export function besideSheet(
     const said = { say: 'unreadable', with: { ...about, problem: sheet.problem } } as const
     return [...found, ...notes, foundAt(sheetFacts.unreadable, source, said)]
   }
-  const { fields } = hold(file, sheet)
+  const { fields } = heldOf(file, beside)!
   const unlike = severities(fields.filter(({ status }) => status === 'other').map((one) => unlikeSheet(file, one)))
   const { open, accepted } = accept(unlike, acceptances)
   const all = [...notes, ...replaced(file, sha256), ...accepted.map((one) => one.found)]

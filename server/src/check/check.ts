@@ -161,7 +161,7 @@ function panelSearched(
   const { open, accepted } = accept(severities(judged), acceptances)
   const unsettled = accept(judged, acceptances).open
   const context = { rules, severities, unsettled, reread, nameOf: relatives.nameOf }
-  return { open: fold(file, open, slipIn(file, relatives, accepted), context), accepted }
+  return { open: fold(file, open, slipIn(file, relatives, accepted, now.sheetOf?.(file.path)), context), accepted }
 }
 
 /** Made here and not where a file is checked: that would keep alive all that the check had read. */

@@ -1,9 +1,12 @@
 import type { ReadFile } from '../records/read-file.ts'
-import { pointers } from '../slips/evidence.ts'
+import type { Beside } from '../sheets/beside.ts'
+import type { Held } from '../sheets/hold.ts'
+import { pointers, type Evidence } from '../slips/evidence.ts'
 import { findSlip } from '../slips/find-slip.ts'
 import type { SlipVerdict } from '../slips/verdict.ts'
 import type { Match } from './accept.ts'
 import type { Relatives } from './family.ts'
+import { heldOf } from './held.ts'
 
 const none: SlipVerdict = { kind: 'consistent' }
 
@@ -12,9 +15,10 @@ export function slipIn(
   file: ReadFile<'panel'>,
   { evidence, family }: Relatives,
   accepted: readonly Match[],
+  beside?: Beside,
 ): SlipVerdict {
   if (isUnreadable(file)) return none
-  const verdict = findSlip(evidence, family)
+  const verdict = findSlip(withWitnesses(evidence, heldOf(file, beside)), family)
   const vouched = ({ found }: Match) =>
     verdict.kind === 'slip' && found.severity !== 'hint' && found.pointer === verdict.pointer
   return accepted.some(vouched) ? none : withoutGuessAtThickness(file, verdict)
@@ -25,6 +29,16 @@ function withoutGuessAtThickness({ record: { size } }: ReadFile<'panel'>, verdic
   const side = [size.length, size.width].find((one) => one && one.value === size.thickness?.value)
   if (!side || verdict.kind !== 'slip' || !verdict.pointer.startsWith('/size/')) return verdict
   return { kind: 'disagree', pointers: [side.pointer], siblings: [], odds: verdict.odds }
+}
+
+/** What the sheet prints as it was typed was typed as it is meant. */
+function withWitnesses(evidence: Evidence, held: Held | null): Evidence {
+  if (!held) return evidence
+  const same = new Set(held.fields.filter(({ status }) => status === 'same').map(({ field }) => field.pointer))
+  const readings = Object.entries(evidence.readings).map(
+    ([pointer, reading]) => [pointer, { ...reading, isPrinted: same.has(pointer) }] as const,
+  )
+  return { ...evidence, readings: Object.fromEntries(readings) }
 }
 
 /**

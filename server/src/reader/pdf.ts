@@ -36,13 +36,15 @@ interface Item {
 }
 
 /** In the page as it is shown. Upright text, as in a narrow head of a column, stands where it ends; a slanted watermark is left out. */
-function runOf({ str, transform, width, fontName }: Item, view: readonly number[]): readonly Run[] {
+function runOf({ str, transform, width: drawn, fontName }: Item, view: readonly number[]): readonly Run[] {
   if (str.trim() === '') return []
   const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = transform
   const [A = 0, B = 0, C = 0, D = 0, E = 0, F = 0] = view
   const across = [A * a + C * b, B * a + D * b] as const
   const size = Math.hypot(A * c + C * d, B * c + D * d)
-  if (size === 0) return []
+  if (!(size > 0)) return []
+  // a damaged font has letters without a width
+  const width = Number.isFinite(drawn) ? drawn : 0.5 * size * str.length
   if (Math.abs(across[0]) < 0.05 * Math.abs(across[1])) {
     const isUp = across[1] < 0
     const x = A * e + C * f + E - (isUp ? 0.8 : 0.2) * size

@@ -6,6 +6,8 @@ export interface Reading {
   readonly half: number
   /** Number and unit as typed: `18.6 V`, `-0.38 %/°C`; a count of cells is a bare number. */
   readonly text: string
+  /** The sheet that it was typed from prints the same: whatever is wrong, it is no slip of the hand. */
+  readonly isPrinted?: boolean
 }
 
 /** What a panel record says of itself, by JSON pointer. */

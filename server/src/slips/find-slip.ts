@@ -41,6 +41,7 @@ function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[], 
   const tried: Tried[] = []
   let best = -Infinity
   const attempt = (candidate: Candidate) => {
+    if (candidate.places.some((place) => evidence.readings[pointers[place]!]?.isPrinted)) return
     const apart = candidate.prior - base + noctRowGain(evidence, candidate)
     const score = coherenceWith(frame, candidate, negligible - apart) + apart
     if (score < negligible) return

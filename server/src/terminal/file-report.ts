@@ -19,6 +19,8 @@ export interface FileReport {
   readonly accepted: readonly Accepted[]
   /** From the folder of its library. */
   readonly place: string
+  /** Of the findings, then of the accepted ones, where some findings are left out: their names must not change by that. */
+  readonly fingerprints?: readonly string[]
   /** Set for settings that could be read only in part. */
   readonly brokenSettings: boolean
 }

@@ -7,7 +7,9 @@ import type { FileReport } from './file-report.ts'
  *
  * @returns  one for each finding, then one for each accepted one
  */
-export function fingerprints({ findings, accepted, place, text }: FileReport): readonly string[] {
+export function fingerprints(file: FileReport): readonly string[] {
+  const { findings, accepted, place, text } = file
+  if (file.fingerprints) return file.fingerprints
   const seen = new Map<string, number>()
   return [...findings, ...accepted.map(({ finding }) => finding)].map(({ rule, pointer, span }) => {
     // a whole file or group is known by its place alone, so that an edit inside it changes nothing

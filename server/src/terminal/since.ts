@@ -34,11 +34,19 @@ export async function changesSince(world: World, folder: string, revision: strin
   return { there, gone }
 }
 
-async function atFork(world: World, top: string, head: string, revision: string): Promise<Blobs> {
+const atFork = async (world: World, top: string, head: string, revision: string): Promise<Blobs> =>
+  committed(world, top, await forkOf(world, top, head, revision))
+
+/**
+ * The commit at which a branch left a revision.
+ *
+ * @throws CouldNotRun  where git does not know the revision
+ */
+export async function forkOf(world: World, top: string, head: string, revision: string): Promise<string> {
   const known = await world.git(top, ['rev-parse', '--verify', '--quiet', '--end-of-options', `${revision}^{commit}`])
   if (known?.code !== 0)
     throw new CouldNotRun(`git knows no revision \`${revision}\` here (a shallow clone may have left it out)`)
   const commit = known.out.toString().trim()
   const left = await world.git(top, ['merge-base', commit, head])
-  return committed(world, top, left?.code === 0 ? left.out.toString().trim() : commit)
+  return left?.code === 0 ? left.out.toString().trim() : commit
 }

@@ -1,7 +1,7 @@
-import { recordOfPath } from '../records/kinds.ts'
 import { committed, contents, inIndex } from './git/blobs.ts'
 import { repositoryFor } from './git/start.ts'
-import { absolute, folderOf, isWithin } from './paths.ts'
+import { inPlaceOfDisk } from './in-place-of-disk.ts'
+import { absolute, isWithin } from './paths.ts'
 import type { Changes } from './since.ts'
 import type { World } from './world.ts'
 
@@ -31,28 +31,4 @@ export async function staged(world: World): Promise<{ world: World; changes: Cha
 function ownIndex({ env, cwd }: World, folder: string): string | undefined {
   const path = env.GIT_INDEX_FILE ? absolute(cwd, env.GIT_INDEX_FILE) : undefined
   return path !== undefined && isWithin(folder, path) ? path : undefined
-}
-
-function inPlaceOfDisk(world: World, top: string, texts: ReadonlyMap<string, string>): World {
-  const folders = new Set([top])
-  for (const path of texts.keys())
-    for (let folder = folderOf(path); !folders.has(folder); folder = folderOf(folder)) folders.add(folder)
-  const isRecordHere = (path: string) => isWithin(top, path) && recordOfPath(path) !== null
-  return {
-    ...world,
-    known: async (folder) => [...texts.keys()].filter((path) => isWithin(folder, path)),
-    readRecord: async (path, within) =>
-      isRecordHere(path) ? (texts.get(path) ?? null) : world.readRecord(path, within),
-    standing: async (path) => {
-      if (isRecordHere(path)) return texts.has(path) ? 'file' : null
-      return folders.has(path) ? 'folder' : world.standing(path)
-    },
-    list: async (folder) =>
-      [...texts.keys()]
-        .filter((path) => folderOf(path) === folder)
-        .map((path) => ({
-          name: path.slice(path.lastIndexOf('/') + 1),
-          standing: 'file',
-        })),
-  }
 }

@@ -22,7 +22,7 @@ export interface Day {
 }
 
 /** What a system with these arrays says of what a meter shows on these days. */
-export function reviewOf(arrays: readonly Built[], days: readonly Day[], seed: number, points = true) {
+export function reviewOf(arrays: readonly Built[], days: readonly Day[], seed: number, points = true, typed?: string) {
   const next = normal(seed)
   const measurements = days.flatMap((day) => measure(arrays, day, next, points))
   const yaml = `
@@ -36,7 +36,7 @@ ${measurements.join('\n')}
 `
   const library = createLibrary()
   library.put('wattproof.yaml', 'format: 1\n')
-  library.put('own.system.yaml', yaml)
+  library.put('own.system.yaml', typed ?? yaml)
   const { findings, review } = checkFile(library, 'own.system.yaml', { today: '2026-11-25', years: 1 })!
   const { measurements: figures } = review!.figures
   return { yaml, figures, findings: findings.filter(({ pointer }) => pointer.startsWith('/measurements')) }

@@ -23,6 +23,8 @@ export interface Taken {
   readonly from: 'meter' | 'reference panel' | 'air' | 'strings'
 }
 
+/** Nobody measures strings in less sun, and no more falls on a panel [W/m2] (common practice, no source). */
+const [dimmest, brightest] = [5, 15_000]
 /** At the back of a panel [K]: a meter within 1 K, cells up to 3 K warmer than the back (common practice, no source). */
 const atTheBack = 3
 /** From the air [K]: the Ross model leaves out the wind, which cools by several kelvins (common practice, no source). */
@@ -44,7 +46,9 @@ export function conditionsOf(
 
   function typed(): Taken | null {
     const { irradiance: g } = entry
-    return g && g.value > 0 ? { value: g.value, uncertainty: accuracy.irradiance, from: 'meter' } : null
+    return g && dimmest < g.value && g.value < brightest
+      ? { value: g.value, uncertainty: accuracy.irradiance, from: 'meter' }
+      : null
   }
 
   function byReference(): Taken | null {

@@ -35,7 +35,7 @@ function work(system: ResolvedSystem): Measured {
   const read = readStrings(system)
   const together = system.measurements.map((one) => read.filter(({ measurement }) => measurement === one))
   const slips = together.flatMap((strings) => slipsOf(strings))
-  const mistyped = new Set(slips.flatMap(({ string, other }) => [string.entry, ...(other ? [other.entry] : [])]))
+  const mistyped = new Set(slips.flatMap((slip) => slip.strings.map(({ entry }) => entry)))
   const all = together.flatMap((strings) => compareStrings(strings, mistyped, accuracy))
   const first = all.map((string) => judged(string))
   const trends = trendsOf(

@@ -88,7 +88,7 @@ function heldAgainst(panels: readonly ResolvedPanels[], at: MeasuredAt, accuracy
 
   function difference(value: number, of: (one: Expected) => number | null, meter: number): Difference | null {
     const [wanted, sun, heat] = [of(expected), of(brighter), of(warmer)]
-    if (wanted === null || sun === null || heat === null || !(wanted > 0)) return null
+    if (wanted === null || sun === null || heat === null || !(wanted > 0 && wanted < Infinity)) return null
     return { share: value / wanted - 1, uncertainty: Math.hypot(meter, sun / wanted - 1, heat / wanted - 1) }
   }
 }

@@ -1,28 +1,51 @@
-import type { Measure } from '../../records/field.ts'
-import { namesOf, quantities, type MeasuredString, type Quantity, type Reading } from './string.ts'
+import type { Suspect } from '../../findings/rule.ts'
+import { namesOf, quantities, unitsOf, type MeasuredString, type Quantity } from './string.ts'
 
-/** A typing mistake that would explain a measured value. */
+/** A typing mistake that would explain what a measurement says. */
 export interface Slip {
-  readonly string: MeasuredString
-  readonly reading: Reading
   readonly kind: 'decimal point moved' | 'exchanged' | 'strings exchanged'
+  readonly field: Suspect
+  readonly name: string
   /** As the field should read. */
   readonly text: string
+  /** What it should be about, where that is known. */
+  readonly expected: { readonly value: number; readonly unit: string } | null
   /** The other half of an exchange. */
-  readonly also?: { readonly field: Measure; readonly text: string; readonly name: string }
-  /** The other string of an exchange. */
-  readonly other?: MeasuredString
+  readonly also?: { readonly field: Suspect; readonly text: string; readonly name: string }
+  /** Strings of which nothing more is said until it is corrected. */
+  readonly strings: readonly MeasuredString[]
 }
 
 /** How near a corrected value must come to what is expected [1]: the sun of the day is uncertain, a factor of ten is not. */
 const near = 0.2
 
-/** Slips of the strings of one measurement, one a string at most. */
+/** Slips of the strings of one measurement, one a string at most; a sun that fits no string is one for all. */
 export function slipsOf(strings: readonly MeasuredString[]): readonly Slip[] {
+  const sun = sunMoved(strings)
+  if (sun) return [sun]
   const single = strings.flatMap((string) => exchanged(string) ?? pointMoved(string, strings) ?? [])
-  const rest = strings.filter((one) => !single.some(({ string }) => string === one))
+  const rest = strings.filter((one) => !single.some((slip) => slip.strings.includes(one)))
   return [...single, ...stringsExchanged(rest)]
 }
+
+/** All currents, of which there are several, are ten or a hundred times what the irradiance would give. */
+function sunMoved(strings: readonly MeasuredString[]): Slip | null {
+  const field = strings[0]?.measurement.entry.irradiance
+  const shares = strings.flatMap(({ readings }) =>
+    (['isc', 'imp'] as const).flatMap((quantity) => {
+      const reading = readings.get(quantity)
+      return reading?.expected ? [reading.value / reading.expected] : []
+    }),
+  )
+  if (!field || shares.length < 2) return null
+  for (const places of powers) {
+    const text = shares.every((share) => Math.abs(share / 10 ** places - 1) < near) ? shifted(field.text, places) : null
+    if (text !== null) return { kind: 'decimal point moved', field, name: 'irradiance', text, expected: null, strings }
+  }
+  return null
+}
+
+const powers = [1, -1, 2, -2]
 
 /** Voc is always above Vmp of the same string, and Isc above Imp. */
 function exchanged(string: MeasuredString): Slip | null {
@@ -35,7 +58,16 @@ function exchanged(string: MeasuredString): Slip | null {
     // a moved point is likelier than an exchange where the two are far apart
     if (lower.value > 2.2 * upper.value) continue
     const also = { field: lower.field, text: upper.field.text, name: namesOf[low] }
-    return { string, reading: upper, kind: 'exchanged', text: lower.field.text, also }
+    const { field } = upper
+    return {
+      kind: 'exchanged',
+      field,
+      name: namesOf[high],
+      text: lower.field.text,
+      expected: null,
+      also,
+      strings: [string],
+    }
   }
   return null
 }
@@ -46,10 +78,13 @@ function pointMoved(string: MeasuredString, strings: readonly MeasuredString[]):
     const reading = string.readings.get(quantity)
     const wanted = reading && (reading.expected ?? usualOf(quantity, string, strings))
     if (!reading || !wanted || !(reading.value > 0)) continue
-    for (const places of [1, -1, 2, -2]) {
+    for (const places of powers) {
       const meant = reading.value * 10 ** places
       const text = Math.abs(meant / wanted - 1) < near ? shifted(reading.field.text, places) : null
-      if (text !== null) return { string, reading, kind: 'decimal point moved', text }
+      if (text === null) continue
+      const { field, expected: value } = reading
+      const expected = value === null ? null : { value, unit: unitsOf[quantity] }
+      return { kind: 'decimal point moved', field, name: namesOf[quantity], text, expected, strings: [string] }
     }
   }
   return null
@@ -70,13 +105,19 @@ function stringsExchanged(strings: readonly MeasuredString[]): readonly Slip[] {
     for (const other of strings) {
       if (one === other || taken.has(one) || taken.has(other) || one.number > other.number) continue
       if (!doesNotFit(one) || !doesNotFit(other) || !fitsAs(one, other) || !fitsAs(other, one)) continue
-      const [field, also] = [one.entry.string, other.entry.string]
-      const reading = one.readings.get('voc') ?? one.readings.get('isc')
-      if (!field || !also || !reading) continue
+      const [field, second] = [one.entry.string, other.entry.string]
+      if (!field || !second) continue
       taken.add(one).add(other)
-      const text = other.entry.string!.text
-      const half = { field: also as Measure, text: field.text, name: 'string' }
-      found.push({ string: one, reading, kind: 'strings exchanged', text, also: half, other })
+      const also = { field: second, text: field.text, name: 'string' }
+      found.push({
+        kind: 'strings exchanged',
+        field,
+        name: 'string',
+        text: second.text,
+        expected: null,
+        also,
+        strings: [one, other],
+      })
     }
   return found
 }
@@ -98,7 +139,7 @@ export function fitsAs({ readings }: MeasuredString, { expected }: Pick<Measured
 
 /** A number with its decimal point moved to the right by `places`, unit and all; null for what is no plain number. */
 export function shifted(text: string, places: number): string | null {
-  const [, sign, whole, fraction = '', rest] = /^([-+−]?)(\d+)(?:[.,](\d+))?(\s*\D*)$/.exec(text) ?? []
+  const [, sign, whole, fraction = '', rest] = /^([-+−]?)(\d+)(?:[.,](\d+))?(\s*(?:[^\d\s.,].*)?)$/.exec(text) ?? []
   if (sign === undefined || whole === undefined || rest === undefined) return null
   const at = whole.length + places
   const digits = (whole + fraction).padEnd(at, '0')

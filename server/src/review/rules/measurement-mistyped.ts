@@ -2,7 +2,6 @@ import { figure, type Said } from '../../findings/message.ts'
 import type { Proposal } from '../../findings/rule.ts'
 import { measuredOf } from '../measured/measured.ts'
 import type { Slip } from '../measured/slip.ts'
-import { namesOf, unitsOf } from '../measured/string.ts'
 import { reviewRule } from '../rule.ts'
 
 export const measurementMistyped = reviewRule({
@@ -25,14 +24,11 @@ export const measurementMistyped = reviewRule({
   check: (system) => measuredOf(system).slips.map((slip) => doubtOf(slip)),
 })
 
-function doubtOf({ kind, reading, string, text, also }: Slip) {
-  const { field, quantity, expected } = reading
-  const name = namesOf[quantity]
+function doubtOf({ kind, field, name, text, expected, also }: Slip) {
   const other = also?.name ?? ''
   switch (kind) {
     case 'decimal point moved': {
-      const wanted =
-        expected === null ? null : { say: 'expected', with: { expected: figure(expected, unitsOf[quantity]) } }
+      const wanted = expected && { say: 'expected', with: { expected: figure(expected.value, expected.unit) } }
       return {
         say: 'point' as const,
         with: { name, value: field, meant: text, expected: wanted },
@@ -47,15 +43,13 @@ function doubtOf({ kind, reading, string, text, also }: Slip) {
         suspects: [field, also!.field] as const,
         correction: fix(field, text, { say: 'exchangedWhy', with: { other } }, also),
       }
-    case 'strings exchanged': {
-      const own = string.entry.string!
+    case 'strings exchanged':
       return {
         say: 'strings' as const,
-        with: { value: own, meant: text },
-        suspects: [own, also!.field] as const,
-        correction: fix(own, text, { say: 'stringsWhy' }, also),
+        with: { value: field, meant: text },
+        suspects: [field, also!.field] as const,
+        correction: fix(field, text, { say: 'stringsWhy' }, also),
       }
-    }
   }
 }
 

@@ -2,7 +2,9 @@ import { InvalidArgumentError, Option } from 'commander'
 import type { Severity } from '../../findings/finding.ts'
 import { reading } from '../../records/facts.ts'
 import { sheetsBeside } from '../beside.ts'
-import { checkAll } from '../check-all.ts'
+import { asOf } from '../as-of.ts'
+import { selectBefore } from '../before.ts'
+import { checkAll, type Work } from '../check-all.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { reportFolder, type FileReport } from '../file-report.ts'
 import { formatGithub, summaryTable } from '../formats/github.ts'
@@ -11,11 +13,14 @@ import { formatSarif } from '../formats/sarif.ts'
 import { formatText } from '../formats/text.ts'
 import { repositoryOf } from '../git/repository.ts'
 import { changesSince } from '../since.ts'
+import { excludedBy, expanded } from '../patterns.ts'
+import { fixedIn } from '../fixed-in.ts'
+import { newOnly } from '../new-only.ts'
 import { staged } from '../staged.ts'
 import { tellMistakes } from '../mistakes.ts'
 import { fromTop } from '../from-top.ts'
 import { writeOutput, writeSummary } from '../output.ts'
-import { select, selectText } from '../select.ts'
+import { select, selectText, type Selection } from '../select.ts'
 import { count, reaches } from '../severity.ts'
 import type { World } from '../world.ts'
 import type { AddCommand } from './command.ts'
@@ -29,13 +34,22 @@ interface Options {
   readonly stdinFilename?: string
   readonly jobs?: number
   readonly cache: boolean
+  readonly new?: true
+  readonly fix?: true
+  readonly diff?: true
+  readonly showAccepted?: true
+  readonly quiet?: true
+  readonly exclude: readonly string[]
 }
 
 export const addCheck: AddCommand = (program, world, end) => {
   program
     .command('check')
     .description('findings in records: what is wrong, by how much, and what would fix it')
-    .argument('[path...]', 'files and folders, or - for standard input; the current folder if none is given')
+    .argument(
+      '[path...]',
+      'files, folders and patterns such as panels/*.yaml, or - for standard input; the current folder if none is given',
+    )
     .addOption(
       new Option('--format <format>', 'how to print').choices(['text', 'json', 'sarif', 'github']).default('text'),
     )
@@ -51,15 +65,33 @@ export const addCheck: AddCommand = (program, world, end) => {
         'since',
       ),
     )
+    .option('--new', 'with --since or --staged: only what was not found there before')
+    .addOption(
+      new Option('--fix', 'write every fix that keeps the meaning into the records').conflicts(['staged', 'diff']),
+    )
+    .addOption(
+      new Option(
+        '--diff',
+        'print those fixes as a patch and write nothing; ends with 1 where there are some',
+      ).conflicts('staged'),
+    )
+    .option('--show-accepted', 'also what a person accepted, with the reason')
+    .option('--exclude <pattern>', 'leave out what matches; may be given several times', collected, [])
+    .option('-q, --quiet', 'print nothing on standard output: the exit code says it, and -o still writes')
     .option('--stdin-filename <path>', 'the name that standard input would have')
     .option('--jobs <n>', 'how many threads; by default as many as pay', wholeNumber)
     .option('--no-cache', 'read every datasheet anew; otherwise what was read is kept, by content')
     .addHelpText(
       'after',
-      '\nExamples:\n  wattproof check panels\n  wattproof check --since origin/main --format github',
+      '\nExamples:\n  wattproof check panels\n  wattproof check --since origin/main --new --format github\n  wattproof check --diff',
     )
     .action(async (paths: string[], options: Options) => {
-      const files = await checked(world, paths, options)
+      const work = await selected(world, await expanded(world, paths), options)
+      if (options.fix || options.diff) {
+        const fixed = await fixedIn(world, work, options)
+        if (options.diff) return end(fixed > 0 ? 1 : 0)
+      }
+      const files = await reported(world, work, options)
       await print(world, files, options)
       for (const { path, findings } of files) tellMistakes(world, path, findings)
       const broken = files.find(({ brokenSettings }) => brokenSettings)
@@ -72,26 +104,43 @@ export const addCheck: AddCommand = (program, world, end) => {
     })
 }
 
-async function checked(world: World, paths: readonly string[], options: Options): Promise<readonly FileReport[]> {
-  const selection = paths.includes('-')
-    ? await fromStdin(world, paths, options)
+/** What is to be checked, and what a person named. */
+interface Selected extends Work {
+  readonly named: readonly string[]
+  readonly closed: Selection['closed']
+}
+
+async function selected(world: World, named: readonly string[], options: Options): Promise<Selected> {
+  const { since } = options
+  if (options.new && since === undefined && !options.staged)
+    throw new CouldNotRun('--new needs --since or --staged: new since when?')
+  const selection = named.includes('-')
+    ? await fromStdin(world, named, options)
     : options.staged
-      ? await fromIndex(world, paths)
-      : await select(world, paths, options.since === undefined ? undefined : since(options.since))
-  const { library, targets } = selection
+      ? await fromIndex(world, named)
+      : await select(world, named, since === undefined ? undefined : (folder) => changesSince(world, folder, since))
+  const isExcluded = excludedBy(world.cwd, options.exclude)
+  const { library } = selection
+  const targets = selection.targets.filter((path) => !isExcluded(path))
   const settings = [...new Set(targets.flatMap((path) => library.settings(path)?.path ?? []))]
   const broken = settings.filter((path) => !targets.includes(path) && hasErrors(path))
   const all = [...broken, ...targets]
   const sheets = await sheetsBeside(world, library, all, options.cache)
-  const reports = await checkAll(world, { ...selection, targets: all, sheets }, options.jobs)
-  return [...reports, ...[...selection.closed].map(([path, why]) => reportFolder(path, why, world.cwd))]
+  return { ...selection, named, targets: all, sheets }
 
-  function since(revision: string) {
-    return (folder: string) => changesSince(world, folder, revision)
-  }
   function hasErrors(path: string) {
     return library.file(path)?.readFindings.some(({ severity }) => severity === 'error')
   }
+}
+
+async function reported(world: World, work: Selected, options: Options): Promise<readonly FileReport[]> {
+  // threads read the texts anew, which a fix has changed
+  const reports = await checkAll(world, work, options.fix ? 1 : options.jobs)
+  const closed = [...work.closed].map(([path, why]) => reportFolder(path, why, world.cwd))
+  if (!options.new) return [...reports, ...closed]
+  const before = await asOf(world, world.cwd, options.since)
+  const was = await selectBefore(before, work.named, work.targets)
+  return [...newOnly(reports, await checkAll(before, { ...was, sheets: work.sheets }, options.jobs)), ...closed]
 }
 
 function wholeNumber(text: string): number {
@@ -99,9 +148,12 @@ function wholeNumber(text: string): number {
   throw new InvalidArgumentError('A whole number from 1 is expected.')
 }
 
-async function fromStdin(world: World, paths: readonly string[], { stdinFilename, since, staged }: Options) {
-  if (1 < paths.length || since !== undefined || staged)
-    throw new CouldNotRun('`-` stands alone: no other paths, no --since and no --staged beside it')
+const collected = (one: string, before: readonly string[]) => [...before, one]
+
+async function fromStdin(world: World, paths: readonly string[], options: Options) {
+  const { stdinFilename, since, staged, fix } = options
+  if (1 < paths.length || since !== undefined || staged || fix)
+    throw new CouldNotRun('`-` stands alone: no other paths, no --since, no --staged and no --fix beside it')
   if (!stdinFilename) throw new CouldNotRun('`-` needs --stdin-filename, whose ending tells the kind of record')
   return selectText(world, stdinFilename, await world.stdin())
 }
@@ -112,20 +164,22 @@ async function fromIndex(world: World, paths: readonly string[]) {
   return select(indexed, paths, async () => changes, true)
 }
 
-async function print(world: World, files: readonly FileReport[], { format, output }: Options): Promise<void> {
+async function print(world: World, files: readonly FileReport[], options: Options): Promise<void> {
+  const { format, output, showAccepted = false, quiet = false } = options
+  const out = (text: string) => (quiet ? undefined : world.out(text))
   const top = (await repositoryOf(world, world.cwd)) ?? world.cwd
   const seen = fromTop(files, world.cwd, top)
   const formatted = {
-    text: () => formatText(files, false),
-    json: () => formatJson(files),
+    text: () => formatText(files, false, showAccepted),
+    json: () => formatJson(files, showAccepted),
     sarif: () => formatSarif(seen, top),
     github: () => formatGithub(seen),
   }[format]()
   if (output === undefined) {
-    world.out(format === 'text' ? formatText(files, world.colour) : formatted)
+    out(format === 'text' ? formatText(files, world.colour, showAccepted) : formatted)
   } else {
     await writeOutput(world, output, formatted)
-    world.out(formatText(files, world.colour))
+    out(formatText(files, world.colour, showAccepted))
   }
   const { GITHUB_STEP_SUMMARY: summary } = world.env
   if (format === 'github' && summary) await writeSummary(world, summary, summaryTable(seen))

@@ -6,21 +6,38 @@ import { CouldNotRun } from '../could-not-run.ts'
 import { tellMistakes } from '../mistakes.ts'
 import { absolute } from '../paths.ts'
 import { select } from '../select.ts'
+import { printChanges } from '../value-changes.ts'
 import { jsonText } from '../visible.ts'
 import { table } from '../table.ts'
 import type { AddCommand } from './command.ts'
 
+interface Options {
+  readonly format: 'text' | 'json' | 'markdown'
+  readonly since?: string
+}
+
 export const addValues: AddCommand = (program, world) => {
   program
     .command('values')
-    .description('the derived values of a record, with formula and inputs')
-    .argument('<file>', 'a panel record or a system description')
-    .addOption(new Option('--format <format>', 'how to print').choices(['text', 'json']).default('text'))
+    .description('the derived values of a record, with formula and inputs; with --since, what a change does to them')
+    .argument(
+      '[file]',
+      'a panel record or a system description; with --since a folder too, or nothing for all that changed',
+    )
+    .addOption(
+      new Option('--format <format>', 'how to print; Markdown with --since')
+        .choices(['text', 'json', 'markdown'])
+        .default('text'),
+    )
+    .option('--since <revision>', 'the values that differ from those at a git revision, of all records that changed')
     .addHelpText(
       'after',
-      '\nExamples:\n  wattproof values tern-110.panel.yaml\n  wattproof values tern-110.panel.yaml --format json',
+      '\nExamples:\n  wattproof values tern-110.panel.yaml\n  wattproof values tern-110.panel.yaml --format json\n  wattproof values --since origin/main --format markdown',
     )
-    .action(async (path: string, { format }: { format: 'text' | 'json' }) => {
+    .action(async (path: string | undefined, { format, since }: Options) => {
+      if (since !== undefined) return printChanges(world, path === undefined ? [] : [path], since, format)
+      if (path === undefined) throw new CouldNotRun('name a record, or what to compare with: --since REV')
+      if (format === 'markdown') throw new CouldNotRun('Markdown is for --since, which makes a table of changes')
       const full = absolute(world.cwd, path)
       if ((await world.standing(full)) === 'folder') throw new CouldNotRun(`\`${path}\` is a folder; name one record`)
       const { library } = await select(world, [path])

@@ -23,7 +23,7 @@ export function formatGithub(files: readonly FileReport[]): string {
       0 < rest ? [`::notice title=wattproof::${rest} more of severity ${severity}: see the log of this step`] : []
     return [...some.slice(0, limit).map(({ file, finding }) => annotation(level as string, file, finding)), ...left]
   })
-  const list = formatText(files, false)
+  const list = formatText(files, false, false)
   // nothing in the list is a command to the runner, whatever the records say; nobody can write a list that holds its own hash
   const end = createHash('sha256').update(list).digest('hex')
   return [...commands, `::stop-commands::${end}`, `${list}::${end}::\n`].join('\n')

@@ -6,13 +6,14 @@ import { jsonText } from '../visible.ts'
 import { count } from '../severity.ts'
 
 /** One document, as `schemas/check-output.schema.json` says; lines and characters from 0 in UTF-16 units. */
-export function formatJson(files: readonly FileReport[]): string {
+export function formatJson(files: readonly FileReport[], showAccepted: boolean): string {
   const document = {
     version: 1,
     files: files.map((file) => ({
       path: file.path,
       kind: file.kind,
       findings: findingsToJson(file),
+      ...(showAccepted && { accepted: acceptedToJson(file) }),
     })),
     summary: count(files),
   }
@@ -23,6 +24,12 @@ export function formatJson(files: readonly FileReport[]): string {
 export function findingsToJson(file: FileReport) {
   const names = fingerprints(file)
   return file.findings.map((finding, i) => toJson(finding, file, names[i]!))
+}
+
+/** What a person let stand, each with the reason. */
+function acceptedToJson(file: FileReport) {
+  const names = fingerprints(file).slice(file.findings.length)
+  return file.accepted.map(({ finding, because }, i) => ({ ...toJson(finding, file, names[i]!), because }))
 }
 
 function toJson(

@@ -1,6 +1,6 @@
 import { pathToFileURL } from 'node:url'
 import type { Artifact, Fix, Log, Region, ReportingDescriptor, Result } from 'sarif'
-import { version } from '../../../../package.json'
+import { homepage, version } from '../../../../package.json'
 import { allFacts } from '../../check/facts.ts'
 import type { Accepted } from '../../check/checked.ts'
 import type { Correction, Finding, Severity } from '../../findings/finding.ts'
@@ -14,11 +14,12 @@ import { fingerprints } from '../fingerprint.ts'
 export function formatSarif(files: readonly FileReport[], top: string): string {
   const rules = allFacts.flatMap((group) => group.rules)
   const index = new Map(rules.map(({ id }, i) => [id, i]))
+  const around: Around = { index, files: new Map(files.map((file) => [file.path, file])) }
   const results = files.flatMap((file) => {
     const names = fingerprints(file)
     return [
-      ...file.findings.map((finding, i) => toResult(finding, file, names[i]!, index)),
-      ...file.accepted.map((accepted, i) => suppressed(accepted, file, names[file.findings.length + i]!, index)),
+      ...file.findings.map((finding, i) => toResult(finding, file, names[i]!, around)),
+      ...file.accepted.map((accepted, i) => suppressed(accepted, file, names[file.findings.length + i]!, around)),
     ]
   })
   const log: Log = {
@@ -26,7 +27,7 @@ export function formatSarif(files: readonly FileReport[], top: string): string {
     version: '2.1.0',
     runs: [
       {
-        tool: { driver: { name: 'Wattproof', version, rules: rules.map(toDescriptor) } },
+        tool: { driver: { name: 'Wattproof', version, informationUri: homepage, rules: rules.map(toDescriptor) } },
         columnKind: 'utf16CodeUnits',
         originalUriBaseIds: { '%SRCROOT%': { uri: `${pathToFileURL(top).href.replace(/\/$/, '')}/` } },
         artifacts: files.map(({ path }): Artifact => ({ location: location(path) })),
@@ -35,6 +36,19 @@ export function formatSarif(files: readonly FileReport[], top: string): string {
     ],
   }
   return jsonText(log)
+}
+
+/** What results are told apart and placed by. */
+interface Around {
+  readonly index: ReadonlyMap<string, number>
+  /** By their paths. */
+  readonly files: ReadonlyMap<string, FileReport>
+}
+
+/** In another file the whole file where that was not checked as well, so that its lines are not known. */
+function placeOf({ path, span }: Finding['related'][number], file: FileReport, { files }: Around) {
+  const other = path === undefined ? file : files.get(path)
+  return { artifactLocation: location(path ?? file.path), ...(other && { region: region(other, span) }) }
 }
 
 const levels: Readonly<Record<Severity, 'error' | 'warning' | 'note'>> = {
@@ -52,25 +66,26 @@ const toDescriptor = ({
 }: (typeof allFacts)[number]['rules'][number]): ReportingDescriptor => ({
   id,
   shortDescription: { text: reason },
-  help: { text: `${reason}\nSource: ${source}` },
+  // a reader without a network has the text, and `wattproof explain`
+  helpUri: `${homepage}rules#${id}`,
+  help: { text: `${reason}\nSource: ${source}\nwattproof explain ${id}` },
   defaultConfiguration: { level: levels[severity] },
 })
 
-function toResult(finding: Finding, file: FileReport, fingerprint: string, index: ReadonlyMap<string, number>): Result {
+function toResult(finding: Finding, file: FileReport, fingerprint: string, around: Around): Result {
   const { rule, severity, message, span, related, corrections } = finding
-  const here = related.filter(({ path }) => path === undefined)
-  const ruleIndex = index.get(rule)
+  const ruleIndex = around.index.get(rule)
   return {
     ruleId: rule,
     ...(ruleIndex !== undefined && { ruleIndex }),
     level: levels[severity],
     message: { text: message },
     locations: [{ physicalLocation: { artifactLocation: location(file.path), region: region(file, span, true) } }],
-    ...(here.length && {
-      relatedLocations: here.map((other, id) => ({
+    ...(related.length && {
+      relatedLocations: related.map((other, id) => ({
         id,
         message: { text: other.message },
-        physicalLocation: { artifactLocation: location(file.path), region: region(file, other.span) },
+        physicalLocation: placeOf(other, file, around),
       })),
     }),
     partialFingerprints: { 'wattproof/v1': fingerprint },
@@ -79,13 +94,8 @@ function toResult(finding: Finding, file: FileReport, fingerprint: string, index
   }
 }
 
-const suppressed = (
-  { finding, because }: Accepted,
-  file: FileReport,
-  fingerprint: string,
-  index: ReadonlyMap<string, number>,
-): Result => ({
-  ...toResult(finding, file, fingerprint, index),
+const suppressed = ({ finding, because }: Accepted, file: FileReport, fingerprint: string, around: Around): Result => ({
+  ...toResult(finding, file, fingerprint, around),
   suppressions: [{ kind: 'inSource', justification: because }],
 })
 

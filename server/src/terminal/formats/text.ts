@@ -1,4 +1,5 @@
 import { styleText } from 'node:util'
+import type { Accepted } from '../../check/checked.ts'
 import type { Correction, Finding, Severity } from '../../findings/finding.ts'
 import { positionAt } from '../../text/lines.ts'
 import { parentPointer } from '../../text/pointer.ts'
@@ -8,9 +9,12 @@ import { visible } from '../visible.ts'
 import { excerpt } from './excerpt.ts'
 
 /** What a compiler would print: the place and the message in one line, the text with a marker, the fix; a count at the end. */
-export function formatText(files: readonly FileReport[], colour: boolean): string {
+export function formatText(files: readonly FileReport[], colour: boolean, showAccepted: boolean): string {
   const paint: Paint = colour ? (style, text) => styleText(style, text, { validateStream: false }) : (_, text) => text
-  const parts = files.flatMap((file) => file.findings.map((finding) => toText(finding, file, paint)))
+  const parts = files.flatMap((file) => [
+    ...file.findings.map((finding) => toText(finding, file, paint)),
+    ...(showAccepted ? file.accepted.map((one) => acceptedText(one, file, paint)) : []),
+  ])
   return [...parts, `${inWords(count(files))}\n`].join('\n')
 }
 
@@ -38,6 +42,12 @@ function toText(
     ...(related.length > 0 ? [`  ${gutter} ${paint('gray', 'see:')} ${visible(places(related, file))}`] : []),
   ]
   return `${lines.join('\n')}\n`
+}
+
+function acceptedText({ finding, because }: Accepted, { starts, path }: FileReport, paint: Paint): string {
+  const { line, character } = positionAt(starts, finding.span.start)
+  const place = paint('bold', `${visible(path)}:${line + 1}:${character + 1}:`)
+  return `${place} ${paint('gray', 'accepted')} ${finding.rule}: ${visible(finding.message)}\n  ${paint('gray', 'because:')} ${visible(because)}\n`
 }
 
 function fix({ pointer, text, why, also }: Correction): string {
