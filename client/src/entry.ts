@@ -2,6 +2,15 @@ import { commands, window, workspace, type ExtensionContext, type Uri } from 'vs
 import { isRecord, skippedGlob } from './records.ts'
 import type { Session, StartSession } from './session.ts'
 
+/** Commands that begin a record, by its kind. */
+const newCommands = {
+  'wattproof.newPanelRecord': 'panel',
+  'wattproof.newControllerRecord': 'controller',
+  'wattproof.newBatteryRecord': 'battery',
+  'wattproof.newClimateRecord': 'climate',
+  'wattproof.newSystem': 'system',
+} as const
+
 /**
  * Waits for the first record or library before anything heavy is loaded: this runs in every window that has a YAML or
  * JSON file open.
@@ -16,7 +25,10 @@ export function waitForRecord(context: ExtensionContext, start: () => StartSessi
 
   context.subscriptions.push(
     workspace.onDidOpenTextDocument(beginFor),
-    commands.registerCommand('wattproof.newPanelRecord', async () => (await begin()).newRecord('panel')),
+    ...Object.entries(newCommands).map(([command, kind]) =>
+      commands.registerCommand(command, async () => (await begin()).newRecord(kind)),
+    ),
+    commands.registerCommand('wattproof.reviewSystem', async () => (await begin()).reviewSystem()),
     commands.registerCommand('wattproof.newPanelFromSheet', async () => (await begin()).newFromSheet()),
     commands.registerCommand('wattproof.showBeside', async () => (await begin()).showBeside('pictures')),
     commands.registerCommand('wattproof.showSheet', async () => (await begin()).showBeside('sheet')),

@@ -8,17 +8,15 @@ import { skeletonRequest, type SkeletonResult } from '../../server/src/editor/pr
  * person saves.
  */
 export async function newRecord(client: BaseLanguageClient, kind: string): Promise<void> {
-  const id = await window.showInputBox({
-    title: `New ${kind} record`,
-    prompt: `The id that systems refer to it by: the record becomes ID.${kind}.yaml`,
-    placeHolder: 'tern-110',
-    validateInput: (text) =>
-      /^[a-z0-9][a-z0-9._-]*$/i.test(text.trim())
-        ? null
-        : 'Letters, digits, dots and dashes, beginning with a letter or digit',
+  const typed = await window.showInputBox({
+    title: kind === 'system' ? 'New system' : `New ${kind} record`,
+    prompt: `Its name, or the id that other records refer to it by: the file becomes ID.${kind}.yaml`,
+    placeHolder: kind === 'system' ? 'Sailing boat, 10 m' : 'Tern 110',
+    validateInput: (text) => (idOf(text) === '' ? 'A letter or a digit, at least' : null),
   })
-  if (!id) return
-  const name = `${id.trim()}.${kind}.yaml`
+  const id = idOf(typed ?? '')
+  if (typed === undefined || id === '') return
+  const name = `${id}.${kind}.yaml`
   const folder = await chosenFolder(kind)
   if (folder === null) return
   const target = folder && Uri.joinPath(folder, name)
@@ -28,7 +26,7 @@ export async function newRecord(client: BaseLanguageClient, kind: string): Promi
     return
   }
   const skeleton = await client.sendRequest<SkeletonResult>(skeletonRequest, { kind })
-  if (skeleton) await openDraft(target ?? Uri.file(name), skeleton.text)
+  if (skeleton) await openDraft(target ?? Uri.file(name), named(skeleton.text, typed.trim(), id))
 }
 
 /** Opens a text under a name that nothing on disk has yet; the cursor is where the record's name goes. */
@@ -41,6 +39,24 @@ export async function openDraft(target: Uri, text: string): Promise<void> {
   editor.selection = new Selection(start, start)
   editor.revealRange(editor.selection)
 }
+
+/** `Tern 110, black` is `tern-110-black`; what is an id already stays as it is. */
+function idOf(typed: string): string {
+  const text = typed.trim()
+  if (/^[a-z0-9][a-z0-9._-]*$/i.test(text)) return text
+  return text
+    .normalize('NFKD')
+    .toLowerCase()
+    .replaceAll(/\p{M}/gu, '')
+    .replaceAll(/[^a-z0-9.]+/g, '-')
+    .replaceAll(/^[-.]+|[-.]+$/g, '')
+}
+
+/** The form with the name that was typed, where it was more than an id. */
+const named = (form: string, name: string, id: string): string =>
+  name === id ? form : form.replace(/^name: {0,28}/m, () => `name: ${quoted(name)}`.padEnd(32) + '  ')
+
+const quoted = (name: string) => (/^[\p{L}\d][^:#"'[\]{},]*$/u.test(name) ? name : JSON.stringify(name))
 
 /** Beside the record that is open, else where others of its kind are; where there are none a person picks, and without folders it is undefined. */
 export async function chosenFolder(kind: string): Promise<Uri | null | undefined> {

@@ -6,6 +6,7 @@ import { createBeside } from './beside.ts'
 import { answerFiles } from './library-files.ts'
 import { newFromSheet } from './new-from-sheet.ts'
 import { newRecord } from './new-record.ts'
+import { reviewSystem } from './review-system.ts'
 import { savePage } from './save-page.ts'
 import { showReferences } from './show-references.ts'
 
@@ -14,6 +15,7 @@ export interface Session {
   newRecord(kind: string): Promise<void>
   newFromSheet(): Promise<void>
   showBeside(side: Side): void
+  reviewSystem(): Promise<void>
   savePage(system: Uri | undefined): Promise<void>
 }
 export type StartSession = (context: ExtensionContext) => Promise<Session>
@@ -39,6 +41,7 @@ export function sessionWith(make: MakeClient): StartSession {
       newRecord: (kind) => newRecord(client, kind),
       newFromSheet: () => newFromSheet(client),
       showBeside: (side) => beside.show(side),
+      reviewSystem: () => reviewSystem(() => beside.show('pictures')),
       savePage: (system) => savePage(client, system),
     }
   }

@@ -40,7 +40,7 @@ test('another language is a bundle of templates; what it lacks is said in Englis
   const { findings } = checkFile(library, 'tern-110.panel.yaml', { today: '2026-11-25', bundle })!
   expect(findings.map(({ message }) => message)).toEqual([
     'Voc 2.21 V liegt unter Vmp 18.6 V; 22.1 V passt (decimal point moved).',
-    expect.stringContaining('kg/m2, outside') as string,
+    expect.stringContaining('kg/m2; 1.6 to 4.8 is usual') as string,
   ])
 })
 
@@ -58,7 +58,7 @@ test('so are what reading finds and what may have happened, by their English tex
   const { findings } = checkFile(library, 'tern-110.panel.yaml', { today: '2026-11-25', bundle })!
   expect(findings.map(({ message }) => message)).toEqual([
     'Der Datensatz hat kein Feld surfaec, es wird nicht gelesen. Ist surface gemeint?',
-    'Voc 2.21 V is below Vmp 18.6 V; 22.1 V (Komma verrutscht) agrees with the other values.',
+    'Voc 2.21 V is probably 22.1 V (Komma verrutscht): it is below Vmp 18.6 V.',
   ])
   expect(findings.map(({ corrections }) => corrections[0]?.why)).toEqual(['das ähnlichste Feld', 'Komma verrutscht'])
 })

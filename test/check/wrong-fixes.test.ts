@@ -30,7 +30,7 @@ test.each([
   [boat, '/loads/0/power', 'power: 45 W', 'power: 5 A', 'wrong-dimension', ['current']],
   [panel, '/stc/pmax', 'pmax: 110 W', 'pmax: 5 A', 'wrong-dimension', []],
   [panel, '/limits/system_voltage', '600 V', '6OO V', 'quantity-unreadable', ['600 V']],
-  [battery, '/charge/max_current', 'max_current: 50 A', 'max_current: 1C', 'wrong-dimension', []],
+  [battery, '/charge/max_current', 'max_current: 50 A', 'max_current: 1C', 'other-word', ['100 A']],
   [panel, '/size/length', 'length: 1190 mm', 'length: 46 7/8 kg', 'wrong-dimension', ['46 7/8 in']],
   [panel, '/size/length', 'length: 1190 mm', 'length: 1190 x 735 x 2.5 mm', 'two-numbers', []],
   // the rest of the record agrees with these
@@ -40,8 +40,13 @@ test.each([
   expect(found(path, field, from, to)).toMatchObject([{ rule, offered }])
 })
 
-test('a charge rate is called by its name where a current belongs', () => {
-  const [one] = found(battery, '/charge/max_current', 'max_current: 50 A', 'max_current: 1C')
+test('a charge rate is read as that share of the capacity', () => {
+  const [one] = found(battery, '/charge/max_current', 'max_current: 50 A', 'max_current: 0.5C')
+  expect(one!.message).toBe('0.5C is 50 A: 0.5 times the capacity 100 Ah.')
+})
+
+test('a charge rate without a capacity is called by its name', () => {
+  const [one] = found(boat, '/loads/0/current', 'power: 45 W', 'current: 1C')
   expect(one!.message).toBe(
     '"1C" is a charge rate, a multiple of the capacity; a current is expected here, such as 6.31 A.',
   )

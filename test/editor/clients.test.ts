@@ -26,7 +26,7 @@ describe.each([
     const range = { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } }
     expect(await client.request('textDocument/inlayHint', { textDocument: { uri }, range })).not.toHaveLength(0)
     await client.open(boatUri, 'format: 1\nname: Boat\narrays: [{ panels: [{ panel: tern }] }]\n')
-    expect(await client.request('textDocument/codeLens', { textDocument: { uri } })).toHaveLength(1)
+    expect(await client.request('textDocument/codeLens', { textDocument: { uri } })).toHaveLength(2)
     await client.notify('workspace/didChangeConfiguration', { settings: { wattproof: { codeLens: false } } })
     client.given.settings = { codeLens: false }
     expect(await client.request('textDocument/codeLens', { textDocument: { uri } })).toEqual([])

@@ -33,7 +33,7 @@ test('a value that breaks with the siblings is told with their names, until they
   const own = folder.uriOf('tern-110.panel.yaml')
   await client.open(own, files['tern-110.panel.yaml'])
   expect(serious(await client.pull(own))).toEqual([
-    'NOCT 56 °C disagrees with the rest of the record; 46 °C (neighbouring key hit) agrees with the other values and with Tern 105 and Tern 115.',
+    'NOCT 56 °C is probably 46 °C, as in Tern 105 and Tern 115 (neighbouring key hit): it disagrees with the rest of the record.',
   ])
 
   client.asked.length = 0

@@ -9,12 +9,19 @@ const fenced = [...readme.matchAll(/^ *```(\w*)\n([^]*?)^ *```$/gm)].map(([, lan
 }))
 const blocks = (language: string) => fenced.filter((block) => block.language === language).map(({ text }) => text)
 
+/** Commands that can be copied as they are, each with what it prints. */
+const tour = fenced.flatMap(({ language, text }, i) => {
+  const after = fenced[i + 1]
+  return language === 'sh' && after?.language === '' && /^ *(?:wattproof|sed) /.test(text)
+    ? [{ command: text.trim(), lines: after.text.replace(/^ {3}/gm, '').split('\n') }]
+    : []
+})
+
 test('what the tour shows is what the command line prints', () => {
-  const shown = blocks('').filter((text) => text.trimStart().startsWith('$ wattproof'))
-  expect(shown.length).toBeGreaterThanOrEqual(3)
-  for (const text of shown) {
-    const [command = '', ...lines] = text.replace(/^ {3}/gm, '').split('\n')
-    const { out } = wattproof(command.trim().split(' ').slice(2))
+  const shown = tour.filter(({ command }) => command.startsWith('wattproof'))
+  expect(shown.length).toBeGreaterThanOrEqual(5)
+  for (const { command, lines } of shown) {
+    const { out } = wattproof(command.split(' ').slice(1))
     // columns may be narrower here, and … stands for what is left out
     const plain = (line: string) => line.replace(/ +/g, ' ').trim()
     const printed = out.split('\n').map(plain)
@@ -29,11 +36,8 @@ test('what the tour shows is what the command line prints', () => {
 })
 
 test('the tour finds what only the sheet knows', () => {
-  const [command = '', said = ''] = blocks('')
-    .find((text) => text.trimStart().startsWith('$ sed'))!
-    .replace(/\|\n/, '| ')
-    .trim()
-    .split('\n')
+  const { command, lines } = tour.find((step) => step.command.startsWith('sed'))!
+  const [said = ''] = lines
   const [, from = '', to = '', path = ''] = /s\/\^(.+)\/(.+)\/' (\S+)/.exec(command) ?? []
   const record = readFileSync(path, 'utf8')
   expect(record).toContain(`\n${from}`)

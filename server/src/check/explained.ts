@@ -98,11 +98,11 @@ function slipSentence(
   const borrowed: Param = from ? sentence({ say: 'borrowed', with: { ...value, other: nameOf(from) } }) : null
   const family = siblings.length > 0 ? ofFamily(siblings.map(nameOf)) : null
   const like: Param = family ? sentence({ say: 'like', with: { family } }) : null
-  if (!rival) return sentence({ say: 'slip', with: { claim, borrowed, text, why, like } })
+  if (!rival) return sentence({ say: 'slip', with: { ...value, claim, borrowed, text, why, like } })
   const of = { say: rival.pointer, of: laterFields }
   const other: Param =
     rival.pointer === field.pointer ? rival.text : sentence({ say: 'ofField', with: { text: rival.text, field: of } })
-  return sentence({ say: 'either', with: { claim, borrowed, text, why, other, otherWhy: rival.why, like } })
+  return sentence({ say: 'either', with: { ...value, claim, borrowed, text, why, other, otherWhy: rival.why, like } })
 }
 
 function toFix(file: ReadFile<'panel'>, one: Pick<Slip, 'pointer' | 'text' | 'why' | 'also'>): Fix {

@@ -63,7 +63,7 @@ function witnesses(
   nameOf: (other: Evidence) => string,
 ): Param {
   if (from) return sentence({ say: 'copied', with: { other: nameOf(from) } })
-  return siblings.length > 0 ? sentence({ say: 'like', with: { family: ofFamily(siblings.map(nameOf)) } }) : null
+  return siblings.length > 0 ? sentence({ say: 'against', with: { family: ofFamily(siblings.map(nameOf)) } }) : null
 }
 
 /** Moves a finding to the most suspect field, where that is one of those that disagree. */

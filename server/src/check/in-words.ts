@@ -25,7 +25,7 @@ function said(found: Found, kind: RecordKind, bundle: Bundle | undefined): Findi
   return {
     rule: rule.id,
     severity,
-    message: shortened(inWords(sentence, rule, bundle)),
+    message: shortened(onceNamed(inWords(sentence, rule, bundle))),
     pointer,
     span,
     reason: rule.reason,
@@ -35,6 +35,12 @@ function said(found: Found, kind: RecordKind, bundle: Bundle | undefined): Findi
     ...(trace !== undefined && { trace }),
   }
 }
+
+/** `Voc 2.21 V is probably 22.1 V: Voc 2.21 V is below …` names the field once. */
+const onceNamed = (message: string): string =>
+  message
+    .replace(/^((?:The )?)(.+?)( is probably .+?: )(?:The )?\2(?= )/, '$1$2$3it')
+    .replace(/^(.+? is probably .+?: )The /, '$1the ')
 
 function related(place: Place, kind: RecordKind, bundle: Bundle | undefined): Related {
   const { span, path, told } = place

@@ -1,6 +1,9 @@
 import type { Fix } from '../findings/found.ts'
 import { sayFrom, type Phrases, type Said } from '../findings/message.ts'
 import type { Told } from '../wording/told.ts'
+import { infoAt } from '../records/info-at.ts'
+import { schemas } from '../records/schemas.generated.ts'
+import { slipFields } from './slip-facts.ts'
 import type { RecordKind } from '../records/field-info.ts'
 
 /** How what a rule claims becomes a whole sentence. */
@@ -8,16 +11,17 @@ export const sentences = {
   id: 'sentences',
   messages: {
     plain: '{claim}.',
-    agrees: '{claim}; {text} ({why}) would agree.',
+    agrees: '{field} {value} is probably {text} ({why}): {claim}.',
     use: '{claim}; use {text} ({why}).',
-    slip: '{claim}{borrowed}; {text} ({why}) agrees with the other values{like}.',
-    either: '{claim}{borrowed}; {text} ({why}) or {other} ({otherWhy}) agrees with the other values{like}.',
+    slip: '{field} {value} is probably {text}{like} ({why}): {claim}{borrowed}.',
+    either: '{field} {value} is probably {text} ({why}) or {other} ({otherWhy}){like}: {claim}{borrowed}.',
     ofField: '{text} for {field}',
     disagree: '{claim}{witnesses}.',
     borrowed: ', and {field} {value} is what {other} has',
     printed: '{claim} (the sheet prints it so).',
     copied: '; it is what {other} has',
-    like: ' and with {family}',
+    against: ' and with {family}',
+    like: ', as in {family}',
     whole: '{text}',
   },
 } as const satisfies Phrases
@@ -29,6 +33,20 @@ export const plain = (claim: Said): Said => sentence({ say: 'plain', with: { cla
 /** What is whole already: its own full stop or question mark is in it. */
 export const whole = (text: Said | Told): Said => sentence({ say: 'whole', with: { text } })
 
-/** In a record another number would agree with the rest; in a system somebody has to choose one. */
-export const remedy = (kind: RecordKind, claim: Said, { text, why }: Fix): Said =>
-  sentence({ say: kind === 'system' ? 'use' : 'agrees', with: { claim, text, why } })
+/** In a record another number is what was meant, and that comes first; in a system somebody has to choose one. */
+export function remedy(kind: RecordKind, claim: Said, { pointer, text, why }: Fix, value: string): Said {
+  const field = fieldAt(kind, pointer)
+  return kind === 'system' || field === null
+    ? sentence({ say: 'use', with: { claim, text, why } })
+    : sentence({ say: 'agrees', with: { field, value, claim, text, why } })
+}
+
+/** What a sentence about a field begins with: `The Voc coefficient`, `The weight`. */
+function fieldAt(kind: RecordKind, pointer: string): Said | string | null {
+  if (pointer in slipFields.messages) return { say: pointer, of: slipFields }
+  const root = schemas[kind]
+  const info = root && infoAt(root, pointer)
+  // a number of years is called by what it is the warranty of
+  if (!info || info.key === 'years') return null
+  return info.symbol && /^[A-Z]\w*$/.test(info.symbol) ? info.symbol : `The ${info.symbol ?? (info.title || info.key)}`
+}

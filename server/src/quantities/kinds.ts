@@ -60,28 +60,28 @@ export const kinds: Readonly<Record<QuantityKind, KindFacts>> = {
 /** Usual units of a kind, in the order that a datasheet would think of them. */
 export const unitsFor = (kind: QuantityKind): readonly string[] => kinds[kind].units
 
-/** What a unit of a dimension is, in plain words. */
+/** What a number in a unit of a dimension is, in plain words. */
 export const unitNames: Readonly<Record<Dimension, string>> = {
-  power: 'a unit of power',
-  voltage: 'a unit of voltage',
-  current: 'a unit of current',
-  length: 'a unit of length',
-  area: 'a unit of area',
-  mass: 'a unit of weight',
+  power: 'a power',
+  voltage: 'a voltage',
+  current: 'a current',
+  length: 'a length',
+  area: 'an area',
+  mass: 'a weight',
   ratio: 'a plain share',
-  temperature: 'a unit of temperature',
+  temperature: 'a temperature',
   'per-kelvin': 'a relative change per degree',
-  'power-per-kelvin': 'a unit of power per degree',
-  'voltage-per-kelvin': 'a unit of voltage per degree',
-  'current-per-kelvin': 'a unit of current per degree',
+  'power-per-kelvin': 'a power per degree',
+  'voltage-per-kelvin': 'a voltage per degree',
+  'current-per-kelvin': 'a current per degree',
   money: 'a currency',
-  duration: 'a unit of time',
-  angle: 'a unit of angle',
-  charge: 'a unit of charge',
-  energy: 'a unit of energy',
-  irradiation: 'a unit of solar energy per area',
-  irradiance: 'a unit of irradiance',
-  resistance: 'a unit of resistance',
+  duration: 'a time',
+  angle: 'an angle',
+  charge: 'a charge',
+  energy: 'an energy',
+  irradiation: 'solar energy per area',
+  irradiance: 'an irradiance',
+  resistance: 'a resistance',
 }
 
 function one(dimension: Dimension, name: string, units: readonly string[], example: string): KindFacts {

@@ -29,7 +29,10 @@ export function numberNote(task: Task, number: Scanned): Note[] {
   const { start, end, plain: replacement } = number
   const typed = task.plain.typed.slice(task.plain.start(start), task.plain.end(end))
   const message = tell`"${typed}" was read as ${replacement}`
-  const why = number.odd === 'decimal-comma' ? tell`decimal comma written as a point` : tell`plain digits`
+  const why =
+    number.odd === 'decimal-comma' && replacement.includes('.')
+      ? tell`decimal comma written as a point`
+      : tell`plain digits`
   return [{ ...spelling(task, { start, end, replacement, message, why }), code: number.odd }]
 }
 

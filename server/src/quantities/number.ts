@@ -72,3 +72,21 @@ function decimalSign(digits: string): { sign: '.' | ',' | ''; ambiguous?: true }
   if (/^\d{1,3}(\.\d{3})+,\d+$/.test(digits)) return { sign: ',' }
   return null
 }
+
+/** `1,190 mm` is no millimetre and a fifth, `1,190 m` is more than a kilometre: units in which one of the readings is absurd. */
+const inThousands = new Set(['mm', 'W', 'Wh', 'g', 'mAh'])
+const inDecimals = new Set(['m', 'kg', 'lb', 'in', 'ft'])
+
+/** A number with one comma before three digits, where its unit says what the comma is. */
+export function settled(number: Scanned, unit: string): Scanned {
+  const { ambiguous, ...rest } = number
+  if (!ambiguous || !(inThousands.has(unit) || inDecimals.has(unit))) return number
+  if (inDecimals.has(unit)) return { ...rest, odd: 'decimal-comma' }
+  return {
+    ...rest,
+    value: Math.round(1000 * rest.value),
+    half: 0.5,
+    plain: rest.plain.replace('.', ''),
+    odd: 'decimal-comma',
+  }
+}

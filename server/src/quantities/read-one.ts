@@ -5,10 +5,11 @@ import { kinds } from './kinds.ts'
 import { bare, measure } from './measure.ts'
 import { numberNote, numberProblem, readOver, spelling } from './notes.ts'
 import type { Scanned } from './number.ts'
-import { scanNumber } from './number.ts'
+import { scanNumber, settled } from './number.ts'
 import { readCompound } from './read-compound.ts'
 import { readGauge } from './read-gauge.ts'
 import { looksLikeDigits } from './misread.ts'
+import { readPair } from './read-pair.ts'
 import { trailing, unreadUnit } from './unread-unit.ts'
 import { unitOfKind } from './unit-text.ts'
 
@@ -22,18 +23,19 @@ export function readOne(task: Task): Draft {
   const special = task.kind === 'area' ? readGauge(task) : readCompound(task)
   if (special) return special
   const { notes, end } = readLead(task)
-  const number = readNumber(task, end)
-  if ('problem' in number) return number
+  const scanned = readNumber(task, end)
+  if ('problem' in scanned) return scanned
   const { text } = task.plain
-  const rest = text.slice(number.end)
+  const rest = text.slice(scanned.end)
   const found = trailing(rest, (unit) => unit.trim() === '' || unitOfKind(unit, task.kind) !== null)
-  if (!found) return unreadUnit(task, number)
-  if (number.ambiguous) return numberProblem(task, number)
+  if (!found) return readPair(task, readOne) ?? unreadUnit(task, scanned)
 
-  const to = number.end + found.unit.trimEnd().length
+  const to = scanned.end + found.unit.trimEnd().length
   const extra = found.extra ? [readOver(task, text.indexOf(found.extra, to), found.extra)] : []
-  const all = [...notes, ...numberNote(task, number), ...extra]
   const unit = unitOfKind(found.unit, task.kind)
+  const number = settled(scanned, unit?.symbol ?? '')
+  if (number.ambiguous) return numberProblem(task, number)
+  const all = [...notes, ...numberNote(task, number), ...extra]
   if (found.unit.trim() === '' || !unit) return bare(task, all, number)
   const from = number.end + (rest.length - rest.trimStart().length)
   const nearly = unit.nearly ? [nearlyNote(task, from, to, unit.symbol)] : []

@@ -46,7 +46,7 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
     const rate = other.symbol === '°C' && task.kind === 'current' && unit === 'C'
     const message = rate
       ? tell`"${typed.trim()}" is a charge rate, a multiple of the capacity; ${wanted}`
-      : tell`"${shown}" is ${unitNames[other.dimension]}; ${wanted}`
+      : tell`${typed.trim()} is ${unitNames[other.dimension]}; ${kinds[task.kind].name} belongs here, such as ${kinds[task.kind].example}`
     return problem(task, 'wrong-dimension', start, end, message, () =>
       rate ? [] : units(inPlaceOf(task, unit, number)),
     )

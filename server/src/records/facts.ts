@@ -30,6 +30,12 @@ export const reading = {
     'A field with an unknown name is not read by anything, so its value is lost without a word.',
     schema,
   ),
+  otherWord: fact(
+    'other-word',
+    'information',
+    'The word is understood here; other tools know only that of the schema.',
+    schema,
+  ),
   misplacedField: fact('misplaced-field', 'warning', 'A field at the wrong level is not read by anything.', schema),
   missingField: fact('missing-field', 'error', 'Without this field the record cannot be used.', schema),
   emptyField: fact(
@@ -79,7 +85,7 @@ export const reading = {
   decimalComma: fact(
     'decimal-comma',
     'information',
-    'A decimal comma is understood here, but other tools stop at it.',
+    'A comma in a number is understood here, but other tools stop at it.',
     'YAML 1.2.2, core schema',
   ),
   spelling: fact(

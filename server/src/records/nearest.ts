@@ -1,53 +1,12 @@
-/** Words that datasheets and other habits use for our fields and choices. */
-const synonyms: Readonly<Record<string, string>> = {
-  wp: 'pmax',
-  pmp: 'pmax',
-  pmpp: 'pmax',
-  pnom: 'pmax',
-  power: 'pmax',
-  vmpp: 'vmp',
-  vpm: 'vmp',
-  umpp: 'vmp',
-  impp: 'imp',
-  ipm: 'imp',
-  ocv: 'voc',
-  uoc: 'voc',
-  scc: 'isc',
-  brand: 'maker',
-  manufacturer: 'maker',
-  model: 'name',
-  mass: 'weight',
-  dimensions: 'size',
-  temp_coefficients: 'temperature_coefficients',
-  tempco: 'temperature_coefficients',
-  nmot: 'noct',
-  cost: 'price',
-  guarantee: 'warranty',
-  monocrystalline: 'mono',
-  mono_si: 'mono',
-  polycrystalline: 'poly',
-  multicrystalline: 'poly',
-  multi: 'poly',
-  ibc: 'back-contact',
-  heterojunction: 'hjt',
-  shj: 'hjt',
-  amorphous: 'a-si',
-  cis: 'cigs',
-  semi_flexible: 'flexible',
-  foldable: 'folding',
-  portable: 'folding',
-  tempered_glass: 'glass',
-  lfp: 'lifepo4',
-  lead_acid: 'flooded',
-}
+import { synonymOf } from './synonyms.ts'
 
 /** The word of `known` that was most likely meant: a synonym, the same letters, or at most two slips of the finger. */
 export function nearest(word: string, known: readonly string[]): string | null {
   const typed = plainly(word)
   const same = known.find((k) => plainly(k) === typed)
   if (same) return same
-  const synonym = synonyms[typed]
-  if (synonym && known.includes(synonym)) return synonym
+  const synonym = synonymOf(typed, known)
+  if (synonym) return synonym
   const limit = typed.length < 4 ? 1 : 2
   const ranked = known
     .filter((k) => Math.abs(k.length - typed.length) <= limit)

@@ -3,8 +3,11 @@ import type { Finding } from '../findings/finding.ts'
 import { finding, type Proposed } from '../findings/make.ts'
 import { isDay } from './dates.ts'
 import type { Fix } from '../quantities/quantity.ts'
+import { formatNumber } from '../quantities/format.ts'
 import { readQuantity } from '../quantities/read.ts'
-import { renameKey, replaceNode } from '../text/edits.ts'
+import { insertEntry, renameKey, replaceNode } from '../text/edits.ts'
+import { childPointer, parentPointer } from '../text/pointer.ts'
+import { nodeAtPointer } from '../text/tree-queries.ts'
 import type { MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
 import { quantityFacts, reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
@@ -12,6 +15,7 @@ import type { Field, Measure } from './field.ts'
 import { nameOf } from './info-at.ts'
 import { scalarValue } from './plain.ts'
 import { schemas } from './schemas.generated.ts'
+import { sidesIn } from './sides.ts'
 
 /** What reading needs beside the tree. */
 export interface ReadingContext {
@@ -107,6 +111,8 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   /** @param free  fields of the same group that are not typed */
   function quantity(f: FieldInfo, node: ScalarNode, free: readonly FieldInfo[]): Measure | undefined {
     const options = { ...(f.unit && { unit: f.unit }), ...(context.currency && { currency: context.currency }) }
+    const rate = f.kind === 'current' ? chargeRate(node) : undefined
+    if (rate) return rate
     const read = readQuantity(node.text, f.kind!, options)
     const notes = read.problem ? [read.problem] : read.remarks
     for (const note of notes) {
@@ -114,6 +120,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
       const span = at === null ? node.span : { start: at + note.start, end: at + note.end }
       const corrections = [
         ...(note.code === 'wrong-dimension' ? renamed(node, free) : []),
+        ...(note.code === 'two-numbers' && f.key === 'length' ? sides(node, free) : []),
         ...note.fixes.map((fix) => fixed(fix, node)),
       ]
       findings.push(
@@ -139,6 +146,43 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     if (!only) return []
     const edits = [renameKey(context.tree, node.pointer, only.key)]
     return [{ pointer: node.pointer, text: only.key, why: tell`the field that takes it`, certainty: 'guess', edits }]
+  }
+
+  /** `length: 1190 x 735 x 2.5 mm` where the other sides are not typed. */
+  function sides(node: ScalarNode, free: readonly FieldInfo[]): Proposed[] {
+    const [first, ...others] = sidesIn(node.text) ?? []
+    if (!first || !others.every(({ key }) => free.some((field) => field.key === key))) return []
+    const parent = parentPointer(node.pointer)
+    const edits = [
+      replaceNode(context.tree, node, first.text),
+      ...others.map(({ key, text }) => insertEntry(context.tree, parent, key, text, 'length')),
+    ]
+    const also = others.map(({ key, text }) => ({ pointer: childPointer(parent, key), text }))
+    return [{ pointer: node.pointer, text: first.text, why: tell`a field each`, certainty: 'guess', edits, also }]
+  }
+
+  /** `1C`: a multiple of the capacity of the battery around it. */
+  function chargeRate(node: ScalarNode): Measure | undefined {
+    const rate = Number(/^(\d+(?:\.\d+)?)\s*C$/.exec(node.text)?.[1])
+    const battery = parentPointer(parentPointer(node.pointer))
+    const amount = nodeAtPointer(context.tree, `${battery}/capacity/amount`)
+    if (!(rate > 0) || amount?.kind !== 'scalar') return undefined
+    const capacity = readQuantity(amount.text, 'charge').quantity
+    if (!capacity) return undefined
+    const fixed = `${formatNumber(rate * capacity.value, 4)} A`
+    const { quantity } = readQuantity(fixed, 'current')
+    const told = tell`${node.text} is ${fixed}: ${rate} times the capacity ${amount.text}.`
+    const corrections: Proposed[] = [
+      {
+        pointer: node.pointer,
+        text: fixed,
+        why: tell`as a current`,
+        certainty: 'same',
+        edits: [replaceNode(context.tree, node, fixed)],
+      },
+    ]
+    findings.push(finding(reading.otherWord, node, told, { corrections }))
+    return quantity && { ...text(node), value: quantity.value, quantity }
   }
 
   function keep<T extends Field<unknown>>(field: T | undefined): T | undefined {

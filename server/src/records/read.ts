@@ -2,6 +2,7 @@ import { tell } from '../wording/told.ts'
 import { finding } from '../findings/make.ts'
 import { readTree } from '../text/read-tree.ts'
 import type { Tree } from '../text/tree.ts'
+import { asMeant } from './as-meant.ts'
 import { reading } from './facts.ts'
 import { hazardsOf } from './hazards.ts'
 import { internalError } from './internal-error.ts'
@@ -45,20 +46,26 @@ function nothingOf(kind: RecordKind, text: string) {
   return { tree, ...understood(kind, tree) }
 }
 
-function read(kind: RecordKind, tree: Tree, currency: string | undefined) {
-  const hazards = hazardsOf(tree)
+function read(kind: RecordKind, typed: Tree, currency: string | undefined) {
+  const hazards = hazardsOf(typed)
+  const info = schemas[kind]
+  const { tree, findings: words } = info ? asMeant(info, typed) : { tree: typed, findings: [] }
   const { record, fields, findings } = understood(kind, tree, hazards.spoiled, currency)
   const unreadable = tree.root === null && hazards.findings.length > 0
   const nothing = tree.root === null && !unreadable
+  const others = findings.flatMap(({ corrections }) =>
+    corrections.flatMap(({ also = [] }) => also.map((one) => one.pointer)),
+  )
   const told = new Set(hazards.findings.map(({ pointer }) => pointer))
   const readFindings = [
     ...hazards.findings,
-    ...(unreadable || nothing ? [] : schemaFindings(kind, tree, hazards.swallowed)).filter(
+    ...words,
+    ...(unreadable || nothing ? [] : schemaFindings(kind, tree, new Set([...hazards.swallowed, ...others]))).filter(
       ({ rule, pointer }) => rule !== reading.wrongKind.id || !told.has(pointer),
     ),
     ...findings,
     ...(nothing
-      ? [finding(reading.missingField, { pointer: '', span: { start: 0, end: 0 } }, tell`The ${kind} record is empty.`)]
+      ? [finding(reading.missingField, { pointer: '', span: { start: 0, end: 0 } }, tell`The ${kind} record is empty; wattproof new ${kind} begins one.`)]
       : []),
   ]
   return { tree, record, fields, readFindings }

@@ -4,8 +4,8 @@ import { continuous, sum, type BankCurrent, type Part } from './bank-current.ts'
 export const currents = {
   id: 'currents',
   messages: {
-    loads: 'All loads at once draw {current} at {voltage} ({parts}); 1.25 times that is {design}',
-    sources: 'All sources together charge with {current} ({parts}); 1.25 times that is {design}',
+    loads: 'All loads at once draw {current} at {voltage} ({parts}), 1.25 times that {design}',
+    sources: 'Charging takes {current} ({parts}), 1.25 times that {design}',
     part: '{name} {current}',
     others: '{count} others',
   },
@@ -13,7 +13,7 @@ export const currents = {
 
 const say = sayFrom(currents)
 
-/** `All loads at once draw 112 A at 12 V (kettle 111 A, the inverter itself 1.3 A); 1.25 times that is 140 A`. */
+/** `All loads at once draw 112 A at 12 V (kettle 111 A, the inverter itself 1.3 A), 1.25 times that 140 A`. */
 export function mainInWords({ amps, parts, from, voltage }: BankCurrent): Said {
   const about = { current: figure(amps, 'A'), parts: partsInWords(parts), design: figure(continuous * amps, 'A') }
   return from === 'loads'

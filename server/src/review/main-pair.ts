@@ -10,7 +10,7 @@ export const mainPairPhrases = {
   id: 'main-pair',
   messages: {
     atLeast: 'at least {design}',
-    withCable: 'at least {design}, with a cable of {cable} ({why})',
+    withCable: 'at least {design}, with {cable} ({why})',
     between: 'between {design} and {most}',
   },
 } as const satisfies Phrases

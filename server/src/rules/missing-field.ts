@@ -11,8 +11,10 @@ export const missingField = (rule: {
   readonly message: string
   /** Where it is shown; undefined where the field is not missed. */
   readonly shownAt: (panel: Panel) => Field<unknown> | undefined
-}) =>
-  panelRule({
+}) => ({
+  /** What is missing. */
+  field: rule.field,
+  ...panelRule({
     id: rule.id,
     severity: 'hint',
     reason: rule.reason,
@@ -23,4 +25,5 @@ export const missingField = (rule: {
       const place = rule.shownAt(panel)
       return place && !typed(rule.field) ? { say: 'missing', suspects: [place] } : null
     },
-  })
+  }),
+})

@@ -1,4 +1,4 @@
-import { conditionIn, symbolIn } from './concepts.ts'
+import { conditionIn, symbolIn } from '../records/concepts.ts'
 import type { Piece } from './page.ts'
 import type { Row } from './row.ts'
 

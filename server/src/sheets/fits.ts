@@ -1,4 +1,4 @@
-import { conceptsIn, conditionIn, type Concept } from './concepts.ts'
+import { conceptsIn, conditionIn, type Concept } from '../records/concepts.ts'
 import { coefficients } from './fits/coefficients.ts'
 import { electric } from './fits/electric.ts'
 import { others } from './fits/others.ts'

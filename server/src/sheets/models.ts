@@ -1,4 +1,4 @@
-import { conditionIn, conceptsIn, folded, symbolIn } from './concepts.ts'
+import { conditionIn, conceptsIn, folded, symbolIn } from '../records/concepts.ts'
 import type { Candidate } from './fits.ts'
 import { unitAlone, unitInLabel } from './numbers.ts'
 import { bareName } from './sheet.ts'

@@ -1,4 +1,4 @@
-import { conditionIn, folded } from './concepts.ts'
+import { conditionIn, folded } from '../records/concepts.ts'
 import { numbersIn, type Decimal } from './numbers.ts'
 import { around, boxOf, type Piece } from './page.ts'
 import type { Row } from './row.ts'

@@ -1,4 +1,4 @@
-import { conceptsIn, conditionIn, type Concept } from './concepts.ts'
+import { conceptsIn, conditionIn, type Concept } from '../records/concepts.ts'
 import { numbersIn, unitInLabel, type Decimal } from './numbers.ts'
 import { around, boxOf, type Box, type Piece } from './page.ts'
 import type { Row } from './row.ts'

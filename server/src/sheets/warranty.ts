@@ -1,4 +1,4 @@
-import { folded } from './concepts.ts'
+import { folded } from '../records/concepts.ts'
 import { numbersIn, unitInLabel, type Decimal } from './numbers.ts'
 import { around, boxOf, type Piece } from './page.ts'
 import type { Reading } from './sheet.ts'

@@ -4,7 +4,12 @@ import type { Correction, Finding } from '../../findings/finding.ts'
 import { alternatives } from '../../quantities/format.ts'
 import type { Measure } from '../../records/field.ts'
 import { setScalar } from '../../text/edits.ts'
-import type { Edit, Span } from '../../text/span.ts'
+import { lineAround } from '../../text/lines.ts'
+import { entryAtPointer, nodeAtPointer } from '../../text/tree-queries.ts'
+import { schemas } from '../../records/schemas.generated.ts'
+import { skeleton } from '../../records/skeleton.ts'
+import { addition, missingIn } from './missing.ts'
+import type { Span } from '../../text/span.ts'
 import { fixAll } from '../capabilities.ts'
 import type { Here } from '../here.ts'
 import { isWithin, spotAt } from '../spot.ts'
@@ -26,6 +31,8 @@ export function codeActions(
     ...(wants(CodeActionKind.RefactorRewrite)
       ? [...conversions(here, span.start), ...additions(here, span.start)]
       : []),
+    ...(wants(CodeActionKind.QuickFix) ? lacking(here, span) : []),
+    ...(wants(CodeActionKind.QuickFix) && findings.some(isSafe) ? everySpelling(here) : []),
     ...(only && wants(fixAll) ? allSafe(here) : []),
   ]
 }
@@ -39,12 +46,36 @@ function quickFixes(here: Here, finding: Finding, all: readonly Diagnostic[]): C
   return [
     ...corrections.map((one) => ({
       ...about,
-      title: `${one.text}: ${one.why}`,
+      title: titleOf(here, one),
       edit: edit(here, one.edits),
       ...(corrections.length === 1 && { isPreferred: true }),
     })),
     ...[removal(here, finding), acceptance(here, finding)].flatMap((one) => (one ? [{ ...about, ...one }] : [])),
   ]
+}
+
+/** What is missing on a line; on that of the name, all that is. An empty file lacks everything. */
+function lacking(here: Here, span: Span): CodeAction[] {
+  const { tree, kind } = here.checked
+  const form = schemas[kind]
+  if (tree.root === null && tree.problems.length === 0 && form) {
+    const end = tree.text.length
+    const edits = [{ span: { start: end, end }, text: skeleton(form) }]
+    return [{ title: `Insert the form of a ${kind} record`, kind: CodeActionKind.QuickFix, edit: edit(here, edits) }]
+  }
+  const name = entryAtPointer(tree, '/name')?.keySpan.start ?? 0
+  const line = lineAround(tree.text, span.start)
+  const isHere = (at: number) => line.start <= at && at <= line.end
+  return missingIn(here)
+    .filter(({ finding }) => isHere(name) || isHere(finding.span.start))
+    .flatMap((one) => addition(here, one) ?? [])
+}
+
+/** What the field would read, and why; what only moves or renames it says that alone. */
+function titleOf({ checked: { tree } }: Here, { pointer, text, why }: Correction): string {
+  const node = nodeAtPointer(tree, pointer)
+  const isKept = text === '' || (node?.kind === 'scalar' && node.text === text)
+  return isKept ? why.charAt(0).toUpperCase() + why.slice(1) : `${text}: ${why}`
 }
 
 function conversions(here: Here, offset: number): CodeAction[] {
@@ -67,15 +98,32 @@ const additions = (here: Here, offset: number): CodeAction[] =>
   }))
 
 /** Only what keeps the meaning; two fixes of the same characters wait for the next time. */
-function allSafe(here: Here): CodeAction[] {
-  const safe: Edit[] = []
-  for (const { corrections } of here.checked.findings) {
+function safeFixes({ checked }: Here): readonly Correction[] {
+  const safe: Correction[] = []
+  for (const { corrections } of checked.findings) {
     const fix = corrections.find(({ certainty }) => certainty === 'same')
-    if (fix && fix.edits.every((one) => safe.every((other) => isApart(one.span, other.span)))) safe.push(...fix.edits)
+    const taken = safe.flatMap(({ edits }) => edits)
+    if (fix && fix.edits.every((one) => taken.every((other) => isApart(one.span, other.span)))) safe.push(fix)
   }
-  if (safe.length === 0) return []
-  return [{ title: 'Fix all that keeps its meaning', kind: fixAll, edit: edit(here, safe) }]
+  return safe
 }
+
+function allSafe(here: Here): CodeAction[] {
+  const edits = safeFixes(here).flatMap((one) => one.edits)
+  return edits.length === 0 ? [] : [{ title: 'Fix all that keeps its meaning', kind: fixAll, edit: edit(here, edits) }]
+}
+
+/** The same from one of them, where there are several. */
+function everySpelling(here: Here): CodeAction[] {
+  const safe = safeFixes(here)
+  if (safe.length < 2) return []
+  const edits = safe.flatMap((one) => one.edits)
+  return [
+    { title: `Fix all ${safe.length} spellings in this file`, kind: CodeActionKind.QuickFix, edit: edit(here, edits) },
+  ]
+}
+
+const isSafe = ({ corrections }: Finding) => corrections.some(({ certainty }) => certainty === 'same')
 
 const isApart = (a: Span, b: Span) => !isWithin(a, b.start) && !isWithin(a, b.end) && !isWithin(b, a.start)
 

@@ -11,7 +11,7 @@ export const arrayCableThin = reviewRule({
   reason: 'A cable that carries more than it is made for gets hot and starts a fire.',
   source: ampacitySource,
   messages: {
-    thin: '1.25 x Isc is {current}, and {size} with {insulation} insulation may carry {iz} as a guide value in {air}; a second 1.25 for continuous current (US practice) is not counted',
+    thin: '1.25 x Isc is {current}; {size} with {insulation} insulation carries about {iz} in {air}, without a second 1.25 (US practice)',
     tooSoft:
       'Insulation for {insulation} can carry no load at all in air of {air}, and 1.25 x Isc is {current}; 90 °C or more is usual there',
   },

@@ -12,7 +12,7 @@ export const batteryCableThin = reviewRule({
   reason: 'A cable that carries more than it is made for gets hot and starts a fire.',
   source: ampacitySource,
   messages: {
-    thin: '{main}, and {size} with {insulation} insulation may carry {iz} as a guide value',
+    thin: '{main}; {size} with {insulation} insulation carries about {iz}',
   },
 
   check(system) {

@@ -11,7 +11,7 @@ export const batteryFuseLow = reviewRule({
     'A fuse that opens in normal use leaves the boat dark, and gets replaced by a larger one that protects nothing.',
   source: 'design current at most the fuse (IEC 60364-4-43, from memory)',
   messages: {
-    low: '{main}, more than the fuse of {fuse}',
+    low: '{main}; the fuse has {fuse}',
   },
 
   check(system) {

@@ -11,7 +11,7 @@ export const dischargeCurrentHigh = reviewRule({
   reason: 'Above what a battery may give, its management switches it off in the middle of use, or it gets hot.',
   source: 'the maker’s limit',
   messages: {
-    high: 'All loads together take {current} at {lowest} ({parts}), more than the {mostOut} that the bank gives; {parallel} in parallel would give it',
+    high: 'All loads draw {current} at {lowest} ({parts}); the bank gives {mostOut}, {parallel} in parallel would give it',
   },
 
   check(system) {

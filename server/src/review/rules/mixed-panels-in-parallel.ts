@@ -13,7 +13,7 @@ export const mixedPanelsInParallel = reviewRule({
   messages: {
     loses: ': {lost}',
     andOneCannot: ', and one cannot work at its maximum power point',
-    found: 'Strings of {vmp} and {vmp2} are in parallel{part}; a controller for each loses nothing',
+    found: 'Strings of {vmp} and {vmp2} are in parallel{part}; a controller each loses nothing',
   },
 
   check(system) {

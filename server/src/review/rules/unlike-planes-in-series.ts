@@ -14,7 +14,7 @@ export const unlikePlanesInSeries = reviewRule({
     noSurface: 'no surface',
     onTwoSurfaces: 'One string is on {id} and {id2}, which face {angle} apart',
     loses: '; {loss}',
-    found: '{where}{lost}; wire each side as a string of its own',
+    found: '{where}{lost}; make each side a string',
   },
 
   check(system) {

@@ -10,7 +10,7 @@ export const coefficientsSwapped = panelRule({
   source:
     'open module ratings of a public list, 2015 to 2022: true in all but 9 of 3 717 crystalline rows, the lowest ratio being 0.90',
   messages: {
-    swapped: 'The Pmax coefficient {pmax} is smaller than the Voc coefficient {voc}',
+    swapped: 'The Pmax coefficient {pmax} is smaller than that of Voc, {voc}',
     coefficientRowsExchanged: 'coefficient rows exchanged',
   },
 

@@ -22,7 +22,7 @@ export const unlikeFamily = panelRule({
     'The models of one family have the same cells in another number or size, so coefficients and NOCT are the same.',
   source: 'common practice, no source; of open ratings that share all else 95 to 98.5 % share each of these too',
   messages: {
-    found: 'The {label} is {own}, where {value} have {field}',
+    found: '{label} {own} is unlike {value}, which have {field}',
     theValueOf: 'the value of its family',
   },
 

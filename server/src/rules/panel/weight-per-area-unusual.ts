@@ -22,7 +22,7 @@ export const weightPerAreaUnusual = panelRule({
   source:
     'common practice, no source; glass alone is 2.5 kg/m2 per mm; Martins et al., "Robust glass-free lightweight photovoltaic modules": framed glass 10 to 15 kg/m2, composites without glass 3.6 kg/m2',
   messages: {
-    unusual: '{weight} on {length} by {width} is {perArea}, outside {low} to {high} kg/m2 that is usual for {panel}',
+    unusual: '{weight} on {length} by {width} is {perArea}; {low} to {high} is usual for {panel}',
     typedFor: '{meant} typed as {typed}',
     decimalPointMoved: 'decimal point moved',
   },

@@ -1,4 +1,4 @@
-import { symbolIn, type Concept } from '../concepts.ts'
+import { symbolIn, type Concept } from '../../records/concepts.ts'
 import { has, singles, fit, type Asked, type Fit } from './fit.ts'
 
 export function electric(asked: Asked): readonly Fit[] {

@@ -1,4 +1,4 @@
-import type { Concept } from '../concepts.ts'
+import type { Concept } from '../../records/concepts.ts'
 import type { Printed } from '../numbers.ts'
 import type { Cell } from '../tables.ts'
 

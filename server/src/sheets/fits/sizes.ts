@@ -1,4 +1,4 @@
-import type { Concept } from '../concepts.ts'
+import type { Concept } from '../../records/concepts.ts'
 import { has, singles, fit, type Asked, type Fit } from './fit.ts'
 
 /** Letters that stand for a side over a column of their own. */

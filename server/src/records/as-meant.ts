@@ -1,0 +1,147 @@
+import type { Finding } from '../findings/finding.ts'
+import { finding } from '../findings/make.ts'
+import { renameKey, replaceNode } from '../text/edits.ts'
+import { childPointer } from '../text/pointer.ts'
+import type { Entry, MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
+import { tell } from '../wording/told.ts'
+import { reading } from './facts.ts'
+import type { FieldInfo } from './field-info.ts'
+import { nameOf } from './info-at.ts'
+import { choiceMeant, fieldMeant, type Meant } from './other-words.ts'
+import { hasSides, mapOfSides, sidesIn, type Side } from './sides.ts'
+import { schemas } from './schemas.generated.ts'
+
+/**
+ * A tree with the names and the choices of the schema where other words for them were typed: `Voc`, `short circuit current`,
+ * `Flexible`. Places stay those of the file; each word has a finding with the one of the schema.
+ */
+export function asMeant(root: FieldInfo, tree: Tree): { readonly tree: Tree; readonly findings: readonly Finding[] } {
+  const renamed: Renamed[] = []
+  const meant = tree.root && hasOthers(tree.root, root) ? node(tree.root, root, '', renamed) : null
+  if (!meant || renamed.length === 0) return { tree, findings: [] }
+  const read = { ...tree, root: meant }
+  return { tree: read, findings: renamed.map((one) => said(one, read)) }
+}
+
+interface Renamed {
+  readonly pointer: string
+  readonly typed: string
+  readonly place: Node | Entry
+  readonly info: FieldInfo
+  readonly meant: Meant | null
+  readonly value: string | null
+  readonly sides?: readonly Side[]
+}
+
+function said({ pointer, typed, place, info, meant, value, sides }: Renamed, tree: Tree): Finding {
+  if (sides) return severalSides(pointer, place as ScalarNode, sides)
+  if (!meant) {
+    const node = place as ScalarNode
+    const edits = [replaceNode(tree, node, value!)]
+    return finding(
+      reading.otherWord,
+      { pointer, span: node.span },
+      tell`${nameOf(info)} "${typed}" is read as ${value!}.`,
+      {
+        corrections: [{ pointer, text: value!, why: tell`the word of the schema`, certainty: 'same', edits }],
+      },
+    )
+  }
+  const { keySpan, value: typedValue } = place as Entry
+  const edits = [
+    renameKey(tree, pointer, meant.field.key),
+    ...(value !== null && typedValue ? [replaceNode(tree, typedValue, value)] : []),
+  ]
+  return finding(reading.otherWord, { pointer, span: keySpan }, tell`${typed} is read as ${meant.field.key}.`, {
+    corrections: [{ pointer, text: meant.field.key, why: tell`the name of the schema`, certainty: 'same', edits }],
+  })
+}
+
+function severalSides(pointer: string, { span }: ScalarNode, sides: readonly Side[]): Finding {
+  const names = sides.map(({ key }) => key)
+  const told = tell`Give ${names.slice(0, -1).join(', ')} and ${names.at(-1)!} a field each: ${sides.map(({ text }) => text).join(', ')}.`
+  const text = `{ ${sides.map((side) => `${side.key}: ${side.text}`).join(', ')} }`
+  return finding(reading.wrongKind, { pointer, span }, told, {
+    severity: 'information',
+    corrections: [{ pointer, text, why: tell`a field each`, certainty: 'same', edits: [{ span, text }] }],
+  })
+}
+
+/** Whether any word may be another one: most files have none, and a file is read again for each fix that is tried. */
+function hasOthers(typed: Node, info: FieldInfo): boolean {
+  const group = groupOf(typed, info)
+  if (typed.kind === 'scalar')
+    return info.choices ? info.choices.every(({ value }) => value !== typed.text) : hasSides(info)
+  if (typed.kind === 'list')
+    return typed.items.some((item) => item !== null && group.item !== undefined && hasOthers(item, group.item))
+  return typed.entries.some(({ key, value }) => {
+    const field = group.fields ? group.fields.find((one) => one.key === key) : group.item
+    return field ? value !== null && hasOthers(value, field) : group.fields !== undefined
+  })
+}
+
+const groupOf = (typed: Node, info: FieldInfo): FieldInfo =>
+  info.type === 'reference' && info.record && typed.kind === 'map' ? schemas[info.record]! : info
+
+function node(typed: Node, info: FieldInfo, pointer: string, renamed: Renamed[]): Node {
+  const group = groupOf(typed, info)
+  if (typed.kind === 'map' && group.fields) return map(typed, group, pointer, renamed)
+  if (typed.kind === 'map' && group.item) return mapOf(typed, group.item, pointer, renamed)
+  if (typed.kind === 'list' && group.item) {
+    const items = typed.items.map((item, i) => item && node(item, group.item!, childPointer(pointer, i), renamed))
+    return { ...typed, pointer, items }
+  }
+  const sides = typed.kind === 'scalar' && hasSides(info) ? sidesIn(typed.text) : null
+  if (typed.kind === 'scalar' && sides) {
+    renamed.push({ pointer, typed: typed.text, place: typed, info, meant: null, value: null, sides })
+    return mapOfSides(typed, pointer, sides)
+  }
+  if (typed.kind !== 'scalar' || !info.choices) return pointed(typed, pointer)
+  const value = choiceMeant(typed.text, info)
+  if (value === null) return pointed(typed, pointer)
+  renamed.push({ pointer, typed: typed.text, place: typed, info, meant: null, value })
+  return { ...typed, pointer, text: value }
+}
+
+function map(typed: MapNode, group: FieldInfo, pointer: string, renamed: Renamed[]): MapNode {
+  const taken = new Set(typed.entries.map(({ key }) => key))
+  const entries = typed.entries.map((entry): Entry => {
+    const known = group.fields!.find(({ key }) => key === entry.key)
+    const meant = known || entry.colon === null ? null : fieldMeant(entry, group, taken)
+    const field = known ?? meant?.field
+    const own = childPointer(pointer, field?.key ?? entry.key)
+    if (!field) return { ...entry, pointer: own, value: entry.value && pointed(entry.value, own) }
+    if (!meant) return { ...entry, pointer: own, value: entry.value && node(entry.value, field, own, renamed) }
+    taken.add(field.key)
+    const value = meant.value ?? null
+    renamed.push({ pointer: own, typed: entry.key, place: entry, info: field, meant, value })
+    const scalar = entry.value?.kind === 'scalar' && value !== null ? { ...entry.value, text: value } : entry.value
+    return { ...entry, key: field.key, pointer: own, value: scalar && node(scalar, field, own, renamed) }
+  })
+  return { ...typed, pointer, entries }
+}
+
+const mapOf = (typed: MapNode, item: FieldInfo, pointer: string, renamed: Renamed[]): MapNode => ({
+  ...typed,
+  pointer,
+  entries: typed.entries.map((entry) => {
+    const own = childPointer(pointer, entry.key)
+    return { ...entry, pointer: own, value: entry.value && node(entry.value, item, own, renamed) }
+  }),
+})
+
+/** The node under another pointer, with all that is in it. */
+function pointed(typed: Node, pointer: string): Node {
+  if (typed.pointer === pointer) return typed
+  if (typed.kind === 'scalar') return { ...typed, pointer }
+  if (typed.kind === 'list')
+    return { ...typed, pointer, items: typed.items.map((item, i) => item && pointed(item, childPointer(pointer, i))) }
+  return {
+    ...typed,
+    pointer,
+    entries: typed.entries.map((entry) => {
+      const own = childPointer(pointer, entry.key)
+      return { ...entry, pointer: own, value: entry.value && pointed(entry.value, own) }
+    }),
+  }
+}

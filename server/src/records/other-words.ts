@@ -1,0 +1,66 @@
+import { readQuantity } from '../quantities/read.ts'
+import { unitOfKind } from '../quantities/unit-text.ts'
+import type { Entry } from '../text/tree.ts'
+import type { FieldInfo } from './field-info.ts'
+import { fieldNamed } from './label-names.ts'
+import { synonymOf } from './synonyms.ts'
+
+/** The field that another word names; where the word holds the unit of a bare number, the value with it. */
+export interface Meant {
+  readonly field: FieldInfo
+  readonly value?: string
+}
+
+/** Small letters, one mark between words: `Max. Power` is `max_power`. */
+export const plainly = (word: string): string =>
+  word
+    .toLowerCase()
+    .replaceAll(/[-. ]+/g, '_')
+    .replaceAll(/^_|_$/g, '')
+
+/**
+ * The field of a group that an unknown key is another word for: the same letters in another case, a synonym, a label as
+ * datasheets print it, or one of these with the unit at its end (`weight_kg`). A misspelt key is no such word.
+ *
+ * @param taken  keys that stand in the group already
+ */
+export function fieldMeant({ key, value }: Entry, group: FieldInfo, taken: ReadonlySet<string>): Meant | null {
+  const free = (group.fields ?? []).filter((field) => !taken.has(field.key))
+  const [, name, unit] = /^(.{2,})[_ ([]+([A-Za-z%²]{1,4}2?)[)\]]?$/.exec(key) ?? []
+  const field = name === undefined ? null : (free.find((one) => one.key === plainly(name)) ?? named(name, free, group))
+  const found = field?.kind && unit ? unitOfKind(unit, field.kind) : null
+  if (!field || !found || value?.kind !== 'scalar') {
+    const whole = isSide(key, value, free) ?? named(key, free, group)
+    return whole && { field: whole }
+  }
+  const read = readQuantity(value.text, field.kind!, field.unit ? { unit: field.unit } : {}).quantity
+  if (read && !read.unitDefaulted) return { field }
+  return found.symbol === field.unit ? { field } : { field, value: `${value.text} ${found.symbol}` }
+}
+
+/** Sheets call the thickness the height; more than the thickness of a panel is a side. */
+function isSide(key: string, value: Entry['value'], free: readonly FieldInfo[]): FieldInfo | undefined {
+  if (!/^height$/i.test(key) || value?.kind !== 'scalar') return undefined
+  const height = readQuantity(value.text, 'length', { unit: 'mm' }).quantity?.value ?? 0
+  return height > 0.1 ? free.find((field) => field.key === 'length' || field.key === 'width') : undefined
+}
+
+function named(key: string, free: readonly FieldInfo[], group: FieldInfo): FieldInfo | null {
+  const word = plainly(key)
+  const same = free.find((field) => plainly(field.key) === word)
+  if (same) return same
+  const synonym =
+    synonymOf(
+      word,
+      free.map((field) => field.key),
+    ) ?? fieldNamed(key, group)
+  return free.find((field) => field.key === synonym) ?? null
+}
+
+/** The choice that a text is another word for; null for one that is a choice already, or none. */
+export function choiceMeant(typed: string, { choices = [] }: FieldInfo): string | null {
+  const values = choices.map(({ value }) => value)
+  if (values.includes(typed)) return null
+  const word = plainly(typed)
+  return values.find((value) => plainly(value) === word) ?? synonymOf(word, values)
+}

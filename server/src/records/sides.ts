@@ -1,0 +1,51 @@
+import { readQuantity } from '../quantities/read.ts'
+import type { MapNode, ScalarNode } from '../text/tree.ts'
+import { childPointer } from '../text/pointer.ts'
+import type { FieldInfo } from './field-info.ts'
+
+/** One side of a size on one line: which field it is, what that reads, and where it was typed. */
+export interface Side {
+  readonly key: string
+  readonly text: string
+  readonly start: number
+  readonly end: number
+}
+
+const keys = ['length', 'width', 'thickness'] as const
+const between = /\s*(?:[x×*]|\bby\b)\s*/gi
+
+/** The sides of `1190 x 735 x 2.5 mm`, two or three, each with its unit; null for what is no such text. */
+export function sidesIn(text: string): readonly Side[] | null {
+  const parts: { readonly text: string; readonly start: number; readonly end: number }[] = []
+  let start = 0
+  for (const { index, 0: joint } of [...text.matchAll(between), { index: text.length, 0: '' }]) {
+    parts.push({ text: text.slice(start, index).trim(), start, end: index })
+    start = index + joint.length
+  }
+  const unit = /[^\d\s.,/]+$/.exec(parts.at(-1)!.text)?.[0] ?? ''
+  const sides = parts.map(({ text: part, ...place }, i) => ({
+    key: keys[i] ?? '',
+    text: /[^\d\s.,/]$/.test(part) || unit === '' ? part : `${part} ${unit}`,
+    ...place,
+  }))
+  const isSize = (sides.length === 2 || sides.length === 3) && sides.every((side) => isLength(side.text))
+  return isSize ? sides : null
+}
+
+const isLength = (text: string) => readQuantity(text, 'length', { unit: 'mm' }).quantity !== undefined
+
+/** Whether a group holds the sides of something. */
+export const hasSides = ({ fields = [] }: FieldInfo): boolean =>
+  ['length', 'width'].every((key) => fields.some((field) => field.key === key))
+
+/** The group that the sides on one line stand for, every side in its place. */
+export function mapOfSides(node: ScalarNode, pointer: string, sides: readonly Side[]): MapNode {
+  const at = node.style === 'plain' ? node.span.start : node.span.start + 1
+  const entries = sides.map(({ key, text, start, end }) => {
+    const span = { start: at + start, end: at + end }
+    const own = childPointer(pointer, key)
+    const value: ScalarNode = { kind: 'scalar', pointer: own, span, text, style: node.style }
+    return { key, keySpan: span, pointer: own, colon: null, value }
+  })
+  return { kind: 'map', pointer, span: node.span, entries, flow: true }
+}
