@@ -67,7 +67,7 @@ test('a whole column of NOCT typed as that of STC is found at Pmax, and what it 
 })
 
 test.each([
-  { typed: '115 °C', meant: '115 °F' },
+  { typed: '115 °C', meant: '46 °C' },
   { typed: '46 °F', meant: '46 °C' },
 ])('NOCT $typed is $meant', ({ typed, meant }) => {
   expect(fixed({ '/noct/temperature': typed })).toEqual({ '/noct/temperature': meant })

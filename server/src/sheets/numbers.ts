@@ -42,7 +42,7 @@ const unitForms: readonly (readonly [RegExp, string])[] = [
   [/(?:A(?:\s?[dD]\.?[cC]\.?)?(?![a-z])|amps?|Amps?|amperes?|Ampere)/y, 'A'],
   [/mm/y, 'mm'],
   [/cm/y, 'cm'],
-  [/(?:inches|inch|in\.?(?! ?\p{L})|"|'')/uy, 'in'],
+  [/(?:inches|inch|in\.?(?! ?(?!x\b)\p{L})|"|'')/uy, 'in'],
   [/(?:ft|feet|')/y, 'ft'],
   [/m/y, 'm'],
   [/kgs?/y, 'kg'],
@@ -104,7 +104,8 @@ export function unitInLabel(text: string): string | null {
   return null
 }
 
-const numberForm = /\d{1,3}(?:[ '](?=\d{3}(?!\d)))\d{3}(?:[.,]\d+)?|\d+(?:[.,]\d+)*/g
+const numberForm =
+  /(?:\d{1,3} )?\d{1,2}\/(?:2|4|8|16|32|64)(?= ?(?:in\b|"))|\d{1,3}(?:[ '](?=\d{3}(?!\d)))\d{3}(?:[.,]\d+)?|\d+(?:[.,]\d+)*/g
 
 /** All numbers of a text with their units; a unit behind the last side of a size or end of a range is that of all. */
 export function numbersIn(text: string, decimal: Decimal): readonly Printed[] {
@@ -116,7 +117,8 @@ export function numbersIn(text: string, decimal: Decimal): readonly Printed[] {
     if (/\p{L}$/u.test(between) && !/^\s*x$/i.test(between)) continue
     const end = start + match[0].length
     const before = line.slice(found.at(-1)?.end ?? 0, start)
-    const number = canonical(match[0], decimal)
+    const fraction = /^(?:(\d+) )?(\d+)\/(\d+)$/.exec(match[0])
+    const number = fraction ? match[0] : canonical(match[0], decimal)
     if (number === null) continue
     const sign = /(±|\+ ?\/ ?-|\+-|[-+])\s?$/.exec(before)?.[1] ?? ''
     const spread = sign.length > 1 || sign === '±'
@@ -125,7 +127,8 @@ export function numbersIn(text: string, decimal: Decimal): readonly Printed[] {
     // `-40-85`: the second dash is that of the range
     const dash = join === 'range' && sign === '-' && !/(?:\.\.|~|to|bis|a|à|tot|\/|-)\s*-\s?$/.test(before.trimEnd())
     const signed = spread || dash ? '' : (sign as '+' | '-' | '')
-    const value = Number(number) * (signed === '-' ? -1 : 1)
+    const size = fraction ? Number(fraction[1] ?? 0) + Number(fraction[2]) / Number(fraction[3]) : Number(number)
+    const value = size * (signed === '-' ? -1 : 1)
     found.push({
       number: signed === '-' ? `-${number}` : number,
       value,

@@ -4,7 +4,6 @@ import type { Candidate } from './typos/candidate.ts'
 import { candidates } from './typos/candidates.ts'
 import { coherenceWith } from './density/coherence-with.ts'
 import { identityGains } from './density/arithmetic.ts'
-import { coreMost } from './density/core.ts'
 import { frameOf, sources, typedCoherence, type Frame } from './density/coherence.ts'
 import { pointers, type Evidence } from './evidence.ts'
 import { familyGains, type Family } from './family/family.ts'
@@ -30,12 +29,13 @@ export function search(evidence: Evidence, family: Family | null, calibration: C
   const group = groupOf(evidence)
   const frame = frameOf(evidence, calibration[group], countsCells(group), family)
   const suspects = suspectsOf(frame)
-  const isTried = suspects.length > 0 || isStrange(frame)
-  return { frame, suspects, tried: isTried ? tryAll(evidence, frame, suspects) : [] }
+  const strange = isStrange(frame)
+  const isTried = suspects.length > 0 || strange
+  return { frame, suspects, tried: isTried ? tryAll(evidence, frame, suspects, strange) : [] }
 }
 
 /** A field is left out once the best so far is ahead of all that it could gain. */
-function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[]): readonly Tried[] {
+function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[], strange: boolean): readonly Tried[] {
   const base = typedCoherence(frame)
   const ways = candidates(evidence, frame)
   const tried: Tried[] = []
@@ -48,8 +48,8 @@ function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[]):
     tried.push({ candidate, score })
     best = Math.max(best, score)
   }
-  if (suspects.some(({ gain }) => gain >= threshold) || isStrange(frame)) ways.several().forEach(attempt)
-  ways.ofPairs(isStrange(frame) ? everywhere : suspects.map(({ place }) => place)).forEach(attempt)
+  if (suspects.some(({ gain }) => gain >= threshold) || strange) ways.several().forEach(attempt)
+  ways.ofPairs(strange ? everywhere : suspects.map(({ place }) => place)).forEach(attempt)
   for (const { place, gain } of suspects) {
     if (gain < threshold || gain + slack < best) break
     ways.of(place).forEach(attempt)
@@ -61,7 +61,7 @@ function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[]):
 const everywhere = pointers.map((_, place) => place)
 
 /** Several fields may be wrong together, so that no single one would gain much by another value. */
-const isStrange = ({ core, typed }: Frame): boolean => core.size > 0 && coreMost(core) - typed.core > strange
+const isStrange = ({ core, typed }: Frame): boolean => core.size > 0 && typed.most - typed.core > mostOfTrue
 
 /** A field, and how much likelier the record could become by another value in it, as logarithm. */
 interface Suspect {
@@ -90,8 +90,8 @@ function suspectsOf(frame: Frame): readonly Suspect[] {
  */
 const threshold = 5.5
 const ofPair = 3
-/** How much less likely than the likeliest a record is that may have several slips; of the open ratings one in ten is. */
-const strange = 13
+/** How much less likely than the likeliest a record is that may have several slips; of the open ratings 5 in 100 are. */
+const mostOfTrue = 15
 /** Score below which it takes more candidates than there are to move a verdict. */
 const negligible = -2
 /** Share of an unlikely field that is still worth a look, less the unlikeliness of any slip, as logarithm. */

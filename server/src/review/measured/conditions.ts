@@ -25,6 +25,7 @@ export interface Taken {
 
 /** Nobody measures strings in less sun, and no more falls on a panel [W/m2] (common practice, no source). */
 const [dimmest, brightest] = [5, 15_000]
+const isSun = (irradiance: number) => dimmest < irradiance && irradiance < brightest
 /** At the back of a panel [K]: a meter within 1 K, cells up to 3 K warmer than the back (common practice, no source). */
 const atTheBack = 3
 /** From the air [K]: the Ross model leaves out the wind, which cools by several kelvins (common practice, no source). */
@@ -46,9 +47,7 @@ export function conditionsOf(
 
   function typed(): Taken | null {
     const { irradiance: g } = entry
-    return g && dimmest < g.value && g.value < brightest
-      ? { value: g.value, uncertainty: accuracy.irradiance, from: 'meter' }
-      : null
+    return g && isSun(g.value) ? { value: g.value, uncertainty: accuracy.irradiance, from: 'meter' } : null
   }
 
   function byReference(): Taken | null {
@@ -58,7 +57,8 @@ export function conditionsOf(
     const alpha = relative(reference.record.temperature_coefficients.isc, rated) ?? usualAlpha
     const warmer = (cell?.value ?? 45) - 25
     const value = (1000 * isc.value) / (rated.value * (1 + alpha * warmer))
-    return { value, uncertainty: Math.hypot(accuracy.current, ratingOfReference), from: 'reference panel' }
+    const uncertainty = Math.hypot(accuracy.current, ratingOfReference)
+    return isSun(value) ? { value, uncertainty, from: 'reference panel' } : null
   }
 
   function byStrings(): Taken | null {

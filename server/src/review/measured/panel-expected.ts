@@ -83,7 +83,9 @@ export function stringExpected(panels: readonly (Panel | undefined)[], to: Condi
   const each = panels.map((panel) => (panel ? panelExpected(panel, to) : null))
   const all = (of: (one: Expected) => number | null, join: (values: readonly number[]) => number) => {
     const values = each.map((one) => one && of(one))
-    return values.length === 0 || values.some((value) => value === null) ? null : join(values as number[])
+    return values.length === 0 || values.some((value) => value === null || !Number.isFinite(value))
+      ? null
+      : join(values as number[])
   }
   const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0)
   const least = (values: readonly number[]) => Math.min(...values)

@@ -35,7 +35,7 @@ function ofMeasurement(
     const readings = new Map<Quantity, Reading>()
     for (const quantity of quantities) {
       const field = entry[quantity]
-      if (!field) continue
+      if (!field || Math.abs(field.value) > beyondAllMeters) continue
       const value = quantity === 'isc' || quantity === 'imp' ? Math.abs(field.value) : field.value
       const expected = by.expected[quantity]
       readings.set(quantity, { quantity, field, value, expected, off: by.off(value, quantity), apart: null })
@@ -54,6 +54,9 @@ function ofMeasurement(
     ]
   })
 }
+
+/** No more is computed with [V, A]. */
+const beyondAllMeters = 1e12
 
 /** Where the cells are when nobody took their temperature: good enough for a current, which hardly depends on it [°C]. */
 const somewhereWarm = { value: 45, uncertainty: 25 }

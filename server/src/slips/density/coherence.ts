@@ -1,7 +1,7 @@
 import { efficiencyOfFramed, efficiencyOfOthers, identities, identityLog, takesPart } from './arithmetic.ts'
 import type { GroupCalibration, Mixture } from '../model/calibration.ts'
 import { countsOfFlexible, flexible } from '../model/flexible.ts'
-import { coreLog, coreOf, expected, standOf, type Core, type Stand } from './core.ts'
+import { coreLog, coreMost, coreOf, expected, standOf, type Core, type Stand } from './core.ts'
 import { at, pointers, type Evidence } from '../evidence.ts'
 import { familyLog, type Family } from '../family/family.ts'
 import { coefficients } from '../fields.ts'
@@ -40,6 +40,8 @@ interface Typed {
   readonly shapeGains: Float64Array
   readonly identities: readonly number[]
   readonly core: number
+  /** The most that the core reaches anywhere. */
+  readonly most: number
   /** What the core would gain if each coordinate were as the others expect it. */
   readonly gains: Float64Array
 }
@@ -95,7 +97,14 @@ export function frameOf(
   const gains = new Float64Array(coordinates)
   for (let c = 0; c < coordinates; c++) if (formed[c]) gains[c] = Math.max(0, expected(core, stand, c).log - now)
   const shape = shapeLog(partial, values)
-  const typed = { shape, shapeGains: shapeGains(partial, values), identities: parts, core: now, gains }
+  const typed = {
+    shape,
+    shapeGains: shapeGains(partial, values),
+    identities: parts,
+    core: now,
+    most: coreMost(core),
+    gains,
+  }
   return { ...partial, core, stand, typed }
 }
 
@@ -173,11 +182,13 @@ export function coherence(
     y.set(stand.y)
     if (c >= 0) y[c] = one(frame, v, c)
     sum += ofFamily
+    sum += changed.some((one) => shaping.includes(one)) ? shapeLog(frame, v) : typed.shape
   } else {
     if (family) sum += familyLog(family, v)
+    sum += changed.some((place) => shaping.includes(place)) ? shapeLog(frame, v) : typed.shape
+    if (sum + typed.most < floor) return -Infinity
     coordinatesOf(frame, v, y)
   }
-  sum += changed.some((place) => shaping.includes(place)) ? shapeLog(frame, v) : typed.shape
   return sum + coreLog(frame.core, stand, y)
 }
 

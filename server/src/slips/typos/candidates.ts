@@ -42,6 +42,7 @@ const reasonOf: Readonly<Record<Kind, Said>> = {
   'digits swapped': reason({ say: 'digitsSwapped' }),
   'digit dropped': reason({ say: 'digitDropped' }),
   'digit doubled': reason({ say: 'digitDoubled' }),
+  'digit added': reason({ say: 'digitAdded' }),
   'neighbouring key': reason({ say: 'neighbouringKey' }),
   'point dropped': reason({ say: 'pointDropped' }),
   'point moved': reason({ say: 'pointMoved' }),

@@ -5,6 +5,7 @@ export type Kind =
   | 'digits swapped'
   | 'digit dropped'
   | 'digit doubled'
+  | 'digit added'
   | 'neighbouring key'
   | 'point dropped'
   | 'point moved'
@@ -38,6 +39,7 @@ export function edits(typed: string, decimals: number, atLeast: number): readonl
   swapped(body, add)
   dropped(body, add)
   doubled(body, add)
+  added(body, add)
   neighbouring(body, add)
   pointDropped(body, add)
   pointMoved(body, decimals, atLeast, add)
@@ -74,6 +76,16 @@ function dropped(text: string, add: Add): void {
 function doubled(text: string, add: Add): void {
   for (let i = 0; i + 1 < text.length; i++)
     if (digit(text[i]) && text[i] === text[i + 1]) add('digit doubled', put(text, i, 1, ''), -Math.log(text.length - 1))
+}
+
+/** One digit too many, such as that of a footnote or of a key hit as well, and a key held down; rarer than one that is doubled. */
+function added(text: string, add: Add): void {
+  const chance = -Math.log(text.length) - 2.5
+  for (let i = 0; i < text.length; i++) {
+    if (!digit(text[i])) continue
+    if (text[i] !== text[i + 1] && text[i] !== text[i - 1]) add('digit added', put(text, i, 1, ''), chance)
+    if (text[i] === text[i + 1] && text[i] === text[i + 2]) add('digit added', put(text, i, 2, ''), chance)
+  }
 }
 
 function neighbouring(text: string, add: Add): void {

@@ -1,6 +1,6 @@
 import type { Said } from '../../findings/message.ts'
 import type { Candidate } from './candidate.ts'
-import { at, pointers, type Evidence } from '../evidence.ts'
+import { at, pointers, type Evidence, type Reading } from '../evidence.ts'
 import { decimalsOf, isAbsolute, takeApart, type Printed } from './printed.ts'
 
 /** Decimals that such a value is printed with where the record has no other like it. */
@@ -42,9 +42,18 @@ export interface Place extends Printed {
 /** What a field says, by its place. */
 export type Read = (place: number) => Place | undefined
 
+const known = new WeakMap<Reading, Printed | null>()
+
+/** A text is taken apart once, as each field asks for those like it. */
+function apart(reading: Reading): Printed | null {
+  let printed = known.get(reading)
+  if (printed === undefined) known.set(reading, (printed = takeApart(reading.text)))
+  return printed
+}
+
 export function placeOf(evidence: Evidence, place: number): Place | undefined {
   const reading = evidence.readings[pointers[place]!]
-  const printed = reading && takeApart(reading.text)
+  const printed = reading && apart(reading)
   if (!printed) return undefined
   const number = Number(printed.number)
   const zero = fahrenheit.test(printed.rest) && place === at.noct ? -32 / 1.8 : 0
@@ -52,7 +61,7 @@ export function placeOf(evidence: Evidence, place: number): Place | undefined {
   const others = (alike.find((group) => group.includes(place)) ?? []).filter((p) => p !== place)
   const decimals = others.flatMap((p) => {
     const other = evidence.readings[pointers[p]!]
-    const parts = other && takeApart(other.text)
+    const parts = other && apart(other)
     return parts && isAbsolute(other.text) === isAbsolute(reading.text) && parts.number.includes('.')
       ? [decimalsOf(parts.number)]
       : []

@@ -7,6 +7,7 @@ export const reasons = {
     digitsSwapped: 'digits swapped',
     digitDropped: 'digit dropped',
     digitDoubled: 'digit doubled',
+    digitAdded: 'a digit too many',
     neighbouringKey: 'neighbouring key hit',
     pointDropped: 'decimal point dropped',
     pointMoved: 'decimal point moved',

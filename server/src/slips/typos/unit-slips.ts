@@ -80,11 +80,13 @@ function temperatures(p: Place): Candidate[] {
   const number = Number(p.number)
   const typed = p.zero === 0 ? 'C' : 'F'
   const meant = typed === 'C' ? 'F' : 'C'
+  // a number of degrees Fahrenheit is said in the unit that was typed, as siblings have it
+  const value = typed === 'C' ? Math.round((number - 32) / 1.8) : number
   return [
     {
       places: [p.place],
-      values: [meant === 'F' ? (number - 32) / 1.8 : number],
-      texts: [`${p.number} °${meant}`],
+      values: [value],
+      texts: [`${value}${typed === 'C' ? p.rest : ' °C'}`],
       why: reason({ say: 'unitForUnit', with: { typed: `°${typed}`, meant: `°${meant}` } }),
       prior: ofKind - 1,
     },
