@@ -9,6 +9,7 @@ import { CouldNotRun } from '../could-not-run.ts'
 import { reportFolder, type FileReport } from '../file-report.ts'
 import { formatGithub, summaryTable } from '../formats/github.ts'
 import { formatJson } from '../formats/json.ts'
+import { formatJunit } from '../formats/junit.ts'
 import { formatSarif } from '../formats/sarif.ts'
 import { formatText } from '../formats/text.ts'
 import { repositoryOf } from '../git/repository.ts'
@@ -26,7 +27,7 @@ import type { World } from '../world.ts'
 import type { AddCommand } from './command.ts'
 
 interface Options {
-  readonly format: 'text' | 'json' | 'sarif' | 'github'
+  readonly format: 'text' | 'json' | 'sarif' | 'github' | 'junit'
   readonly output?: string
   readonly failOn: Severity
   readonly since?: string
@@ -51,7 +52,9 @@ export const addCheck: AddCommand = (program, world, end) => {
       'files, folders and patterns such as panels/*.yaml, or - for standard input; the current folder if none is given',
     )
     .addOption(
-      new Option('--format <format>', 'how to print').choices(['text', 'json', 'sarif', 'github']).default('text'),
+      new Option('--format <format>', 'how to print')
+        .choices(['text', 'json', 'sarif', 'github', 'junit'])
+        .default('text'),
     )
     .option('-o, --output <file>', 'write the format to a file; the terminal still gets text')
     .addOption(
@@ -174,6 +177,7 @@ async function print(world: World, files: readonly FileReport[], options: Option
     json: () => formatJson(files, showAccepted),
     sarif: () => formatSarif(seen, top),
     github: () => formatGithub(seen),
+    junit: () => formatJunit(files, options.failOn),
   }[format]()
   if (output === undefined) {
     out(format === 'text' ? formatText(files, world.colour, showAccepted) : formatted)
