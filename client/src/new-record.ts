@@ -48,8 +48,9 @@ function idOf(typed: string): string {
     .normalize('NFKD')
     .toLowerCase()
     .replaceAll(/\p{M}/gu, '')
-    .replaceAll(/[^a-z0-9.]+/g, '-')
-    .replaceAll(/^[-.]+|[-.]+$/g, '')
+    .split(/[^a-z0-9.]+/)
+    .filter((word) => word !== '' && word !== '.')
+    .join('-')
 }
 
 /** The form with the name that was typed, where it was more than an id. */

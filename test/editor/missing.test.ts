@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import type { CodeAction, TextDocumentEdit, TextEdit } from 'vscode-languageserver'
+import type { CodeAction, TextDocumentEdit } from 'vscode-languageserver'
 import { codeActions } from '../../server/src/editor/handlers/code-actions.ts'
 import { codeLenses } from '../../server/src/editor/handlers/code-lens.ts'
 import { schemas } from '../../server/src/records/schemas.generated.ts'
@@ -18,7 +18,7 @@ function after({ edit }: CodeAction, source: string): string {
     : (edit!.documentChanges as TextDocumentEdit[]).flatMap((one) => one.edits)
   return applied(
     source,
-    edits.map((one) => ('snippet' in one ? { range: one.range, newText: one.snippet.value.replaceAll('\\}', '}') } : one) as TextEdit),
+    edits.map((one) => ('snippet' in one ? { range: one.range, newText: one.snippet.value.replaceAll('\\}', '}') } : one)),
   )
 }
 

@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
+import { allFacts } from '../../server/src/check/facts.ts'
 import { toFinding } from '../../server/src/check/in-words.ts'
 import { judge } from '../../server/src/check/judge.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
@@ -26,8 +28,11 @@ test.each(examples)('$rule: $title', ({ rule, kind, yaml }) => {
   others.forEach((other, i) => library.put(`other-${i + 1}.panel.yaml`, other))
   const starts = lineStarts(source)
   const file = library.file(path)!
+  const isOfPanels = panelRules.some(({ id }) => id === rule)
   const all =
-    file.kind === 'panel' ? alone(library, file as ReadFile<'panel'>) : checkFile(library, path, { today })!.findings
+    isOfPanels && file.kind === 'panel'
+      ? alone(library, file as ReadFile<'panel'>)
+      : checkFile(library, path, { today })!.findings
   const found = all.filter((f) => f.rule === rule)
   expect(
     found.map(({ span, message }) => {
@@ -42,6 +47,10 @@ const rules = [...panelRules, ...controllerRules, ...batteryRules, ...climateRul
 test.each(rules.map(({ id }) => id))('%s has an example that is found and one that is not', (id) => {
   const own = examples.filter(({ rule }) => rule === id).map(({ yaml }) => marked(yaml).marks.length)
   expect(own.some((n) => n > 0) && own.some((n) => n === 0)).toBe(true)
+})
+
+test.each(allFacts.flatMap(({ rules: all }) => all.map(({ id }) => id)))('%s has an example in the reference', (id) => {
+  expect(readFileSync(`test/rules/${id}.md`, 'utf8')).toMatch(/^```(?:yaml|text)/m)
 })
 
 /** The rules of a panel by themselves: in a whole check one mistake is told once, by the strongest of them. */

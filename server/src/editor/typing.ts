@@ -7,8 +7,6 @@ import { unfinishedAt, waitsForLine } from './unfinished.ts'
 /** How long the line that was edited last stays quiet [ms]. */
 const patience = 2000
 
-export type Typing = ReturnType<typeof createTyping>
-
 /**
  * Remembers where each open file was edited last, for the server sees no cursor: what is not whole there yet is no mistake.
  * Another line that is edited, a saved file or two seconds end that.

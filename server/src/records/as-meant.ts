@@ -59,7 +59,7 @@ function said({ pointer, typed, place, info, meant, value, sides }: Renamed, tre
 
 function severalSides(pointer: string, { span }: ScalarNode, sides: readonly Side[]): Finding {
   const names = sides.map(({ key }) => key)
-  const told = tell`Give ${names.slice(0, -1).join(', ')} and ${names.at(-1)!} a field each: ${sides.map(({ text }) => text).join(', ')}.`
+  const told = tell`Give ${names.slice(0, -1).join(', ')} and ${names.at(-1)} a field each: ${sides.map(({ text }) => text).join(', ')}.`
   const text = `{ ${sides.map((side) => `${side.key}: ${side.text}`).join(', ')} }`
   return finding(reading.wrongKind, { pointer, span }, told, {
     severity: 'information',

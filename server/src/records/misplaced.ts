@@ -90,7 +90,7 @@ function home(pointer: string, key: string, entry: Entry, why: Told, edits: read
 }
 
 /** The lines of an entry with its name in another column. */
-export function shifted(tree: Tree, entry: Entry, column: number): readonly Edit[] {
+function shifted(tree: Tree, entry: Entry, column: number): readonly Edit[] {
   const { text } = tree
   const starts = lineStarts(text)
   const by = column - columnAt(tree, entry.keySpan.start)

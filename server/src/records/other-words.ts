@@ -12,11 +12,12 @@ export interface Meant {
 }
 
 /** Small letters, one mark between words: `Max. Power` is `max_power`. */
-export const plainly = (word: string): string =>
+const plainly = (word: string): string =>
   word
     .toLowerCase()
-    .replaceAll(/[-. ]+/g, '_')
-    .replaceAll(/^_|_$/g, '')
+    .split(/[-. _]/)
+    .filter((part) => part !== '')
+    .join('_')
 
 /**
  * The field of a group that an unknown key is another word for: the same letters in another case, a synonym, a label as
@@ -26,7 +27,7 @@ export const plainly = (word: string): string =>
  */
 export function fieldMeant({ key, value }: Entry, group: FieldInfo, taken: ReadonlySet<string>): Meant | null {
   const free = (group.fields ?? []).filter((field) => !taken.has(field.key))
-  const [, name, unit] = /^(.{2,})[_ ([]+([A-Za-z%²]{1,4}2?)[)\]]?$/.exec(key) ?? []
+  const [, name, unit] = /^(.+[^_ ([])[_ ([]([A-Za-z%²]{1,5})[)\]]?$/.exec(key) ?? []
   const field = name === undefined ? null : (free.find((one) => one.key === plainly(name)) ?? named(name, free, group))
   const found = field?.kind && unit ? unitOfKind(unit, field.kind) : null
   if (!field || !found || value?.kind !== 'scalar') {

@@ -65,7 +65,13 @@ function read(kind: RecordKind, typed: Tree, currency: string | undefined) {
     ),
     ...findings,
     ...(nothing
-      ? [finding(reading.missingField, { pointer: '', span: { start: 0, end: 0 } }, tell`The ${kind} record is empty; wattproof new ${kind} begins one.`)]
+      ? [
+          finding(
+            reading.missingField,
+            { pointer: '', span: { start: 0, end: 0 } },
+            tell`The ${kind} record is empty; wattproof new ${kind} begins one.`,
+          ),
+        ]
       : []),
   ]
   return { tree, record, fields, readFindings }

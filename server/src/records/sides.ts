@@ -12,17 +12,19 @@ export interface Side {
 }
 
 const keys = ['length', 'width', 'thickness'] as const
-const between = /\s*(?:[x×*]|\bby\b)\s*/gi
+const between = /[x×*]|\bby\b/gi
 
 /** The sides of `1190 x 735 x 2.5 mm`, two or three, each with its unit; null for what is no such text. */
 export function sidesIn(text: string): readonly Side[] | null {
   const parts: { readonly text: string; readonly start: number; readonly end: number }[] = []
   let start = 0
   for (const { index, 0: joint } of [...text.matchAll(between), { index: text.length, 0: '' }]) {
-    parts.push({ text: text.slice(start, index).trim(), start, end: index })
+    const part = text.slice(start, index)
+    const from = start + part.length - part.trimStart().length
+    parts.push({ text: part.trim(), start: from, end: from + part.trim().length })
     start = index + joint.length
   }
-  const unit = /[^\d\s.,/]+$/.exec(parts.at(-1)!.text)?.[0] ?? ''
+  const unit = /(?<![^\d\s.,/])[^\d\s.,/]+$/.exec(parts.at(-1)!.text)?.[0] ?? ''
   const sides = parts.map(({ text: part, ...place }, i) => ({
     key: keys[i] ?? '',
     text: /[^\d\s.,/]$/.test(part) || unit === '' ? part : `${part} ${unit}`,

@@ -18,7 +18,7 @@ interface Unknown {
   readonly group: FieldInfo | null
 }
 
-export interface UnknownFields {
+interface UnknownFields {
   readonly findings: readonly Finding[]
   /** Fields that are not missing: they are there under another name or in another place. */
   readonly meant: ReadonlySet<string>
@@ -75,7 +75,7 @@ const placeOf = (group: { readonly key: string } | null) =>
 
 function someOf(names: readonly string[]): Told {
   return names.length <= 3
-    ? tell`${names.slice(0, -1).join(', ')} and ${names.at(-1)!}`
+    ? tell`${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
     : tell`${names.slice(0, 2).join(', ')} and ${names.length - 2} more`
 }
 

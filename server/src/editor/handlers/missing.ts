@@ -1,4 +1,4 @@
-import type { CodeAction, SnippetTextEdit, TextEdit } from 'vscode-languageserver'
+import type { CodeAction, TextEdit } from 'vscode-languageserver'
 import type { Finding } from '../../findings/finding.ts'
 import type { FieldInfo } from '../../records/field-info.ts'
 import { infoAt } from '../../records/info-at.ts'
@@ -14,7 +14,7 @@ import { CodeActionKind } from '../lsp.ts'
 import { toRange, toTextEdit } from '../to-protocol.ts'
 
 /** A field that a record lacks, with the hint that says what it costs. */
-export interface Missing {
+interface Missing {
   readonly field: string
   readonly finding: Finding
 }
@@ -47,7 +47,7 @@ export function addition(here: Here, { field }: Missing): CodeAction | null {
     title: `Add ${wordsOf(field)}`,
     kind: CodeActionKind.QuickFix,
     edit: client.snippetEdits
-      ? { documentChanges: [{ textDocument, edits: [edit as SnippetTextEdit] }] }
+      ? { documentChanges: [{ textDocument, edits: [edit] }] }
       : { changes: { [uri]: [edit as TextEdit] } },
   }
 }

@@ -58,7 +58,7 @@ export const weightPerAreaUnusual = panelRule({
 /** The only way, or the one that leads much nearer to what is typical than all others. */
 function likeliest<T>(all: readonly T[], off: (one: T) => number, isAnyKind: boolean): T | undefined {
   const [first, second] = [...all].sort((a, b) => off(a) - off(b))
-  return !second || (!isAnyKind && off(second!) - off(first!) > 0.4) ? first : undefined
+  return !second || (!isAnyKind && off(second) - off(first!) > 0.4) ? first : undefined
 }
 
 /** What panels of this kind may weigh at least, where that is less than usual. */
