@@ -104,7 +104,10 @@ async function server(folder) {
   await connection.sendRequest('initialize', {
     processId: process.pid,
     workspaceFolders: [{ uri: pathToFileURL(folder).href, name: 'library' }],
-    capabilities: { textDocument: { diagnostic: {} }, workspace: { workspaceFolders: true, diagnostics: { refreshSupport: true } } },
+    capabilities: {
+      textDocument: { diagnostic: {} },
+      workspace: { workspaceFolders: true, diagnostics: { refreshSupport: true } },
+    },
   })
   await connection.sendNotification('initialized', {})
   await connection.sendNotification('textDocument/didOpen', {

@@ -23,7 +23,7 @@ beforeAll(async () => {
 
 test('the calibration that is kept is the one that the script makes', () => {
   expect(() => execFileSync('node', ['.scripts/calibrate.mjs', '--check'], { stdio: 'pipe' })).not.toThrow()
-})
+}, 240_000)
 
 test('true records of unseen families stay quiet, but for wrong cell counts of the list itself', () => {
   const verdicts = unseen.map((row) => findSlip(evidence(row.sort, printed(row)), null, calibration))
