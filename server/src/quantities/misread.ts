@@ -39,7 +39,7 @@ const dot = /(\d)\s?[·•⋅∙‧・˙]\s?(?=\d)/
 export function joined(typed: string): Fix[] {
   if (dot.test(typed)) return [guess(typed.replace(dot, '$1.'), tell`a point for the dot`)]
   const [, sign = '', first = '', second = '', rest = ''] =
-    /^(\s*[-+−–]?\s*)(\d{1,4})\s+(\d+(?:[.,]\d+)?)(?![\d.,])(.*)$/s.exec(typed) ?? []
+    /^(\s*(?:[-+−–]\s*)?)(\d{1,4})\s+(\d+(?:[.,]\d+)?)(?![\d.,])(.*)$/s.exec(typed) ?? []
   if (second === '' || /^\s*[x×/*]/.test(rest)) return []
   const asOne = guess(`${sign}${first}${second}${rest}`, tell`no space in the number`)
   if (/[.,]/.test(second)) return first.length <= 2 ? [asOne] : []

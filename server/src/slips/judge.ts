@@ -4,7 +4,9 @@ import type { Tried } from './typos/tried.ts'
 import type { SlipFix, SlipVerdict } from './verdict.ts'
 
 /** Logarithm of the odds, before looking, that a record has no slip; set where true records stay quiet. */
-const quiet = 2.15
+const quietOfGlass = 2.15
+/** Of flexible panels less is known, and the density is wide: few true ones come near it. */
+const quietOfOthers = 1.2
 /** Share of the belief from which a fix is offered, and from which two are that are about as likely. */
 const sure = 0.55
 const sureOfTwo = 0.8
@@ -12,6 +14,8 @@ const ofSecond = 0.25
 
 /** Weighs what was tried: no slip, one that can be named, or a field that is wrong in an unknown way. */
 export function judge(evidence: Evidence, tried: readonly Tried[], family: Family | null): SlipVerdict {
+  const isGlass = evidence.construction === undefined || evidence.construction === 'rigid'
+  const quiet = isGlass ? quietOfGlass : quietOfOthers
   // joining keeps the sum, and true records end here
   if (tried.reduce((sum, { score }) => sum + Math.exp(Math.min(score, 100)), 0) <= Math.exp(quiet))
     return { kind: 'consistent' }
