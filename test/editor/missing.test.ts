@@ -18,7 +18,9 @@ function after({ edit }: CodeAction, source: string): string {
     : (edit!.documentChanges as TextDocumentEdit[]).flatMap((one) => one.edits)
   return applied(
     source,
-    edits.map((one) => ('snippet' in one ? { range: one.range, newText: one.snippet.value.replaceAll('\\}', '}') } : one)),
+    edits.map((one) =>
+      'snippet' in one ? { range: one.range, newText: one.snippet.value.replaceAll('\\}', '}') } : one,
+    ),
   )
 }
 

@@ -53,22 +53,26 @@ const serious = (found: readonly { severity?: number; message: unknown }[]) =>
 test.each([
   ['a record', 'panels/knot-70.panel.yaml', readFileSync(`${panels}/puffin-115.panel.yaml`, 'utf8')],
   ['a boat', 'boat.system.yaml', boat],
-])('%s is typed key by key: no line is doubted while it is typed, and none at the end', async (_, name, text) => {
-  folder = folderOf(library)
-  client = await startServer({ folders: [folder.uri] })
-  const uri = folder.uriOf(name)
-  await client.open(uri, '')
-  const typed = await typist(client, uri)
-  const doubted: string[] = []
-  for (const key of text) {
-    const { line, found } = await typed.key(key)
-    const here = found.filter(({ range }) => range.start.line <= line && line <= range.end.line)
-    doubted.push(...serious(here).map((message) => `${typed.text.split('\n')[line]}| ${message}`))
-  }
-  expect(doubted).toEqual([])
-  await client.notify('textDocument/didSave', { textDocument: { uri } })
-  expect(serious(await client.pull(uri))).toEqual([])
-}, 300_000)
+])(
+  '%s is typed key by key: no line is doubted while it is typed, and none at the end',
+  async (_, name, text) => {
+    folder = folderOf(library)
+    client = await startServer({ folders: [folder.uri] })
+    const uri = folder.uriOf(name)
+    await client.open(uri, '')
+    const typed = await typist(client, uri)
+    const doubted: string[] = []
+    for (const key of text) {
+      const { line, found } = await typed.key(key)
+      const here = found.filter(({ range }) => range.start.line <= line && line <= range.end.line)
+      doubted.push(...serious(here).map((message) => `${typed.text.split('\n')[line]}| ${message}`))
+    }
+    expect(doubted).toEqual([])
+    await client.notify('textDocument/didSave', { textDocument: { uri } })
+    expect(serious(await client.pull(uri))).toEqual([])
+  },
+  300_000,
+)
 
 const uri = 'file:///nowhere/tern.panel.yaml'
 const rules = (found: readonly { code?: unknown }[]) => found.map(({ code }) => code)
