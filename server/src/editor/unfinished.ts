@@ -28,7 +28,8 @@ export const waitsForLine = (rule: string): boolean => structural.has(rule) || /
 
 /** The pointer of the value at a place if more of it may follow there: a digit, the rest of a unit, of a word or of a text. */
 export function unfinishedAt({ tree, kind }: ReadFile, cursor: number): string | null {
-  const end = tree.text.slice(0, cursor).replace(/[ \t]+$/, '').length
+  let end = cursor
+  while (0 < end && ' \t'.includes(tree.text[end - 1]!)) end--
   const scalar = inventory(tree).scalars.find(({ span }) => span.start <= end && end <= span.end)
   const root = schemas[kind]
   if (!scalar || !root) return null

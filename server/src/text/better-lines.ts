@@ -58,7 +58,7 @@ const isApart = (some: readonly Edit[], others: readonly Edit[]) =>
 function readingsOf({ text, problems }: Tree): readonly Reading[] {
   const starts = lineStarts(text)
   const lines = starts.map((start, i): Line => {
-    const line = text.slice(start, starts[i + 1] ?? text.length).replace(/[\r\n]+$/, '')
+    const line = text.slice(start, starts[i + 1] ?? text.length).replace(/[\r\n]{1,2}$/, '')
     const indent = /^ */.exec(line)![0].length
     return { start, text: line, indent, column: indent + /^(?:- +)*/.exec(line.slice(indent))![0].length }
   })

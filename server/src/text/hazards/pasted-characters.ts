@@ -62,7 +62,7 @@ function said(text: string, { span: { start } }: Edit, isHarmless: boolean): Tol
   const name = names[text[start]!] ?? tell`a no-break space`
   const line = lineAround(text, start)
   const before = text.slice(line.start, start).trim()
-  const word = /\S*$/.exec(before)![0]
+  const word = before.split(/\s/).at(-1)!
   const at = word === '' ? tell`at the start of a line` : tell`after ${word}`
   return isHarmless
     ? tell`There is ${name} ${at}, as PDFs have it; other tools stop at it.`
