@@ -1,4 +1,3 @@
-import { formatNumber } from '../../quantities/format.ts'
 import {
   formIrradiances,
   formTemperatures,
@@ -52,6 +51,9 @@ function ofArray({ id, strings }: FormArray, written: Written): readonly Section
   ]
 }
 
+/** As meters show them. */
+const decimals = { voc: 1, isc: 2 } as const
+
 /** One row a string, one column for each sun and each warmth of the cells. */
 function expectedTable(
   name: string,
@@ -72,7 +74,7 @@ function expectedTable(
       panels,
       ...expected.map((one) => {
         const value = one[quantity]
-        return value === null ? '?' : formatNumber(value, 3)
+        return value === null ? '?' : value.toFixed(decimals[quantity])
       }),
     ]),
   }
