@@ -31,6 +31,8 @@ arrays:
 battery:
   battery: example-lfp-100
   in_parallel: 2
+  fuse: 60 A
+  cable: { size: 25 mm2, length: 1 m }
   autonomy: 2 days
 loads:
   - { name: fridge, power: 45 W, hours: 8, supply: dc }

@@ -24,6 +24,7 @@ test('samples without a mistake of YAML are scanned, with either end of line', (
     'mistakes/hash-in-braces.panel.yaml',
     'mistakes/space-after-minus.panel.yaml',
     'mistakes/tab-indent.panel.yaml',
+    'mistakes/thousands-comma.panel.yaml',
   ])
   const inWindows = samples.filter(({ text }) => !isScanned(text.replaceAll('\n', '\r\n')))
   expect(inWindows).toHaveLength(unusual.length)
