@@ -38,7 +38,7 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
 
   test('a hover explains the finding and the field', async () => {
     await window.token(editor, '2.21 V').hover()
-    await window.hover.getByText('Voc 2.21 V is below Vmp 18.6 V').first().waitFor()
+    await window.hover.getByText('Voc 2.21 V is probably 22.1 V').first().waitFor()
     await here.picture('hover')
     await here.page.mouse.move(1000, 780)
   })
