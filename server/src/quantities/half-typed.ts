@@ -8,7 +8,11 @@ export function isHalfTyped(text: string, kind: QuantityKind): boolean {
   const typed = text.trimEnd()
   if (typed === '' || growing.test(typed)) return true
   if (kind === 'temperature-range' && !/\d\D+\d/.test(typed)) return true
-  const unit = unitKey(spaceless(typed).split(/[\d\s.,]/).at(-1)!)
+  const unit = unitKey(
+    spaceless(typed)
+      .split(/[\d\s.,]/)
+      .at(-1)!,
+  )
   const { dimensions, units: usual } = kinds[kind]
   const own = (spelling: string) => dimensions.includes(findUnit(spelling)!.dimension)
   const isKnown = units.has(unit) && own(unit)
