@@ -5,7 +5,7 @@ import { parseArgs } from 'node:util'
 import { cpuSince, judging } from './bed/judge.mjs'
 import { groupOf, readRatings } from './calibrate/ratings.mjs'
 import { learnt } from './bed/learnt.mjs'
-import { load } from './bed/load.mjs'
+import { load } from './load.mjs'
 
 const { values: options, positionals: chosen } = parseArgs({
   options: {

@@ -1,12 +1,7 @@
 // Times of the physics in a warm loop, and of the rules and the slip search on one record.
-import { build } from 'esbuild'
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
+import { readFileSync } from 'node:fs'
+import { load } from './load.mjs'
 
-const folder = mkdtempSync(join(tmpdir(), 'bench-'))
-const outfile = join(folder, 'bench.mjs')
 const from = {
   'physics/fit-diode': 'fitDiode',
   'physics/single-diode': 'curve, maxPower',
@@ -21,15 +16,7 @@ const from = {
 const contents = Object.entries(from)
   .map(([path, names]) => `export { ${names} } from './server/src/${path}.ts'`)
   .join('\n')
-await build({
-  stdin: { contents, resolveDir: process.cwd(), loader: 'ts' },
-  bundle: true,
-  format: 'esm',
-  outfile,
-  logLevel: 'error',
-})
-const wp = await import(pathToFileURL(outfile))
-rmSync(folder, { recursive: true })
+const wp = await load(contents)
 
 /** Median time of one call over several rounds [ms]. */
 function time(what, calls, work) {

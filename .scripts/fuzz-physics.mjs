@@ -1,27 +1,12 @@
 // Fits diodes to random datasheets, credible ones and wild ones, and fails at the first that throws, gives a NaN or hangs.
 // Usage: node .scripts/fuzz-physics.mjs [how many, 100000] [seed, 1]
-import { build } from 'esbuild'
-import { mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
+import { load } from './load.mjs'
 
 const [count = 100_000, seed = 1] = process.argv.slice(2).map(Number)
-const folder = mkdtempSync(join(tmpdir(), 'fuzz-'))
-const outfile = join(folder, 'fuzz.mjs')
-const contents = `export { sheetComplaint } from './test/physics/sheet-complaint.ts'
+const { sheetComplaint, random, fitDiode } =
+  await load(`export { sheetComplaint } from './test/physics/sheet-complaint.ts'
 export { random } from './server/src/physics/random.ts'
-export { fitDiode } from './server/src/physics/fit-diode.ts'`
-await build({
-  stdin: { contents, resolveDir: process.cwd(), loader: 'ts' },
-  bundle: true,
-  format: 'esm',
-  platform: 'node',
-  outfile,
-  logLevel: 'error',
-})
-const { sheetComplaint, random, fitDiode } = await import(pathToFileURL(outfile))
-rmSync(folder, { recursive: true })
+export { fitDiode } from './server/src/physics/fit-diode.ts'`)
 
 let state = seed
 const between = (low, high) => {

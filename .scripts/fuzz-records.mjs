@@ -2,29 +2,14 @@
 // text is read, with all its corrections tried; every two hundredth is checked whole. Each seed makes one text, so that a run
 // goes on where another stopped and `1 SEED` repeats a failure; failures are written to .output/fuzz-failures.jsonl.
 // Usage: node .scripts/fuzz-records.mjs [how many, 100000] [first seed, 1]
-import { build } from 'esbuild'
-import { appendFileSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
+import { appendFileSync, mkdirSync } from 'node:fs'
+import { load } from './load.mjs'
 
 const [count = 100_000, first = 1] = process.argv.slice(2).map(Number)
-const folder = mkdtempSync(join(tmpdir(), 'fuzz-'))
-const outfile = join(folder, 'fuzz.mjs')
-const contents = `export { complaintsAbout } from './test/check/complaints-about.ts'
+const { complaintsAbout, anyRecord, random } =
+  await load(`export { complaintsAbout } from './test/check/complaints-about.ts'
 export { anyRecord } from './test/check/any-record.ts'
-export { random } from './server/src/physics/random.ts'`
-await build({
-  stdin: { contents, resolveDir: process.cwd(), loader: 'ts' },
-  bundle: true,
-  format: 'esm',
-  platform: 'node',
-  alias: { yaml: './node_modules/yaml/browser/dist/index.js' },
-  outfile,
-  logLevel: 'error',
-})
-const { complaintsAbout, anyRecord, random } = await import(pathToFileURL(outfile))
-rmSync(folder, { recursive: true })
+export { random } from './server/src/physics/random.ts'`)
 // a tenth of the time goes into the stacks of YAML's complaints, which nobody reads
 Error.stackTraceLimit = 0
 

@@ -1,26 +1,14 @@
 // Reads sheets of the sample library with random bytes, cuts and words of the format put in, and fails at the end where one was neither read
 // nor said to be unreadable. Build first. Each seed makes one sheet.
 // Usage: node .scripts/fuzz-sheets.mjs [how many, 2000] [first seed, 1]
-import { build } from 'esbuild'
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
-import { resolve } from 'node:path'
-import { pathToFileURL } from 'node:url'
+import { load } from './load.mjs'
 
 const [count = 2000, first = 1] = process.argv.slice(2).map(Number)
-const outfile = resolve('.output/fuzz-sheets.mjs')
 mkdirSync('.output', { recursive: true })
-const contents = `export { createReader } from './server/src/reader/ask.ts'
+const { createReader, complaints, spoiled } = await load(`export { createReader } from './server/src/reader/ask.ts'
 export { complaints } from './test/sheets/complaints.ts'
-export { spoiled } from './test/sheets/spoiled.ts'`
-await build({
-  stdin: { contents, resolveDir: process.cwd(), loader: 'ts' },
-  bundle: true,
-  format: 'esm',
-  platform: 'node',
-  outfile,
-  logLevel: 'error',
-})
-const { createReader, complaints, spoiled } = await import(pathToFileURL(outfile).href)
+export { spoiled } from './test/sheets/spoiled.ts'`)
 
 const folder = 'samples/library/sheets'
 const sheets = readdirSync(folder).map((name) => readFileSync(`${folder}/${name}`))

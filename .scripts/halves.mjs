@@ -3,7 +3,7 @@
 import { bands } from './calibrate/bands.mjs'
 import { calibrate } from './calibrate/groups.mjs'
 import { groupOf, readRatings } from './calibrate/ratings.mjs'
-import { load } from './bed/load.mjs'
+import { load } from './load.mjs'
 
 const each = 200
 const { halves, kinds, unforeseen, mistakes, printed, yamlOf } = await load(

@@ -1,7 +1,7 @@
 // Shows how the slip search came to its verdict on a panel record: `npm run slip-terms -- FILE [SIBLING...]`. The terms are
 // those of server/src/slips/README.md, in natural logarithms.
 import { readFileSync } from 'node:fs'
-import { build } from 'esbuild'
+import { load } from './load.mjs'
 
 const [path, ...siblings] = process.argv.slice(2)
 if (!path) throw new Error('npm run slip-terms -- FILE [SIBLING...]: name a panel record')
@@ -19,13 +19,7 @@ const source = {
   'slips/model/calibration.generated': 'calibration',
 }
 const contents = Object.entries(source).map(([from, names]) => `export { ${names} } from './server/src/${from}.ts'`)
-const { outputFiles } = await build({
-  stdin: { contents: contents.join('\n'), resolveDir: '.', loader: 'ts' },
-  bundle: true,
-  format: 'esm',
-  write: false,
-})
-const slips = await import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].text).toString('base64')}`)
+const slips = await load(contents.join('\n'))
 const read = (file) => slips.evidenceOf(slips.readFile(file, readFileSync(file, 'utf8')))
 
 const evidence = read(path)

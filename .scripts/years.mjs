@@ -2,32 +2,16 @@
 // their monthly means. Prints what goes unmet in both, and how far days tell of the next.
 //
 //   npm run years -- FILE.epw...
-import { build } from 'esbuild'
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { readFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
-import { pathToFileURL } from 'node:url'
+import { load } from './load.mjs'
 
-const folder = mkdtempSync(join(tmpdir(), 'years-'))
-const outfile = join(folder, 'years.mjs')
-await build({
-  stdin: {
-    contents: `export { createLibrary } from './server/src/library/create.ts'
+const wp = await load(`export { createLibrary } from './server/src/library/create.ts'
 export { reviewOf } from './server/src/check/review.ts'
 export { readWeather } from './server/src/records/weather-file.ts'
 export { monthlyWeather } from './test/physics/models/monthly.ts'
 export { syntheticSunDays } from './server/src/physics/synthetic-days.ts'
-export { dayToDay } from './test/physics/models/day-to-day.ts'`,
-    resolveDir: process.cwd(),
-    loader: 'ts',
-  },
-  bundle: true,
-  format: 'esm',
-  outfile,
-  logLevel: 'error',
-})
-const wp = await import(pathToFileURL(outfile))
-rmSync(folder, { recursive: true })
+export { dayToDay } from './test/physics/models/day-to-day.ts'`)
 
 /** Ways to build: panels of 110 W, their tilt, ampere-hours of LiFePO4, and the load over the sun of the poorest month; tight,
  * so that something goes unmet. */

@@ -56,3 +56,12 @@ export function git(folder: string, ...args: string[]): string {
   if (run.status !== 0) throw new Error(`git ${args.join(' ')}: ${run.stderr}`)
   return run.stdout
 }
+
+/** Files in a repository of their own, all of them committed. */
+export function repository(files: Readonly<Record<string, string>>): string {
+  const cwd = scratch(files)
+  git(cwd, 'init', '-q')
+  git(cwd, 'add', '-A')
+  git(cwd, 'commit', '-q', '-m', 'first')
+  return cwd
+}

@@ -2,16 +2,7 @@ import { rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { bad, good } from './records.ts'
-import { git, put, scratch, wattproof } from './run.ts'
-
-/** A library in a repository of its own, all of it committed. */
-function repository(files: Readonly<Record<string, string>>): string {
-  const cwd = scratch(files)
-  git(cwd, 'init', '-q')
-  git(cwd, 'add', '-A')
-  git(cwd, 'commit', '-q', '-m', 'first')
-  return cwd
-}
+import { git, put, repository, wattproof } from './run.ts'
 
 const checked = (cwd: string, ...args: string[]): string[] =>
   JSON.parse(wattproof(['check', '--format', 'json', ...args], { cwd }).out).files.map(

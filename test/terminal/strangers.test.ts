@@ -3,7 +3,7 @@ import { spawnSync } from 'node:child_process'
 import { delimiter, join } from 'node:path'
 import { expect, test } from 'vitest'
 import { bad, good } from './records.ts'
-import { git, put, scratch, wattproof } from './run.ts'
+import { git, put, repository, scratch, wattproof } from './run.ts'
 
 /** A program that leaves a mark when it is run. */
 function trap(folder: string): { program: string; wasRun: () => boolean } {
@@ -11,14 +11,6 @@ function trap(folder: string): { program: string; wasRun: () => boolean } {
   writeFileSync(program, `#!/bin/sh\ntouch "${folder}/was-run"\ncat 2>/dev/null\n`)
   chmodSync(program, 0o755)
   return { program, wasRun: () => existsSync(join(folder, 'was-run')) }
-}
-
-function repository(files: Readonly<Record<string, string>>): string {
-  const cwd = scratch(files)
-  git(cwd, 'init', '-q')
-  git(cwd, 'add', '-A')
-  git(cwd, 'commit', '-q', '-m', 'first')
-  return cwd
 }
 
 test('a folder that carries the parts of a bare repository runs nothing', () => {

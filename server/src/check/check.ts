@@ -2,6 +2,7 @@ import type { Finding } from '../findings/finding.ts'
 import type { Found } from '../findings/found.ts'
 import type { Library } from '../library/library.ts'
 import { internalError } from '../records/internal-error.ts'
+import { onceEach } from '../records/once-each.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { Panel } from '../records/records.generated.ts'
 import { panelRules } from '../rules/panel/index.generated.ts'
@@ -12,7 +13,7 @@ import { accept, complaints, type Match } from './accept.ts'
 import { acceptancesIn, type Acceptance } from './acceptances.ts'
 import { besideSheet } from './beside-sheet.ts'
 import type { Checked } from './checked.ts'
-import { relativesOf } from './family.ts'
+import { relativesOf, type Relatives } from './family.ts'
 import { fold } from './fold.ts'
 import { toFinding } from './in-words.ts'
 import { withKeptPromises } from './kept-promises.ts'
@@ -56,20 +57,17 @@ function readOnly(file: ReadFile, found: readonly Finding[], { bundle }: Today):
 
 /** One check of a file, and of what corrections make of it. */
 interface Run extends Today {
-  /** What the rules find in a panel record, asked once. */
+  readonly relatives: (file: ReadFile<'panel'>) => Relatives
+  /** The plausibility rules, with what they may know of a panel record. */
+  readonly rules: (file: ReadFile<'panel'>) => (file: ReadFile<'panel'>) => readonly Found[]
+  /** What the rules find in a panel record. */
   readonly judged: (file: ReadFile<'panel'>) => readonly Found[]
 }
 
 function checked(library: Library, file: ReadFile, today: Today): Checked {
-  const known = new Map<ReadFile, readonly Found[]>()
-  const now: Run = {
-    ...today,
-    judged(one) {
-      const found = known.get(one) ?? panelRulesFor(library, one, relativesOf(library, one), now)(one)
-      known.set(one, found)
-      return found
-    },
-  }
+  const relatives = onceEach((one: ReadFile<'panel'>) => relativesOf(library, one))
+  const rules = onceEach((one: ReadFile<'panel'>) => panelRulesFor(library, one, relatives(one), today))
+  const now: Run = { ...today, relatives, rules, judged: onceEach((one: ReadFile<'panel'>) => rules(one)(one)) }
   const review = reviewOf(library, file, now.years)
   const reread = rereads(file, library.settings(file.path)?.record.currency?.value)
   const { open, accepted } = foundIn(library, file, now, review, reread)
@@ -121,7 +119,7 @@ function foundIn(
   const acceptances = acceptancesIn(file)
   const rest = severities([...readingFound(file.readFindings), ...rulesFound(library, file, review)])
   const panel =
-    file.kind === 'panel' ? panelFound(library, file as ReadFile<'panel'>, now, severities, acceptances, reread) : null
+    file.kind === 'panel' ? panelFound(file as ReadFile<'panel'>, now, severities, acceptances, reread) : null
   const { open, accepted } = accept([...rest, ...(panel?.open ?? [])], acceptances)
   const all = [...(panel?.accepted ?? []), ...accepted]
   return { open: [...open, ...severities(complaints(acceptances, all, ruleNames))], accepted: all }
@@ -129,15 +127,14 @@ function foundIn(
 
 /** What rules and the slip search find in a panel record, one finding a mistake, and what of it is accepted. */
 function panelFound(
-  library: Library,
   file: ReadFile<'panel'>,
   now: Run,
   severities: Severities,
   acceptances: readonly Acceptance[],
   reread: Reread,
 ): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
-  const search = (one: ReadFile<'panel'>) => panelSearched(library, one, now, severities, acceptancesIn(one), reread)
-  const { open, accepted } = panelSearched(library, file, now, severities, acceptances, reread)
+  const search = (one: ReadFile<'panel'>) => panelSearched(one, now, severities, acceptancesIn(one), reread)
+  const { open, accepted } = panelSearched(file, now, severities, acceptances, reread)
   const judge = (one: ReadFile<'panel'>) => {
     const again = search(one)
     return [...again.open, ...again.accepted.map(({ found }) => found)]
@@ -148,19 +145,17 @@ function panelFound(
 }
 
 function panelSearched(
-  library: Library,
   file: ReadFile<'panel'>,
   now: Run,
   severities: Severities,
   acceptances: readonly Acceptance[],
   reread: Reread,
 ): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
-  const relatives = relativesOf(library, file)
-  const rules = panelRulesFor(library, file, relatives, now)
+  const relatives = now.relatives(file)
   const judged = now.judged(file)
   const { open, accepted } = accept(severities(judged), acceptances)
   const unsettled = accept(judged, acceptances).open
-  const context = { rules, severities, unsettled, reread, nameOf: relatives.nameOf }
+  const context = { rules: now.rules(file), severities, unsettled, reread, nameOf: relatives.nameOf }
   return { open: fold(file, open, slipIn(file, relatives, accepted, now.sheetOf?.(file.path)), context), accepted }
 }
 

@@ -16,8 +16,9 @@ export interface Relatives {
 }
 
 export function relativesOf(library: Library, file: ReadFile<'panel'>): Relatives {
-  const evidence = evidenceOf(file)
-  library.noted(file.path, evidenceOf)
+  const noted = library.noted(file.path, evidenceOf)
+  // what a correction makes of a file is not in the library
+  const evidence = noted && library.file(file.path) === file ? noted : evidenceOf(file)
   const paths = new Map<Evidence, string>()
   for (const path of library.kinOf(file)) paths.set(library.noted(path, evidenceOf)!, path)
   const family = familyOf(evidence, [...paths.keys()])

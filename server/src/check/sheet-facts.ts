@@ -23,10 +23,10 @@ export const sheetFacts = {
   missing: {
     id: 'sheet-not-found',
     severity: 'hint',
-    reason: 'With the sheet at hand every value of the record is held against what is printed.',
+    reason: 'With the sheet at hand every value of the record is compared with what is printed.',
     source: 'the datasheet that the record names',
     messages: {
-      missing: '{source} is not there, so no value is held against it',
+      missing: '{source} is not there, so no value is compared with it',
     },
   },
   replaced: {

@@ -1,3 +1,4 @@
+import { onceEach } from '../records/once-each.ts'
 import { monthDays } from '../physics/sun.ts'
 import type { SunHours } from '../physics/sun-hours.ts'
 import { byMonth } from '../values/months.ts'
@@ -38,8 +39,6 @@ export function shortfallOf({ hours }: Year): Shortfall | null {
 /** Less than a millionth of a watt-hour is rounding. */
 const tiny = 1e-6
 
-const known = new WeakMap<ResolvedSystem, Year | null>()
-
 /**
  * A usual year hour by hour: of several years, the one with the median of what is not met. Sun in runs of good and bad days
  * around the given monthly means, or as a file of hours has it; each load at its time of day; other sources at full power from
@@ -48,10 +47,7 @@ const known = new WeakMap<ResolvedSystem, Year | null>()
  *
  * @returns null without a climate of twelve months, or where an array's panels say too little
  */
-export function yearOf(system: ResolvedSystem): Year | null {
-  if (!known.has(system)) known.set(system, work(system))
-  return known.get(system) ?? null
-}
+export const yearOf = onceEach(work)
 
 function work(system: ResolvedSystem): Year | null {
   const bank = bankOf(system)

@@ -5,9 +5,9 @@ import type { SlipFix, SlipVerdict } from './verdict.ts'
 
 /** Logarithm of the odds, before looking, that a record has no slip; set where true records stay quiet. */
 const quietOfGlass = 2.15
-/** Of flexible panels less is known, and the density is wide: few true ones come near it. */
+/** Of flexible panels less is known, and the density is wide: few true ones come near it; judged. */
 const quietOfOthers = 1.2
-/** Share of the belief from which a fix is offered, and from which two are that are about as likely. */
+/** Share of the belief from which a fix is offered, and from which two are that are about as likely; judged. */
 const sure = 0.55
 const sureOfTwo = 0.8
 const ofSecond = 0.25

@@ -2,6 +2,7 @@ import { usualAlpha } from '../physics/coefficients.ts'
 import type { DiodeModel } from '../physics/diode-model.ts'
 import { fitDiode } from '../physics/fit-diode.ts'
 import { linearPowerTable, powerTable, type PowerTable } from '../physics/power-table.ts'
+import { onceEach } from '../records/once-each.ts'
 import type { Panel } from '../records/records.generated.ts'
 import { relative } from './inputs.ts'
 
@@ -13,16 +14,8 @@ export interface PanelPower {
   readonly diode: DiodeModel | null
 }
 
-const known = new WeakMap<Panel, PanelPower | null>()
-
 /** From the single-diode model where one fits the sheet, else linear in sun and temperature; null where the sheet says too little. */
-export function panelPower(panel: Panel): PanelPower | null {
-  const before = known.get(panel)
-  if (before !== undefined) return before
-  const power = work(panel)
-  known.set(panel, power)
-  return power
-}
+export const panelPower = onceEach(work)
 
 function work({ stc: { pmax, vmp, imp, voc, isc }, temperature_coefficients: c, cells }: Panel): PanelPower | null {
   const gamma = relative(c.pmax, pmax)

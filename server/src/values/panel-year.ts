@@ -1,6 +1,7 @@
 import { panelEnergy, yearTotal } from '../physics/energy.ts'
 import { meanSunDays } from '../physics/sun-days.ts'
 import { sunHours, type SunHours } from '../physics/sun-hours.ts'
+import { onceEach } from '../records/once-each.ts'
 import type { Climate, Panel } from '../records/records.generated.ts'
 import { assumed, rossOf } from './mounted.ts'
 import { panelPower } from './panel-power.ts'
@@ -33,13 +34,8 @@ export const yearLacks = (panel: Panel, site: Site): readonly string[] => [
   ...(panelPower(panel) ? [] : [panel.temperature_coefficients.pmax ? 'Pmax' : 'Pmax coefficient']),
 ]
 
-const known = new WeakMap<Climate, SunHours | null>()
-
 /** Hours of the mean days of each month; null where a month is missing. */
-export function climateHours(climate: Climate): SunHours | null {
-  const before = known.get(climate)
-  if (before !== undefined) return before
-  const { latitude, sun, air } = climate
+export const climateHours = onceEach(({ latitude, sun, air }: Climate): SunHours | null => {
   const whole = latitude && [sun, air.mean_high, air.mean_low].every((list) => list.length === 12)
   const [high, low] = [air.mean_high, air.mean_low].map((list) => list.map((t) => t.value))
   const days = whole
@@ -48,7 +44,5 @@ export function climateHours(climate: Climate): SunHours | null {
         sun.map((s) => 1000 * s.value),
       )
     : []
-  const hours = whole ? sunHours(latitude.value, days, { high: high!, low: low! }) : null
-  known.set(climate, hours)
-  return hours
-}
+  return whole ? sunHours(latitude.value, days, { high: high!, low: low! }) : null
+})

@@ -22,7 +22,7 @@ export function measuredLeaf({ picture, measured }: PageData, drawing: Drawing, 
           { type: 'table', table: measuredTable(measured) },
           {
             type: 'text',
-            text: 'Translated to the conditions of the day by IEC 60891, procedure 2. A difference within 5 %, or within its uncertainty from meter, irradiance and temperature, is no finding, unless the settings say otherwise.',
+            text: `Translated to the conditions of the day by IEC 60891, procedure 2. A difference within ${formatNumber(100 * measured[0]!.limit, 2)} %, or within its uncertainty from meter, irradiance and temperature, is no finding.`,
           },
         ),
         ...section('Power left by year', {
@@ -75,13 +75,8 @@ function historyTable(histories: readonly PowerHistory[]): Table {
   }
 }
 
-function pace({ id, trend, crosses, warranted }: PowerHistory): string[] {
+function pace({ id, trend, ending }: PowerHistory): string[] {
   if (!trend) return []
   const change = `${trend.slope < 0 ? '' : '+'}${formatNumber(100 * trend.slope, 2)} % a year`
-  const end = crosses
-    ? `below the warranty from ${crosses}`
-    : warranted.length > 0
-      ? 'not below the warranty while it runs'
-      : 'no warranty to hold it against'
-  return [`${id}: ${change}; ${end}.`]
+  return [`${id}: ${change}; ${ending}.`]
 }

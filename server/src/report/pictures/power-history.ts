@@ -9,7 +9,7 @@ type Point = PowerHistory['points'][number]
 
 /** What is left of an array's power by year, with its uncertainty, its trend, and what the warranty promises. */
 export function powerHistoryPicture(drawing: Drawing, history: PowerHistory): string {
-  const { id, points, trend, warranted, until, crosses } = history
+  const { id, points, trend, warranted, until, ending } = history
   if (points.length === 0) return ''
   const told = ({ date, left, uncertainty }: Point) =>
     `${date}: ${whole(100 * left)} % ± ${tenths(100 * uncertainty)} %`
@@ -20,7 +20,7 @@ export function powerHistoryPicture(drawing: Drawing, history: PowerHistory): st
   )
   return chart(drawing, {
     height: 210,
-    label: `Power left of ${id} by year. ${points.map(told).join('; ')}. Warranted: ${promise.join(', ') || 'nothing'}.${crosses ? ` The trend is below that from ${crosses}.` : ''}`,
+    label: `Power left of ${id} by year. ${points.map(told).join('; ')}. Warranted: ${promise.join(', ') || 'nothing'}.${trend ? ` At this pace ${ending}.` : ''}`,
     legend: [
       { label: 'measured', colour: colours.cool },
       { label: 'warranted', colour: colours.hot, dash: '7 3' },

@@ -4,13 +4,13 @@ import type { MeasuredString } from './string.ts'
 
 /** Panels lose no more than this a year by age [1/year]: a third to 1 % is common, glued flexible ones lose more (common practice, no source). */
 const fastest = 0.05
-/** A line that falls by less than this is none to speak of [1/year]. */
+/** A line that falls by less than this is none to speak of [1/year] (common practice, no source). */
 const slowest = 0.003
-/** Loss that a line must come to before it is spoken of [1]. */
+/** Loss that a line must come to before it is spoken of [1] (common practice, no source). */
 const worthALook = 0.025
 /** Loss over the years that were measured that is more than one day and another differ by [1] (common practice, no source). */
 const plain = 0.04
-/** Standard errors that the slope must be below 0. */
+/** Standard errors that the slope must be below 0 (common practice, no source). */
 const certain = 2.5
 
 /**

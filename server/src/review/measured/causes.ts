@@ -17,8 +17,9 @@ export interface Fits {
   readonly number: number
 }
 
-/** How near a missing voltage must be to the share of a panel or of a diode, beside the uncertainty of the comparison [1]. */
+/** How near a missing voltage must be to the share of a panel or of a diode [1], or so many times the uncertainty of the comparison (common practice, no source). */
 const near = 0.02
+const timesUncertain = 1.5
 
 /**
  * What a missing share of Voc tells: a panel of a string takes its own share with it, a bypass diode that conducts that of its
@@ -48,5 +49,5 @@ export function causeOfVoltage(
     ]
   })
   const [best] = guesses.map((guess) => ({ ...guess, off: Math.abs(guess.share - lost) })).sort((a, b) => a.off - b.off)
-  return best && best.off <= Math.max(near, 1.5 * uncertainty) ? best.cause : null
+  return best && best.off <= Math.max(near, timesUncertain * uncertainty) ? best.cause : null
 }

@@ -1,7 +1,7 @@
 import type { Conditions } from '../../physics/translation/point.ts'
 import type { Accuracy } from './accuracy.ts'
 import { stringExpected } from './panel-expected.ts'
-import type { Difference, MeasuredString, Quantity, Reading } from './string.ts'
+import { isOff, type MeasuredString, type Quantity, type Reading } from './string.ts'
 
 /** Strings are compared as they would be in the same sun, so that unlike ones can be, too. */
 const anywhere: Conditions = { irradiance: 800, temperature: 45 }
@@ -42,12 +42,10 @@ export function compareStrings(
 }
 
 /** Whether another string serves to doubt a value: not where by the records that one is wrong and this one right. */
-function isAsGood({ readings }: MeasuredString, { quantity, off }: Reading): boolean {
+function isAsGood({ readings, limit }: MeasuredString, { quantity, off }: Reading): boolean {
   const other = readings.get(quantity)?.off
-  return !other || !off || !isOff(other) || isOff(off)
+  return !other || !off || !isOff(other, limit) || isOff(off, limit)
 }
-
-const isOff = ({ share, uncertainty }: Difference) => Math.abs(share) > Math.max(0.05, uncertainty)
 
 const isVoltage = (quantity: Quantity) => quantity === 'voc' || quantity === 'vmp'
 

@@ -25,6 +25,8 @@ export interface Taken {
 
 /** Nobody measures strings in less sun, and no more falls on a panel [W/m2] (common practice, no source). */
 const [dimmest, brightest] = [5, 15_000]
+/** Of the rated current: what a string gives in less or in more sun tells nothing of the sun [1] (common practice, no source). */
+const [dimmestShare, brightestShare] = [0.05, 1.5]
 const isSun = (irradiance: number) => dimmest < irradiance && irradiance < brightest
 /** At the back of a panel [K]: a meter within 1 K, cells up to 3 K warmer than the back (common practice, no source). */
 const atTheBack = 3
@@ -66,7 +68,7 @@ export function conditionsOf(
     const each = entry.strings.flatMap(({ string, isc }) => {
       const rated = strings[(string?.value ?? 0) - 1]?.map(({ panel }) => panel?.record.stc.isc?.value ?? Infinity)
       const share = isc && rated ? Math.abs(isc.value) / Math.min(...rated) : 0
-      return share > 0.05 && share < 1.5 ? [share] : []
+      return dimmestShare < share && share < brightestShare ? [share] : []
     })
     if (each.length === 0) return null
     return { value: 1000 * Math.max(...each), uncertainty: fromTheStrings, from: 'strings' }

@@ -67,5 +67,11 @@ export const expectedOf = ({ quantity, expected }: Reading): Param =>
 
 export const shareOf = (share: number): Param => percent(Number(Math.abs(share).toPrecision(2)))
 
+/** `-1.4 %`, `+0.2 %`, `-25 %`: no meter tells more of it. */
+export function differenceText(share: number): string {
+  const percents = (100 * share).toFixed(Math.abs(share) < 0.1 ? 1 : 0)
+  return `${share > 0 && Number(percents) !== 0 ? '+' : ''}${Number(percents) === 0 ? '0.0' : percents} %`
+}
+
 export const othersInWords = (count: number): Said =>
   count === 1 ? say({ say: 'strings' }) : say({ say: 'stringsMany', with: { count } })

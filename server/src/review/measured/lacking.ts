@@ -24,7 +24,7 @@ export function lackingOf(system: ResolvedSystem, measurement: ResolvedMeasureme
         ? [{ what: 'a rating at maximum power', costs: 'its power is not compared' }]
         : []),
     ...(takesPower && array.panels.some(({ panel }) => panel && panel.record.warranty.output.length === 0)
-      ? [{ what: 'the output warranty', costs: 'the power left is not held against it' }]
+      ? [{ what: 'the output warranty', costs: 'the power left is not compared with it' }]
       : []),
   ]
   return { conditions: sun && cells ? 'both' : sun ? 'sun' : cells ? 'cells' : null, records }

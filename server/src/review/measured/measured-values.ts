@@ -3,6 +3,7 @@ import type { Field } from '../../records/field.ts'
 import type { InputShown, Value } from '../../values/value.ts'
 import type { ResolvedSystem } from '../resolved.ts'
 import type { Taken } from './conditions.ts'
+import { differenceText } from './in-words.ts'
 import { measuredOf } from './measured.ts'
 import type { Judged } from './judged.ts'
 import type { PowerLeft, Trend } from './power-left.ts'
@@ -44,7 +45,7 @@ function expectedValue({ string }: Judged, { quantity, field, expected, off }: R
       ],
       missing: [],
       source,
-      uncertainty: off ? `${formatIn(off.uncertainty, '1', 2)}; measured ${signed(off.share)}` : null,
+      uncertainty: off ? `${formatIn(off.uncertainty, '1', 2)}; measured ${differenceText(off.share)}` : null,
       at: field.pointer,
     },
   ]
@@ -63,8 +64,6 @@ function taken(name: string, one: Taken | null, unit: string): InputShown[] {
   const from = one.from === 'meter' ? '' : ` from the ${one.from}`
   return [{ name, value: one.value, unit, text: `${formatIn(one.value, unit, 3)}${from}`, pointer: null }]
 }
-
-const signed = (share: number) => `${share < 0 ? '' : '+'}${formatIn(share, '1', 2)}`
 
 function leftValue({ crosses }: Trend, { date, years, left, uncertainty, warranted, strings }: PowerLeft): Value[] {
   const at = strings[0]?.string.measurement.entry.date

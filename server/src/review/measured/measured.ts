@@ -1,3 +1,4 @@
+import { onceEach } from '../../records/once-each.ts'
 import type { ResolvedSystem } from '../resolved.ts'
 import { accuracyOf } from './accuracy.ts'
 import { agedOnes } from './aged.ts'
@@ -18,16 +19,8 @@ export interface Measured {
   readonly trends: readonly Trend[]
 }
 
-const known = new WeakMap<ResolvedSystem, Measured>()
-
-/** All that was measured on the strings of a system, held against its records. Pure; nothing throws. */
-export function measuredOf(system: ResolvedSystem): Measured {
-  const before = known.get(system)
-  if (before) return before
-  const now = work(system)
-  known.set(system, now)
-  return now
-}
+/** All that was measured on the strings of a system, compared with its records. Pure; nothing throws. */
+export const measuredOf = onceEach(work)
 
 function work(system: ResolvedSystem): Measured {
   const accuracy = accuracyOf(system)

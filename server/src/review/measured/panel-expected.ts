@@ -2,6 +2,7 @@ import { estimateCoefficients, usualAlpha } from '../../physics/coefficients.ts'
 import { deviceOf } from '../../physics/translation/device-of.ts'
 import { stc, type Conditions } from '../../physics/translation/point.ts'
 import { translate2, type RelativeDevice } from '../../physics/translation/procedure-2.ts'
+import { onceEach } from '../../records/once-each.ts'
 import type { Panel } from '../../records/records.generated.ts'
 import { relative } from '../../values/inputs.ts'
 import { panelPower } from '../../values/panel-power.ts'
@@ -22,8 +23,6 @@ interface Known {
   readonly alpha: number
 }
 
-const known = new WeakMap<Panel, Known>()
-
 /**
  * Voc, Isc, Vmp and Imp of a panel by its record, translated by procedure 2.
  *
@@ -41,13 +40,7 @@ export function panelExpected(panel: Panel, to: Conditions): Expected {
   }
 }
 
-function knownOf(panel: Panel): Known {
-  const before = known.get(panel)
-  if (before) return before
-  const now = work(panel)
-  known.set(panel, now)
-  return now
-}
+const knownOf = onceEach(work)
 
 function work(panel: Panel): Known {
   const { pmax, voc, isc, vmp, imp } = panel.stc

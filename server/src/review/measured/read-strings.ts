@@ -13,7 +13,7 @@ import {
   type Reading,
 } from './string.ts'
 
-/** Every string that was measured and is there, each value held against the records. */
+/** Every string that was measured and is there, each value compared with the records. */
 export function readStrings(system: ResolvedSystem): readonly MeasuredString[] {
   const accuracy = accuracyOf(system)
   return system.measurements.flatMap((measurement) => ofMeasurement(system, measurement, accuracy))
@@ -31,7 +31,7 @@ function ofMeasurement(
   return taken.strings.flatMap((entry) => {
     const panels = strings[(entry.string?.value ?? 0) - 1]
     if (!panels || !entry.string) return []
-    const by = heldAgainst(panels, at, accuracy)
+    const by = comparison(panels, at, accuracy)
     const readings = new Map<Quantity, Reading>()
     for (const quantity of quantities) {
       const field = entry[quantity]
@@ -50,7 +50,18 @@ function ofMeasurement(
           }
         : null
     return [
-      { measurement, entry, array, number: entry.string.value, panels, at, expected: by.expected, readings, power },
+      {
+        measurement,
+        entry,
+        array,
+        number: entry.string.value,
+        panels,
+        at,
+        expected: by.expected,
+        readings,
+        power,
+        limit: accuracy.limit,
+      },
     ]
   })
 }
@@ -64,7 +75,7 @@ const somewhereWarm = { value: 45, uncertainty: 25 }
 const nothing: Expected = { voc: null, isc: null, vmp: null, imp: null }
 
 /** What a string should give in the conditions of the day, and how sure a comparison with it is. */
-function heldAgainst(panels: readonly ResolvedPanels[], at: MeasuredAt, accuracy: Accuracy) {
+function comparison(panels: readonly ResolvedPanels[], at: MeasuredAt, accuracy: Accuracy) {
   const { irradiance, temperature } = at
   if (!irradiance) return { expected: nothing, off: () => null, offPower: () => null }
   const records = panels.map(({ panel }) => panel?.record)

@@ -1,5 +1,5 @@
 import type { Suspect } from '../../findings/rule.ts'
-import { namesOf, quantities, unitsOf, type MeasuredString, type Quantity } from './string.ts'
+import { isOff, namesOf, quantities, unitsOf, type MeasuredString, type Quantity } from './string.ts'
 
 /** A typing mistake that would explain what a measurement says. */
 export interface Slip {
@@ -16,7 +16,7 @@ export interface Slip {
   readonly strings: readonly MeasuredString[]
 }
 
-/** How near a corrected value must come to what is expected [1]: the sun of the day is uncertain, a factor of ten is not. */
+/** How near a corrected value must come to what is expected [1]: the sun of the day is uncertain, a factor of ten is not (common practice, no source). */
 const near = 0.2
 
 /** Slips of the strings of one measurement, one a string at most; a sun that fits no string is one for all. */
@@ -46,6 +46,10 @@ function sunMoved(strings: readonly MeasuredString[]): Slip | null {
 }
 
 const powers = [1, -1, 2, -2]
+/** Times that one of two exchanged values is the other at most: Vmp and Imp of sound panels are at least half of Voc and Isc (common practice, no source). */
+const mostApart = 2.2
+/** How near all values of a string must come to those of another one to be its [1] (common practice, no source). */
+const nearString = 0.03
 
 /** Voc is always above Vmp of the same string, and Isc above Imp. */
 function exchanged(string: MeasuredString): Slip | null {
@@ -56,7 +60,7 @@ function exchanged(string: MeasuredString): Slip | null {
     const [upper, lower] = [string.readings.get(high), string.readings.get(low)]
     if (!upper || !lower || !(upper.value > 0) || !(lower.value > upper.value)) continue
     // a moved point is likelier than an exchange where the two are far apart
-    if (lower.value > 2.2 * upper.value) continue
+    if (lower.value > mostApart * upper.value) continue
     const also = { field: lower.field, text: upper.field.text, name: namesOf[low] }
     const { field } = upper
     return {
@@ -122,8 +126,8 @@ function stringsExchanged(strings: readonly MeasuredString[]): readonly Slip[] {
   return found
 }
 
-const doesNotFit = ({ readings }: MeasuredString): boolean =>
-  [...readings.values()].some(({ off }) => off !== null && Math.abs(off.share) > Math.max(0.05, off.uncertainty))
+const doesNotFit = ({ readings, limit }: MeasuredString): boolean =>
+  [...readings.values()].some(({ off }) => isOff(off, limit))
 
 /** Whether all that was measured on one string is what another is expected to give. */
 export function fitsAs({ readings }: MeasuredString, { expected }: Pick<MeasuredString, 'expected'>): boolean {
@@ -131,7 +135,7 @@ export function fitsAs({ readings }: MeasuredString, { expected }: Pick<Measured
   for (const { quantity, value, off } of readings.values()) {
     const wanted = expected[quantity]
     if (wanted === null || !(wanted > 0)) continue
-    if (Math.abs(value / wanted - 1) > Math.max(0.03, off?.uncertainty ?? 0)) return false
+    if (Math.abs(value / wanted - 1) > Math.max(nearString, off?.uncertainty ?? 0)) return false
     compared++
   }
   return compared > 1

@@ -42,7 +42,13 @@ export interface MeasuredString {
   readonly readings: ReadonlyMap<Quantity, Reading>
   /** Power at Vmp and Imp; null where they were not measured. */
   readonly power: PowerReading | null
+  /** Difference that is no finding, as the settings say [1]. */
+  readonly limit: number
 }
+
+/** Whether a value differs from the records by more than the limit, and by more than is uncertain. */
+export const isOff = (off: Difference | null, limit: number): boolean =>
+  off !== null && Math.abs(off.share) > Math.max(limit, off.uncertainty)
 
 export interface PowerReading {
   /** [W] */

@@ -1,5 +1,5 @@
 import type { Judged } from './judged.ts'
-import type { Reading } from './string.ts'
+import { isOff, type Reading } from './string.ts'
 
 /**
  * What is thought of one measured value, in a word or two; the cause of a string is told at the value that shows it, and the
@@ -11,10 +11,8 @@ export function verdictOf(one: Judged, reading: Reading): string {
   const { quantity, off, apart } = reading
   const first = low[0]?.reading.quantity ?? (string.readings.has('imp') ? 'imp' : 'isc')
   const cause = diagnosis && quantity === first ? diagnosis.cause : null
-  const isLow = low.some((doubt) => doubt.reading.quantity === quantity) || isBelow(reading)
+  const isLow = low.some((doubt) => doubt.reading.quantity === quantity) || (isOff(off, string.limit) && off!.share < 0)
   const word = isLow ? 'low' : high.some((doubt) => doubt.reading.quantity === quantity) ? 'high' : null
   if (word || cause) return [word, cause].filter(Boolean).join(': ')
   return off || apart ? 'in order' : 'not compared'
 }
-
-const isBelow = ({ off }: Reading): boolean => off !== null && off.share < -Math.max(0.05, off.uncertainty)

@@ -17,6 +17,8 @@ export interface MeasuredRow {
   readonly verdict: string
   /** Of the least certain comparison [1]. */
   readonly uncertainty: number | null
+  /** Difference that is no finding [1]. */
+  readonly limit: number
 }
 
 export interface Pair {
@@ -26,7 +28,7 @@ export interface Pair {
 
 export function measuredRows(system: ResolvedSystem): readonly MeasuredRow[] {
   return measuredOf(system).strings.map((one) => {
-    const { measurement, array, number, expected, readings, power } = one.string
+    const { measurement, array, number, expected, readings, power, limit } = one.string
     const pair = (quantity: Quantity): Pair => ({
       expected: expected[quantity],
       measured: readings.get(quantity)?.value ?? null,
@@ -46,6 +48,7 @@ export function measuredRows(system: ResolvedSystem): readonly MeasuredRow[] {
       power: { expected: powerExpected(expected), measured: power?.value ?? null },
       verdict: wrong.length > 0 ? wrong.join(', ') : 'in order',
       uncertainty: uncertain.length > 0 ? Math.max(...uncertain) : null,
+      limit,
     }
   })
 }

@@ -1,3 +1,4 @@
+import { endingInWords } from '../measured/ending-in-words.ts'
 import { measuredOf } from '../measured/measured.ts'
 import { warrantedShare } from '../measured/warranted.ts'
 import type { ResolvedSystem } from '../resolved.ts'
@@ -14,8 +15,8 @@ export interface PowerHistory {
   }[]
   /** At the start and a year; null for one date. */
   readonly trend: { readonly start: number; readonly slope: number } | null
-  /** The first day on which the trend is below the warranty. */
-  readonly crosses: string | null
+  /** What it comes to, in words. */
+  readonly ending: string
   /** What the warranty promises: a share until an age, youngest first. */
   readonly warranted: readonly { readonly from: number; readonly until: number; readonly share: number }[]
   /** To which age the picture goes [years]. */
@@ -23,7 +24,8 @@ export interface PowerHistory {
 }
 
 export function powerHistories(system: ResolvedSystem): readonly PowerHistory[] {
-  return measuredOf(system).trends.map(({ array, points, line, crosses }) => {
+  return measuredOf(system).trends.map((trend) => {
+    const { array, points, line } = trend
     const last = points.at(-1)!.years
     const until = Math.max(
       last + 1,
@@ -39,7 +41,7 @@ export function powerHistories(system: ResolvedSystem): readonly PowerHistory[] 
         pointer: strings[0]?.string.measurement.entry.date?.pointer ?? '',
       })),
       trend: line && { start: line.start, slope: line.slope },
-      crosses,
+      ending: endingInWords(trend),
       warranted: steps(
         until,
         (age) => warrantedShare(array, age),

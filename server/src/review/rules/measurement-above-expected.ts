@@ -32,6 +32,9 @@ export const measurementAboveExpected = reviewRule({
   },
 })
 
+/** Share of a voltage that no mistaken temperature makes up [1] (common practice, no source). */
+const onePanelMore = 0.1
+
 interface High {
   readonly one: Judged
   readonly first: Doubt
@@ -53,7 +56,7 @@ function doubtOf({ one, first: { reading, by } }: High, alike: readonly High[]) 
       share: shareOf(by.share),
       expected: expectedOf(reading),
       conditions: conditionsInWords(one, reading),
-      what: causeInWords(one) ?? { say: isSun ? 'sun' : by.share > 0.1 ? 'string' : 'cells' },
+      what: causeInWords(one) ?? { say: isSun ? 'sun' : by.share > onePanelMore ? 'string' : 'cells' },
     },
     suspects: [reading.field, ...alike.map(({ first }) => first.reading.field), ...(isSun ? sun : cell)] as const,
   }

@@ -6,7 +6,7 @@ export const measurementConditionsMissing = reviewRule({
   id: 'measurement-conditions-missing',
   severity: 'hint',
   reason:
-    'Without the sun and the warmth of the day a value can be held against the other strings only, and one string against nothing.',
+    'Without the sun and the warmth of the day a value can be compared with the other strings only, and one string with nothing.',
   source: 'quantities that the translation needs: IEC 60891',
   messages: {
     sun: 'No irradiance for {array}: its currents and power are compared between strings only',

@@ -1,3 +1,4 @@
+import { onceEach } from '../../records/once-each.ts'
 import type { CalibratedPart, GroupCalibration, Mixture } from './calibration.ts'
 
 /**
@@ -5,13 +6,12 @@ import type { CalibratedPart, GroupCalibration, Mixture } from './calibration.ts
  * same, in pieces of any size; margins, seams and eyelets leave 60 to 92 % of the area to them, where glass leaves about 82 %.
  * Common practice, no source.
  */
-export function flexible(group: GroupCalibration): GroupCalibration {
-  const found = known.get(group) ?? { ...group, parts: group.parts.map(ofCells), cellArea, aspect }
-  known.set(group, found)
-  return found
-}
-
-const known = new WeakMap<GroupCalibration, GroupCalibration>()
+export const flexible = onceEach((group: GroupCalibration): GroupCalibration => ({
+  ...group,
+  parts: group.parts.map(ofCells),
+  cellArea,
+  aspect,
+}))
 
 /** Place of the current through a square metre among the features. */
 const density = 1
@@ -28,19 +28,20 @@ const ofCells = ({ weight, mean, covariance }: CalibratedPart): CalibratedPart =
   covariance: covariance.map((line, i) => line.map((v, j) => wider * v + (i === j ? (more[i] ?? 0) : 0))),
 })
 
-/** ln(area / cells [m2]) of whole cells and of halves, thirds and quarters. */
+/** ln(area / cells [m2]) of whole cells and of halves, thirds and quarters; shares and spreads are judged. */
 const cellArea: Mixture = [
   [0.5, Math.log(0.031), 0.25],
   [0.45, Math.log(0.011), 0.5],
   [0.05, Math.log(0.015), 1],
 ]
 
+/** ln(length / width); judged. */
 const aspect: Mixture = [
   [0.5, Math.log(2), 0.3],
   [0.5, Math.log(1.8), 0.6],
 ]
 
-/** How usual the cell counts are: 12 V batteries take 32 to 44 cells in series. */
+/** How usual the cell counts are: 12 V batteries take 32 to 44 cells in series (common practice, no source); the shares are judged. */
 export const countsOfFlexible: Readonly<Record<number, number>> = Object.fromEntries(
   Array.from({ length: 121 }, (_, n) => [n, n < 10 ? 1e-4 : n < 24 || n > 44 ? 0.001 : 0.008]),
 )

@@ -1,5 +1,6 @@
 import type { Said } from '../../findings/message.ts'
 import type { Candidate } from './candidate.ts'
+import { onceEach } from '../../records/once-each.ts'
 import { at, pointers, type Evidence, type Reading } from '../evidence.ts'
 import { decimalsOf, isAbsolute, takeApart, type Printed } from './printed.ts'
 
@@ -42,14 +43,8 @@ export interface Place extends Printed {
 /** What a field says, by its place. */
 export type Read = (place: number) => Place | undefined
 
-const known = new WeakMap<Reading, Printed | null>()
-
 /** A text is taken apart once, as each field asks for those like it. */
-function apart(reading: Reading): Printed | null {
-  let printed = known.get(reading)
-  if (printed === undefined) known.set(reading, (printed = takeApart(reading.text)))
-  return printed
-}
+const apart = onceEach(({ text }: Reading): Printed | null => takeApart(text))
 
 export function placeOf(evidence: Evidence, place: number): Place | undefined {
   const reading = evidence.readings[pointers[place]!]

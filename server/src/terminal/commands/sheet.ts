@@ -12,7 +12,7 @@ import type { AddCommand } from './command.ts'
 export const addSheet: AddCommand = (program, world) => {
   program
     .command('sheet')
-    .description('a panel record held against its datasheet, value by value')
+    .description('a panel record compared with its datasheet, value by value')
     .argument('<record>', 'a panel record whose datasheet.source is a PDF')
     .addOption(new Option('--format <format>', 'how to print').choices(['text', 'json']).default('text'))
     .option('--no-cache', 'read the datasheet anew')

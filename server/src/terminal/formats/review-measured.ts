@@ -4,7 +4,8 @@ import { verdictOf } from '../../review/measured/verdict.ts'
 import { measuredOf } from '../../review/measured/measured.ts'
 import type { Judged } from '../../review/measured/judged.ts'
 import type { PowerLeft, Trend } from '../../review/measured/power-left.ts'
-import { nameOf } from '../../review/measured/in-words.ts'
+import { endingInWords } from '../../review/measured/ending-in-words.ts'
+import { differenceText, nameOf } from '../../review/measured/in-words.ts'
 import { namesOf, quantities, unitsOf, type Reading } from '../../review/measured/string.ts'
 import type { ResolvedSystem } from '../../review/resolved.ts'
 import { table } from '../table.ts'
@@ -36,7 +37,7 @@ function row(one: Judged, reading: Reading): readonly string[] {
     namesOf[quantity],
     expected === null ? 'not known' : `${formatNumber(expected, 3)} ${unitsOf[quantity]}`,
     field.text,
-    by ? `${by.share < 0 ? '' : '+'}${share(by.share)}${against}` : '',
+    by ? `${differenceText(by.share)}${against}` : '',
     by ? share(by.uncertainty) : '',
     verdictOf(one, reading),
   ]
@@ -66,16 +67,10 @@ const leftRow = ({ date, array, years, left, uncertainty, warranted, from }: Pow
   from === 'power' ? 'Vmp x Imp' : 'Voc x Isc, which fall less',
 ]
 
-function ending({ array, line, crosses, points }: Trend): string {
+function ending(trend: Trend): string {
+  const { array, line } = trend
   const name = nameOf(array)
   if (!line) return `  ${name}: one date tells no trend.\n`
   const pace = `${line.slope < 0 ? '' : '+'}${share(line.slope)} a year`
-  const warranted = points.at(-1)?.warranted ?? null
-  const end =
-    crosses !== null
-      ? `below the warranty from ${crosses}`
-      : warranted === null
-        ? 'no warranty to hold it against'
-        : 'not below the warranty while it runs'
-  return `  ${name}: ${pace}; at this pace ${end}.\n`
+  return `  ${name}: ${pace}; at this pace ${endingInWords(trend)}.\n`
 }
