@@ -73,11 +73,13 @@ test('what is missing says which comparison it costs', () => {
   )
 })
 
-test('the settings set the limit', () => {
+test('the settings set the limit, of findings and of verdicts', () => {
   const system = readFileSync(sample, 'utf8')
   const panel = readFileSync('samples/systems/panels/puffin-115.panel.yaml', 'utf8')
+  const library = (settings: string) =>
+    scratch({ 'own.system.yaml': system, 'puffin-115.panel.yaml': panel, 'wattproof.yaml': settings })
   const rules = (settings: string) => {
-    const cwd = scratch({ 'own.system.yaml': system, 'puffin-115.panel.yaml': panel, 'wattproof.yaml': settings })
+    const cwd = library(settings)
     const { files } = JSON.parse(wattproof(['check', 'own.system.yaml', '--format', 'json'], { cwd }).out)
     return files[0].findings
       .map(({ rule }: { rule: string }) => rule)
@@ -88,6 +90,9 @@ test('the settings set the limit', () => {
   expect(rules('format: 1\nmeasurements: { limit: 1 %, current: 0.1 %, irradiance: 0.1 % }\n').length).toBeGreaterThan(
     2,
   )
+  const half = wattproof(['review', 'own.system.yaml'], { cwd: library('format: 1\nmeasurements: { limit: 50 % }\n') })
+  expect(half.out).toContain('A difference within 50 %')
+  expect(half.out).not.toMatch(/\blow\b/)
 })
 
 test('the form has a row for each string, expected values in twelve conditions, boxes, and the cautions on top', () => {

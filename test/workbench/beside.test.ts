@@ -1,10 +1,11 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Frame, Locator } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { faults } from '../report/axe.ts'
 import { scratch, wattproof } from '../terminal/run.ts'
 import { hostErrors, pageOf } from './driver/editor-server.ts'
+import { pictureFailures } from './driver/failures.ts'
 import { missing, visit, vsix, type Visit } from './driver/visit.ts'
 import { viewIn } from './driver/view.ts'
 import { windowIn, type Window } from './driver/window.ts'
@@ -23,9 +24,7 @@ describe.skipIf(missing)(missing ?? 'the view beside the editor', () => {
     editor = await window.open('tern-110.panel.yaml')
   })
   afterAll(() => here?.close())
-  afterEach(async ({ task }) => {
-    if (task.result?.state === 'fail') await here?.picture(`failed-${task.name.replaceAll(/\W+/g, '-')}`)
-  })
+  pictureFailures(() => here)
 
   const view = () => viewIn(here.page)
   const choice = (name: string) => here.page.locator('.quick-input-widget').getByRole('option', { name }).first()

@@ -1,9 +1,10 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Frame, Locator } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { faults } from '../report/axe.ts'
 import { hostErrors, pageOf } from './driver/editor-server.ts'
+import { pictureFailures } from './driver/failures.ts'
 import { missing, visit, vsix, type Visit } from './driver/visit.ts'
 import { inked, viewIn } from './driver/view.ts'
 import { windowIn, type Window } from './driver/window.ts'
@@ -25,9 +26,7 @@ describe.skipIf(missing)(missing ?? 'the sheet beside the record', () => {
     editor = await window.open('tern-110.panel.yaml')
   })
   afterAll(() => here?.close())
-  afterEach(async ({ task }) => {
-    if (task.result?.state === 'fail') await here?.picture(`failed-${task.name.replaceAll(/\W+/g, '-')}`)
-  })
+  pictureFailures(() => here)
 
   const view = () => viewIn(here.page)
   const frame = async (): Promise<Frame> => (await (await view().locator('body').elementHandle()).ownerFrame())!

@@ -1,6 +1,7 @@
 import type { Locator } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import type { Outcome } from './cases/run-cases.ts'
+import { pictureFailures } from './driver/failures.ts'
 import { missing } from './driver/visit.ts'
 import { visitWeb, type WebVisit } from './driver/web.ts'
 import { inked, viewIn } from './driver/view.ts'
@@ -48,9 +49,7 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a browser', () => {
       editor = window.editor(name)
     })
     afterAll(() => here?.close())
-    afterEach(async ({ task }) => {
-      if (task.result?.state === 'fail') await here?.picture(`failed-${task.name.replaceAll(/\W+/g, '-')}`)
-    })
+    pictureFailures(() => here)
 
     test('the slip is marked, and the other lines say what they are worth', async () => {
       await window.squiggle(editor, 'error').waitFor()

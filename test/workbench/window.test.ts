@@ -1,8 +1,9 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Locator } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { hostErrors, pageOf } from './driver/editor-server.ts'
+import { pictureFailures } from './driver/failures.ts'
 import { missing, visit, vsix, type Visit } from './driver/visit.ts'
 import { windowIn, type Window } from './driver/window.ts'
 
@@ -26,9 +27,7 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
     editor = await window.open(name)
   })
   afterAll(() => here?.close())
-  afterEach(async ({ task }) => {
-    if (task.result?.state === 'fail') await here?.picture(`failed-${task.name.replaceAll(/\W+/g, '-')}`)
-  })
+  pictureFailures(() => here)
 
   test('the slip is marked, and the other lines say what they are worth', async () => {
     await window.squiggle(editor, 'error').waitFor()
