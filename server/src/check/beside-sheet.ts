@@ -9,7 +9,7 @@ import { accept } from './accept.ts'
 import type { Acceptance } from './acceptances.ts'
 import { heldOf } from './held.ts'
 import { called } from './in-words.ts'
-import { placeOf } from './judge.ts'
+import { placeOf } from './apply-rules.ts'
 import type { Reread } from './rereads.ts'
 import { phrase } from '../wording/phrase.ts'
 import { sentence, whole } from './sentences.ts'
@@ -23,7 +23,7 @@ export interface SheetContext {
   readonly severities: Severities
   readonly reread: Reread
   /** What is found in the record after a correction. */
-  readonly judge: (file: ReadFile<'panel'>) => readonly Found[]
+  readonly check: (file: ReadFile<'panel'>) => readonly Found[]
 }
 
 /**
@@ -35,7 +35,7 @@ export interface SheetContext {
 export function besideSheet(
   file: ReadFile<'panel'>,
   found: readonly Found[],
-  { beside, acceptances, reread, severities, judge }: SheetContext,
+  { beside, acceptances, reread, severities, check: judge }: SheetContext,
 ): readonly Found[] {
   const source = file.fields.get('/datasheet/source')
   if (!source) return found

@@ -9,7 +9,7 @@ import { pointers, type Evidence } from './evidence.ts'
 import { familyGains, type Family } from './family/family.ts'
 import { countsCells, groupOf } from './model/group.ts'
 import { unknown } from './typos/unknown.ts'
-import { judge } from './judge.ts'
+import { decide } from './decide.ts'
 import { noctRowGain } from './typos/noct-row.ts'
 import type { Tried } from './typos/tried.ts'
 import type { SlipVerdict } from './verdict.ts'
@@ -21,7 +21,7 @@ export function findSlip(
   calibration: Calibration = calibrated,
 ): SlipVerdict {
   const { tried } = search(evidence, family, calibration)
-  return tried.length === 0 ? { kind: 'consistent' } : judge(evidence, tried, family)
+  return tried.length === 0 ? { kind: 'consistent' } : decide(evidence, tried, family)
 }
 
 /** What was held against what, before it is judged: for `findSlip`, and for `npm run slip-terms`, which prints it. */
@@ -37,7 +37,7 @@ export function search(evidence: Evidence, family: Family | null, calibration: C
 /** A field is left out once the best so far is ahead of all that it could gain. */
 function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[], strange: boolean): readonly Tried[] {
   const base = typedCoherence(frame)
-  const ways = candidates(evidence, frame)
+  const all = candidates(evidence, frame)
   const tried: Tried[] = []
   let best = -Infinity
   const attempt = (candidate: Candidate) => {
@@ -48,11 +48,11 @@ function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[], 
     tried.push({ candidate, score })
     best = Math.max(best, score)
   }
-  if (suspects.some(({ gain }) => gain >= threshold) || strange) ways.several().forEach(attempt)
-  ways.ofPairs(strange ? everywhere : suspects.map(({ place }) => place)).forEach(attempt)
+  if (suspects.some(({ gain }) => gain >= threshold) || strange) all.several().forEach(attempt)
+  all.ofPairs(strange ? everywhere : suspects.map(({ place }) => place)).forEach(attempt)
   for (const { place, gain } of suspects) {
     if (gain < threshold || gain + slack < best) break
-    ways.of(place).forEach(attempt)
+    all.of(place).forEach(attempt)
     unknown(evidence, frame, [place]).forEach(attempt)
   }
   return tried

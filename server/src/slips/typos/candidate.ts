@@ -25,4 +25,4 @@ export const ofField = ofKind - Math.log(14)
  * What published lists show at times, another value or cell count, must be surer than slips of the hand,
  * which they hardly show. Judged: as unseen halves of the open ratings have them.
  */
-export const asListed = 1.3
+export const likeTrueRecords = 1.3

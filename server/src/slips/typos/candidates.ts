@@ -1,9 +1,9 @@
 import type { Said } from '../../findings/message.ts'
 import { isSame } from '../../quantities/same.ts'
-import { asListed, ofField, ofKind, type Candidate } from './candidate.ts'
+import { likeTrueRecords, ofField, ofKind, type Candidate } from './candidate.ts'
 import type { Frame } from '../density/coherence.ts'
 import { cellCounts } from './cell-counts.ts'
-import { edits, type Kind } from './edits.ts'
+import { edits, type EditKind } from './edits.ts'
 import { at, nameOf, pointers, type Evidence } from '../evidence.ts'
 import { anothersLog, siblingTexts } from '../family/family.ts'
 import { coefficients, electrical, sides } from '../fields.ts'
@@ -38,7 +38,7 @@ export function candidates(evidence: Evidence, frame: Frame) {
 }
 
 /** What each kind of edit is called. */
-const reasonOf: Readonly<Record<Kind, Said>> = {
+const reasonOf: Readonly<Record<EditKind, Said>> = {
   'digits swapped': reason({ say: 'digitsSwapped' }),
   'digit dropped': reason({ say: 'digitDropped' }),
   'digit doubled': reason({ say: 'digitDoubled' }),
@@ -87,12 +87,12 @@ const operatingPoints = [
 function computed(p: Place, evidence: Evidence, frame: Frame): Candidate[] {
   const v = frame.values
   const has = (...places: number[]) => places.every((place) => frame.present[place])
-  const ways: Candidate[] = []
+  const found: Candidate[] = []
   const restore = (n: number, decimals: number, why: Said, chance: number) => {
     if (!Number.isFinite(n) || n <= 0 || Number(n.toFixed(decimals)) === 0) return
     // another model's value is near; a value far off has another history, which its digits would show
     const far = Math.abs(Math.log((n * p.factor) / v[p.place]!)) > 0.15 ? 4 : 0
-    ways.push({ ...simple(p, n.toFixed(decimals), why, chance - far), isComputed: true })
+    found.push({ ...simple(p, n.toFixed(decimals), why, chance - far), isComputed: true })
   }
   const other = ofAnother(p.place, evidence, frame)
   if (p.place === at.pmax && p.factor === 1 && has(at.vmp, at.imp)) {
@@ -108,12 +108,12 @@ function computed(p: Place, evidence: Evidence, frame: Frame): Candidate[] {
   }
   if (p.place === at.efficiency && has(at.pmax, at.length, at.width))
     restore((0.1 * v[at.pmax]!) / (v[at.length]! * v[at.width]!), 1, reason({ say: 'overArea' }), other - 1)
-  return ways
+  return found
 }
 
 /** One of five ratings has the value of another model. */
 const ofAnother = (place: number, evidence: Evidence, { family }: Frame) =>
-  ofKind - Math.log(5) - 4.5 - asListed + anothersLog(family, evidence, place)
+  ofKind - Math.log(5) - 4.5 - likeTrueRecords + anothersLog(family, evidence, place)
 
 /** What the siblings carry, for slips that change a value in any other way. */
 function siblings(place: number, evidence: Evidence, frame: Frame): Candidate[] {
@@ -129,7 +129,7 @@ function siblings(place: number, evidence: Evidence, frame: Frame): Candidate[] 
             values: [meant.value],
             texts: [text],
             why: reason({ say: 'ofSiblings' }),
-            prior: electrical.includes(place) ? ofAnother(place, evidence, frame) : ofField - 3.5 - asListed,
+            prior: electrical.includes(place) ? ofAnother(place, evidence, frame) : ofField - 3.5 - likeTrueRecords,
           },
         ]
   })

@@ -1,7 +1,7 @@
 import type { Said } from '../../findings/message.ts'
 import type { Frame } from '../density/coherence.ts'
 import { at } from '../evidence.ts'
-import { asListed, ofKind, type Candidate } from './candidate.ts'
+import { likeTrueRecords, ofKind, type Candidate } from './candidate.ts'
 import { reason } from './reasons.ts'
 
 /** The counts that published lists have in each other's place; judged, as are the odds of them. */
@@ -28,12 +28,12 @@ export function cellCounts({ values, counted, isGlass }: Frame): Candidate[] {
       to(
         n,
         reason({ say: 'usualCount' }),
-        ofKind - Math.log(6) - (isGlass && confused.includes(typed) ? 3 : 1.5) - asListed,
+        ofKind - Math.log(6) - (isGlass && confused.includes(typed) ? 3 : 1.5) - likeTrueRecords,
       ),
     )
   const rare = (isGlass ? rareOfGlass : [])
     .filter((n) => n !== typed)
-    .map((n) => to(n, reason({ say: 'otherCount' }), ofKind - 8 - asListed))
+    .map((n) => to(n, reason({ say: 'otherCount' }), ofKind - 8 - likeTrueRecords))
   // flexible panels of half-cells are few
   const half = typed % 2 === 0 ? [to(typed / 2, reason({ say: 'halfCells' }), ofKind - (isGlass ? 0.5 : 2.5))] : []
   return [...usual, ...rare, ...half]

@@ -128,13 +128,13 @@ function rowsShifted(read: Read): Candidate[] {
   const all = electrical.flatMap((place) => read(place) ?? [])
   if (all.length < electrical.length) return []
   const why = reason({ say: 'rowsShifted' })
-  const ways = [all, all.slice(1)].flatMap((rows) =>
+  const found = [all, all.slice(1)].flatMap((rows) =>
     [1, rows.length - 1].map((by) => rows.map((place, i) => ({ place, number: rows[(i + by) % rows.length]!.number }))),
   )
-  const [power, ...others] = ways[1]!
+  const [power, ...others] = found[1]!
   const [vmp, imp] = others.map(({ number }) => Number(number))
   const product = { place: power!.place, number: String(5 * Math.round((vmp! * imp!) / 5)) }
-  return [...ways.map((parts) => together(parts, why, 0)), together([product, ...others], why, 1)]
+  return [...found.map((parts) => together(parts, why, 0)), together([product, ...others], why, 1)]
 }
 
 /** Two panels in series or in parallel, and the version of the same panel for twice the voltage. */

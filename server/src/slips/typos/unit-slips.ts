@@ -35,9 +35,9 @@ export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] 
   }
   if (p.place === at.noct) return temperatures(p)
   const number = Number(p.number)
-  const ways: Candidate[] = []
+  const found: Candidate[] = []
   const restore = (n: number, why: Said, chance: number, decimals = p.decimals) =>
-    ways.push(simple(p, n.toFixed(decimals), why, chance))
+    found.push(simple(p, n.toFixed(decimals), why, chance))
   if (p.rest.includes('%') && Math.abs(number) < 1) {
     if (p.place === at.gamma || p.place === at.beta || p.place === at.efficiency)
       restore(100 * number, reason({ say: 'fractionAsPercent' }), ofKind - Math.log(3))
@@ -64,7 +64,7 @@ export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] 
   const unit = p.rest.trim()
   const plain = electrical.includes(p.place) ? unitOf[unit] : undefined
   if (plain)
-    ways.push({
+    found.push({
       places: [p.place],
       values: [number],
       halves: [0.5 * 10 ** -decimalsOf(p.number)],
@@ -72,7 +72,7 @@ export function unitSlips(p: Place, { values }: Frame, read: Read): Candidate[] 
       why: reason({ say: 'unitForUnit', with: { typed: unit, meant: plain } }),
       prior: ofField,
     })
-  return ways
+  return found
 }
 
 /** Degrees of one scale typed as those of the other. */

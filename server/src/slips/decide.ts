@@ -13,7 +13,7 @@ const sureOfTwo = 0.8
 const ofSecond = 0.25
 
 /** Weighs what was tried: no slip, one that can be named, or a field that is wrong in an unknown way. */
-export function judge(evidence: Evidence, tried: readonly Tried[], family: Family | null): SlipVerdict {
+export function decide(evidence: Evidence, tried: readonly Tried[], family: Family | null): SlipVerdict {
   const isGlass = evidence.construction === undefined || evidence.construction === 'rigid'
   const quiet = isGlass ? quietOfGlass : quietOfOthers
   // joining keeps the sum, and true records end here
@@ -66,7 +66,7 @@ export function judge(evidence: Evidence, tried: readonly Tried[], family: Famil
     siblings: family ? siblingsLike(family, best.candidate.places[0]!, best.candidate.values[0]!) : [],
     ...borrowed,
     // twelve of the open ratings do, see test/published/data/README.md
-    isListed: best.candidate.places[0] === at.cells && text(at.cells) === '72' && first.text === '60',
+    isSeenInTrueRecords: best.candidate.places[0] === at.cells && text(at.cells) === '72' && first.text === '60',
     ...(rival && { rival: fixing(rival, share(rival.score)) }),
     alternatives: fixes.filter((m) => m.text !== first.text || m.pointer !== first.pointer).slice(0, 3),
     odds,
