@@ -76,11 +76,11 @@ function checked(library: Library, file: ReadFile, today: Today): Checked {
     const mayRemain = (rule: string) => mayFind(after, now, rule)
     let reviewed = after === file ? review : undefined
     const reviewAfter = () => (reviewed === undefined ? (reviewed = reviewOf(library, after, fewestYears)) : reviewed)
-    let judged: readonly Found[] | undefined
+    let findings: readonly Found[] | undefined
     return {
       file: after,
       mayRemain,
-      judged: () => (judged ??= judgedIn(library, after, now, reviewAfter)),
+      findings: () => (findings ??= findingsIn(library, after, now, reviewAfter)),
       found: () => foundIn(library, after, now, reviewAfter(), reread).open,
     }
   })
@@ -104,7 +104,7 @@ function mayFind(file: ReadFile, now: Run, rule: string): boolean {
 }
 
 /** What the rules alone find in a file. */
-const judgedIn = (library: Library, file: ReadFile, now: Run, review: () => Review | null): readonly Found[] =>
+const findingsIn = (library: Library, file: ReadFile, now: Run, review: () => Review | null): readonly Found[] =>
   file.kind === 'panel' ? now.ruleFindings(file as ReadFile<'panel'>) : rulesFound(library, file, review())
 
 /** All that is found in a file, and what of it a person let stand. */
@@ -141,7 +141,10 @@ function panelFound(
   }
   const beside = now.sheetOf?.(file.path)
   // a severity that is set holds for what the sheet adds, too
-  return { open: severities(besideSheet(file, open, { beside, acceptances, reread, severities, check: checkAgain })), accepted }
+  return {
+    open: severities(besideSheet(file, open, { beside, acceptances, reread, severities, check: checkAgain })),
+    accepted,
+  }
 }
 
 function panelSearched(

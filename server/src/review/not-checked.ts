@@ -168,7 +168,8 @@ function* currents({ system, battery: own }: ResolvedSystem): Generator<string> 
       ...(output.fuse ? [] : ['output fuse']),
       ...(output.cable.size && output.cable.insulation ? [] : ['output cable']),
     ]
-    if (missing.length > 0) lacking.set(joinWords(missing), [...(lacking.get(joinWords(missing)) ?? []), id?.text ?? 'array'])
+    if (missing.length > 0)
+      lacking.set(joinWords(missing), [...(lacking.get(joinWords(missing)) ?? []), id?.text ?? 'array'])
   }
   for (const [missing, names] of lacking) yield `${joinWords(names)}: ${missing} not given.`
 }

@@ -30,7 +30,7 @@ function work(system: ResolvedSystem): Measured {
   const slips = together.flatMap((strings) => slipsOf(strings))
   const mistyped = new Set(slips.flatMap((slip) => slip.strings.map(({ entry }) => entry)))
   const all = together.flatMap((strings) => compareStrings(strings, mistyped, accuracy))
-  const first = all.map((string) => judged(string))
+  const first = all.map((string) => findingsOf(string))
   const trends = trendsOf(
     system,
     first.map((one) => (isShared(one) ? { ...one, diagnosis: null } : one)),
@@ -44,7 +44,7 @@ function work(system: ResolvedSystem): Measured {
     return !isMistyped && !isApart(string, limit) && (diagnosis === null || diagnosis.cause === 'shade or dirt')
   }
 
-  function judged(string: MeasuredString): MeasuredFindings {
+  function findingsOf(string: MeasuredString): MeasuredFindings {
     const isMistyped = mistyped.has(string.entry)
     if (isMistyped) return { string, isMistyped, low: [], high: [], diagnosis: null }
     const low = lowValues(string, limit)

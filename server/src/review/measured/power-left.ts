@@ -34,9 +34,9 @@ export interface Trend {
 const daysOfYear = 365.25
 
 /** By array, in the order of the dates. Strings that have a fault of their own are left out: it is not the panels that aged. */
-export function trendsOf({ arrays }: ResolvedSystem, judged: readonly MeasuredFindings[]): readonly Trend[] {
+export function trendsOf({ arrays }: ResolvedSystem, all: readonly MeasuredFindings[]): readonly Trend[] {
   return arrays.flatMap((array) => {
-    const own = judged.filter((one) => one.string.array === array && !one.isMistyped && !one.diagnosis)
+    const own = all.filter((one) => one.string.array === array && !one.isMistyped && !one.diagnosis)
     const dates = [...new Set(own.flatMap(({ string }) => string.measurement.entry.date?.value ?? []))].sort()
     const start = array.entry.installed?.value ?? dates[0]
     const points = dates.flatMap((date) => pointOf(array, date, start!, own) ?? [])
@@ -46,7 +46,12 @@ export function trendsOf({ arrays }: ResolvedSystem, judged: readonly MeasuredFi
   })
 }
 
-function pointOf(array: ResolvedArray, date: string, start: string, own: readonly MeasuredFindings[]): PowerLeft | null {
+function pointOf(
+  array: ResolvedArray,
+  date: string,
+  start: string,
+  own: readonly MeasuredFindings[],
+): PowerLeft | null {
   const days = daysBetween(start, date)
   const ofDay = own.filter(({ string }) => string.measurement.entry.date?.value === date)
   const known = ofDay.flatMap((one) => {

@@ -42,7 +42,12 @@ export function packPanels(
   const bound = upperBound(grid)
   const enough = Math.min(wanted, bound)
   const at = positionsOf(grid)
-  const clear = fiveBlocks(grid.orientations, grid.length, grid.width, grid.blocked.length === 0 ? clearSteps : partSteps)
+  const clear = fiveBlocks(
+    grid.orientations,
+    grid.length,
+    grid.width,
+    grid.blocked.length === 0 ? clearSteps : partSteps,
+  )
   let best = blocks(grid, { xs: thinned(at.xs), ys: thinned(at.ys) }, clear, enough)
   best = staircases(grid, best, enough, narrow)
   if (enough <= best.length) return packing(best, true)

@@ -5,7 +5,7 @@ import { oddTail, tail } from './student.ts'
 
 /**
  * The joint distribution of a record's features: a mixture of multivariate t, each mixed with records in which one
- * coordinate is honestly odd (a wide t by itself, beside the others as usual). So a true record that is odd in one place
+ * coordinate is honestly odd (a wide t by itself, beside the others as usual). So a true record that is odd in one field
  * costs little.
  */
 export interface Core extends Pattern {

@@ -26,7 +26,7 @@ export interface Component {
   readonly weight: number
 }
 
-/** One for each set of fields that records carry, as working it out takes longer than to judge a record by it. */
+/** One for each set of fields that records carry, as working it out takes longer than to score a record. */
 const known = new WeakMap<Joint, Map<string, Pattern>>()
 
 export function patternOf(group: Joint, present: readonly boolean[]): Pattern {

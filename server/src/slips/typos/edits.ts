@@ -110,11 +110,11 @@ function pointMoved(text: string, decimals: number, atLeast: number, add: Add): 
     [3, -4],
     [-3, -4],
   ] as const) {
-    const places = Math.max(0, decimalsOf(text) - power)
-    const exact = (Number(text) * 10 ** power).toFixed(places)
+    const fields = Math.max(0, decimalsOf(text) - power)
+    const exact = (Number(text) * 10 ** power).toFixed(fields)
     if (!/[1-9]/.test(exact)) continue
-    if (places < decimals) add('point moved', Number(exact).toFixed(decimals), chance)
-    if (places < atLeast) add('point moved', Number(exact).toFixed(atLeast), chance - 1)
-    else add('point moved', exact, chance - (places < decimals ? 1 : 0))
+    if (fields < decimals) add('point moved', Number(exact).toFixed(decimals), chance)
+    if (fields < atLeast) add('point moved', Number(exact).toFixed(atLeast), chance - 1)
+    else add('point moved', exact, chance - (fields < decimals ? 1 : 0))
   }
 }

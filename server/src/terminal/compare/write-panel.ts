@@ -30,7 +30,12 @@ export async function writePanel(world: World, comparison: SurfaceComparison, id
   return `${name}: ${series * parallel} x ${id} on ${place.surface.id?.value}, ${series} in series x ${parallel}${note}\n`
 }
 
-function replaced(tree: Tree, place: Target, id: string, { in_series: series, in_parallel: parallel }: Strings): Edit[] {
+function replaced(
+  tree: Tree,
+  place: Target,
+  id: string,
+  { in_series: series, in_parallel: parallel }: Strings,
+): Edit[] {
   const fields = fieldsOf(place)
   return [
     setScalar(tree, fields.panel, id),
