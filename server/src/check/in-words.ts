@@ -7,7 +7,7 @@ import { infoAt, nameOf } from '../records/info-at.ts'
 import { internalError } from '../records/internal-error.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import { schemas } from '../records/schemas.generated.ts'
-import { toldInWords } from '../wording/told.ts'
+import { phraseInWords } from '../wording/phrase.ts'
 import { plain } from './sentences.ts'
 
 /** The last step: what was found becomes sentences. What cannot be said is a mistake of our own at that place, and the rest is said. */
@@ -46,9 +46,9 @@ const onceNamed = (message: string): string =>
     )
 
 function related(place: Place, kind: RecordKind, bundle: Bundle | undefined): Related {
-  const { span, path, told } = place
+  const { span, path, sentence } = place
   const ofKind = path === undefined ? kind : (recordOfPath(path)?.kind ?? kind)
-  const message = shortened(told ? toldInWords(told, bundle) : called(ofKind, place))
+  const message = shortened(sentence ? phraseInWords(sentence, bundle) : called(ofKind, place))
   return { span, message, ...(path !== undefined && { path }) }
 }
 

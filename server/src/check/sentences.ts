@@ -1,6 +1,6 @@
 import type { Fix } from '../findings/found.ts'
-import { sayFrom, type Phrases, type Said } from '../findings/message.ts'
-import type { Told } from '../wording/told.ts'
+import { sayFrom, type Catalogue, type Said } from '../findings/message.ts'
+import type { Phrase } from '../wording/phrase.ts'
 import { infoAt } from '../records/info-at.ts'
 import { schemas } from '../records/schemas.generated.ts'
 import { slipFields } from './slip-facts.ts'
@@ -26,14 +26,14 @@ export const sentences = {
     like: ', as in {family}',
     whole: '{text}',
   },
-} as const satisfies Phrases
+} as const satisfies Catalogue
 
 export const sentence = sayFrom(sentences)
 
 export const plain = (claim: Said): Said => sentence({ say: 'plain', with: { claim } })
 
 /** What is whole already: its own full stop or question mark is in it. */
-export const whole = (text: Said | Told): Said => sentence({ say: 'whole', with: { text } })
+export const whole = (text: Said | Phrase): Said => sentence({ say: 'whole', with: { text } })
 
 /**
  * What would be right comes first: lists of problems are cut at the right. In a record another number is what was meant; in a

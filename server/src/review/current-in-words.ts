@@ -1,4 +1,4 @@
-import { figure, sayFrom, whole, type Param, type Phrases, type Said } from '../findings/message.ts'
+import { figure, sayFrom, whole, type Param, type Catalogue, type Said } from '../findings/message.ts'
 import { sum, type BankCurrent, type Part } from './bank-current.ts'
 
 export const currents = {
@@ -9,7 +9,7 @@ export const currents = {
     part: '{name} {current}',
     rest: 'rest {current}',
   },
-} as const satisfies Phrases
+} as const satisfies Catalogue
 
 const say = sayFrom(currents)
 

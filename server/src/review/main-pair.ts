@@ -1,5 +1,5 @@
 import { allFuseSizes, fuseSizes, nextFuse } from '../physics/fuses.ts'
-import { figure, sayFrom, type Phrases } from '../findings/message.ts'
+import { figure, sayFrom, type Catalogue } from '../findings/message.ts'
 import type { Proposal } from '../findings/rule.ts'
 import { mainDesignCurrent } from './bank-current.ts'
 import { allowable, inside } from './cable-figures.ts'
@@ -13,7 +13,7 @@ export const mainPairPhrases = {
     withCable: 'at least {design}, with {cable}',
     between: 'between {design} and {most}',
   },
-} as const satisfies Phrases
+} as const satisfies Catalogue
 
 const say = sayFrom(mainPairPhrases)
 

@@ -1,4 +1,4 @@
-import { sayFrom, type Phrases, type Said } from '../findings/message.ts'
+import { sayFrom, type Catalogue, type Said } from '../findings/message.ts'
 import type { Proposal } from '../findings/rule.ts'
 import type { Field } from '../records/field.ts'
 import { bankOf } from './bank.ts'
@@ -15,7 +15,7 @@ export const mismatchPhrases = {
     sorted: 'like panels together, {series}S{parallel}P loses {loss}',
     asListed: '{series}S{parallel}P loses {loss}',
   },
-} as const satisfies Phrases
+} as const satisfies Catalogue
 
 const say = sayFrom(mismatchPhrases)
 
@@ -47,7 +47,7 @@ export function lostIn(system: ResolvedSystem, array: ResolvedArray): Lost | nul
     with: { series: better.series, parallel: better.parallel, loss: roughPercent(Math.max(0, better.loss)) },
   })
   const proposal = proposalOf(array, better, wiring)
-  // what is proposed is told behind the message anyway
+  // the fix is shown after the message anyway
   return { share: loss, said: proposal ? now : say({ say: 'and', with: { now, wiring } }), proposal }
 }
 

@@ -1,4 +1,4 @@
-import { type Phrases, type Said, estimate, figure, sayFrom } from '../findings/message.ts'
+import { type Catalogue, type Said, estimate, figure, sayFrom } from '../findings/message.ts'
 import type { Proposal } from '../findings/rule.ts'
 import { gaugeArea } from '../physics/cable.ts'
 import { gaugeText } from '../quantities/gauge.ts'
@@ -10,10 +10,10 @@ import type { ResolvedArray, ResolvedSystem, Cable } from './resolved.ts'
 const metric = [0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120]
 const gauges = [18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3]
 
-export const nextCablePhrases = {
+export const nextCableCatalogue = {
   id: 'next-cable',
   messages: { figures: '{known}', drop: '{drop} drop' },
-} as const satisfies Phrases
+} as const satisfies Catalogue
 const say = sayFrom(nextCablePhrases)
 
 /** Most that is recommended to be lost in an array's cable and before the battery [%]. */

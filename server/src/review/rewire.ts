@@ -1,4 +1,4 @@
-import { figure, sayFrom, type Phrases, type Said } from '../findings/message.ts'
+import { figure, sayFrom, type Catalogue, type Said } from '../findings/message.ts'
 import type { Proposal } from '../findings/rule.ts'
 import { bankOf } from './bank.ts'
 import type { ArrayFigures } from './figures.ts'
@@ -16,7 +16,7 @@ export const rewiring = {
     strings: ', {strings} strings',
     fusedStrings: ', {strings} strings, each with a fuse',
   },
-} as const satisfies Phrases
+} as const satisfies Catalogue
 
 const say = sayFrom(rewiring)
 

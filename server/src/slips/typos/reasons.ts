@@ -1,4 +1,4 @@
-import { sayFrom, type Phrases } from '../../findings/message.ts'
+import { sayFrom, type Catalogue } from '../../findings/message.ts'
 
 /** What may have happened to a value: it completes "22.1 V (decimal point moved)". */
 export const reasons = {
@@ -46,6 +46,6 @@ export const reasons = {
     halfCells: 'half-cells counted twice',
     unknown: 'another value',
   },
-} as const satisfies Phrases
+} as const satisfies Catalogue
 
 export const reason = sayFrom(reasons)

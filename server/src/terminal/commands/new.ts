@@ -67,7 +67,7 @@ const written = (world: World, path: string, text: string): Promise<void> =>
       throw new CouldNotRun(`${shown(world.cwd, path)} cannot be written (${error.code})`)
     })
 
-/** A panel from a PDF, told by its suffix. */
+/** A panel from a PDF, recognised by its suffix. */
 function isSheet(kind: RecordKind, { from, model, all }: Options): boolean {
   if (kind === 'panel' && from !== undefined && /\.pdf$/i.test(from)) return true
   if (model !== undefined || all)
