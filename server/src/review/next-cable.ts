@@ -10,7 +10,7 @@ import type { ResolvedArray, ResolvedSystem, Cable } from './resolved.ts'
 const metric = [0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120]
 const gauges = [18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3]
 
-export const nextCableCatalogue = {
+export const nextCablePhrases = {
   id: 'next-cable',
   messages: { figures: '{known}', drop: '{drop} drop' },
 } as const satisfies Catalogue
