@@ -142,6 +142,9 @@ function siblings(field: number, evidence: Evidence, frame: Frame): Candidate[] 
   })
 }
 
+/** `Pmax` of a coefficient of it. */
+const symbolOf = (place: number) => /\S+(?= coefficient)/.exec(nameOf(place))?.[0]
+
 function swaps(read: Read, suspects: readonly number[]): Candidate[] {
   const pairs = [
     [index.voc, index.vmp, 0],
@@ -162,7 +165,10 @@ function swaps(read: Read, suspects: readonly number[]): Candidate[] {
         fields: [a, b],
         values,
         texts,
-        why: reason({ say: 'exchanged', with: { first: nameOf(a), second: nameOf(b) } }),
+        why:
+          coefficients.includes(a) && coefficients.includes(b)
+            ? reason({ say: 'coefficientsExchanged', with: { first: symbolOf(a), second: symbolOf(b) } })
+            : reason({ say: 'exchanged', with: { first: nameOf(a), second: nameOf(b) } }),
         prior: ofKind + less,
       },
     ]
