@@ -11,7 +11,7 @@ const mayImport = {
   values: ['records', 'physics', 'quantities', 'findings'],
   rules: ['values', 'records', 'physics', 'quantities', 'findings'],
   slips: ['records', 'quantities', 'physics', 'text', 'findings'],
-  review: ['values', 'records', 'physics', 'quantities', 'findings'],
+  review: ['wording', 'values', 'records', 'physics', 'quantities', 'findings'],
   library: ['wording', 'records', 'text', 'findings'],
   sheets: ['records', 'quantities', 'text', 'findings'],
   report: ['review', 'values', 'quantities', 'findings', 'text', '@observablehq/plot', '@xmldom/xmldom'],

@@ -40,6 +40,7 @@ async function namedIn(paths) {
     seen.add(value)
     if (typeof value.id === 'string' && typeof value.messages === 'object')
       for (const [name, template] of Object.entries(value.messages)) found.set(`${value.id}/${name}`, template)
+    if (typeof value.id === 'string' && typeof value.reason === 'string') found.set(`${value.id}/reason`, value.reason)
     for (const inner of Object.values(value)) collect(inner, depth + 1)
   }
 }

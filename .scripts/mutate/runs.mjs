@@ -10,6 +10,9 @@ const config = 'test/vitest.mutate.config.mts'
 const sink = new Writable({ write: (_, __, done) => done() })
 const timeout = (ms) => new Promise((resolve) => setTimeout(resolve, ms, null).unref())
 
+/** Tests by the name of a rule. */
+const ofRules = /^test[/]rules[/](rules|reference)[.]test/
+
 export function createRuns(folder, mutants, sources) {
   const plan = `${folder}/plan.json`
   const keyOf = Object.fromEntries(mutants.map(({ id, key }) => [id, key]))
@@ -62,28 +65,42 @@ export function createRuns(folder, mutants, sources) {
       }
     },
 
-    /** What runs while modules load: each mutant is there from the first line on, and the first test that fails ends its run. */
+    /**
+     * What runs while modules load: each mutant is there from the first line on, and the first test that fails ends its run. A
+     * mutant of a rule is tried by the fixture of that rule, any other by the fastest files that reach it.
+     */
     async tryAlone(reached) {
       const timeOf = ({ tests }) => tests.reduce((sum, { ms }) => sum + ms, 0)
-      const inOrder = reached.filter((one) => timeOf(one) < 20_000).sort((a, b) => timeOf(a) - timeOf(b))
+      const inOrder = [...reached].sort((a, b) => timeOf(a) - timeOf(b))
       let server = null
-      for (const { id } of mutants) {
-        const own = inOrder.filter(({ once }) => once.has(id)).map(({ file }) => file)
-        const open = own.filter((file) => !reportOf(`alone-${keyOf[id]}`, file))
-        if (isNoticed(id) || open.length === 0) continue
+      for (const { id, file } of mutants) {
+        const rule = /\/rules\/(?:.*\/)?([\w-]+)[.]ts$/.exec(file)?.[1]
+        const own = inOrder
+          .filter(({ once }) => once.has(id))
+          .filter((one) => (rule ? ofRules.test(one.file) : timeOf(one) < 5000))
+        const open = (rule ? own : own.slice(0, 10)).map((one) => one.file)
+        const phase = `alone-${keyOf[id]}`
+        if (isNoticed(id) || open.every((one) => reportOf(phase, one))) continue
         write(
           'alone',
-          inOrder.map(({ file }) => file),
+          inOrder.map((one) => one.file),
           { alone: id },
         )
-        server ??= await createVitest('test', { config, watch: true, bail: 1 }, {}, { stdout: sink, stderr: sink })
+        server ??= await createVitest(
+          'test',
+          { config, watch: true, bail: 1, reporters: [{}] },
+          {},
+          { stdout: sink, stderr: sink },
+        )
+        if (rule) server.setGlobalTestNamePattern(new RegExp(`(^|[ '])${rule}($|[ ',])`))
+        else server.resetGlobalTestNamePattern()
         const specifications = (await server.globTestSpecifications()).filter(({ moduleId }) =>
           open.includes(relative('.', moduleId)),
         )
         const ended = await Promise.race([server.runTestSpecifications(specifications), timeout(120_000)])
         const passed = ended?.testModules.every((module) => module.ok()) && ended.unhandledErrors.length === 0
         if (!passed) notice(id, 'alone')
-        else for (const file of open) report(`alone-${keyOf[id]}`, file)
+        else for (const one of open) report(phase, one)
         if (ended) continue
         await server.close()
         server = null

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { expect, test, vi } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
 import { figure } from '../../server/src/findings/message.ts'
+import { reviewOf } from '../../server/src/check/review.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
 import { reviewRules } from '../../server/src/review/rules/index.generated.ts'
 import { batteryRules } from '../../server/src/rules/battery/index.generated.ts'
@@ -61,6 +62,27 @@ test('so are what reading finds and what may have happened, by their English tex
     'Voc 2.21 V is probably 22.1 V (Komma verrutscht): it is below Vmp 18.6 V.',
   ])
   expect(findings.map(({ corrections }) => corrections[0]?.why)).toEqual(['das ähnlichste Feld', 'Komma verrutscht'])
+})
+
+test('so are the reasons of rules and what a review could not check', () => {
+  const library = createLibrary()
+  const tern = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8')
+  library.put('tern-110.panel.yaml', tern.replace('voc: 22.1 V', 'voc: 2.21 V'))
+  library.put('shed.system.yaml', 'format: 1\nkind: cabin\narrays: [{ id: roof }]\n')
+  const bundle = {
+    'voc-below-vmp/reason': 'Im Leerlauf ist die Spannung am höchsten.',
+    'Balance of the year: no loads are given.': 'Jahresbilanz: es sind keine Verbraucher angegeben.',
+    '{0}: {1} not given.': '{0}: ohne Angabe von {1}.',
+    '{0} and {1}': '{0} und {1}',
+    'output cable': 'Ausgangskabel',
+  }
+  const today = { today: '2026-11-25', bundle }
+  const { findings } = checkFile(library, 'tern-110.panel.yaml', today)!
+  expect(findings.find(({ rule }) => rule === 'voc-below-vmp')?.reason).toBe(bundle['voc-below-vmp/reason'])
+  const lines = reviewOf(library, library.file('shed.system.yaml')!, undefined, bundle)!.figures.not_checked
+  expect(lines).toContain('Jahresbilanz: es sind keine Verbraucher angegeben.')
+  expect(lines).toContain('roof: ohne Angabe von disconnect, output fuse und Ausgangskabel.')
+  expect(lines).toContain('Interrupting rating of the main fuse: not given.')
 })
 
 test('the catalogue has every template that a check says', () => {

@@ -35,5 +35,7 @@ test.each([
 test('what a text names is found without reading it', () => {
   expect(weatherNamedIn('/a/bay.climate.yaml', 'sun: []\nhourly: bay.epw # measured\n')).toEqual(['/a/bay.epw'])
   expect(weatherNamedIn('/a/bay.climate.json', '{"hourly": "my bay.epw"}')).toEqual(['/a/my bay.epw'])
+  expect(weatherNamedIn('/a/van.system.yaml', 'site:\n  climate: { hourly: bay.epw }\n')).toEqual(['/a/bay.epw'])
+  expect(weatherNamedIn('/a/bay.climate.yaml', '# hourly: old.epw\nnote: "hourly: no.epw"\n')).toEqual([])
   expect(weatherNamedIn('/a/tern.panel.yaml', 'hourly: bay.epw')).toEqual([])
 })

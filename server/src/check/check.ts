@@ -68,7 +68,7 @@ function checked(library: Library, file: ReadFile, today: Today): Checked {
   const relatives = onceEach((one: ReadFile<'panel'>) => relativesOf(library, one))
   const rules = onceEach((one: ReadFile<'panel'>) => panelRulesFor(library, one, relatives(one), today))
   const now: Run = { ...today, relatives, rules, ruleFindings: onceEach((one: ReadFile<'panel'>) => rules(one)(one)) }
-  const review = reviewOf(library, file, now.years)
+  const review = reviewOf(library, file, now.years, now.bundle)
   const reread = rereads(file, library.settings(file.path)?.record.currency?.value)
   const { open, accepted } = foundIn(library, file, now, review, reread)
   const kept = withKeptPromises(file, open, (text) => {

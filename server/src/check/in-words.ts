@@ -28,7 +28,7 @@ function said(found: Found, kind: RecordKind, bundle: Bundle | undefined): Findi
     message: shortened(onceNamed(inWords(sentence, rule, bundle))),
     pointer,
     span,
-    reason: rule.reason,
+    reason: bundle?.[`${rule.id}/reason`] ?? rule.reason,
     source: rule.source,
     related: places.map((place) => related(place, kind, bundle)),
     corrections: fixes.map((fix) => correction(fix, found, bundle)),

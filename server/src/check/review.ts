@@ -1,3 +1,4 @@
+import type { Bundle } from '../findings/words.ts'
 import type { Library } from '../library/library.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { figuresOf } from '../review/figures-of.ts'
@@ -11,8 +12,8 @@ export interface Review {
   readonly figures: Figures
 }
 
-export function reviewOf(library: Library, file: ReadFile, years = manyYears): Review | null {
+export function reviewOf(library: Library, file: ReadFile, years = manyYears, bundle?: Bundle): Review | null {
   if (file.kind !== 'system') return null
   const system = resolveSystem(library, file as ReadFile<'system'>, years)
-  return { system, figures: figuresOf(system) }
+  return { system, figures: figuresOf(system, bundle) }
 }

@@ -1,3 +1,5 @@
+import { epwColumns, epwLines, numberIn } from './epw-lines.ts'
+
 /** A year of hourly weather, gathered by month. */
 export interface ClimateOfWeather {
   readonly name: string
@@ -19,8 +21,6 @@ export type EpwReading =
   | { readonly climate: ClimateOfWeather; readonly problem?: undefined }
   | { readonly climate?: undefined; readonly problem: { readonly line: number; readonly message: string } }
 
-/** The columns that are read, counted from 0: when the hour is, its air temperature and its global horizontal radiation. */
-const column = { year: 0, month: 1, day: 2, air: 6, global: 13 } as const
 /** A month of fewer days does not speak for itself. */
 const leastDays = 20
 
@@ -34,40 +34,35 @@ const leastDays = 20
  * @source EnergyPlus Auxiliary Programs, "EnergyPlus Weather File (EPW) Data Dictionary", US Department of Energy, v24.1
  */
 export function readEpw(text: string): EpwReading {
-  const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\n|\r/)
-  const location = (lines[0] ?? '').split(',')
-  if (location[0]?.trim().toUpperCase() !== 'LOCATION')
-    return wrong(0, 'An EPW file begins with a LOCATION line; this one does not.')
+  const file = epwLines(text)
+  if (!file) return wrong(0, 'An EPW file begins with a LOCATION line; this one does not.')
+  const { location, periods } = file
   const [latitude, longitude] = [numberIn(location[6]), numberIn(location[7])]
   if (!inside(latitude, 90) || !inside(longitude, 180))
     return wrong(
       0,
       `The LOCATION line gives latitude "${location[6] ?? ''}" and longitude "${location[7] ?? ''}", which are no place on earth.`,
     )
-  const periods = lines.findIndex((line) => /^\s*DATA PERIODS\s*,/i.test(line))
-  if (periods < 0) return wrong(0, 'The header of this EPW file lacks its last line, DATA PERIODS.')
-  const anHour = numberIn(lines[periods]!.split(',')[2])
-  if (anHour !== 1)
+  if (!periods) return wrong(0, 'The header of this EPW file lacks its last line, DATA PERIODS.')
+  if (numberIn(periods.cells[2]) !== 1)
     return wrong(
-      periods,
-      `Line ${periods + 1} says that the file has ${lines[periods]!.split(',')[2]?.trim()} lines an hour; only files of one line an hour are read.`,
+      periods.line,
+      `Line ${periods.line + 1} says that the file has ${periods.cells[2]?.trim()} lines an hour; only files of one line an hour are read.`,
     )
   const days = new Map<string, Day>()
-  for (let i = periods + 1; i < lines.length; i++) {
-    const line = lines[i]!
-    if (line.trim() === '') continue
-    const cells = line.split(',')
-    const [year, month, day] = [column.year, column.month, column.day].map((c) => numberIn(cells[c]))
-    if (!(month! >= 1 && month! <= 12 && day! >= 1 && day! <= 31) || cells.length <= column.global)
-      return wrong(i, `Line ${i + 1} is no hour of an EPW file: it lacks a month, a day, or columns.`)
-    gather(days, `${year}-${month}-${day}`, month!, numberIn(cells[column.air]), numberIn(cells[column.global]))
+  for (const { line, cells } of file.hours) {
+    const [year, month, day] = [epwColumns.year, epwColumns.month, epwColumns.day].map((c) => numberIn(cells[c]))
+    if (!(month! >= 1 && month! <= 12 && day! >= 1 && day! <= 31) || cells.length <= epwColumns.global)
+      return wrong(line, `Line ${line + 1} is no hour of an EPW file: it lacks a month, a day, or columns.`)
+    const [air, global] = [numberIn(cells[epwColumns.air]), numberIn(cells[epwColumns.global])]
+    gather(days, `${year}-${month}-${day}`, month!, air, global)
   }
   const months = Array.from({ length: 12 }, (_, m) => [...days.values()].filter((d) => d.month === m + 1))
   const thin = months.findIndex(
     (m) => m.filter((d) => d.sunHours === 24).length < leastDays || m.filter((d) => d.airHours > 0).length < leastDays,
   )
   if (thin >= 0)
-    return wrong(lines.length - 1, `Month ${thin + 1} has fewer than ${leastDays} whole days of sun and temperature.`)
+    return wrong(file.count - 1, `Month ${thin + 1} has fewer than ${leastDays} whole days of sun and temperature.`)
   const mean = (pick: (day: Day) => number, use: (day: Day) => boolean) =>
     months.map((m) => average(m.filter(use).map(pick)))
   const withAir = (d: Day) => d.airHours > 0
@@ -116,8 +111,6 @@ function gather(days: Map<string, Day>, key: string, month: number, air: number,
   }
 }
 
-/** NaN for a blank cell, which `Number` would take for 0. */
-const numberIn = (cell = '') => (cell.trim() === '' ? NaN : Number(cell))
 const wrong = (line: number, message: string): EpwReading => ({ problem: { line, message } })
 const inside = (value: number, limit: number) => Number.isFinite(value) && Math.abs(value) <= limit
 const average = (values: readonly number[]) => values.reduce((sum, v) => sum + v, 0) / values.length

@@ -118,16 +118,8 @@ function moved(lines: readonly Line[], at: number): readonly Reading[] {
   )
   return [...columns].flatMap((column) =>
     [...new Set([0, deeper, beside])].map((count) => {
-      const run = [line, ...rest.slice(0, count)]
-      const by = column - line.indent
-      return {
-        edits: run.map((one) => shifted(one, by)),
-        problem: misplaced(
-          line,
-          column,
-          run.map((one) => shifted(one, by)),
-        ),
-      }
+      const edits = [line, ...rest.slice(0, count)].map((one) => shifted(one, column - line.indent))
+      return { edits, problem: misplaced(line, column, edits) }
     }),
   )
 }

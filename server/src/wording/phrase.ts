@@ -22,6 +22,10 @@ export const inARow = (parts: readonly Part[], between: string): Phrase => ({
   values: parts,
 })
 
+/** Parts as a sentence lists them: May, June and July. */
+export const joined = (parts: readonly Part[]): Phrase =>
+  parts.length < 2 ? inARow(parts, '') : phrase`${inARow(parts.slice(0, -1), ', ')} and ${parts.at(-1)}`
+
 /** The sentence in words: in English, or as a bundle by templates has it. */
 export const phraseInWords = ({ template, values }: Phrase, bundle?: Readonly<Record<string, string>>): string =>
   (bundle?.[template] ?? template).replace(/\{(\d+)\}/g, (typed, i: string) => {

@@ -2,12 +2,13 @@ import { accuracyOf } from './accuracy.ts'
 import { conditionsOf } from './conditions.ts'
 import { panelExpected } from './panel-expected.ts'
 import { stc } from '../../physics/translation/point.ts'
+import { phrase, type Phrase } from '../../wording/phrase.ts'
 import type { ResolvedMeasurement, ResolvedSystem } from '../resolved.ts'
 
 /** What a measurement or the records lack, and which comparison that costs. */
 export interface Lacking {
   readonly conditions: 'sun' | 'cells' | 'both' | null
-  readonly records: readonly { readonly what: string; readonly costs: string }[]
+  readonly records: readonly { readonly what: Phrase; readonly costs: Phrase }[]
 }
 
 export function lackingOf(system: ResolvedSystem, measurement: ResolvedMeasurement): Lacking | null {
@@ -19,12 +20,12 @@ export function lackingOf(system: ResolvedSystem, measurement: ResolvedMeasureme
   const takesPower = entry.strings.some(({ vmp, imp }) => vmp && imp)
   const records = [
     ...(given.some(({ voc }) => voc === null)
-      ? [{ what: 'the Voc coefficient', costs: 'its voltages are compared between strings only' }]
+      ? [{ what: phrase`the Voc coefficient`, costs: phrase`its voltages are compared between strings only` }]
       : given.some(({ imp }) => imp === null) && takesPower
-        ? [{ what: 'a rating at maximum power', costs: 'its power is not compared' }]
+        ? [{ what: phrase`a rating at maximum power`, costs: phrase`its power is not compared` }]
         : []),
     ...(takesPower && array.panels.some(({ panel }) => panel && panel.record.warranty.output.length === 0)
-      ? [{ what: 'the output warranty', costs: 'the power left is not compared with it' }]
+      ? [{ what: phrase`the output warranty`, costs: phrase`the power left is not compared with it` }]
       : []),
   ]
   return { conditions: sun && cells ? 'both' : sun ? 'sun' : cells ? 'cells' : null, records }
