@@ -26,6 +26,10 @@ function flat(blocks) {
 const bare = (text) => String(text).replace(/_\{([^}]*)\}/g, '$1')
 
 export const producers = {
+  chromium: (sheet, style, at) => {
+    writeFileSync(`${at}.html`, htmlOf(sheet, style))
+    run('chromium', ['--headless', '--no-sandbox', '--disable-gpu', '--no-pdf-header-footer', `--print-to-pdf=${at}.pdf`, `${at}.html`])
+  },
   weasyprint: (sheet, style, at) => {
     writeFileSync(`${at}.html`, htmlOf(sheet, style))
     run('weasyprint', [`${at}.html`, `${at}.pdf`])

@@ -29,7 +29,7 @@ const words = {
     'thick|dick|stark|height|hohe|alto|altura|espesor|grosor|epaisseur|hauteur|dikte|hoogte|spessor|altezz|depth|tiefe|profond|fondo|frame height|rahmenh|bauhoh',
   size: 'dimension|size|abmess|masse\\b|\\bmass\\b|\\bmasz|masze|medida|tamano|taille|mesure|afmeting|maten|misur|ingombr|format|footprint|outline|l ?x ?[wb]|measurements|external',
   weight: 'weight|gewicht|\\bpeso|poids|masse|massa|\\bmass\\b|weigh|heft',
-  cells: 'cell|zell|celul|cellul|\\bcell|celle|wafer',
+  cells: 'cell|\\bcel(?:r|e|d)|zell|celul|cellul|\\bcell|celle|wafer',
   bend: 'bend|bieg|curv|courb|buig|flexib|krumm|piega|flex|arch|bow|wolb|cintrag|dobl',
   radius: 'radius|radio|rayon|raggio|straal',
   pallet:

@@ -17,8 +17,25 @@ export function apart(piece: Piece, isValue: (text: string) => boolean): readonl
   return [part(text.slice(0, sign.index), piece.x, at(sign.index)), part(value, at(end), piece.right)]
 }
 
+const pairOf = /^([^/]*?\d ?(?:[VAW]|Wp))\s*\/\s*(\d[^/]*?\d? ?(?:[VAW]|Wp))$/
+
+/** `Voc / Isc` with `22.1 V / 6.3 A` is two rows. */
+function pairApart(row: Row): readonly Row[] {
+  const labels = row.label.split(/\s*\/\s*/)
+  const pairs = row.values.map(({ text }) => pairOf.exec(text))
+  if (labels.length !== 2 || labels.some((l) => l.length < 2)) return [row]
+  if (pairs.some((pair) => !pair || pair[1]!.at(-1) === pair[2]!.at(-1))) return [row]
+  return labels.map((label, i) => ({
+    ...row,
+    label,
+    values: row.values.map((value, at) => ({ ...value, text: pairs[at]![i + 1]! })),
+  }))
+}
+
 /** `Temperature coefficient Pmax / Voc / Isc` with three values is three rows. */
 export function rowsApart(row: Row): readonly Row[] {
+  const pair = pairApart(row)
+  if (pair.length > 1) return pair
   const parts = row.label.split('/')
   if (parts.length < 2 || parts.length !== row.values.length) return [row]
   const symbols = parts.map((part) => symbolIn(part))

@@ -23,6 +23,8 @@ export type Box = readonly [x: number, y: number, width: number, height: number]
 export interface Piece extends Run {
   readonly page: number
   readonly right: number
+  /** The baseline of the last line, of a cell with several. */
+  readonly last?: number
 }
 
 export const boxOf = ({ x, y, width, size }: Run): Box => [x, y - 0.9 * size, width, 1.2 * size]

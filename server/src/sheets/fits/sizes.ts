@@ -13,7 +13,6 @@ const letters: Readonly<Record<string, 'length' | 'width' | 'thickness'>> = {
 
 export function sizes(asked: Asked): readonly Fit[] {
   const { says, numbers, hint, heading } = asked
-  if (has(says, 'parts') && !has(says, 'thickness', 'size')) return []
   const metric = ['mm', 'cm', 'm']
   const sides = numbers.map((n) => ({ ...n, unit: n.unit ?? hint }))
   const groups: (typeof sides)[] = []
@@ -39,6 +38,7 @@ export function sizes(asked: Asked): readonly Fit[] {
       return fit(`/size/${key}`, all, named)
     })
   }
+  if (has(says, 'parts') && !has(says, 'thickness', 'size')) return []
   const one = singles(asked, [...metric, 'in']).filter((n) => n.value > 0)
   if (!one.length || has(says, 'radius', 'bend'))
     return one.length && says.has('radius') ? fit('/limits/bend_radius', one, 3) : []
