@@ -16,7 +16,13 @@ import { sheetOf as invent } from './unlisted/sheet.mjs'
 
 const { values: o, positionals } = parseArgs({
   allowPositionals: true,
-  options: { n: { type: 'string', default: '60' }, seed: { type: 'string', default: '1' }, kept: { type: 'boolean' }, each: { type: 'boolean' }, naive: { type: 'boolean' } },
+  options: {
+    n: { type: 'string', default: '60' },
+    seed: { type: 'string', default: '1' },
+    kept: { type: 'boolean' },
+    each: { type: 'boolean' },
+    naive: { type: 'boolean' },
+  },
 })
 const [what, folder] = positionals
 if (what === 'make') await make()
@@ -24,7 +30,9 @@ else await score()
 
 async function make() {
   const random = generator(Number(o.seed))
-  const words = JSON.parse(readFileSync(join(import.meta.dirname, `unlisted/words-${o.kept ? 'kept' : 'open'}.json`), 'utf8'))
+  const words = JSON.parse(
+    readFileSync(join(import.meta.dirname, `unlisted/words-${o.kept ? 'kept' : 'open'}.json`), 'utf8'),
+  )
   const rows = usable(readRatings('test/published/data/modules-open.csv'))
   const layouts = Object.entries(o.kept ? { ...open, ...kept } : open)
   const languages = ['en', 'en', ...Object.keys(words)]
@@ -46,7 +54,10 @@ async function make() {
   }
   office(folder, pages)
   for (const { name } of answers) if (existsSync(join(folder, `${name}.pdf`))) rewritten(join(folder, name), random)
-  writeFileSync(join(folder, 'answers.json'), JSON.stringify(answers.filter(({ name }) => existsSync(join(folder, `${name}.pdf`)))))
+  writeFileSync(
+    join(folder, 'answers.json'),
+    JSON.stringify(answers.filter(({ name }) => existsSync(join(folder, `${name}.pdf`)))),
+  )
 }
 
 async function score() {

@@ -1,6 +1,10 @@
 // Blocks as a page for programs that print HTML.
 
-const safe = (text) => String(text).replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/_\{([^}]*)\}/g, '<sub>$1</sub>')
+const safe = (text) =>
+  String(text)
+    .replace(/&/g, '&amp;')
+    .replace(/</g, '&lt;')
+    .replace(/_\{([^}]*)\}/g, '<sub>$1</sub>')
 
 export function htmlOf({ title, language, blocks }, style) {
   return `<!doctype html><html lang="${language}"><head><meta charset="utf-8"><style>${css(style)}</style></head><body><h1>${safe(title)}</h1>${blocks.map((b) => block(b, style)).join('\n')}</body></html>`
@@ -13,12 +17,17 @@ function block(b, style) {
   if (b.kind === 'heading') return `<h2>${safe(b.text)}</h2>`
   if (b.kind === 'line') return `<p style="margin:2px 0">${safe(b.text)}</p>`
   if (b.kind === 'space') return '<p style="margin:0">&nbsp;</p>'.repeat(b.lines)
-  if (b.kind === 'cards') return `<div class=cards>${b.cards.map(([value, label]) => `<div><b>${safe(value)}</b><br>${safe(label)}</div>`).join('')}</div>`
-  if (b.kind === 'grid') return `<div class=grid>${b.cells.map(([label, value]) => `<div>${safe(label)}<br><b>${safe(value)}</b></div>`).join('')}</div>`
+  if (b.kind === 'cards')
+    return `<div class=cards>${b.cards.map(([value, label]) => `<div><b>${safe(value)}</b><br>${safe(label)}</div>`).join('')}</div>`
+  if (b.kind === 'grid')
+    return `<div class=grid>${b.cells.map(([label, value]) => `<div>${safe(label)}<br><b>${safe(value)}</b></div>`).join('')}</div>`
   if (b.kind === 'columns')
     return style.flex
       ? `<div class=cols>${b.parts.map((part) => `<div>${part.map((x) => block(x, style)).join('')}</div>`).join('')}</div>`
-      : b.parts.flat().map((x) => block(x, style)).join('')
+      : b.parts
+          .flat()
+          .map((x) => block(x, style))
+          .join('')
   return table(b)
 }
 
@@ -34,6 +43,10 @@ function table({ rows, upright, narrow, glyphs }) {
 }
 
 function cell({ text, span }, tag, glyphs) {
-  const inner = glyphs ? `<i>${[...String(text)].map((c) => (c === ' ' ? ' ' : `<span>${safe(c)}</span>`)).join('')}</i>` : tag === 'th' ? `<span>${safe(text)}</span>` : safe(text)
+  const inner = glyphs
+    ? `<i>${[...String(text)].map((c) => (c === ' ' ? ' ' : `<span>${safe(c)}</span>`)).join('')}</i>`
+    : tag === 'th'
+      ? `<span>${safe(text)}</span>`
+      : safe(text)
   return `<${tag}${span ? ` colspan=${span}` : ''}>${inner}</${tag}>`
 }

@@ -1,4 +1,5 @@
 import { conditionIn, symbolIn } from '../records/concepts.ts'
+import { numbersIn, type Decimal } from './numbers.ts'
 import type { Piece } from './page.ts'
 import type { Row } from './row.ts'
 
@@ -30,6 +31,22 @@ function pairApart(row: Row): readonly Row[] {
     label,
     values: row.values.map((value, at) => ({ ...value, text: pairs[at]![i + 1]! })),
   }))
+}
+
+/** Cells that stand so close that they came out as one text: `270 W 200.3 W 275 W`. */
+export function cellsApart(piece: Piece, decimal: Decimal): readonly Piece[] {
+  const numbers = numbersIn(piece.text, decimal)
+  const unit = numbers[0]?.unit
+  const isRow = numbers.length > 1 && unit && numbers.every((n) => n.unit === unit && n.join === null)
+  const between = numbers.map(({ start }, i) => piece.text.slice(numbers[i - 1]?.end ?? 0, start))
+  if (!isRow || between.some((text, i) => i > 0 && !/^\s+[-+−–]?$/.test(text))) return [piece]
+  const ends = numbers.map(({ end }) => end)
+  return ends.map((end, i) => {
+    const start = ends[i - 1] ?? 0
+    const at = (index: number) => piece.x + (piece.width * index) / piece.text.length
+    const text = piece.text.slice(start, i === ends.length - 1 ? undefined : end).trim()
+    return { ...piece, text, x: at(start), right: at(end), width: at(end) - at(start) }
+  })
 }
 
 /** `Temperature coefficient Pmax / Voc / Isc` with three values is three rows. */

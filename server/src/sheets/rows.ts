@@ -1,4 +1,4 @@
-import { apart, rowsApart } from './apart.ts'
+import { apart, cellsApart, rowsApart } from './apart.ts'
 import { continued } from './continued.ts'
 import type { Piece } from './page.ts'
 import type { Row } from './row.ts'
@@ -40,7 +40,10 @@ const mirror = (piece: Piece): Piece => ({ ...piece, x: -piece.right, right: -pi
 function labelledRows(printed: readonly Piece[], decimal: Decimal): readonly Row[] {
   const isOne = (text: string) => isValue(text, decimal)
   const pieces = continued(
-    printed.filter(({ text }) => text !== '/').flatMap((piece) => apart(piece, isOne)),
+    printed
+      .filter(({ text }) => text !== '/')
+      .flatMap((piece) => apart(piece, isOne))
+      .flatMap((piece) => cellsApart(piece, decimal)),
     isOne,
     decimal,
   )

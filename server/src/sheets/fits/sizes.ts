@@ -55,6 +55,10 @@ export function sizes(asked: Asked): readonly Fit[] {
           : 0
   if (letter) return fit(`/size/${letter}`, one, 3)
   const thin = one[0]!.unit === 'mm' && one[0]!.value <= 60
+  // the height of a panel that hangs is its length
+  const isHigh =
+    !thin && says.has('thickness') && !has(says, 'length', 'width', 'parts') && heading.has('pallet') === false
+  if (isHigh) return fit('/size/length', one, 2)
   return thin
     ? fit('/size/thickness', one, exact('thickness'))
     : [...fit('/size/length', one, exact('length')), ...fit('/size/width', one, exact('width'))]
