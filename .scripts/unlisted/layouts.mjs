@@ -188,10 +188,6 @@ export const open = {
       ),
     ],
   },
-}
-
-/** Layouts kept apart for the last measurement. */
-export const kept = {
   sections: {
     most: 4,
     draw: (s) => [
@@ -253,6 +249,34 @@ export const kept = {
       },
     ],
   },
+  prose: {
+    most: 1,
+    draw: (s) => [
+      title(s, 'general'),
+      ...[...at('stc'), 'efficiency', 'size', 'weight', 'system', 'fuse'].map((k) => ({
+        kind: 'line',
+        text: `${s.label(k)}: ${s.text(k, 0)}`,
+      })),
+      table(lures(s)),
+    ],
+  },
+  stacked: {
+    most: 1,
+    draw: (s) => [
+      title(s, 'general'),
+      {
+        kind: 'grid',
+        cells: [...inStc(s.order(electric)), ...thermal, ...build, ...limits]
+          .filter((k) => s.has(k, 0))
+          .map((k) => [s.label(k), s.text(k, 0)]),
+      },
+      table(lures(s)),
+    ],
+  },
+}
+
+/** Layouts kept apart for the last measurement. */
+export const kept = {
   series: {
     most: 3,
     draw: (s) => [
@@ -292,17 +316,6 @@ export const kept = {
       table(lures(s)),
     ],
   },
-  prose: {
-    most: 1,
-    draw: (s) => [
-      title(s, 'general'),
-      ...[...at('stc'), 'efficiency', 'size', 'weight', 'system', 'fuse'].map((k) => ({
-        kind: 'line',
-        text: `${s.label(k)}: ${s.text(k, 0)}`,
-      })),
-      table(lures(s)),
-    ],
-  },
   narrow: {
     most: 3,
     draw: (s) => [
@@ -320,19 +333,6 @@ export const kept = {
         ],
         { narrow: true, glyphs: s.chance(0.5) },
       ),
-      table(lures(s)),
-    ],
-  },
-  stacked: {
-    most: 1,
-    draw: (s) => [
-      title(s, 'general'),
-      {
-        kind: 'grid',
-        cells: [...inStc(s.order(electric)), ...thermal, ...build, ...limits]
-          .filter((k) => s.has(k, 0))
-          .map((k) => [s.label(k), s.text(k, 0)]),
-      },
       table(lures(s)),
     ],
   },
