@@ -53,7 +53,7 @@ const sets = {
   'held-out': () => planned('flexible, laid out', ofFlexible, without(heldOut), all, kinds),
   'held-out-cells': () =>
     planned('flexible, laid out, efficiency of the cells', ofFlexible, withCells(heldOut), all, kinds),
-  unforeseen: () => planned('told of none of these', ofFlexible, flexible, all, unforeseen),
+  unforeseen: () => planned('not given any of these', ofFlexible, flexible, all, unforeseen),
   unplanned: () => others('unplanned, glass', ofGlass, glass),
   'unplanned-flexible': () => others('unplanned, flexible', ofFlexible, flexible),
   'unplanned-held-out': () => others('unplanned, flexible, laid out', ofFlexible, heldOut),

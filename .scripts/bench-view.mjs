@@ -94,7 +94,7 @@ async function open(path) {
     ])
     return { pictures, time: performance.now() - start }
   }
-  /** Processor time of the server so far [ms], where the system tells: a busy machine makes clocks say little. */
+  /** Processor time of the server so far [ms], where the system reports it: a busy machine makes clocks say little. */
   const cpu = () => {
     const stat = `/proc/${child.pid}/stat`
     if (!existsSync(stat)) return NaN

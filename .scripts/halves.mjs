@@ -14,8 +14,8 @@ const sides = halves(rows)
 const results = [await judge(sides[0], sides[1]), await judge(sides[1], sides[0])]
 
 const percent = (part, whole) => ((100 * part) / whole).toFixed(1).padStart(6)
-table('kinds that the model was told, in per cent', [...kinds, 'all'])
-table('kinds that it was not told', [...unforeseen, 'all that it was not told'])
+table('kinds that the model knows, in per cent', [...kinds, 'all'])
+table('kinds that it does not know', [...unforeseen, 'all that it does not know'])
 for (const { alarms, clean } of results)
   console.log(`true records with a warning or an error: ${alarms} of ${clean} (${percent(alarms, clean).trim()} %)`)
 
@@ -54,7 +54,7 @@ async function judge(learnt, unseen) {
   const of = new Map()
   plant(kinds, 'all')
   // a library of their own, so that they are nobody's siblings
-  plant(unforeseen, 'all that it was not told')
+  plant(unforeseen, 'all that it does not know')
   return { of, alarms: [...before.values()].filter(({ length }) => length > 0).length, clean: unseen.length }
 
   function plant(some, together) {

@@ -1,7 +1,8 @@
 // Changes the source in small ways (mutants) and counts how many of them the tests notice: a seeded sample of 1 000 over four
-// layers. Prints the figures and keeps the mutants that no test notices beside the tests.
+// layers. Prints the figures and keeps the mutants that no test notices beside the tests. A run that was interrupted goes on
+// where it stopped, and after a change of some tests only these run again; without .output/mutate it begins anew.
 //   npm run mutate [FOLDER...]    MUTATE_SEED and MUTATE_COUNT draw another sample
-import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { drawMutants } from './mutate/draw.mjs'
 import { createRuns } from './mutate/runs.mjs'
 
@@ -16,46 +17,50 @@ const files = wanted.flatMap((layer) => filesIn(`server/src/${layer}`, /(?<![.]g
 const tests = asked.flatMap((name) => filesIn(`test/${name}`, /[.]test[.]ts$/)).filter((path) => !notAsked.test(path))
 
 const folder = '.output/mutate'
-rmSync(folder, { recursive: true, force: true })
 mkdirSync(`${folder}/noticed`, { recursive: true })
 
 const { all, mutants, sources } = await drawMutants(files, Number(MUTATE_COUNT), MUTATE_SEED)
 console.log(`${mutants.length} of ${all} mutants drawn`)
-const runs = createRuns(
-  folder,
-  mutants.map(({ id }) => id),
-  sources,
-)
+const runs = createRuns(folder, mutants, sources)
 
 const reached = await runs.reach(tests)
-await runs.tryTogether(reached)
+for (const limit of [50, 1000, 6000]) {
+  await runs.tryTogether(reached, limit)
+  console.log(`tests up to ${limit} ms: ${readdirSync(`${folder}/noticed`).length} noticed`)
+}
 await runs.tryAlone(reached)
 
 const noticed = new Set(readdirSync(`${folder}/noticed`))
-const survivors = mutants.filter(({ id }) => !noticed.has(id))
-for (const layer of wanted) {
-  const own = mutants.filter(({ file }) => file.startsWith(`server/src/${layer}/`))
-  if (own.length > 0) print(layer, own)
-}
+for (const layer of wanted) print(layer, ofFolder(`server/src/${layer}/`))
 print('all', mutants)
-const isReached = (id) => reached.some(({ ids, once }) => ids.has(id) || once.has(id))
-writeFileSync(
-  'test/mutation/survivors.json',
-  `[\n${survivors
-    .map(({ id, file, line, code, replacement }) => ({
+writeSurvivors('test/mutation/survivors.json')
+
+function ofFolder(path) {
+  return mutants.filter(({ file }) => file.startsWith(path))
+}
+
+function print(name, own) {
+  const count = own.filter(({ key }) => noticed.has(key)).length
+  console.log(`${name}: ${count} of ${own.length} noticed, ${((100 * count) / own.length).toFixed(1)} %`)
+}
+
+/** What was written about a survivor stays while it survives. */
+function writeSurvivors(path) {
+  const before = existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : []
+  const whyOf = new Map(before.map(({ key, why }) => [key, why]))
+  const isReached = (id) =>
+    reached.some(({ tests: own, once }) => once.has(id) || own.some(({ ids }) => ids.includes(id)))
+  const survivors = mutants
+    .filter(({ key }) => !noticed.has(key))
+    .map(({ id, key, file, line, code, replacement }) => ({
+      key,
       at: `${file}:${line}`,
       code,
       replacement,
-      reached: isReached(id),
+      why: whyOf.get(key) ?? (isReached(id) ? '' : 'no test that is asked reaches it'),
     }))
-    .sort((a, b) => (a.at < b.at ? -1 : 1))
-    .map((one) => `  ${JSON.stringify(one)}`)
-    .join(',\n')}\n]\n`,
-)
-
-function print(name, own) {
-  const count = own.filter(({ id }) => noticed.has(id)).length
-  console.log(`${name}: ${count} of ${own.length} noticed, ${((100 * count) / own.length).toFixed(1)} %`)
+  survivors.sort((a, b) => a.at.localeCompare(b.at, 'en', { numeric: true }))
+  writeFileSync(path, `[\n${survivors.map((one) => `  ${JSON.stringify(one)}`).join(',\n')}\n]\n`)
 }
 
 function filesIn(place, pattern) {

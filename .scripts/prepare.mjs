@@ -5,7 +5,7 @@ import { cpSync, existsSync, lstatSync, realpathSync, rmSync } from 'node:fs'
 import { join, sep } from 'node:path'
 
 if (!existsSync('node_modules/esbuild')) {
-  // a plain npm of its own: what the outer one was told (-g, a prefix, a script to run) is not meant for this folder
+  // a plain npm of its own: what was set for the outer one (-g, a prefix, a script to run) is not meant for this folder
   run('npm', ['ci', '--global=false', '--ignore-scripts', '--no-audit', '--no-fund'])
 }
 run(process.execPath, ['.scripts/build.mjs', '--if-stale', '--quiet'])

@@ -48,7 +48,7 @@ function show(why, args, { part = (lines) => lines, code = 0 } = {}) {
   )
 }
 
-/** A line of a table that is wider than the window; a finding is told in full. */
+/** A line of a table that is wider than the window; a finding is printed in full. */
 function cut(line) {
   return line.length > width && / {2}/.test(line) ? `${line.slice(0, width - 1).trimEnd()}…` : line
 }

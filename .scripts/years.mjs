@@ -1,5 +1,5 @@
 // Reviews a small off-grid system at the place of each weather file twice: with the hours of the file, and with nothing but
-// their monthly means. Prints what goes unmet in both, and how far days tell of the next.
+// their monthly means. Prints what goes unmet in both, and how far a day predicts the next.
 //
 //   npm run years -- FILE.epw...
 import { readFileSync } from 'node:fs'

@@ -13,8 +13,8 @@ export async function messageCatalogue(root) {
   const named = await namedIn(
     sources.filter(({ path, text }) => path.includes('/rules/') || /^ *messages\b/m.test(text)).map(({ path }) => path),
   )
-  const told = sources.filter(({ text }) => text.includes('tell`')).flatMap(toldIn)
-  const entries = [...named, ...told.map((template) => [template, template])]
+  const sentences = sources.filter(({ text }) => text.includes('phrase`')).flatMap(phrasesIn)
+  const entries = [...named, ...sentences.map((template) => [template, template])]
   const sorted = [...new Map(entries)].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
   return `${JSON.stringify(Object.fromEntries(sorted), null, 2)}\n`
 }
@@ -44,14 +44,14 @@ async function namedIn(paths) {
   }
 }
 
-/** The templates after the tag `tell`, with numbered placeholders. */
-function toldIn({ path, text }) {
+/** The templates after the tag `phrase`, with numbered placeholders. */
+function phrasesIn({ path, text }) {
   const found = []
   visit(ts.createSourceFile(path, text, ts.ScriptTarget.Latest))
   return found
 
   function visit(node) {
-    if (ts.isTaggedTemplateExpression(node) && node.tag.text === 'tell') found.push(templateOf(node.template))
+    if (ts.isTaggedTemplateExpression(node) && node.tag.text === 'phrase') found.push(templateOf(node.template))
     ts.forEachChild(node, visit)
   }
 }

@@ -1,6 +1,6 @@
 /**
  * The schema of one kind of record as other tools use it: JSON Schema 2020-12 in one file, without a keyword or a format
- * of our own. A quantity is a number or text of its pattern; units and choices are told in the description, where
+ * of our own. A quantity is a number or text of its pattern; units and choices are named in the description, where
  * any editor shows them.
  */
 export function publishedSchema(kind, schemas) {
@@ -26,12 +26,12 @@ export function publishedSchema(kind, schemas) {
     if (source.$ref) return quantity(source)
     if (source.record) {
       inline.add(source.record)
-      return { ...told(source), oneOf: [{ type: 'string' }, { $ref: `#/$defs/${source.record}` }] }
+      return { ...described(source), oneOf: [{ type: 'string' }, { $ref: `#/$defs/${source.record}` }] }
     }
     const { properties, items, additionalProperties, type, ...rest } = without(source, notPublished)
     return {
       ...rest,
-      ...told(source),
+      ...described(source),
       ...(Array.isArray(type) ? { oneOf: type.map((one) => ({ type: one })) } : { type }),
       ...(properties && { properties: mapValues(properties, published) }),
       ...(items && { items: published(items) }),
@@ -43,14 +43,14 @@ export function publishedSchema(kind, schemas) {
 
   function quantity(source) {
     const { title, examples, pattern } = schemas.quantities.$defs[source.$ref.split('/').at(-1)]
-    return { ...told({ title, examples, ...source }), oneOf: [{ type: 'string', pattern }, { type: 'number' }] }
+    return { ...described({ title, examples, ...source }), oneOf: [{ type: 'string', pattern }, { type: 'number' }] }
   }
 }
 
 const notPublished = ['unit', 'symbol', 'costs', 'enumDescriptions', 'patternErrorMessage', 'record', 'format']
 
 /** What a person reads of a field. */
-function told({ title, description = '', unit, enum: choices, enumDescriptions, examples }) {
+function described({ title, description = '', unit, enum: choices, enumDescriptions, examples }) {
   const sentences = [
     description,
     enumDescriptions && `One of ${choices.map((choice, i) => `${choice} (${enumDescriptions[i]})`).join(', ')}.`,

@@ -10,26 +10,26 @@ import { Instrumenter } from '@stryker-mutator/instrumenter'
  * @returns       how many there are in all, those that are drawn, and the text of each file with its mutants behind switches
  */
 export async function drawMutants(files, count, seed) {
-  const all = await instrument(files.map((name) => [name, true]))
-  const rank = (mutant) =>
-    createHash('sha256')
-      .update(`${seed} ${keyOf(mutant)}`)
-      .digest('hex')
-  const ranked = all.mutants
-    .map((mutant) => ({ mutant, rank: rank(mutant) }))
-    .sort((a, b) => (a.rank < b.rank ? -1 : 1))
+  const all = keyed((await instrument(files.map((name) => [name, true]))).mutants)
+  const ranked = all.map((mutant) => ({ mutant, rank: hashOf(`${seed} ${mutant.key}`) }))
+  ranked.sort((a, b) => (a.rank < b.rank ? -1 : 1))
   const drawn = ranked.slice(0, count).map(({ mutant }) => mutant)
-  const keys = new Set(drawn.map(keyOf))
-  const places = new Map(drawn.map(({ fileName }) => [fileName, []]))
-  for (const { fileName, location } of drawn) places.get(fileName).push(location)
+  const keys = new Map(drawn.map((mutant) => [placeOf(mutant), mutant.key]))
+  const locations = new Map(drawn.map(({ fileName }) => [fileName, []]))
+  for (const { fileName, location } of drawn) locations.get(fileName).push(location)
   // once more with the places that are drawn alone: thousands of switches would slow every test
-  const few = await instrument([...places])
+  const few = await instrument([...locations])
   return {
-    all: all.mutants.length,
-    mutants: few.mutants.filter((mutant) => keys.has(keyOf(mutant))).map(described),
+    all: all.length,
+    mutants: few.mutants.flatMap((mutant) => {
+      const key = keys.get(placeOf(mutant))
+      return key === undefined ? [] : [{ ...described(mutant), key }]
+    }),
     sources: Object.fromEntries(few.files.map(({ name, content }) => [name, content])),
   }
 }
+
+export const hashOf = (text) => createHash('sha256').update(text).digest('hex').slice(0, 16)
 
 const instrument = (files) =>
   instrumenter.instrument(
@@ -40,13 +40,36 @@ const instrument = (files) =>
 const logger = { debug() {}, info() {}, isDebugEnabled: () => false }
 const instrumenter = new Instrumenter(logger)
 
-const keyOf = ({ fileName, location, mutatorName, replacement }) =>
+const placeOf = ({ fileName, location, mutatorName, replacement }) =>
   JSON.stringify([fileName, location, mutatorName, replacement])
 
-function described({ id, fileName, location: { start, end }, replacement }) {
-  const lines = readFileSync(fileName, 'utf8')
-    .split('\n')
-    .slice(start.line, end.line + 1)
-  const code = lines.length === 1 ? lines[0].slice(start.column, end.column) : `${lines[0].slice(start.column)} …`
-  return { id, file: fileName, line: start.line + 1, code, replacement }
+/** Names each mutant by what it changes and not by its line, so that a sample stays one when lines are added around it. */
+function keyed(mutants) {
+  const seen = new Map()
+  return mutants.map((mutant) => {
+    const text = JSON.stringify([mutant.fileName, mutant.mutatorName, codeOf(mutant), mutant.replacement])
+    const nth = seen.get(text) ?? 0
+    seen.set(text, nth + 1)
+    return { ...mutant, key: hashOf(`${text} ${nth}`) }
+  })
+}
+
+function described({ id, fileName, location, replacement }) {
+  const [first, ...more] = codeOf({ fileName, location }).split('\n')
+  return {
+    id,
+    file: fileName,
+    line: location.start.line + 1,
+    code: more.length > 0 ? `${first} …` : first,
+    replacement,
+  }
+}
+
+const texts = new Map()
+
+function codeOf({ fileName, location: { start, end } }) {
+  if (!texts.has(fileName)) texts.set(fileName, readFileSync(fileName, 'utf8').split('\n'))
+  const lines = texts.get(fileName).slice(start.line, end.line + 1)
+  lines.push(lines.pop().slice(0, end.column))
+  return [lines[0].slice(start.column), ...lines.slice(1)].join('\n')
 }

@@ -1,35 +1,43 @@
 // Runs the tests of a file as usual, and each test once more for every mutant that it reaches and that no test has noticed yet.
-import { createHash } from 'node:crypto'
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { TestRunner } from 'vitest'
 
-const { phase, folder, mutants, alone } = JSON.parse(readFileSync(process.env.MUTATE_PLAN, 'utf8'))
-const drawn = new Set(mutants)
+const { phase, folder, keyOf, alone, limit, reportPaths } = JSON.parse(readFileSync(process.env.MUTATE_PLAN, 'utf8'))
 /** What the switches in the sources look at. */
 const switches = (globalThis.__stryker__ ??= {})
 // from the first line of the first module on
 if (phase === 'alone') Object.assign(switches, { activeMutant: alone, hitCount: 0, hitLimit: 20_000_000 })
 
-/** Tests that take longer [ms] only see mutants that run alone. */
-const slow = 1000
+const noticed = (id) => `${folder}/noticed/${keyOf[id]}`
 
 export default class extends TestRunner {
   reached = {}
   isSpoilt = false
+  hasFailed = false
 
   async runTask(test) {
     const run = TestRunner.getTestFn(test)
     if (phase === 'alone') return run()
+    if (this.isSpoilt) return
+    const known = phase === 'reach' ? null : this.known(test)
+    // a test that is too slow for this round, or reaches nothing open, is left out
+    if (known && (known.ms > limit || !known.ids.some((id) => keyOf[id] && !existsSync(noticed(id))))) return
     const hits = await this.reach(test, run)
     if (phase === 'reach') return
-    const open = Object.entries(hits).filter(([id]) => drawn.has(id) && !existsSync(`${folder}/noticed/${id}`))
-    if (open.length === 0 || this.reached[test.id].ms > slow) return
-    // a test that cannot be run twice tells nothing of a mutant
-    if (await fails(run)) return
+    const open = Object.entries(hits).filter(([id]) => keyOf[id] && !existsSync(noticed(id)))
+    // a test that cannot be run twice says nothing of a mutant
+    if (open.length === 0 || (await fails(run))) return
     for (const [id, count] of open) {
       await this.tryMutant(test, run, id, count)
       if (this.isSpoilt) return
     }
+  }
+
+  /** What the first run found out about a test. */
+  known(test) {
+    const path = reportPaths[test.file.name].replace(/\/try-\d+\//, '/reach/')
+    this.knownTests ??= JSON.parse(readFileSync(path, 'utf8')).tests
+    return this.knownTests.find(({ name }) => name === nameOf(test)) ?? null
   }
 
   /** Runs a test on the sources as they are, and counts which mutants it comes by. */
@@ -40,17 +48,20 @@ export default class extends TestRunner {
     const start = performance.now()
     try {
       await run()
+    } catch (problem) {
+      this.hasFailed = true
+      throw problem
     } finally {
       switches.currentTestId = undefined
     }
     const hits = switches.mutantCoverage.perTest[test.id] ?? {}
-    this.reached[test.id] = { ms: performance.now() - start, ids: Object.keys(hits) }
+    this.reached[test.id] = { name: nameOf(test), ms: performance.now() - start, ids: Object.keys(hits) }
     return hits
   }
 
   async tryMutant(test, run, id, count) {
-    const limit = 30_000 + 30 * this.reached[test.id].ms
-    writeFileSync(`${folder}/now`, JSON.stringify({ id, until: Date.now() + limit }))
+    const most = 20_000 + 10 * this.reached[test.id].ms
+    writeFileSync(`${folder}/now`, JSON.stringify({ id, until: Date.now() + most }))
     const { perTest } = switches.mutantCoverage
     // a loop that does not end any more comes by its mutant again and again
     Object.assign(switches, { activeMutant: id, hitCount: 0, hitLimit: 100 * count + 1000 })
@@ -58,23 +69,24 @@ export default class extends TestRunner {
     Object.assign(switches, { activeMutant: undefined, hitCount: undefined })
     perTest[test.id] = {}
     if (!isNoticed) return
-    writeFileSync(`${folder}/noticed/${id}`, test.file.name)
+    writeFileSync(noticed(id), `${test.file.name} > ${nameOf(test)}`)
     // what a mutant leaves in a cache would make the next test fail without any
     if (await fails(run)) this.isSpoilt = true
   }
 
   onAfterRunFiles(files) {
     super.onAfterRunFiles?.(files)
-    if (phase === 'alone') return
-    const [{ name }] = files
-    const own = `${folder}/${phase}/${createHash('sha256').update(name).digest('hex').slice(0, 12)}.json`
-    mkdirSync(`${folder}/${phase}`, { recursive: true })
+    if (phase === 'alone' || this.isSpoilt || this.hasFailed) return
     const once = Object.keys(switches.mutantCoverage?.static ?? {})
-    writeFileSync(
-      own,
-      JSON.stringify({ file: name, once, tests: Object.values(this.reached), isSpoilt: this.isSpoilt }),
-    )
+    writeFileSync(reportPaths[files[0].name], JSON.stringify({ once, tests: Object.values(this.reached) }))
   }
+}
+
+/** The name of a test with those of its groups. */
+function nameOf(test) {
+  const names = []
+  for (let one = test; one && one !== test.file; one = one.suite) names.unshift(one.name)
+  return names.join(' > ')
 }
 
 async function fails(run) {

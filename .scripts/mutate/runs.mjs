@@ -1,9 +1,10 @@
-// The three runs of a sample of mutants: which tests reach which, all mutants in one process, and each that is left in its own.
+// The three runs of a sample of mutants: which tests reach which, many mutants in one process, and those left each in its own.
 import { spawn } from 'node:child_process'
-import { existsSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { relative } from 'node:path'
 import { Writable } from 'node:stream'
 import { createVitest } from 'vitest/node'
+import { hashOf } from './draw.mjs'
 
 const config = 'test/vitest.mutate.config.mts'
 const sink = new Writable({ write: (_, __, done) => done() })
@@ -11,51 +12,71 @@ const timeout = (ms) => new Promise((resolve) => setTimeout(resolve, ms, null).u
 
 export function createRuns(folder, mutants, sources) {
   const plan = `${folder}/plan.json`
-  const notice = (id, by) => writeFileSync(`${folder}/noticed/${id}`, by)
-  const isNoticed = (id) => existsSync(`${folder}/noticed/${id}`)
+  const keyOf = Object.fromEntries(mutants.map(({ id, key }) => [id, key]))
+  const notice = (id, by) => writeFileSync(`${folder}/noticed/${keyOf[id]}`, by)
+  const isNoticed = (id) => existsSync(`${folder}/noticed/${keyOf[id]}`)
+  const version = hashOf(JSON.stringify(sources))
+  /** What a run leaves of a test file, while neither it nor the sources change. */
+  const reports = (phase, file) =>
+    `${folder}/${phase}/${hashOf(`${version} ${file} ${readFileSync(file, 'utf8')}`)}.json`
+  const reportOf = (phase, file) => {
+    const path = reports(phase, file)
+    return existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : null
+  }
 
   return {
-    /** Runs the tests on the sources as they are. @returns by file: its time, the mutants that its tests reach, and those reached while it loads */
-    async reach(tests) {
-      const { code } = await vitest('reach', tests)
-      if (code !== 0) throw new Error('the tests fail without a mutant: see the report above')
-      const reports = reportsOf('reach').map(({ file, once, tests: own }) => ({
-        file,
-        once: new Set(once),
-        ids: new Set(own.flatMap((test) => test.ids)),
-        ms: own.reduce((sum, { ms }) => sum + ms, 0),
-      }))
-      return reports.sort((a, b) => a.ms - b.ms)
+    /** Runs the tests on the sources as they are. @returns by file: its tests with their times [ms] and the mutants that they reach, and those reached while it loads */
+    async reach(files) {
+      const open = files.filter((file) => !reportOf('reach', file))
+      if (open.length > 0) await vitest('reach', open)
+      return files.map((file) => {
+        const report = reportOf('reach', file)
+        if (!report) throw new Error(`${file} fails without a mutant`)
+        return { file, tests: report.tests, once: new Set(report.once) }
+      })
     },
 
-    /** Every mutant in one process a file, the fastest files first; again where a mutant spoilt its process or did not end. */
-    async tryTogether(reached) {
-      let left = reached.filter(({ ids }) => ids.size > 0).map(({ file }) => file)
-      while (left.length > 0) {
-        rmSync(`${folder}/try`, { recursive: true, force: true })
-        const { stuck } = await vitest('try', left)
+    /** Every mutant in one process a file, by tests that take up to so long [ms]; again where one spoilt its process or did not end. */
+    async tryTogether(reached, limit) {
+      const phase = `try-${limit}`
+      const isOpen = ({ file, tests }) =>
+        !reportOf(phase, file) &&
+        tests.some(({ ms, ids }) => ms <= limit && ids.some((id) => keyOf[id] && !isNoticed(id)))
+      const timeOf = ({ tests }) => tests.reduce((sum, { ms, ids }) => sum + (ms <= limit ? ms * ids.length : 0), 0)
+      const inOrder = [...reached].sort((a, b) => timeOf(a) - timeOf(b))
+      for (;;) {
+        const open = inOrder.filter(isOpen).map(({ file }) => file)
+        if (open.length === 0) return
+        const before = noticedCount()
+        const { stuck } = await vitest(phase, open, { limit })
         if (stuck) notice(stuck, 'time')
-        const done = new Set(reportsOf('try').flatMap(({ file, isSpoilt }) => (isSpoilt ? [] : [file])))
-        if (!stuck && reportsOf('try').length === 0) throw new Error('the tests could not be run')
-        left = left.filter((file) => !done.has(file))
+        else if (noticedCount() === before && open.every((file) => !reportOf(phase, file)))
+          throw new Error(`${open[0]} could not be run`)
       }
     },
 
     /** What runs while modules load: each mutant is there from the first line on, and the first test that fails ends its run. */
     async tryAlone(reached) {
-      const order = reached.map(({ file }) => file)
+      const timeOf = ({ tests }) => tests.reduce((sum, { ms }) => sum + ms, 0)
+      const inOrder = reached.filter((one) => timeOf(one) < 20_000).sort((a, b) => timeOf(a) - timeOf(b))
       let server = null
-      for (const id of mutants) {
-        const own = reached.filter(({ once }) => once.has(id)).map(({ file }) => file)
-        if (isNoticed(id) || own.length === 0) continue
-        write('alone', order, id)
+      for (const { id } of mutants) {
+        const own = inOrder.filter(({ once }) => once.has(id)).map(({ file }) => file)
+        const open = own.filter((file) => !reportOf(`alone-${keyOf[id]}`, file))
+        if (isNoticed(id) || open.length === 0) continue
+        write(
+          'alone',
+          inOrder.map(({ file }) => file),
+          { alone: id },
+        )
         server ??= await createVitest('test', { config, watch: true, bail: 1 }, {}, { stdout: sink, stderr: sink })
         const specifications = (await server.globTestSpecifications()).filter(({ moduleId }) =>
-          own.includes(relative('.', moduleId)),
+          open.includes(relative('.', moduleId)),
         )
         const ended = await Promise.race([server.runTestSpecifications(specifications), timeout(120_000)])
         const passed = ended?.testModules.every((module) => module.ok()) && ended.unhandledErrors.length === 0
         if (!passed) notice(id, 'alone')
+        else for (const file of open) report(`alone-${keyOf[id]}`, file)
         if (ended) continue
         await server.close()
         server = null
@@ -64,13 +85,24 @@ export function createRuns(folder, mutants, sources) {
     },
   }
 
-  function write(phase, tests, alone) {
-    writeFileSync(plan, JSON.stringify({ phase, folder, mutants, tests, sources, alone }))
+  function report(phase, file) {
+    mkdirSync(`${folder}/${phase}`, { recursive: true })
+    writeFileSync(reports(phase, file), '{}')
+  }
+
+  function noticedCount() {
+    return mutants.filter(({ id }) => isNoticed(id)).length
+  }
+
+  function write(phase, tests, more) {
+    mkdirSync(`${folder}/${phase}`, { recursive: true })
+    const reportPaths = Object.fromEntries(tests.map((file) => [file, reports(phase, file)]))
+    writeFileSync(plan, JSON.stringify({ phase, folder, keyOf, tests, sources, reportPaths, ...more }))
     process.env.MUTATE_PLAN = plan
   }
 
-  function vitest(phase, tests) {
-    write(phase, tests)
+  function vitest(phase, tests, more) {
+    write(phase, tests, more)
     writeFileSync(`${folder}/now`, '{}')
     const child = spawn(process.execPath, ['node_modules/vitest/vitest.mjs', 'run', '--config', config], {
       env: { ...process.env, CI: 'true' },
@@ -85,17 +117,11 @@ export function createRuns(folder, mutants, sources) {
       process.kill(-child.pid, 'SIGKILL')
     }, 1000)
     return new Promise((resolve) =>
-      child.once('exit', (code) => {
+      child.once('exit', () => {
         clearInterval(watch)
-        resolve({ code, stuck })
+        resolve({ stuck })
       }),
     )
-  }
-
-  function reportsOf(phase) {
-    const place = `${folder}/${phase}`
-    if (!existsSync(place)) return []
-    return readdirSync(place).map((name) => JSON.parse(readFileSync(`${place}/${name}`, 'utf8')))
   }
 }
 

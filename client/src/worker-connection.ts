@@ -2,7 +2,7 @@ import { BrowserMessageReader, BrowserMessageWriter, type MessageTransports } fr
 import { lockPrefix } from '../../server/src/editor/protocol.ts'
 
 /**
- * Starts a language server in a worker. A worker that dies tells nobody, so the server holds a lock as long as it lives; an
+ * Starts a language server in a worker. A worker that dies sends no event, so the server holds a lock as long as it lives; an
  * error that nothing caught ends it, as it would end a process. Both close the connection, and the client starts another.
  */
 export function startWorker(address: string): MessageTransports {

@@ -9,11 +9,11 @@ const broken = (from: string, to: string, text = tern) => {
   return out
 }
 const printed = broken('efficiency: 17.1 % # as printed', 'efficiency: 19.4 %')
-const told = (text: string, path?: string) => check(text, path ? { path } : {}).findings.map(({ rule }) => rule)
+const reported = (text: string, path?: string) => check(text, path ? { path } : {}).findings.map(({ rule }) => rule)
 const accepted = (text: string, path?: string) =>
   check(text, path ? { path } : {}).accepted.map(({ finding, because }) => `${finding.rule}: ${because}`)
 
-test('without an acceptance it is told', () => expect(told(printed)).toEqual(['efficiency-printed']))
+test('without an acceptance it is reported', () => expect(reported(printed)).toEqual(['efficiency-printed']))
 
 test.each([
   ['on the line', broken('19.4 %', '19.4 % # accept efficiency-printed: cell area', printed)],
@@ -37,7 +37,7 @@ test.each([
   ],
 ])('accepted %s', (_, text) => {
   expect(accepted(text)).toEqual(['efficiency-printed: cell area'])
-  expect(told(text)).toEqual([])
+  expect(reported(text)).toEqual([])
 })
 
 test('several in one comment', () => {
@@ -46,7 +46,7 @@ test('several in one comment', () => {
     '19.4 % # accept efficiency-printed: cell area ; accept efficiency-above-record: none',
   )
   expect(accepted(two)).toEqual(['efficiency-printed: cell area'])
-  expect(told(two)).toEqual(['acceptance-unused'])
+  expect(reported(two)).toEqual(['acceptance-unused'])
 })
 
 test.each([
@@ -55,12 +55,12 @@ test.each([
   ['another rule', '19.4 % # accept voc-below-vmp: who knows', ['acceptance-unused', 'efficiency-printed']],
   ['a rule that is not there', '19.4 % # accept efficiency-print: who knows', ['efficiency-printed', 'unknown-rule']],
 ])('%s accepts nothing', (_, value, rules) => {
-  expect(told(printed.replace('19.4 %', value)).sort()).toEqual(rules)
+  expect(reported(printed.replace('19.4 %', value)).sort()).toEqual(rules)
 })
 
 test('an acceptance on another line accepts nothing here', () => {
   const text = printed.replace('isc: 6.31 A', 'isc: 6.31 A # accept efficiency-printed: wrong line')
-  expect(told(text).sort()).toEqual(['acceptance-unused', 'efficiency-printed'])
+  expect(reported(text).sort()).toEqual(['acceptance-unused', 'efficiency-printed'])
 })
 
 test('an acceptance that matches nothing is marked on its own words', () => {
@@ -77,35 +77,35 @@ test('JSON says it in a list', () => {
   >
   const stc = { ...(json.stc as object), efficiency: '15 %' }
   const path = 'egret-390.panel.json'
-  expect(told(JSON.stringify({ ...json, stc }), path)).toContain('efficiency-printed')
+  expect(reported(JSON.stringify({ ...json, stc }), path)).toContain('efficiency-printed')
   const list = [{ rule: 'efficiency-printed', field: '/stc/efficiency', because: 'cell area' }]
   const text = JSON.stringify({ ...json, stc, accepted: list }, null, 2)
   expect(accepted(text, path)).toEqual(['efficiency-printed: cell area'])
-  expect(told(text, path)).not.toContain('efficiency-printed')
+  expect(reported(text, path)).not.toContain('efficiency-printed')
 })
 
 test('what YAML does to a number cannot be hidden behind a wide acceptance', () => {
   const text = printed
     .replace('length: 1190 mm', 'length: 1190,5 mm')
     .replace('stc: #', 'stc: # accept decimal-comma-splits: no ;')
-  expect(told(text)).toContain('decimal-comma-splits')
+  expect(reported(text)).toContain('decimal-comma-splits')
 })
 
 test('a value that a person vouches for is no slip', () => {
   const typed = '27.1 % # accept efficiency-printed: of the cells'
-  expect(told(printed.replace('19.4 %', '27.1 %'))).toEqual(['efficiency-printed'])
-  expect(told(printed.replace('19.4 %', typed))).toEqual([])
+  expect(reported(printed.replace('19.4 %', '27.1 %'))).toEqual(['efficiency-printed'])
+  expect(reported(printed.replace('19.4 %', typed))).toEqual([])
   const hint = printed.replace('19.4 %', '27.1 % # accept weight-missing: no matter')
-  expect(told(hint).sort()).toEqual(['acceptance-unused', 'efficiency-printed'])
+  expect(reported(hint).sort()).toEqual(['acceptance-unused', 'efficiency-printed'])
 })
 
 test('what is accepted does not speak for what is not', () => {
   const text = tern.replace('weight: 2.2 kg', 'weight: 52 kg # accept weight-per-area-unusual: with its crate')
   expect(accepted(text)).toContain('weight-per-area-unusual: with its crate')
-  expect(told(text)).toEqual(['power-per-weight-unusual'])
+  expect(reported(text)).toEqual(['power-per-weight-unusual'])
 })
 
-test('a rule that is not there is told with the nearest', () => {
+test('a rule that is not there is reported with the nearest', () => {
   const [one] = check(tern.replace('isc: 6.31 A', 'isc: 6.31 A # accept isc-below-inp: why')).findings
   expect(one!.message).toBe('No rule is called isc-below-inp. Did you mean isc-below-imp?')
 })

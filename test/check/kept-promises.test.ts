@@ -2,7 +2,7 @@ import { expect, test } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
 import { withKeptPromises } from '../../server/src/check/kept-promises.ts'
 import { plain, whole } from '../../server/src/check/sentences.ts'
-import { tell } from '../../server/src/wording/told.ts'
+import { phrase } from '../../server/src/wording/phrase.ts'
 import { foundAt, type Found } from '../../server/src/findings/found.ts'
 import type { Edit } from '../../server/src/text/span.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
@@ -22,11 +22,17 @@ const at = (part: string) => ({ start: text.indexOf(part), end: text.indexOf(par
 
 /** A finding of a rule on the weight with one fix, and what is left of it. */
 function left(edits: readonly Edit[], more: { readonly remains?: boolean; readonly text?: string } = {}): Found {
-  const fix = { pointer: '/weight', text: more.text ?? '', why: whole(tell`it is`), certainty: 'guess', edits } as const
+  const fix = {
+    pointer: '/weight',
+    text: more.text ?? '',
+    why: whole(phrase`it is`),
+    certainty: 'guess',
+    edits,
+  } as const
   const weight = { pointer: '/weight', span: at('2.4 kg') }
   const found: Found = {
     ...foundAt(rule, weight, { say: 'odd' }, { fixes: [fix] }),
-    sentence: whole(tell`The weight 2.4 kg is odd; 1.1 kg would agree.`),
+    sentence: whole(phrase`The weight 2.4 kg is odd; 1.1 kg would agree.`),
   }
   const [kept] = withKeptPromises(file, [found], (after) => ({
     file: readFile(path, after)!,
@@ -40,7 +46,7 @@ function left(edits: readonly Edit[], more: { readonly remains?: boolean; readon
 test('a correction that keeps its promise is offered, with the sentence that speaks of it', () => {
   const kept = left([{ span: at('2.4'), text: '1.1' }])
   expect(kept.fixes).toHaveLength(1)
-  expect(kept.sentence).toEqual(whole(tell`The weight 2.4 kg is odd; 1.1 kg would agree.`))
+  expect(kept.sentence).toEqual(whole(phrase`The weight 2.4 kg is odd; 1.1 kg would agree.`))
 })
 
 test.each([

@@ -37,16 +37,16 @@ function found(text: string, others: readonly string[]) {
   return findings.filter(({ severity }) => severity !== 'hint')
 }
 
-test('what is unusual about the fields of a warning is not told besides', () => {
+test('what is unusual about the fields of a warning is not reported besides', () => {
   expect(found(panel('Tern 110', { weight: '22 kg' }), [twin])).toMatchObject([{ rule: 'weight-per-area-unusual' }])
   expect(found(panel('Tern 110', { length: '119 mm' }), [])).toMatchObject([{ rule: 'efficiency-impossible' }])
 })
 
-test('of remarks on one field that with a fix is told', () => {
+test('of remarks on one field that with a fix is reported', () => {
   expect(found(panel('Tern 110', { noct: '64 °C' }), [small, large])).toMatchObject([{ rule: 'unlike-family' }])
 })
 
-test('a coefficient that its family has otherwise is told once, with every sibling', () => {
+test('a coefficient that its family has otherwise is reported once, with every sibling', () => {
   const [one, ...others] = found(panel('Tern 110', { beta: '-0.92 %/°C' }), [small, large])
   expect(others).toEqual([])
   expect(one!.severity).toBe('warning')
@@ -54,7 +54,7 @@ test('a coefficient that its family has otherwise is told once, with every sibli
   expect(one!.related.flatMap(({ path }) => path ?? [])).toEqual(['other-0.panel.yaml', 'other-1.panel.yaml'])
 })
 
-test('a rating that is a neighbour’s is told as that', () => {
+test('a rating that is a neighbour’s is reported as that', () => {
   const [one] = found(panel('Tern 110', { pmax: '105 W' }), [twin])
   expect(one!.message).toContain('Pmax 105 W is what Tern 105 has')
 })

@@ -16,7 +16,7 @@ test.each(['error', 'warning', 'information', 'hint'])('a library makes a rule %
 
 test('or silences it', () => expect(with_('off')).toEqual([]))
 
-test('a word that is no severity changes nothing and is told', () => {
+test('a word that is no severity changes nothing and is reported', () => {
   expect(with_('loud')).toEqual(['warning'])
   const settings = check('format: 1\nseverities: { efficiency-printed: loud }\n', { path: 'wattproof.yaml' })
   expect(settings.findings.map(({ rule, pointer }) => `${rule} ${pointer}`)).toEqual([
@@ -24,7 +24,7 @@ test('a word that is no severity changes nothing and is told', () => {
   ])
 })
 
-test('settings for a rule that is not there are told, with the nearest', () => {
+test('settings for a rule that is not there are reported, with the nearest', () => {
   const { findings } = check('format: 1\nseverities: { efficiency-print: off }\n', { path: 'wattproof.yaml' })
   expect(findings.map(({ rule, message }) => `${rule}: ${message}`)).toEqual([
     'unknown-rule: No rule is called efficiency-print. Did you mean efficiency-printed?',

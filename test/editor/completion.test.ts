@@ -159,7 +159,7 @@ describe('values', () => {
     check('warranty:\n  exclusions:\n    - fo$0\n', 'foot traffic', 'warranty:\n  exclusions:\n    - foot traffic\n')
   })
 
-  test('ids of records, each with what tells it from the others', () => {
+  test('ids of records, each with what distinguishes it from the others', () => {
     const options = { name: 'boat.system.yaml', others: { 'tern-110.panel.yaml': tern, 'auk.panel.yaml': tern } }
     const { items } = itemsAt('arrays:\n  - panels: [{ panel: t$0 }]\n', options)
     expect(items.map(({ label, detail }) => `${label}: ${detail}`)).toEqual([

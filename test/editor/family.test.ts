@@ -27,7 +27,7 @@ afterEach(async () => {
   folder.dispose()
 })
 
-test('a value that breaks with the siblings is told with their names, until they read the same', async () => {
+test('a value that breaks with the siblings is reported with their names, until they read the same', async () => {
   folder = folderOf(files)
   client = await startServer({ capabilities: full, folders: [folder.uri] })
   const own = folder.uriOf('tern-110.panel.yaml')

@@ -46,8 +46,8 @@ test.runIf(process.platform !== 'win32')(
       'workspace/diagnostic',
       { previousResultIds: [] },
     )
-    const told = Object.fromEntries(items.map((one) => [one.uri.slice(folder.uri.length + 1), one.items]))
-    const unread = Object.entries(told).flatMap(([name, [first]]) =>
+    const reported = Object.fromEntries(items.map((one) => [one.uri.slice(folder.uri.length + 1), one.items]))
+    const unread = Object.entries(reported).flatMap(([name, [first]]) =>
       first?.code === 'file-not-read' ? [`${name}: ${first.message}`] : [],
     )
     expect(unread.sort()).toEqual([
@@ -57,8 +57,8 @@ test.runIf(process.platform !== 'win32')(
       'pipe.panel.yaml: This file was not read: it is no regular file.',
       'zero.panel.yaml: This file was not read: it is a link that leads out of its library.',
     ])
-    expect(told['bad.panel.yaml']!.map(({ code }) => code)).toContain('voc-below-vmp')
-    expect(told['near.panel.yaml']).toBeDefined()
+    expect(reported['bad.panel.yaml']!.map(({ code }) => code)).toContain('voc-below-vmp')
+    expect(reported['near.panel.yaml']).toBeDefined()
     expect(client.log).toEqual([])
     folder.dispose()
   },

@@ -29,8 +29,8 @@ afterEach(async () => {
 
 const refreshed = () => client.until(() => client.asked.some(({ method }) => method === 'workspace/diagnostic/refresh'))
 
-/** Asks for what is new about closed files, again and again as an editor does, until a rule is told of one. */
-async function told(name: string, rule: string) {
+/** Asks for what is new about closed files, again and again as an editor does, until a rule is reported for one. */
+async function reported(name: string, rule: string) {
   const known = new Map<string, string>()
   for (;;) {
     const previousResultIds = [...known].map(([uri, value]) => ({ uri, value }))
@@ -65,19 +65,19 @@ test('an edit of a panel record reaches the open system and the closed one, unsa
 
   await client.change(folder.uriOf(puffin), 2, [{ text: highVoltage(text(puffin)) }])
   await client.change(folder.uriOf(gannet), 2, [{ text: highVoltage(text(gannet)) }])
-  await told(van, 'string-voltage-high')
+  await reported(van, 'string-voltage-high')
   await pulled(boat, hasHighVoltage)
 })
 
 test('an editor that is pushed to hears of the closed system too, and that it is well again when the panel is closed unsaved', async () => {
   folder = library()
   client = await startServer({ capabilities: bare, folders: [folder.uri] })
-  const told = () => rules(client.published.get(folder.uriOf(van)))
+  const reported = () => rules(client.published.get(folder.uriOf(van)))
   await client.open(folder.uriOf(gannet), text(gannet))
   await client.change(folder.uriOf(gannet), 2, [{ text: highVoltage(text(gannet)) }])
-  await client.until(() => told().includes('string-voltage-high'))
+  await client.until(() => reported().includes('string-voltage-high'))
   await client.close(folder.uriOf(gannet))
-  await client.until(() => !told().includes('string-voltage-high'))
+  await client.until(() => !reported().includes('string-voltage-high'))
 })
 
 test('an editor that is pushed to still shows the findings of a file that it closes', async () => {

@@ -29,7 +29,7 @@ afterEach(async () => {
 })
 
 /** Asks for the findings of the open climate whenever the server says that they may have changed, until they are so. */
-async function told(isSo: (messages: string) => boolean) {
+async function reported(isSo: (messages: string) => boolean) {
   for (;;) {
     client.asked.length = 0
     const found = (await client.pull(folder.uriOf('place.climate.yaml'))) as { message: string }[]
@@ -43,19 +43,19 @@ test('a file of hourly weather that comes, goes bad and comes right is read agai
   folder = folderOf({ 'wattproof.yaml': 'format: 1\n', 'place.climate.yaml': climate })
   client = await startServer({ capabilities: full, folders: [folder.uri] })
   await client.open(folder.uriOf('place.climate.yaml'), climate)
-  await told((messages) => messages.includes('place.epw is not there'))
+  await reported((messages) => messages.includes('place.epw is not there'))
   const change = (type: number) =>
     client.notify('workspace/didChangeWatchedFiles', { changes: [{ uri: folder.uriOf('place.epw'), type }] })
   folder.write('place.epw', hours)
   await change(1)
-  await told((messages) => !messages.includes('place.epw'))
+  await reported((messages) => !messages.includes('place.epw'))
   folder.write('place.epw', 'no weather')
   await change(2)
-  await told((messages) => messages.includes('place.epw is no EPW file'))
+  await reported((messages) => messages.includes('place.epw is no EPW file'))
   folder.remove('place.epw')
   await change(3)
-  await told((messages) => !messages.includes('is no EPW file'))
-  expect(await told((messages) => messages.includes('place.epw'))).toContain('place.epw is not there')
+  await reported((messages) => !messages.includes('is no EPW file'))
+  expect(await reported((messages) => messages.includes('place.epw'))).toContain('place.epw is not there')
 })
 
 test('the server has the editor watch files of hourly weather', async () => {

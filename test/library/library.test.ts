@@ -77,7 +77,7 @@ test('settings arrive, change and go: prices are read again', () => {
   expect(unit()).toBeUndefined()
 })
 
-test('what is put last wins; what is dropped is gone; the version tells of both', () => {
+test('what is put last wins; what is dropped is gone; the version changes with both', () => {
   const library = createLibrary()
   const name = () => (library.file('tern.panel.yaml')?.record as { name?: { text: string } } | undefined)?.name?.text
   expect(library.version).toBe(0)

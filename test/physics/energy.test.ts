@@ -134,11 +134,14 @@ describe('synthetic days', () => {
     [43.5, sun],
     [48, [1.0, 1.8, 2.9, 4.2, 5.2, 5.5, 5.6, 4.8, 3.5, 2.0, 1.1, 0.8].map((kWh) => kWh * 1000)],
     [35, [2.4, 3.1, 4.2, 5.3, 6.0, 6.4, 6.4, 5.8, 4.8, 3.8, 2.7, 2.2].map((kWh) => kWh * 1000)],
-  ])('at %d degrees bad days come in runs: a day tells of the next by about a quarter', (where, means) => {
-    const years = Array.from({ length: 40 }, (_, seed) => dayToDay(syntheticSunDays(where, means, seed), where))
-    expect(mean(years)).toBeGreaterThan(0.22)
-    expect(mean(years)).toBeLessThan(0.31)
-  })
+  ])(
+    'at %d degrees bad days come in runs: a day predicts the next with a correlation of about a quarter',
+    (where, means) => {
+      const years = Array.from({ length: 40 }, (_, seed) => dayToDay(syntheticSunDays(where, means, seed), where))
+      expect(mean(years)).toBeGreaterThan(0.22)
+      expect(mean(years)).toBeLessThan(0.31)
+    },
+  )
 
   test('no day is clearer than 0.83, nor below 0, and none has more diffuse than sun', () => {
     const bright = sun.map((x) => 1.25 * x)

@@ -7,6 +7,7 @@ import { diodeChecks } from './diode.checks.ts'
 import { energyChecks } from './energy.checks.ts'
 import { fitChecks } from './fit.checks.ts'
 import { irradianceChecks } from './irradiance.checks.ts'
+import { measuredSkyChecks } from './measured-sky.checks.ts'
 import { reviewChecks } from './review.checks.ts'
 import { sunChecks } from './sun.checks.ts'
 import { temperatureChecks } from './temperature.checks.ts'
@@ -19,6 +20,7 @@ export const allChecks: readonly Check[] = [
   ...fitChecks,
   ...sunChecks,
   ...irradianceChecks,
+  ...measuredSkyChecks,
   ...energyChecks,
   ...cableChecks,
   ...reviewChecks,

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest'
 import type { QuantityKind, QuantityProblem } from '../../server/src/quantities/quantity.ts'
 import type { ReadOptions } from '../../server/src/quantities/read.ts'
 import { readQuantity } from '../../server/src/quantities/read.ts'
-import { toldInWords } from '../../server/src/wording/told.ts'
+import { phraseInWords } from '../../server/src/wording/phrase.ts'
 
 /** `marked` has the characters that the finding is on in brackets. */
 type Case = [kind: QuantityKind, marked: string, code: QuantityProblem['code'], fixes: string[], options?: ReadOptions]
@@ -106,7 +106,7 @@ test.each([
 })
 
 test('messages say what was typed and what is expected', () => {
-  const message = (text: string, kind: QuantityKind) => toldInWords(readQuantity(text, kind).problem!.message)
+  const message = (text: string, kind: QuantityKind) => phraseInWords(readQuantity(text, kind).problem!.message)
   expect(message('18.6 A', 'voltage')).toBe('18.6 A is a current; a voltage belongs here, such as 22.1 V')
   expect(message('18.6 Vt', 'voltage')).toBe('"Vt" is no unit known here; a voltage is expected here, such as 22.1 V')
   expect(message('1,190 V', 'voltage')).toBe('"1,190" may be 1190 or 1.190; write the one that is meant')

@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { toldInWords } from '../../server/src/wording/told.ts'
+import { phraseInWords } from '../../server/src/wording/phrase.ts'
 import { expect, test } from 'vitest'
 import { formatNumber, fromBase, toBase, unitsFor } from '../../server/src/quantities/format.ts'
 import { kinds } from '../../server/src/quantities/kinds.ts'
@@ -26,7 +26,7 @@ test('reading never throws, and offsets lie inside the text', () => {
       const read = readQuantity(typed, k, o)
       for (const { start, end, message } of notes(read)) {
         expect(0 <= start && start <= end && end <= typed.length).toBe(true)
-        expect(toldInWords(message)).toMatch(/^\S.*\S$/s)
+        expect(phraseInWords(message)).toMatch(/^\S.*\S$/s)
       }
       if (read.quantity) {
         expect(Number.isFinite(read.quantity.value) && read.quantity.half >= 0).toBe(true)

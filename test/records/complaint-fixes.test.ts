@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { readFile } from '../../server/src/records/read.ts'
 import { applyEdits } from '../../server/src/text/span.ts'
-import { panel, ratings, told } from './told.ts'
+import { panel, ratings, reported } from './reported.ts'
 
 const ratingsAs = (from: string, to: string) => panel({ stc: ratings.replace(from, to) })
 
@@ -20,5 +20,5 @@ test.each([
   const [first] = readFile('a.panel.yaml', text)!.readFindings
   const fixed = applyEdits(text, first!.corrections[0]!.edits)
   expect(fixed).toContain(after)
-  expect(told(fixed)).toEqual([])
+  expect(reported(fixed)).toEqual([])
 })

@@ -1,6 +1,6 @@
 import { readFileSync, readdirSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { told } from './told.ts'
+import { reported } from './reported.ts'
 
 /** What a reader of messages must never see. */
 const machine =
@@ -65,7 +65,7 @@ test('no message speaks the language of the validator', () => {
   ]
   for (const key of keys)
     for (const value of values)
-      for (const line of told(`${key}: ${value}\n`)
+      for (const line of reported(`${key}: ${value}\n`)
         .map((one) => one.replace(/^[^\]]*\] /, ''))
         .filter((one) => !/"null"/.test(one)))
         expect(line, `${key}: ${value}`).not.toMatch(machine)

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { readFile } from '../../server/src/records/read.ts'
-import { panel, ratings, told } from './told.ts'
+import { panel, ratings, reported } from './reported.ts'
 
 const quantity = 'a number with a unit is expected, such as'
 const ratingsAs = (from: string, to: string) => panel({ stc: ratings.replace(from, to) })
@@ -49,7 +49,7 @@ test.each([
   [panel({ top: 'certificates:\n  -\n  - IEC 61215' }), 'empty-field [certificates] The certificate has no value.'],
   ['', 'missing-field [] The panel record is empty; wattproof new panel begins one.'],
   ['# nothing yet\n', 'missing-field [] The panel record is empty; wattproof new panel begins one.'],
-  // another shape, and what makes one of a number is told alone
+  // another shape, and what makes one of a number is reported alone
   [
     ratingsAs('22.1 V', '{22.1 V}'),
     'braces-around-number [{22.1 V}] The braces around 22.1 V make a map of it. Write 22.1 V without them.',
@@ -142,7 +142,7 @@ test.each([
     panel({ top: 'weight: ~' }),
     'quantity-not-given [~] "~" says that it is not given: leave the field out, or write 2.2 kg.',
   ],
-])('%#: %s', (text, message) => expect(told(text)).toEqual([message]))
+])('%#: %s', (text, message) => expect(reported(text)).toEqual([message]))
 
 test.each([
   [{ top: 'family: 110' }],
@@ -151,7 +151,7 @@ test.each([
   [{ top: 'certificates: [IEC 61215, ]' }],
   [{ top: 'price: { quoted_on: 2024-02-29 }' }],
 ])('a text may look like a number, lists may be empty: %o', (changes) => {
-  expect(told(panel(changes))).toEqual([])
+  expect(reported(panel(changes))).toEqual([])
 })
 
 test('a misspelt field that is required weighs as much as a missing one', () => {
@@ -163,13 +163,13 @@ test('a misspelt field that is required weighs as much as a missing one', () => 
 test('other kinds: numbers of a list, a list of twelve, a currency', () => {
   const climate = readFileSync('samples/systems/climates/example-bay.climate.yaml', 'utf8')
   const short = climate.replace(/^sun: \[[^,]+,/m, 'sun: [')
-  expect(told(short, 'a.climate.yaml')).toEqual(['out-of-range [sun] sun has 11 values, where 12 are expected.'])
-  expect(told('format: 1\ncurrency: usd\n', 'wattproof.yaml')).toEqual([
+  expect(reported(short, 'a.climate.yaml')).toEqual(['out-of-range [sun] sun has 11 values, where 12 are expected.'])
+  expect(reported('format: 1\ncurrency: usd\n', 'wattproof.yaml')).toEqual([
     'wrong-text [usd] currency "usd" is not written like USD.',
   ])
   const boat = readFileSync('samples/systems/boat.system.yaml', 'utf8')
   const months = boat.replace('months: [5, 6', 'months: [0, 13')
-  expect(told(months, 'a.system.yaml')).toEqual([
+  expect(reported(months, 'a.system.yaml')).toEqual([
     expect.stringMatching(/^out-of-range \[0\] .* 0 is below 1\.$/),
     expect.stringMatching(/^out-of-range \[13\] .* 13 is above 12\.$/),
   ])
@@ -184,7 +184,7 @@ test('JSON: the same on the characters between the quotes', () => {
     stc: { pmax: '110 W', vmp: '18.6 V', imp: '5.92 A', voc: '22.1 A' },
     size: { length: 1190, width: 540 },
   })
-  expect(told(json, 'a.panel.json')).toEqual([
+  expect(reported(json, 'a.panel.json')).toEqual([
     'unknown-field ["wieght"] The record has no field wieght, so it is not read. Did you mean weight?',
     'missing-field ["stc"] isc is missing under stc, such as isc: 6.31 A.',
     'wrong-kind ["36"] cells in series is "36"; a whole number is expected, such as 36.',

@@ -4,7 +4,7 @@ import type { ReadFile } from '../../server/src/records/read-file.ts'
 import { readFile } from '../../server/src/records/read.ts'
 import { panelValues } from '../../server/src/values/panel-values.ts'
 import { siteOf } from '../../server/src/values/site.ts'
-import { panel } from './told.ts'
+import { panel } from './reported.ts'
 
 const whole = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8')
 const read = (text: string) => readFile('tern-110.panel.yaml', text) as ReadFile<'panel'>
@@ -37,7 +37,7 @@ test.each([
   expect(all.filter((id) => !left.includes(id))).toEqual(lost)
 })
 
-test('what one tab does to the lines around it is told once', () => {
+test('what one tab does to the lines around it is reported once', () => {
   const { readFindings } = read(whole.replace('  vmp: 18.6 V', '\tvmp: 18.6 V'))
   expect(readFindings.map(({ rule }) => rule)).toEqual(['tab-indents'])
 })

@@ -21,7 +21,7 @@ test.each([
   ['no place', file(whole).replace('43.50', ''), 'names no latitude, longitude and time zone in its first line'],
   ['half a year', file(whole.slice(0, 4380)), 'has 4380 hours, where a year has 8760'],
   ['no sun', file([...whole.slice(0, 10), hour(1, 9999)]), 'has no month, air or sun in line 19 that can be used'],
-])('%s is told in words', (_, text, said) => expect(readWeather(text)).toBe(said))
+])('%s is reported in words', (_, text, said) => expect(readWeather(text)).toBe(said))
 
 test.each([
   ['/a/bay.climate.yaml', 'bay.epw', '/a/bay.epw'],

@@ -40,7 +40,7 @@ const review = (text: string | null) => {
   const all = library(text)
   return reviewOf(all, all.file('/a/own.system.yaml')!)!
 }
-const told = (text: string) =>
+const reported = (text: string) =>
   checkFile(library(text), '/a/place.climate.yaml', { today: '2026-01-01' })!.findings.map(({ rule, message }) => [
     rule,
     message,
@@ -55,12 +55,12 @@ test('a climate with hours of its own has the sun of its file, month by month', 
   expect(figures.months[6]!.yield_wh_day).not.toBe(review(null).figures.months[6]!.yield_wh_day)
 })
 
-test('a file that is not there, or none of weather, is told in its climate, and the means are used', () => {
-  expect(told('')).toContainEqual(['hourly-weather-unreadable', 'place.epw is not there.'])
-  expect(told('a')).toContainEqual([
+test('a file that is not there, or none of weather, is reported in its climate, and the means are used', () => {
+  expect(reported('')).toContainEqual(['hourly-weather-unreadable', 'place.epw is not there.'])
+  expect(reported('a')).toContainEqual([
     'hourly-weather-unreadable',
     'place.epw is no EPW file: its first line does not begin with LOCATION.',
   ])
-  expect(told(epw).map(([rule]) => rule)).not.toContain('hourly-weather-unreadable')
+  expect(reported(epw).map(([rule]) => rule)).not.toContain('hourly-weather-unreadable')
   expect(review('').figures).toEqual({ ...review(null).figures })
 })

@@ -19,7 +19,7 @@ test.each(loads)('with %i W all day, energy in is energy out and what stayed, to
 })
 
 /**
- * The same year told otherwise: energy in watt-seconds above the floor, minute by minute, with one clamp instead of cases.
+ * The same year calculated another way: energy in watt-seconds above the floor, minute by minute, with one clamp instead of cases.
  * It gets only what the arrays give and the loads take.
  */
 function byTheMinute(produced: Float64Array, load: Float64Array, capacity: number, depth: number, roundTrip: number) {
@@ -57,7 +57,7 @@ test.each(loads)('with %i W all day, another formulation of the battery gives th
 })
 
 /**
- * Lead-acid told otherwise: ampere-hours missing, in steps of ten seconds, with the charge held to what the battery takes.
+ * Lead-acid calculated another way: ampere-hours missing, in steps of ten seconds, with the charge held to what the battery takes.
  */
 function leadBySteps(produced: Float64Array, load: Float64Array) {
   const steps = 360
@@ -82,7 +82,7 @@ function leadBySteps(produced: Float64Array, load: Float64Array) {
 }
 
 test.each(loads)(
-  'with %i W all day, lead-acid told otherwise gives the same year within a thousandth, and no energy is lost',
+  'with %i W all day, lead-acid calculated another way gives the same year within a thousandth, and no energy is lost',
   (load) => {
     const { hours } = yearOf(example({ load, battery: lead }))!
     const { produced, load: taken, soc, unserved, curtailed, stored, drawn } = hours!

@@ -53,7 +53,7 @@ test.each(allFacts.flatMap(({ rules: all }) => all.map(({ id }) => id)))('%s has
   expect(readFileSync(`test/rules/${id}.md`, 'utf8')).toMatch(/^```(?:yaml|text)/m)
 })
 
-/** The rules of a panel by themselves: in a whole check one mistake is told once, by the strongest of them. */
+/** The rules of a panel by themselves: in a whole check one mistake is reported once, by the strongest of them. */
 function alone(library: Library, file: ReadFile<'panel'>) {
   const others = library.ofKind('panel', file.path).filter(({ path }) => path !== file.path)
   const found = judge(panelRules, file, {

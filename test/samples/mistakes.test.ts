@@ -18,10 +18,10 @@ test('the table has every record, and at least sixteen', () => {
 
 test.each(rows)('$file: found on $field', ({ file, field, severity, said, fix }) => {
   const here = (found.get(`samples/mistakes/${file}`) ?? []).filter((finding) => finding.field === field && isSerious(finding))
-  const told = here.find(({ message }) => message.includes(said))
-  expect(told, JSON.stringify(here, null, 1)).toBeDefined()
-  expect(severities.indexOf(told?.severity ?? '')).toBeLessThanOrEqual(severities.indexOf(severity))
-  if (fix) expect(told?.correction).toMatchObject({ field, text: fix })
+  const reported = here.find(({ message }) => message.includes(said))
+  expect(reported, JSON.stringify(here, null, 1)).toBeDefined()
+  expect(severities.indexOf(reported?.severity ?? '')).toBeLessThanOrEqual(severities.indexOf(severity))
+  if (fix) expect(reported?.correction).toMatchObject({ field, text: fix })
 })
 
 test('the settings beside them are in order', () => {

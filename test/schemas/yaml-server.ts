@@ -17,7 +17,7 @@ export async function yamlServer(kind: string, text: string) {
   const schema = pathToFileURL(resolve(`schemas/${kind}.schema.json`)).href
   const whole = `# yaml-language-server: $schema=${schema}\n${text}`
   const textDocument = { uri: `file:///records/any.${kind}.yaml` }
-  const told = new Promise<Diagnostic[]>((heard) => {
+  const reported = new Promise<Diagnostic[]>((heard) => {
     connection.onNotification('textDocument/publishDiagnostics', (p: PublishDiagnosticsParams) => heard(p.diagnostics))
   })
   connection.onRequest('workspace/configuration', ({ items }: { items: unknown[] }) => items.map(() => ({})))
@@ -30,7 +30,7 @@ export async function yamlServer(kind: string, text: string) {
     textDocument: { ...textDocument, languageId: 'yaml', version: 1, text: whole },
   })
   return {
-    diagnostics: async () => (await told).map(({ message }) => message),
+    diagnostics: async () => (await reported).map(({ message }) => message),
     /** What a hover over the first letter of this piece of the text says. */
     hover: async (piece: string) => {
       const before = whole.slice(0, whole.indexOf(`\n${text}`) + 1 + text.indexOf(piece)).split('\n')

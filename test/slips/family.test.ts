@@ -39,7 +39,7 @@ test('a family that agrees is quiet', () => {
   expect(judged({})).toEqual({ kind: 'consistent' })
 })
 
-test('a rating that stands in the column beside is told as that', () => {
+test('a rating that stands in the column beside is reported as that', () => {
   expect(judged({ '/stc/isc': '6.96 A' }, [...ladder, step(122, 6.56, 6.96)])).toMatchObject({
     pointers: ['/stc/isc'],
     from: { readings: { '/stc/pmax': { text: '122 W' } } },
@@ -62,7 +62,7 @@ test.each<{ rating: string; typed: Record<string, string>; fixed: string }>([
   })
 })
 
-test('a rating whose ratio to the others no sibling has is told, and the record alone would be quiet', () => {
+test('a rating whose ratio to the others no sibling has is reported, and the record alone would be quiet', () => {
   const typed = { '/stc/isc': '6.02 A' }
   expect(judged(typed, [])).toEqual({ kind: 'consistent' })
   expect(judged(typed)).toMatchObject({ kind: 'disagree', pointers: ['/stc/isc'], from: ladder[0] })

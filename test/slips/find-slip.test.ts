@@ -100,7 +100,7 @@ test('a value that no slip of the hand explains is named without a correction', 
 })
 
 test.each<{ of: string; typed: Record<string, string> }>([
-  { of: 'Isc coefficient, which no other value tells', typed: { '/temperature_coefficients/isc': '0.06 %/°C' } },
+  { of: 'Isc coefficient, which no other value shows', typed: { '/temperature_coefficients/isc': '0.06 %/°C' } },
   { of: 'NOCT', typed: { '/noct/temperature': '45 °C' } },
   { of: 'Voc by a rounding', typed: { '/stc/voc': '22.0 V' } },
 ])('another $of stays quiet', ({ typed }) => {
@@ -122,7 +122,7 @@ test.each([
   expect(findSlip(evidence('mono', { ...tern, '/stc/efficiency': '18.1 %' }, construction))).toMatchObject(verdict)
 })
 
-test('a printed efficiency one step off is told, though sheets may print that of the cells', () => {
+test('a printed efficiency one step off is reported, though sheets may print that of the cells', () => {
   const framed = {
     '/stc/pmax': '220 W',
     '/stc/vmp': '26.7 V',

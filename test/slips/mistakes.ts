@@ -21,7 +21,7 @@ export const kinds = [
   'column beside',
 ] as const
 
-/** Kinds that the model was not told, by which it is seen what it does with mistakes that nobody foresaw. */
+/** Kinds that the model does not know, which show what it does with mistakes that nobody foresaw. */
 export const unforeseen = [
   'another digit hit as well',
   'digit held down',

@@ -49,7 +49,7 @@ test.each<{ slip: string; typed: Record<string, string> }>([
     },
   },
 ])('$slip', ({ slip, typed }) => {
-  // half of 2.96 A is not told from the version, whose short-circuit current goes along
+  // half of 2.96 A cannot be distinguished from the version, whose short-circuit current goes along
   const all = slip.startsWith('the version') ? { ...typed, '/stc/isc': '3.16 A' } : typed
   expect(fixed(all)).toMatchObject(asIn(typed))
 })

@@ -11,8 +11,8 @@ test('a change of a panel is seen in the systems that use it', () => {
   expect(checkFile(library, boat, now)!.findings).toEqual([])
   const { text } = library.file(panel)!.tree
   library.put(panel, text.replace('voc: 24.5 V', 'voc: 74.5 V'))
-  const told = checkFile(library, boat, now)!.findings.map(({ rule }) => rule)
-  expect(told).toContain('string-voltage-high')
+  const reported = checkFile(library, boat, now)!.findings.map(({ rule }) => rule)
+  expect(reported).toContain('string-voltage-high')
   library.put(panel, text)
   expect(checkFile(library, boat, now)!.findings).toEqual([])
 })
@@ -36,10 +36,10 @@ test('a record in place of an id is checked by the schema of its own kind, witho
   const text = library.file(boat)!.tree.text
   const inline = '{ type: mptt, input: { max_voltage: 100 V, max_curent: 3 A }, output: { max_current: 30 A } }'
   library.put(boat, text.replace('controller: example-mppt-30', `controller: ${inline}`))
-  const told = checkFile(library, boat, now)!.findings.map(({ rule, pointer }) => `${rule} ${pointer}`)
-  expect(told).toContain('not-a-choice /arrays/0/controller/type')
-  expect(told).toContain('unknown-field /arrays/0/controller/input/max_curent')
-  expect(told.filter((one) => one.startsWith('missing-field'))).toEqual([])
+  const reported = checkFile(library, boat, now)!.findings.map(({ rule, pointer }) => `${rule} ${pointer}`)
+  expect(reported).toContain('not-a-choice /arrays/0/controller/type')
+  expect(reported).toContain('unknown-field /arrays/0/controller/input/max_curent')
+  expect(reported.filter((one) => one.startsWith('missing-field'))).toEqual([])
 })
 
 test('an accepted finding of a review is silent', () => {
@@ -60,7 +60,7 @@ const unused = (library: ReturnType<typeof libraryOf>) =>
     return found.map(({ severity, pointer }) => `${severity} ${path.slice(folder.length + 1)} ${pointer}`)
   })
 
-test('a record that no system names is told by a hint at its name', () => {
+test('a record that no system names is reported by a hint at its name', () => {
   const library = libraryOf()
   const { text } = library.file(panel)!.tree
   library.put(`${folder}/panels/spare.panel.yaml`, text)
@@ -79,7 +79,7 @@ test('no record is unused in a library without systems, nor a climate that the s
   ])
 })
 
-test('settings that name a climate which is not there are told', () => {
+test('settings that name a climate which is not there are reported', () => {
   const library = libraryOf()
   library.put(`${folder}/wattproof.yaml`, 'format: 1\nsite: { climate: example-bey }\n')
   const [one] = checkFile(library, `${folder}/wattproof.yaml`, now)!.findings

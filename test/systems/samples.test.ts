@@ -29,14 +29,14 @@ test('the table has every hazard', () => {
 
 test.each(rows)('$file: found on $field', ({ file, field, severity, said, fix }) => {
   const { findings } = checkFile(library, `${folder}/hazards/${file}`, now)!
-  const told = findings.find((finding) => finding.pointer === field && finding.message.includes(said))
+  const reported = findings.find((finding) => finding.pointer === field && finding.message.includes(said))
   expect(
-    told?.severity,
+    reported?.severity,
     JSON.stringify(
       findings.map(({ pointer, message }) => ({ pointer, message })),
       null,
       1,
     ),
   ).toBe(severity)
-  if (fix) expect(told?.corrections[0]?.text).toBe(fix)
+  if (fix) expect(reported?.corrections[0]?.text).toBe(fix)
 })

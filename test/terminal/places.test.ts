@@ -30,7 +30,7 @@ test('inside a repository git says what belongs to it', () => {
   expect(checked(cwd, 'drafts/f.panel.yaml')).toEqual(['drafts/f.panel.yaml'])
 })
 
-test('paths are told from where one stands', () => {
+test('paths are printed relative to the current folder', () => {
   const cwd = scratch(tree)
   mkdirSync(join(cwd, 'elsewhere'))
   expect(checked(join(cwd, 'elsewhere'), '../deep')).toEqual(['../deep/C.PANEL.JSON', '../deep/er/b.panel.yml'])

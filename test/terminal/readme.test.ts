@@ -64,13 +64,13 @@ test('the settings that explain the library are in order', () => {
   expect(run.out).toBe('1 file, 0 errors\n')
 })
 
-test('the commands of the table are the commands there are, and every option of check is told', () => {
+test('the commands of the table are the commands there are, and every option of check is reported', () => {
   const help = wattproof(['--help']).out
   const there = [...help.matchAll(/^ {2}([a-z]+) /gm)].map(([, name]) => name).filter((name) => name !== 'help')
-  const told = [
+  const reported = [
     ...(blocks('').find((text) => text.startsWith('wattproof check   ')) ?? '').matchAll(/^wattproof ([a-z]+)/gm),
   ].map(([, name]) => name)
-  expect(new Set(told)).toEqual(new Set(there))
+  expect(new Set(reported)).toEqual(new Set(there))
   const options = [...wattproof(['check', '--help']).out.matchAll(/(--[a-z-]+)/g)].map(([, name]) => name as string)
   for (const option of new Set(options)) {
     if (option !== '--help' && option !== '--output') expect(readme, option).toContain(option)

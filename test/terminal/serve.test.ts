@@ -7,7 +7,7 @@ const message = (content: object) => {
   return `Content-Length: ${Buffer.byteLength(text)}\r\n\r\n${text}`
 }
 
-test('serve is the language server: it answers, and ends when it is told to', async () => {
+test('serve is the language server: it answers, and ends when it is asked to', async () => {
   const run = spawn(process.execPath, [program, 'serve', '--stdio'])
   onTestFinished(() => void run.kill())
   let out = ''

@@ -47,7 +47,7 @@ test('place, severity, rule and message stand in one line, the text and its mark
   expect(lines.at(-2)).toMatch(/^1 file, \d+ errors?\b/)
 })
 
-test('the fix is told', () => {
+test('the fix is reported', () => {
   const { out } = wattproof(['check', 'samples/mistakes/comma-in-braces.panel.yaml'])
   expect(out).toMatch(/fix: 3\.10 A \(a decimal point\)/)
 })
@@ -59,7 +59,7 @@ test.each([
     fix: '2, and in_parallel: 2 (',
   },
   { of: 'one elsewhere by its path', file: 'mistakes', fix: ', and warranty.workmanship.years: ' },
-])('a second field of the fix is told: $of', ({ file, fix }) => {
+])('a second field of the fix is reported: $of', ({ file, fix }) => {
   const { out } = wattproof(['check', `samples/${file}`])
   expect(out.split('\n').filter((line) => line.includes(' fix: ') && line.includes(fix))).not.toEqual([])
 })

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { toldInWords } from '../../server/src/wording/told.ts'
+import { phraseInWords } from '../../server/src/wording/phrase.ts'
 import { explains, hazards } from '../../server/src/text/hazards/index.ts'
 import { readTree } from '../../server/src/text/read-tree.ts'
 import { applyEdits } from '../../server/src/text/span.ts'
@@ -22,7 +22,7 @@ test('every hazard has a case', () => expect(Object.keys(cases).sort()).toEqual(
 describe.each(Object.entries(cases))('%s', (id, rows) => {
   test.each(rows)('$text', ({ text, on, says, fixed = [], spoils, swallows = [] }) => {
     const { all, rest } = found(text)
-    expect(all.map((each) => [each.id, toldInWords(each.hazard.message)])).toEqual([[id, says]])
+    expect(all.map((each) => [each.id, phraseInWords(each.hazard.message)])).toEqual([[id, says]])
     expect(rest).toEqual([])
     const { hazard } = all[0]!
     expect(text.slice(hazard.span.start, hazard.span.end)).toBe(on)

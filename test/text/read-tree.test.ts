@@ -104,7 +104,7 @@ test.each([
   ['a: "abc\nb: 1', '"abc', 'The quote before abc is not closed on its line: add one at the end of the text.'],
   ['a: [1, 2\nb: 3', 'b', 'A [ is still open before b: close it with ] where the list ends.'],
   ['a: { b: 1, , c: 2}', ',', 'A comma is here with nothing in front of it: take one out.'],
-])('tells %j plainly', (text, words, message) => {
+])('explains %j plainly', (text, words, message) => {
   const [problem, ...others] = readTree(text).problems
   expect(others).toEqual([])
   expect(problem?.message).toBe(message)

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { toldInWords } from '../../server/src/wording/told.ts'
+import { phraseInWords } from '../../server/src/wording/phrase.ts'
 import { hazards } from '../../server/src/text/hazards/index.ts'
 import { readTree } from '../../server/src/text/read-tree.ts'
 
@@ -12,7 +12,7 @@ test.each([
   },
 ])('$reason: nothing throws', ({ text }) => {
   const tree = readTree(text)
-  expect(hazards.flatMap((rule) => rule.find(tree)).every(({ message }) => toldInWords(message).endsWith('.'))).toBe(
+  expect(hazards.flatMap((rule) => rule.find(tree)).every(({ message }) => phraseInWords(message).endsWith('.'))).toBe(
     true,
   )
 })

@@ -52,13 +52,13 @@ async function runCases(vscodeExecutablePath) {
   } catch (error) {
     throw new Error(`The cases did not pass: ${error.message ?? error}`, { cause: error })
   } finally {
-    for (const { name, ms, problem } of told(report))
+    for (const { name, ms, problem } of reported(report))
       console.log(`${problem ? 'FAILED' : 'passed'} ${name} ${ms} ms ${problem ?? ''}`.trim())
     rmSync(scratch, { recursive: true, force: true })
   }
 }
 
 /** Nothing where the editor ended before any case did. */
-function told(report) {
+function reported(report) {
   return existsSync(report) ? JSON.parse(readFileSync(report, 'utf8')) : []
 }

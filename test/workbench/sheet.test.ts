@@ -49,7 +49,7 @@ describe.skipIf(missing)(missing ?? 'the sheet beside the record', () => {
     await window.cursor.filter({ hasText: `Ln ${line + 1},` }).waitFor()
   })
 
-  test('the field of the cursor is marked on the page and in the table; a value that differs is told', async () => {
+  test('the field of the cursor is marked on the page and in the table; a value that differs is reported', async () => {
     await window.token(editor, '2.6 kg').click({ force: true })
     await view().locator('.mark.here.other[data-field="/weight"]').waitFor()
     const row = view().locator('tr.here[data-field="/weight"]')

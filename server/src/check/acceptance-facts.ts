@@ -1,6 +1,6 @@
 import { foundAt, type Fix, type Found, type Speaker } from '../findings/found.ts'
 import type { Edit, Span } from '../text/span.ts'
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import { whole } from './sentences.ts'
 
 export const acceptanceFacts = {
@@ -52,7 +52,7 @@ export function renamedRule(old: string, current: string, at: At, edit: Edit): F
   const fix = {
     pointer: at.pointer,
     text: current,
-    why: whole(tell`the new id`),
+    why: whole(phrase`the new id`),
     certainty: 'same',
     edits: [edit],
   } as const

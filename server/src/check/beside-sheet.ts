@@ -11,7 +11,7 @@ import { heldOf } from './held.ts'
 import { called } from './in-words.ts'
 import { placeOf } from './judge.ts'
 import type { Reread } from './rereads.ts'
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import { sentence, whole } from './sentences.ts'
 import type { Severities } from './severities.ts'
 import { sheetFacts } from './sheet-facts.ts'
@@ -76,7 +76,7 @@ function unlikeSheet(file: ReadFile<'panel'>, { field, reading, text }: Witness)
   const fix = {
     pointer: field.pointer,
     text: text!,
-    why: whole(tell`as the sheet prints it`),
+    why: whole(phrase`as the sheet prints it`),
     certainty: 'guess' as const,
     edits: [setScalar(file.tree, field.pointer, text!)],
   }
@@ -117,7 +117,7 @@ function replaced(file: ReadFile<'panel'>, sha256: string): readonly Found[] {
   const typed = file.fields.get('/datasheet/sha256') as Field<string> | undefined
   if (!typed || typed.value.toLowerCase() === sha256) return []
   const edits = [setScalar(file.tree, typed.pointer, sha256)]
-  const why = whole(tell`the sheet that is there now`)
+  const why = whole(phrase`the sheet that is there now`)
   const fix = { pointer: typed.pointer, text: sha256, why, certainty: 'guess', edits } as const
   return [foundAt(sheetFacts.replaced, typed, { say: 'replaced' }, { fixes: [fix] })]
 }

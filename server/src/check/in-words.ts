@@ -7,7 +7,7 @@ import { infoAt, nameOf } from '../records/info-at.ts'
 import { internalError } from '../records/internal-error.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import { schemas } from '../records/schemas.generated.ts'
-import { toldInWords } from '../wording/told.ts'
+import { phraseInWords } from '../wording/phrase.ts'
 import { plain } from './sentences.ts'
 
 /** The last step: what was found becomes sentences. What cannot be said is a mistake of our own at that place, and the rest is said. */
@@ -39,13 +39,16 @@ function said(found: Found, kind: RecordKind, bundle: Bundle | undefined): Findi
 /** `Voc 2.21 V is probably 22.1 V: Voc 2.21 V is below …` names the field once. */
 const onceNamed = (message: string): string =>
   message
-    .replace(/^((?:The )?)(.+?)( is probably .+?: )(?:The )?\2(?= )/, '$1$2$3it')
-    .replace(/^(.+? is probably .+?: )The /, '$1the ')
+    .replace(/^((?:The )?)(.+?)( (?:is probably|should be) .+?: )(?:The )?\2(?= )/, '$1$2$3it')
+    .replace(
+      /^(.+? (?:is probably|should be) .+?: )(The|All|Charging|Strings|Panels) /,
+      (_, head: string, word: string) => `${head}${word.toLowerCase()} `,
+    )
 
 function related(place: Place, kind: RecordKind, bundle: Bundle | undefined): Related {
-  const { span, path, told } = place
+  const { span, path, sentence } = place
   const ofKind = path === undefined ? kind : (recordOfPath(path)?.kind ?? kind)
-  const message = shortened(told ? toldInWords(told, bundle) : called(ofKind, place))
+  const message = shortened(sentence ? phraseInWords(sentence, bundle) : called(ofKind, place))
   return { span, message, ...(path !== undefined && { path }) }
 }
 

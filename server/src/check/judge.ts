@@ -31,7 +31,7 @@ function toFound<R, A>(rule: Rule<R, A>, doubt: Doubt, kind: RecordKind, tree: T
     rule,
     severity: doubt.severity ?? rule.severity,
     claim,
-    ...(fix && { sentence: remedy(kind, claim, fix, doubt.correction.field.text) }),
+    ...(fix && !doubt.saysFix && { sentence: remedy(kind, claim, fix, doubt.correction.field.text) }),
     pointer: first.pointer,
     span: first.span,
     places: [

@@ -19,9 +19,9 @@ export function panelRulesFor(
 ): (file: ReadFile<'panel'>) => readonly Found[] {
   const about = { settings: library.settings(path)?.record, site: siteFor(library, path), today, siblings, kin }
   return (file) => {
-    const told = askedForElsewhere(file)
+    const isAsked = askedForElsewhere(file)
     const typed = (pointer: string) =>
-      (entryAtPointer(file.tree, pointer) ?? nodeAtPointer(file.tree, pointer)) !== null || told(pointer)
+      (entryAtPointer(file.tree, pointer) ?? nodeAtPointer(file.tree, pointer)) !== null || isAsked(pointer)
     return judge(panelRules, file, { ...about, typed })
   }
 }

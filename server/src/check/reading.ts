@@ -1,6 +1,6 @@
 import type { Finding } from '../findings/finding.ts'
 import type { Found } from '../findings/found.ts'
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import { whole } from './sentences.ts'
 
 /** What reading a file found. */
@@ -10,7 +10,7 @@ export const readingFound = (findings: readonly Finding[]): readonly Found[] =>
       rule,
       severity,
       message,
-      told = tell`${message}`,
+      sentence = phrase`${message}`,
       pointer,
       span,
       reason,
@@ -21,12 +21,12 @@ export const readingFound = (findings: readonly Finding[]): readonly Found[] =>
     }) => ({
       rule: { id: rule, severity, reason, source, messages: {} },
       severity,
-      claim: whole(told),
-      sentence: whole(told),
+      claim: whole(sentence),
+      sentence: whole(sentence),
       pointer,
       span,
       places: related.map((place) => ({ ...place, pointer: '', text: place.message })),
-      fixes: corrections.map(({ told: why, ...one }) => ({ ...one, why: whole(why ?? tell`${one.why}`) })),
+      fixes: corrections.map(({ sentence: why, ...one }) => ({ ...one, why: whole(why ?? phrase`${one.why}`) })),
       ...(trace !== undefined && { trace }),
     }),
   )

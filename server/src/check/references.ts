@@ -5,7 +5,7 @@ import type { Field } from '../records/field.ts'
 import { nearest } from '../records/nearest.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { setScalar } from '../text/edits.ts'
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import { whole } from './sentences.ts'
 
 export const referenceFacts = {
@@ -23,7 +23,7 @@ export const referenceFacts = {
   ambiguous: {
     id: 'ambiguous-record',
     severity: 'error',
-    reason: 'Two records of one id may differ, and which one is meant cannot be told.',
+    reason: 'Two records of one id may differ, and nothing says which one is meant.',
     source: 'the records of the library',
     messages: { ambiguous: '{count} {kind} records are called {id}; give all but one another file name' },
   },
@@ -37,7 +37,7 @@ export const referenceFacts = {
   surface: {
     id: 'unknown-surface',
     severity: 'error',
-    reason: 'Without its surface neither fit nor heat nor yield of a panel can be told.',
+    reason: 'Without its surface neither fit nor heat nor yield of a panel can be calculated.',
     source: 'the surfaces of the system',
     messages: {
       unknown: 'No surface of this system is called {id}',
@@ -95,7 +95,7 @@ function notFound(
   const near = nearest(field.value, known)
   if (near) {
     const edits = [setScalar(file.tree, field.pointer, near)]
-    const why = whole(tell`the nearest known id`)
+    const why = whole(phrase`the nearest known id`)
     const fix = { pointer: field.pointer, text: near, why, certainty: 'guess', edits } as const
     const found = foundAt(facts, field, { say: 'near', with: { ...about, near } }, { fixes: [fix] })
     return { ...found, sentence: whole(found.claim) }

@@ -10,7 +10,7 @@ import { siteOf } from '../values/site.ts'
 /** Years of weather that a review is made from: as many as make the figures steady to a tenth or two. */
 export const manyYears = 11
 
-/** A system with the records that it names. What cannot be found stays absent; `referenceFindings` tell of it. */
+/** A system with the records that it names. What cannot be found stays absent; `referenceFindings` report it. */
 export function resolveSystem(library: Library, file: ReadFile<'system'>, years = manyYears): ResolvedSystem {
   const typed = file.record
   const settings = library.settings(file.path)?.record

@@ -6,7 +6,7 @@ import { nodeAtPointer } from '../text/tree-queries.ts'
 import { noSuchRule, renamedRule } from './acceptance-facts.ts'
 import { allFacts } from './facts.ts'
 import { currentRuleId } from './former-rule-ids.ts'
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import { whole } from './sentences.ts'
 
 /** The ids of all rules. */
@@ -27,7 +27,7 @@ export function settingsFound({ tree }: ReadFile<'library'>): readonly Found[] {
       const fix = near && {
         pointer,
         text: near,
-        why: whole(tell`the nearest rule`),
+        why: whole(phrase`the nearest rule`),
         certainty: 'guess' as const,
         edits,
       }

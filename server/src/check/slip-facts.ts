@@ -1,5 +1,5 @@
 import type { Speaker } from '../findings/found.ts'
-import type { Phrases } from '../findings/message.ts'
+import type { Catalogue } from '../findings/message.ts'
 
 const claim = '{field} {value} disagrees with the rest of the record'
 
@@ -21,7 +21,7 @@ export const slipFacts = {
 } as const satisfies Record<string, Speaker>
 
 /** What a sentence about a slip begins with, by the JSON pointer of the field. */
-export const slipFields: Phrases = {
+export const slipFields: Catalogue = {
   id: 'slip-fields',
   messages: {
     '/stc/pmax': 'Pmax',
@@ -44,7 +44,7 @@ export const slipFields: Phrases = {
 }
 
 /** The same in the middle of a sentence. */
-export const laterFields: Phrases = {
+export const laterFields: Catalogue = {
   id: 'later-slip-fields',
   messages: Object.fromEntries(
     Object.entries(slipFields.messages).map(([pointer, name]) => [pointer, name.replace(/^The /, 'the ')]),

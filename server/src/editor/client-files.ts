@@ -10,7 +10,7 @@ export const clientFiles = (connection: Connection, own: Files | null): Files =>
     return connection.sendRequest<FilesResult>(filesRequest, { globs, folder })
   },
   read: async (uri, within) => {
-    const here = (await own?.read(uri, within)) ?? null // the client cannot tell where a link leads
+    const here = (await own?.read(uri, within)) ?? null // the client cannot find out where a link leads
     if (here !== null) return here
     const text = await connection.sendRequest<ReadResult>(readRequest, { uri })
     return typeof text === 'string' ? withoutMark(text) : text

@@ -5,7 +5,7 @@ import type { InitializationOptions } from './protocol.ts'
 export interface Client {
   readonly options: InitializationOptions
   readonly markdown: boolean
-  /** Asks for findings, and asks again when it is told to. */
+  /** Asks for findings, and asks again when it is asked to. */
   readonly pull: boolean
   readonly snippets: boolean
   readonly snippetEdits: boolean

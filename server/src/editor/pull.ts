@@ -50,9 +50,9 @@ export async function workspaceReport(
   }
 }
 
-/** What was not told yet about files that are not open: findings, or that there are none any more. */
+/** What was not reported yet about files that are not open: findings, or that there are none any more. */
 export async function newsOf(session: Session, previous: ReadonlyMap<string, string>, token: CancellationToken) {
-  const items: Told[] = []
+  const items: Report[] = []
   const present = new Set<string>()
   let since = Date.now()
   for (const path of session.workspace.library.paths()) {
@@ -71,9 +71,9 @@ export async function newsOf(session: Session, previous: ReadonlyMap<string, str
   return items
 }
 
-type Told = WorkspaceFullDocumentDiagnosticReport & { readonly resultId: string }
+type Report = WorkspaceFullDocumentDiagnosticReport & { readonly resultId: string }
 
-const report = (uri: string, resultId: string, items: Diagnostic[]): Told => ({
+const report = (uri: string, resultId: string, items: Diagnostic[]): Report => ({
   kind: 'full',
   uri,
   version: null,

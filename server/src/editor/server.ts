@@ -140,36 +140,36 @@ function addDiagnostics(connection: Connection, session: Session) {
     () => undefined,
   )
   session.documents.onDidChangeContent(({ document }) => inBackground(connection, () => publish(document.uri)))
-  const tellClosed = pushClosed(connection, session)
+  const reportClosed = pushClosed(connection, session)
   session.documents.onDidClose(({ document: { uri } }) => {
-    if (session.pathOf(uri) !== null) inBackground(connection, () => tellClosed(uri))
+    if (session.pathOf(uri) !== null) inBackground(connection, () => reportClosed(uri))
   })
   session.onSettled((stale) => {
     for (const uri of session.documents.keys()) {
       const path = session.pathOf(uri)
       if (path !== null && (stale === 'all' || stale.has(path))) inBackground(connection, () => publish(uri))
     }
-    inBackground(connection, () => tellClosed())
+    inBackground(connection, () => reportClosed())
   })
 }
 
-/** Tells what is new about files that are not open, `closed` being one that just was; one round after the other. */
+/** Reports what is new about files that are not open, `closed` being one that just was; one round after the other. */
 function pushClosed(connection: Connection, session: Session) {
-  const told = new Map<string, string>()
+  const published = new Map<string, string>()
   let last = Promise.resolve()
-  const tell = caught(
+  const report = caught(
     connection,
     async (closed?: string) => {
       if (closed !== undefined) {
-        told.set(closed, 'open')
+        published.set(closed, 'open')
         await session.reread([closed])
       }
-      for (const { uri, resultId, items } of await newsOf(session, told, CancellationToken.None)) {
-        if (items.length > 0 || told.has(uri)) await connection.sendDiagnostics({ uri, diagnostics: items })
-        told.set(uri, resultId)
+      for (const { uri, resultId, items } of await newsOf(session, published, CancellationToken.None)) {
+        if (items.length > 0 || published.has(uri)) await connection.sendDiagnostics({ uri, diagnostics: items })
+        published.set(uri, resultId)
       }
     },
     () => undefined,
   )
-  return (closed?: string) => (last = last.then(() => tell(closed)))
+  return (closed?: string) => (last = last.then(() => report(closed)))
 }

@@ -49,7 +49,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
   /** Files of hourly weather that were asked for. */
   const asked = new Set<string>()
   const listeners = new Set<(stale: Settled) => void>()
-  const typing = createTyping((path) => tell(new Set([path])))
+  const typing = createTyping((path) => report(new Set([path])))
   let timer: ReturnType<typeof setTimeout> | undefined
   let indexing = Promise.resolve()
 
@@ -212,12 +212,12 @@ export function createSession(connection: Connection, client: Client, files: Fil
     settleSoon()
   }
 
-  function tellSettled() {
+  function reportStale() {
     const stale = workspace.settle()
-    if (stale) tell(stale)
+    if (stale) report(stale)
   }
 
-  function tell(stale: Settled) {
+  function report(stale: Settled) {
     listeners.forEach((listener) => inBackground(connection, () => listener(stale)))
   }
 
@@ -243,6 +243,6 @@ export function createSession(connection: Connection, client: Client, files: Fil
 
   function settleSoon() {
     clearTimeout(timer)
-    timer = setTimeout(() => inBackground(connection, tellSettled), gathering)
+    timer = setTimeout(() => inBackground(connection, reportStale), gathering)
   }
 }

@@ -1,8 +1,8 @@
 import type { RecordKind } from '../records/field-info.ts'
 import type { Checked } from '../check/checked.ts'
 
-/** What tells one record from its neighbours in a list of ids: fields, or values by their id. */
-const telling: Readonly<Record<RecordKind, readonly string[]>> = {
+/** What distinguishes one record from its neighbours in a list of ids: fields, or values by their id. */
+const distinguishing: Readonly<Record<RecordKind, readonly string[]>> = {
   panel: ['/stc/pmax', '/construction', 'efficiency', '/weight'],
   controller: ['/type', '/input/max_voltage', '/output/max_current'],
   battery: ['/chemistry', '/nominal_voltage', '/capacity/amount'],
@@ -13,7 +13,7 @@ const telling: Readonly<Record<RecordKind, readonly string[]>> = {
 
 /** 110 W, flexible, 17.1 %, 2.2 kg */
 export function summaryOf(checked: Checked): string {
-  const said = telling[checked.kind].map((what) =>
+  const said = distinguishing[checked.kind].map((what) =>
     what.startsWith('/')
       ? checked.fields.get(what)?.text
       : checked.values().find(({ id, value }) => id === what && value !== null)?.text,

@@ -1,5 +1,5 @@
 import type { Edit, Span } from '../text/span.ts'
-import type { Told } from '../wording/told.ts'
+import type { Phrase } from '../wording/phrase.ts'
 
 /** error: impossible or unsafe; warning: very unlikely; information: unusual; hint: missing. */
 export type Severity = 'error' | 'warning' | 'information' | 'hint'
@@ -13,7 +13,7 @@ export interface Correction {
   /** Completes "22.1 V: decimal point moved". */
   readonly why: string
   /** The same as data. */
-  readonly told?: Told
+  readonly sentence?: Phrase
   /** `same` keeps the meaning (18,6 V to 18.6 V); `guess` changes a number, so a person must choose it. */
   readonly certainty: 'same' | 'guess'
   /** The characters to change; usually one edit, two for fields typed in each other's place. */
@@ -26,7 +26,7 @@ export interface Related {
   readonly span: Span
   readonly message: string
   /** The same as data. */
-  readonly told?: Told
+  readonly sentence?: Phrase
   /** Set when the place is in another file: its path as the library knows it. */
   readonly path?: string
 }
@@ -38,7 +38,7 @@ export interface Finding {
   /** One sentence with the numbers in it. */
   readonly message: string
   /** The same as data, where reading the file found it. */
-  readonly told?: Told
+  readonly sentence?: Phrase
   /** JSON pointer of the field; '' for the file as a whole. */
   readonly pointer: string
   readonly span: Span

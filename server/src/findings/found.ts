@@ -1,5 +1,5 @@
 import type { Edit, Span } from '../text/span.ts'
-import type { Told } from '../wording/told.ts'
+import type { Phrase } from '../wording/phrase.ts'
 import type { RuleFacts, Severity } from './finding.ts'
 import type { Messages, Said, Sayable } from './message.ts'
 
@@ -35,7 +35,7 @@ export interface Place {
   /** Set when it is in another file: its path as the library knows it. */
   readonly path?: string
   /** What is said of it, where that is not its name and text. */
-  readonly told?: Told
+  readonly sentence?: Phrase
 }
 
 /** A correction as data. */

@@ -1,10 +1,10 @@
-import type { Told } from '../wording/told.ts'
+import type { Phrase } from '../wording/phrase.ts'
 
 /** Templates by name: `{ below: 'Voc {voc} is below Vmp {vmp}' }`. They stay in the file of the rule that says them. */
 export type Messages = Readonly<Record<string, string>>
 
 /** Where a template is looked up: a rule, or phrases that several rules share. */
-export interface Phrases<M extends Messages = Messages> {
+export interface Catalogue<M extends Messages = Messages> {
   readonly id: string
   readonly messages: M
 }
@@ -14,11 +14,11 @@ export interface Said {
   readonly say: string
   readonly with?: Readonly<Record<string, Param>>
   /** Whose template it is, where that is not the rule's own. */
-  readonly of?: Phrases
+  readonly of?: Catalogue
 }
 
 /** What a placeholder takes. Nothing is put for null. */
-export type Param = string | number | Typed | Figure | List | Said | Told | null | undefined
+export type Param = string | number | Typed | Figure | List | Said | Phrase | null | undefined
 
 /** A field, which is quoted as it was typed. */
 export interface Typed {
@@ -60,11 +60,11 @@ export type Sayable<M extends Messages> = {
   readonly [K in keyof M & string]: string extends M[K]
     ? Said
     : [NamesIn<M[K]>] extends [never]
-      ? { readonly say: K; readonly with?: undefined; readonly of?: Phrases }
-      : { readonly say: K; readonly with: { readonly [N in NamesIn<M[K]>]: Param }; readonly of?: Phrases }
+      ? { readonly say: K; readonly with?: undefined; readonly of?: Catalogue }
+      : { readonly say: K; readonly with: { readonly [N in NamesIn<M[K]>]: Param }; readonly of?: Catalogue }
 }[keyof M & string]
 
 /** A way to say shared phrases from anywhere. */
 export const sayFrom =
-  <const M extends Messages>(phrases: Phrases<M>) =>
+  <const M extends Messages>(phrases: Catalogue<M>) =>
   (phrase: Sayable<M>): Said => ({ ...phrase, of: phrases })

@@ -1,4 +1,4 @@
-import type { Phrases, Said } from './message.ts'
+import type { Catalogue, Said } from './message.ts'
 
 export const monthNames = [
   'January',
@@ -16,7 +16,7 @@ export const monthNames = [
 ] as const
 
 /** The names of the months, which another language replaces. */
-export const months: Phrases = { id: 'months', messages: Object.fromEntries(monthNames.map((name) => [name, name])) }
+export const months: Catalogue = { id: 'months', messages: Object.fromEntries(monthNames.map((name) => [name, name])) }
 
 /** The name of a month. @param month  from 1 */
 export const monthName = (month: number): Said => ({ say: monthNames[month - 1]!, of: months })

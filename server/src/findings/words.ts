@@ -1,5 +1,5 @@
-import { toldInWords } from '../wording/told.ts'
-import type { Figure, Param, Phrases, Said } from './message.ts'
+import { phraseInWords } from '../wording/phrase.ts'
+import type { Figure, Param, Catalogue, Said } from './message.ts'
 
 /**
  * Templates of another language by `rule/template`, or where a template has no name by its English text, as in a bundle of
@@ -8,7 +8,7 @@ import type { Figure, Param, Phrases, Said } from './message.ts'
 export type Bundle = Readonly<Record<string, string>>
 
 /** A sentence or a part of one in words; parts of it that name no phrases are looked up in those of the whole. Throws where there is no such template or a number is none, which is a mistake of the rule. */
-export function inWords(said: Said, by: Phrases, bundle?: Bundle): string {
+export function inWords(said: Said, by: Catalogue, bundle?: Bundle): string {
   const phrases = said.of ?? by
   const { id, messages } = phrases
   const template = bundle?.[`${id}/${said.say}`] ?? messages[said.say]
@@ -16,12 +16,12 @@ export function inWords(said: Said, by: Phrases, bundle?: Bundle): string {
   return template.replace(/\{(\w+)\}/g, (_, name: string) => param(said.with?.[name], phrases, bundle))
 }
 
-function param(value: Param, by: Phrases, bundle: Bundle | undefined): string {
+function param(value: Param, by: Catalogue, bundle: Bundle | undefined): string {
   if (value === null || value === undefined) return ''
   if (typeof value === 'number') return number({ value })
   if (typeof value === 'string') return value
   if ('say' in value) return inWords(value, by, bundle)
-  if ('template' in value) return toldInWords(value, bundle)
+  if ('template' in value) return phraseInWords(value, bundle)
   if ('list' in value) {
     const words = value.list.map((one) => param(one, by, bundle))
     if (!value.last || words.length < 2) return words.join(', ')

@@ -13,7 +13,7 @@ export interface Ratings {
   /** Open-circuit voltage [V], short-circuit current [A]. */
   readonly voc: number
   readonly isc: number
-  /** Cells (junction stacks) in series, or null where it is not known; it tells only whether the ideality is physical. */
+  /** Cells (junction stacks) in series, or null where it is not known; it only shows whether the ideality is physical. */
   readonly cells: number | null
   /** Relative temperature coefficients of Isc, Voc, Pmax [1/K]. */
   readonly alpha: number

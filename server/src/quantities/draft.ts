@@ -1,4 +1,4 @@
-import type { Told } from '../wording/told.ts'
+import type { Phrase } from '../wording/phrase.ts'
 import type { Plain } from './plain.ts'
 import type { Fix, Quantity, QuantityKind, QuantityProblem, Remark } from './quantity.ts'
 
@@ -19,11 +19,11 @@ export interface Task {
 /** A peculiarity and the characters that would fix it. */
 export interface Note {
   readonly code: Remark['code']
-  readonly message: Told
+  readonly message: Phrase
   readonly start: number
   readonly end: number
   readonly replacement: string
-  readonly why: Told
+  readonly why: Phrase
   readonly certainty: Fix['certainty']
 }
 
@@ -36,8 +36,8 @@ export type Draft =
   | { readonly quantity: Quantity; readonly notes: readonly Note[]; readonly problem?: undefined }
   | { readonly quantity?: undefined; readonly problem: DraftProblem }
 
-export const guess = (text: string, why: Told): Fix => ({ text, why, certainty: 'guess' })
-export const same = (text: string, why: Told): Fix => ({ text, why, certainty: 'same' })
+export const guess = (text: string, why: Phrase): Fix => ({ text, why, certainty: 'guess' })
+export const same = (text: string, why: Phrase): Fix => ({ text, why, certainty: 'same' })
 
 /** A problem at `start` to `end` of the plain text. */
 export function problem(
@@ -45,7 +45,7 @@ export function problem(
   code: QuantityProblem['code'],
   start: number,
   end: number,
-  message: Told,
+  message: Phrase,
   fixes: () => readonly Fix[] = () => [],
 ): { problem: DraftProblem } {
   const from = plain.start(start)

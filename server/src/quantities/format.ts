@@ -19,7 +19,7 @@ export function formatNumber(value: number, significant: number): string {
   return trimmed(value.toFixed(Math.max(0, significant - 1 - exponent)))
 }
 
-/** A number that is in `unit` already, short, for a message: tell`110 W`, `17.11 %` for 0.1711 in `1`. */
+/** A number that is in `unit` already, short, for a message: phrase`110 W`, `17.11 %` for 0.1711 in `1`. */
 export function formatIn(value: number, unit: string, significant = 4): string {
   const { symbol, times } = shown[unit] ?? { symbol: unit, times: 1 }
   const number =

@@ -1,4 +1,4 @@
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import { guess } from './draft.ts'
 import type { Fix } from './quantity.ts'
 
@@ -29,7 +29,7 @@ export function looksLikeDigits(typed: string): Fix[] | null {
   const digits = number.replace(/[^\d.,]/g, (letter) => meant[letter] ?? letter)
   if (digits === number || !/^(?:\d+(?:[.,]\d*)?|[.,]\d+)$/.test(digits)) return null
   const behind = typed.slice(sign.length + number.length)
-  return [guess(sign + digits + behind, tell`a letter that looks like a digit`)]
+  return [guess(sign + digits + behind, phrase`a letter that looks like a digit`)]
 }
 
 /** A raised or a low dot between digits, in print the point of a decimal. */
@@ -37,12 +37,12 @@ const dot = /(\d)\s?[·•⋅∙‧・˙]\s?(?=\d)/
 
 /** `18·6 V`, `18 6 V`, `1 8.6 V`: one number in two parts, as it may read joined; the likeliest first. */
 export function joined(typed: string): Fix[] {
-  if (dot.test(typed)) return [guess(typed.replace(dot, '$1.'), tell`a point for the dot`)]
+  if (dot.test(typed)) return [guess(typed.replace(dot, '$1.'), phrase`a point for the dot`)]
   const [, sign = '', first = '', second = '', rest = ''] =
     /^(\s*(?:[-+−–]\s*)?)(\d{1,4})\s+(\d+(?:[.,]\d+)?)(?![\d.,])(.*)$/s.exec(typed) ?? []
   if (second === '' || /^\s*[x×/*]/.test(rest)) return []
-  const asOne = guess(`${sign}${first}${second}${rest}`, tell`no space in the number`)
+  const asOne = guess(`${sign}${first}${second}${rest}`, phrase`no space in the number`)
   if (/[.,]/.test(second)) return first.length <= 2 ? [asOne] : []
   if (second.length > 3 || first.length + second.length > 5) return []
-  return [guess(`${sign}${first}.${second}${rest}`, tell`a point for the space`), asOne]
+  return [guess(`${sign}${first}.${second}${rest}`, phrase`a point for the space`), asOne]
 }

@@ -1,4 +1,4 @@
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import type { Draft, Note, Task } from './draft.ts'
 import { guess, problem, replaced } from './draft.ts'
 import type { Scanned } from './number.ts'
@@ -17,8 +17,8 @@ export function readOver(task: Task, start: number, word: string): Note {
     start,
     end: start + word.length,
     replacement: '',
-    message: tell`"${word}" was ignored; the number counts as typed`,
-    why: tell`without "${word}"`,
+    message: phrase`"${word}" was ignored; the number counts as typed`,
+    why: phrase`without "${word}"`,
     certainty: harmless ? 'same' : 'guess',
   })
 }
@@ -28,11 +28,11 @@ export function numberNote(task: Task, number: Scanned): Note[] {
   if (!number.odd) return []
   const { start, end, plain: replacement } = number
   const typed = task.plain.typed.slice(task.plain.start(start), task.plain.end(end))
-  const message = tell`"${typed}" was read as ${replacement}`
+  const message = phrase`"${typed}" was read as ${replacement}`
   const why =
     number.odd === 'decimal-comma' && replacement.includes('.')
-      ? tell`decimal comma written as a point`
-      : tell`plain digits`
+      ? phrase`decimal comma written as a point`
+      : phrase`plain digits`
   return [{ ...spelling(task, { start, end, replacement, message, why }), code: number.odd }]
 }
 
@@ -41,13 +41,13 @@ export function numberProblem(task: Task, number: Scanned): Draft {
   const { start, end, plain } = number
   const whole = plain.replace('.', '')
   const typed = task.plain.typed.slice(task.plain.start(start), task.plain.end(end))
-  const message = tell`"${typed}" may be ${whole} or ${plain}; write the one that is meant`
+  const message = phrase`"${typed}" may be ${whole} or ${plain}; write the one that is meant`
   const sign = typed.includes(',') ? 'comma' : 'point'
   return problem(task, 'ambiguous-comma', start, end, message, () => [
-    guess(replaced(task, start, end, whole), tell`the ${sign} separates thousands`),
+    guess(replaced(task, start, end, whole), phrase`the ${sign} separates thousands`),
     guess(
       replaced(task, start, end, typed.includes(',') ? plain : `${plain}0`),
-      tell`the ${sign} is a decimal ${sign}`,
+      phrase`the ${sign} is a decimal ${sign}`,
     ),
   ])
 }

@@ -1,4 +1,4 @@
-import type { Told } from '../wording/told.ts'
+import type { Phrase } from '../wording/phrase.ts'
 import type { Dimension } from './dimension.ts'
 
 /**
@@ -41,7 +41,7 @@ export interface QuantityProblem {
     | 'ambiguous-comma'
     | 'misplaced-sign'
   /** One sentence, with what was typed and what was expected in it. */
-  readonly message: Told
+  readonly message: Phrase
   /** Offsets inside the text that was read. */
   readonly start: number
   readonly end: number
@@ -52,14 +52,14 @@ export interface QuantityProblem {
 export interface Fix {
   readonly text: string
   /** Completes "18.6 V: decimal comma written as a point". */
-  readonly why: Told
+  readonly why: Phrase
   readonly certainty: 'same' | 'guess'
 }
 
 /** A harmless peculiarity of a text that was read all the same: a decimal comma, a wrong degree sign. */
 export interface Remark {
   readonly code: 'decimal-comma' | 'spelling'
-  readonly message: Told
+  readonly message: Phrase
   readonly start: number
   readonly end: number
   readonly fixes: readonly Fix[]

@@ -1,4 +1,4 @@
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import type { Draft, Task } from './draft.ts'
 import { problem } from './draft.ts'
 import { gaugeArea, gaugeNumber } from './gauge.ts'
@@ -15,7 +15,7 @@ export function readGauge(task: Task): Draft | null {
   if (!match) return null
   const gauge = gaugeNumber(match[1] ?? match[2] ?? '')
   if (Number.isNaN(gauge)) {
-    const message = tell`"${task.plain.typed.trim()}" is no wire gauge; sizes are 40 to 1 AWG and 1/0 to 4/0 AWG`
+    const message = phrase`"${task.plain.typed.trim()}" is no wire gauge; sizes are 40 to 1 AWG and 1/0 to 4/0 AWG`
     return problem(task, 'no-number', 0, task.plain.text.length, message)
   }
   // a gauge is a defined diameter, so nothing is rounded off
@@ -31,7 +31,7 @@ function uncalled(task: Task, size: string) {
     start,
     end: start + size.length,
     replacement,
-    message: tell`"${size}" was read as ${replacement}`,
-    why: tell`a wire gauge`,
+    message: phrase`"${size}" was read as ${replacement}`,
+    why: phrase`a wire gauge`,
   })
 }

@@ -1,4 +1,4 @@
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import { currencySigns } from './currencies.ts'
 import type { Draft, Note, Task } from './draft.ts'
 import { guess, problem } from './draft.ts'
@@ -81,19 +81,19 @@ function priced(task: Task, notes: Note[], number: Scanned, { sign, start, befor
   if (first && (sign === '£' || codes.length === 1))
     return measure(task, notes, number, { symbol: own ?? first, dimension: 'money' }, false)
   if (own) {
-    const message = tell`"${sign}" was read as ${own}, the currency of this library`
+    const message = phrase`"${sign}" was read as ${own}, the currency of this library`
     const blank = task.plain.text[before ? end : start - 1] === ' ' ? '' : ' '
     const replacement = before ? own + blank : blank + own
-    const note = spelling(task, { start, end, replacement, message, why: tell`the code for "${sign}"` })
+    const note = spelling(task, { start, end, replacement, message, why: phrase`the code for "${sign}"` })
     return measure(task, [...notes, note], number, { symbol: own, dimension: 'money' }, false)
   }
   const what = first
-    ? tell`"${sign}" may be ${codes.slice(0, 3).join(', ')}`
-    : tell`"${sign}" is no currency known here`
-  const message = tell`${what}; write the ISO 4217 code, such as ${kinds.money.example}`
+    ? phrase`"${sign}" may be ${codes.slice(0, 3).join(', ')}`
+    : phrase`"${sign}" is no currency known here`
+  const message = phrase`${what}; write the ISO 4217 code, such as ${kinds.money.example}`
   const offered = first ? codes.slice(0, 3) : [usualUnit(task)]
   const sign1 = number.value < 0 ? '-' : ''
   return problem(task, 'unknown-unit', start, end, message, () =>
-    offered.map((c) => guess(`${sign1}${number.plain} ${c}`, tell`the currency is ${c}`)),
+    offered.map((c) => guess(`${sign1}${number.plain} ${c}`, phrase`the currency is ${c}`)),
   )
 }

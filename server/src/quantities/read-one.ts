@@ -1,4 +1,4 @@
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import type { Draft, Note, Task } from './draft.ts'
 import { guess, problem, replaced, same } from './draft.ts'
 import { kinds } from './kinds.ts'
@@ -65,13 +65,13 @@ export function readNumber(task: Task, at: number): Scanned | Extract<Draft, { p
 /** `typed` is a unit in other letters than it has. */
 export function nearlyNote(task: Task, start: number, end: number, symbol: string): Note {
   const typed = task.plain.text.slice(start, end).trim()
-  const message = tell`"${typed}" was read as ${symbol}`
+  const message = phrase`"${typed}" was read as ${symbol}`
   return spelling(task, {
     start,
     end: start + typed.length,
     replacement: symbol,
     message,
-    why: tell`the unit is ${symbol}`,
+    why: phrase`the unit is ${symbol}`,
   })
 }
 
@@ -79,18 +79,18 @@ function misplaced(task: Task, start: number, number: Scanned, sign: string) {
   const { plain } = task
   const one = sign.trim()
   if (one === '-' || one === '+') {
-    const message = tell`The sign and the number must touch: write ${one}${number.plain}`
-    const fix = same(replaced(task, start, number.start, one), tell`without the space after the sign`)
+    const message = phrase`The sign and the number must touch: write ${one}${number.plain}`
+    const fix = same(replaced(task, start, number.start, one), phrase`without the space after the sign`)
     return problem(task, 'misplaced-sign', start, number.end, message, () => [fix])
   }
   const shown = plain.typed.slice(plain.start(start), plain.end(number.start)).trim()
-  const fix = guess(replaced(task, start, number.start, /^[- ]+$/.test(sign) ? '-' : ''), tell`one sign`)
+  const fix = guess(replaced(task, start, number.start, /^[- ]+$/.test(sign) ? '-' : ''), phrase`one sign`)
   return problem(
     task,
     'misplaced-sign',
     start,
     number.end,
-    tell`"${shown}" is more signs than one number takes`,
+    phrase`"${shown}" is more signs than one number takes`,
     () => [fix],
   )
 }
@@ -99,11 +99,11 @@ function noNumber(task: Task, at: number) {
   const { text, typed } = task.plain
   const { name, example } = kinds[task.kind]
   const from = text.slice(at).search(/[-+]?\.?\d/)
-  const message = tell`No number is read in "${typed.trim()}"; ${name} is expected, such as ${example}`
+  const message = phrase`No number is read in "${typed.trim()}"; ${name} is expected, such as ${example}`
   return problem(task, 'no-number', 0, text.length, message, () =>
     from > 0
       ? (looksLikeDigits(typed) ?? [
-          guess(typed.slice(task.plain.start(at + from)).replace(/\)\s*$/, ''), tell`only the number and its unit`),
+          guess(typed.slice(task.plain.start(at + from)).replace(/\)\s*$/, ''), phrase`only the number and its unit`),
         ])
       : [],
   )

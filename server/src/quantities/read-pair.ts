@@ -1,4 +1,4 @@
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import { fromBase } from './convert.ts'
 import type { Draft, Task } from './draft.ts'
 import { guess, problem } from './draft.ts'
@@ -35,10 +35,10 @@ export function readPair(task: Task, readOne: (task: Task) => Draft): Draft | nu
   if (Math.abs(a.value - b.value) > 1.01 * (a.half + b.half)) {
     const length = text.trimEnd().length
     const converted = `${formatNumber(fromBase(a.value, b.unit), 4)} ${b.unit}`
-    const message = tell`${one.part} is ${converted}, and ${other.part} is beside it; keep the one that is printed`
+    const message = phrase`${one.part} is ${converted}, and ${other.part} is beside it; keep the one that is printed`
     return problem(task, 'two-numbers', 0, length, message, () => [
-      guess(one.part, tell`the first number`),
-      guess(other.part, tell`the second number`),
+      guess(one.part, phrase`the first number`),
+      guess(other.part, phrase`the second number`),
     ])
   }
   const finer = b.half < a.half ? other : one
@@ -46,8 +46,8 @@ export function readPair(task: Task, readOne: (task: Task) => Draft): Draft | nu
     start: 0,
     end: text.trimEnd().length,
     replacement: finer.part,
-    message: tell`"${text.trim()}" agrees, and was read as ${finer.part}`,
-    why: tell`one of the two`,
+    message: phrase`"${text.trim()}" agrees, and was read as ${finer.part}`,
+    why: phrase`one of the two`,
   })
   return { quantity: finer.quantity!, notes: [note] }
 }

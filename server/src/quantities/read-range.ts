@@ -1,4 +1,4 @@
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import { toBase } from './convert.ts'
 import type { Draft, Note, Task } from './draft.ts'
 import { guess, problem } from './draft.ts'
@@ -41,9 +41,9 @@ export function readRange(task: Task): Draft {
   if (a > b) {
     const fix = `${signed(gap[2], 1) < 0 ? '-' : ''}${high.plain} to ${signed(sign1, 1) < 0 ? '-' : ''}${low.plain} ${last.symbol}`
     if (first.symbol !== last.symbol) return twoWanted(task, 'misplaced-sign')
-    const message = tell`"${typed.trim()}" was read with the lower end first`
+    const message = phrase`"${typed.trim()}" was read with the lower end first`
     notes.push(
-      spelling(task, { start: 0, end: text.length, replacement: fix, message, why: tell`the lower end first` }),
+      spelling(task, { start: 0, end: text.length, replacement: fix, message, why: phrase`the lower end first` }),
     )
   }
   const half = Math.max(halfInBase(low.half, first.symbol), halfInBase(high.half, last.symbol))
@@ -59,7 +59,7 @@ function oneOnly(task: Task, low: { end: number; plain: string }): Draft {
   const second = /^(?:\s*(?:°\s*)?[CFK]|\s*°)?\s+([-+]?\d+(?:\.\d+)?\s*(?:°\s*)?[CFK])\s*$/.exec(text.slice(low.end))
   const first = text.slice(0, low.end).trim()
   return twoWanted(task, 'no-number', () =>
-    second ? [guess(`${first} to ${second[1]}`, tell`from the first to the second`)] : [],
+    second ? [guess(`${first} to ${second[1]}`, phrase`from the first to the second`)] : [],
   )
 }
 
@@ -69,6 +69,6 @@ function twoWanted(
   fixes?: () => readonly ReturnType<typeof guess>[],
 ): Draft {
   const { text, typed } = task.plain
-  const message = tell`"${typed.trim()}" does not read as the lowest and the highest temperature; write ${kinds[task.kind].example}`
+  const message = phrase`"${typed.trim()}" does not read as the lowest and the highest temperature; write ${kinds[task.kind].example}`
   return problem(task, code, 0, text.length, message, fixes)
 }

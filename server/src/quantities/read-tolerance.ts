@@ -1,4 +1,4 @@
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import { toBase } from './convert.ts'
 import type { Draft, Task } from './draft.ts'
 import { guess, problem } from './draft.ts'
@@ -62,10 +62,10 @@ function signless(task: Task, first: Scanned, second: Scanned): Draft {
   const { text, typed, ...plain } = task.plain
   const unit = typed.slice(plain.start(second.end)).trim()
   const signed = `-${first.plain}/+${second.plain} ${unit}`.trim()
-  const message = tell`"${typed.trim()}" has no signs; write how far below and above, such as ${signed}`
+  const message = phrase`"${typed.trim()}" has no signs; write how far below and above, such as ${signed}`
   return problem(task, 'misplaced-sign', first.start, second.end, message, () => [
-    guess(signed, tell`below and above`),
-    guess(`+${first.plain}/+${second.plain} ${unit}`.trim(), tell`both above`),
+    guess(signed, phrase`below and above`),
+    guess(`+${first.plain}/+${second.plain} ${unit}`.trim(), phrase`both above`),
   ])
 }
 
@@ -76,6 +76,6 @@ function unread(task: Task): Draft {
     'no-number',
     0,
     text.length,
-    tell`"${typed.trim()}" does not read as a tolerance; write ${kinds.tolerance.example}`,
+    phrase`"${typed.trim()}" does not read as a tolerance; write ${kinds.tolerance.example}`,
   )
 }

@@ -1,4 +1,4 @@
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import type { Draft, Note, ReadOptions, Task } from './draft.ts'
 import { problem } from './draft.ts'
 import { kinds } from './kinds.ts'
@@ -44,8 +44,8 @@ function attempt(text: string, kind: QuantityKind, options: ReadOptions): Draft 
   const task: Task = { plain: plain(kind === 'temperature' ? withoutTolerance(text) : text), kind, options }
   if (notGiven.test(task.plain.text)) {
     const length = task.plain.text.length
-    const what = text.trim() === '' ? tell`Nothing is given here` : tell`"${text.trim()}" says that it is not given`
-    return problem(task, 'not-given', 0, length, tell`${what}: leave the field out, or write ${kinds[kind].example}`)
+    const what = text.trim() === '' ? phrase`Nothing is given here` : phrase`"${text.trim()}" says that it is not given`
+    return problem(task, 'not-given', 0, length, phrase`${what}: leave the field out, or write ${kinds[kind].example}`)
   }
   const draft = readerOf(kind)(task)
   return draft.problem ? draft : { quantity: draft.quantity, notes: [...draft.notes, ...lookalikes(task)] }
@@ -67,7 +67,7 @@ const longest = 200
 
 function tooLong(text: string, kind: QuantityKind, options: ReadOptions): Draft {
   const task = { plain: plain(text.slice(0, longest)), kind, options }
-  const message = tell`${kinds[kind].name} is expected here, such as ${kinds[kind].example}, and this text has ${text.length} characters`
+  const message = phrase`${kinds[kind].name} is expected here, such as ${kinds[kind].example}, and this text has ${text.length} characters`
   return problem(task, 'no-number', 0, task.plain.text.length, message)
 }
 
@@ -101,19 +101,27 @@ function lookalikes({ plain: { text, typed, ...plain } }: Task): Note[] {
     const end = plain.end(to)
     const replacement = text.slice(from, to)
     if (replacement.trim() === '') {
-      const message = tell`${shown(typed.slice(start, end))} was taken for a footnote, so that it does not count`
+      const message = phrase`${shown(typed.slice(start, end))} was taken for a footnote, so that it does not count`
       return {
         code: 'spelling',
         message,
         start,
         end,
         replacement: '',
-        why: tell`without the footnote`,
+        why: phrase`without the footnote`,
         certainty: 'same',
       }
     }
-    const message = tell`${shown(typed.slice(start, end))} was read as "${replacement}"`
-    return { code: 'spelling', message, start, end, replacement, why: tell`plain "${replacement}"`, certainty: 'same' }
+    const message = phrase`${shown(typed.slice(start, end))} was read as "${replacement}"`
+    return {
+      code: 'spelling',
+      message,
+      start,
+      end,
+      replacement,
+      why: phrase`plain "${replacement}"`,
+      certainty: 'same',
+    }
   })
 }
 

@@ -1,4 +1,4 @@
-import { tell, type Told } from '../wording/told.ts'
+import { phrase, type Phrase } from '../wording/phrase.ts'
 import type { Draft, Task } from './draft.ts'
 import { guess, problem, replaced } from './draft.ts'
 import { unitNames, kinds } from './kinds.ts'
@@ -26,13 +26,13 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
   const end = text.trimEnd().length
   const unit = text.slice(start, end)
   const shown = typed.slice(plain.start(start), plain.end(end))
-  const wanted = tell`${kinds[task.kind].name} is expected here, such as ${kinds[task.kind].example}`
+  const wanted = phrase`${kinds[task.kind].name} is expected here, such as ${kinds[task.kind].example}`
 
   const sign = /^[-+](?:\s+|$)/.exec(unit)
   if (sign && unitOfKind(unit.slice(sign[0].length) || usualUnit(task), task.kind)) {
     const fix = `${sign[0].trim()}${number.plain} ${unit.slice(sign[0].length)}`.trim()
-    return problem(task, 'misplaced-sign', start, start + 1, tell`The sign is after the number; write ${fix}`, () => [
-      guess(fix, tell`the sign before the number`),
+    return problem(task, 'misplaced-sign', start, start + 1, phrase`The sign is after the number; write ${fix}`, () => [
+      guess(fix, phrase`the sign before the number`),
     ])
   }
   // a letter that touches the number is no unit of another kind
@@ -41,12 +41,12 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
   if (digits && isTouching) return letterInNumber(task, end, wanted, digits)
   const other = unitOfAnyKind(unit)
   const units = (likely: readonly string[]) =>
-    likely.map((u) => guess(replaced(task, start, end, spaced(text, start, u)), tell`in ${u}`))
+    likely.map((u) => guess(replaced(task, start, end, spaced(text, start, u)), phrase`in ${u}`))
   if (other) {
     const rate = other.symbol === '°C' && task.kind === 'current' && unit === 'C'
     const message = rate
-      ? tell`"${typed.trim()}" is a charge rate, a multiple of the capacity; ${wanted}`
-      : tell`${typed.trim()} is ${unitNames[other.dimension]}; ${kinds[task.kind].name} belongs here, such as ${kinds[task.kind].example}`
+      ? phrase`"${typed.trim()}" is a charge rate, a multiple of the capacity; ${wanted}`
+      : phrase`${typed.trim()} is ${unitNames[other.dimension]}; ${kinds[task.kind].name} belongs here, such as ${kinds[task.kind].example}`
     return problem(task, 'wrong-dimension', start, end, message, () =>
       rate ? [] : units(inPlaceOf(task, unit, number)),
     )
@@ -54,13 +54,13 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
   const second = /(?<![A-Za-wyzΩ%°^\d])[-+±]?(?:(?<![.\d])\.)?\d/.exec(unit)
   if (digits && second) return letterInNumber(task, end, wanted, digits)
   if (second) return twoNumbers(task, number, start + second.index, end, wanted)
-  return problem(task, 'unknown-unit', start, end, tell`"${shown}" is no unit known here; ${wanted}`, () =>
+  return problem(task, 'unknown-unit', start, end, phrase`"${shown}" is no unit known here; ${wanted}`, () =>
     units(nearestUnits(unit, task.kind, usualUnit(task))),
   )
 }
 
-function letterInNumber(task: Task, end: number, wanted: Told, digits: readonly Fix[]): Draft {
-  const message = tell`"${task.plain.typed.trim()}" has a letter where a digit belongs; ${wanted}`
+function letterInNumber(task: Task, end: number, wanted: Phrase, digits: readonly Fix[]): Draft {
+  const message = phrase`"${task.plain.typed.trim()}" has a letter where a digit belongs; ${wanted}`
   return problem(task, 'no-number', 0, end, message, () => digits)
 }
 
@@ -77,10 +77,10 @@ function inPlaceOf(task: Task, unit: string, { plain }: Scanned): readonly strin
 const spaced = (text: string, start: number, unit: string) =>
   text[start - 1] === ' ' || /[A-Za-z%°]/.test(text[start] ?? '') ? unit : ` ${unit}`
 
-function twoNumbers(task: Task, first: Scanned, start: number, end: number, wanted: Told): Draft {
+function twoNumbers(task: Task, first: Scanned, start: number, end: number, wanted: Phrase): Draft {
   const { typed, text, ...plain } = task.plain
   const shown = typed.slice(plain.start(start), plain.end(end))
-  const message = tell`One number belongs here and "${shown}" is a second one; ${wanted}`
+  const message = phrase`One number belongs here and "${shown}" is a second one; ${wanted}`
   return problem(task, 'two-numbers', start, end, message, () => {
     const one = joined(typed)
     if (one.length > 0) return one
@@ -93,11 +93,11 @@ function twoNumbers(task: Task, first: Scanned, start: number, end: number, want
     const bare = unitOfKind(ahead.slice(plain.end(first.end)), task.kind) === null && unitOfKind(unit, task.kind)
     if (/^[.,]\s+\d|^\d\s+[.,](?:\s*\d)?$/.test(between)) {
       const rest = text.slice(start).replace(/^[.,]/, '')
-      return [guess(`${text.slice(0, first.end).replace(/[.,]$/, '')}.${rest}`, tell`no space in the number`)]
+      return [guess(`${text.slice(0, first.end).replace(/[.,]$/, '')}.${rest}`, phrase`no space in the number`)]
     }
     const both = [
-      guess(bare ? `${ahead} ${unit}` : ahead, tell`the first number`),
-      guess(behind, tell`the second number`),
+      guess(bare ? `${ahead} ${unit}` : ahead, phrase`the first number`),
+      guess(behind, phrase`the second number`),
     ]
     return /±\s*$/.test(text.slice(0, start)) ? both.slice(0, 1) : both
   })

@@ -3,7 +3,7 @@ import { finding } from '../findings/make.ts'
 import { renameKey, replaceNode } from '../text/edits.ts'
 import { childPointer } from '../text/pointer.ts'
 import type { Entry, MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import { reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
 import { nameOf } from './info-at.ts'
@@ -41,9 +41,9 @@ function said({ pointer, typed, place, info, meant, value, sides }: Renamed, tre
     return finding(
       reading.otherWord,
       { pointer, span: node.span },
-      tell`${nameOf(info)} "${typed}" is read as ${value!}.`,
+      phrase`${nameOf(info)} "${typed}" is read as ${value!}.`,
       {
-        corrections: [{ pointer, text: value!, why: tell`the word of the schema`, certainty: 'same', edits }],
+        corrections: [{ pointer, text: value!, why: phrase`the word of the schema`, certainty: 'same', edits }],
       },
     )
   }
@@ -52,18 +52,18 @@ function said({ pointer, typed, place, info, meant, value, sides }: Renamed, tre
     renameKey(tree, pointer, meant.field.key),
     ...(value !== null && typedValue ? [replaceNode(tree, typedValue, value)] : []),
   ]
-  return finding(reading.otherWord, { pointer, span: keySpan }, tell`${typed} is read as ${meant.field.key}.`, {
-    corrections: [{ pointer, text: meant.field.key, why: tell`the name of the schema`, certainty: 'same', edits }],
+  return finding(reading.otherWord, { pointer, span: keySpan }, phrase`${typed} is read as ${meant.field.key}.`, {
+    corrections: [{ pointer, text: meant.field.key, why: phrase`the name of the schema`, certainty: 'same', edits }],
   })
 }
 
 function severalSides(pointer: string, { span }: ScalarNode, sides: readonly Side[]): Finding {
   const names = sides.map(({ key }) => key)
-  const told = tell`Give ${names.slice(0, -1).join(', ')} and ${names.at(-1)} a field each: ${sides.map(({ text }) => text).join(', ')}.`
+  const sentence = phrase`Give ${names.slice(0, -1).join(', ')} and ${names.at(-1)} a field each: ${sides.map(({ text }) => text).join(', ')}.`
   const text = `{ ${sides.map((side) => `${side.key}: ${side.text}`).join(', ')} }`
-  return finding(reading.wrongKind, { pointer, span }, told, {
+  return finding(reading.wrongKind, { pointer, span }, sentence, {
     severity: 'information',
-    corrections: [{ pointer, text, why: tell`a field each`, certainty: 'same', edits: [{ span, text }] }],
+    corrections: [{ pointer, text, why: phrase`a field each`, certainty: 'same', edits: [{ span, text }] }],
   })
 }
 

@@ -1,4 +1,4 @@
-import { tell, type Told } from '../wording/told.ts'
+import { phrase, type Phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding, type Proposed } from '../findings/make.ts'
 import { setScalar } from '../text/edits.ts'
@@ -12,7 +12,7 @@ import { nearest } from './nearest.ts'
 import type { Complaint } from './validators.generated.js'
 
 /**
- * What a schema validator says of one value, in a sentence. Unknown and missing fields are told elsewhere, and of two
+ * What a schema validator says of one value, in a sentence. Unknown and missing fields are reported elsewhere, and of two
  * complaints about one value only the plainer one is.
  */
 export function explain(
@@ -31,21 +31,28 @@ export function explain(
       return node?.kind === 'scalar' ? notAChoice(node.text, info, place, tree) : null
     case 'const':
       if (node?.kind !== 'scalar') return null
-      return finding(reading.wrongFormat, place, tell`This is format ${shorten(typed)}, and only format 1 is known.`, {
-        corrections: [correction(tree, pointer, '1', tell`the format that is known`)],
-      })
+      return finding(
+        reading.wrongFormat,
+        place,
+        phrase`This is format ${shorten(typed)}, and only format 1 is known.`,
+        {
+          corrections: [correction(tree, pointer, '1', phrase`the format that is known`)],
+        },
+      )
     case 'type':
       return wrongKind(node, info, place, tree)
     case 'pattern':
-      return finding(reading.wrongText, place, tell`${name} "${shorten(typed)}" is not written ${spelling(info)}.`, {
+      return finding(reading.wrongText, place, phrase`${name} "${shorten(typed)}" is not written ${spelling(info)}.`, {
         corrections: node ? meantBy(node, info, tree) : [],
       })
     case 'minimum':
     case 'maximum': {
       const limit = String(params.limit)
-      const told =
-        keyword === 'minimum' ? tell`${name} ${typed} is below ${limit}.` : tell`${name} ${typed} is above ${limit}.`
-      return finding(reading.outOfRange, place, told)
+      const sentence =
+        keyword === 'minimum'
+          ? phrase`${name} ${typed} is below ${limit}.`
+          : phrase`${name} ${typed} is above ${limit}.`
+      return finding(reading.outOfRange, place, sentence)
     }
     case 'minItems':
     case 'maxItems': {
@@ -53,7 +60,7 @@ export function explain(
       return finding(
         reading.outOfRange,
         place,
-        tell`${name} has ${has} values, where ${String(params.limit)} are expected.`,
+        phrase`${name} has ${has} values, where ${String(params.limit)} are expected.`,
       )
     }
     default:
@@ -66,75 +73,76 @@ type Place = Parameters<typeof finding>[1]
 function notAChoice(typed: string, info: FieldInfo | null, place: Place, tree: Tree): Finding {
   const words = (info?.choices ?? []).map((c) => c.value)
   const near = nearest(typed, words)
-  const list = words.length <= 6 ? words.join(', ') : tell`${words.slice(0, 6).join(', ')} and ${words.length - 6} more`
-  const mean = near ? tell` Did you mean ${near}?` : ''
+  const list =
+    words.length <= 6 ? words.join(', ') : phrase`${words.slice(0, 6).join(', ')} and ${words.length - 6} more`
+  const mean = near ? phrase` Did you mean ${near}?` : ''
   const name = info ? nameOf(info) : place.pointer
-  return finding(reading.notAChoice, place, tell`${name} "${shorten(typed)}" is none of ${list}.${mean}`, {
-    corrections: near ? [correction(tree, place.pointer, near, tell`the nearest known word`)] : [],
+  return finding(reading.notAChoice, place, phrase`${name} "${shorten(typed)}" is none of ${list}.${mean}`, {
+    corrections: near ? [correction(tree, place.pointer, near, phrase`the nearest known word`)] : [],
   })
 }
 
 function wrongKind(node: Node | null, info: FieldInfo | null, place: Place, tree: Tree): Finding | null {
-  // a word that is no choice or no format is told of by that; a text may look like a number
+  // a word that is no choice or no format is reported as that; a text may look like a number
   if (node?.kind === 'scalar' && (info?.choices || info?.key === 'format' || info?.type === 'text')) return null
   const name = !info?.key
-    ? tell`The ${(info?.title ?? 'value').toLowerCase()}`
+    ? phrase`The ${(info?.title ?? 'value').toLowerCase()}`
     : isCollection(info)
       ? info.key
       : nameOf(info)
-  if (node === null) return finding(reading.emptyField, place, tell`${name} has no value.`)
-  return finding(reading.wrongKind, place, tell`${name} is ${aOf(node)}; ${expected(info)}.`, {
+  if (node === null) return finding(reading.emptyField, place, phrase`${name} has no value.`)
+  return finding(reading.wrongKind, place, phrase`${name} is ${aOf(node)}; ${expected(info)}.`, {
     corrections: listed(node, info) ?? meantBy(node, info, tree),
   })
 }
 
 const isCollection = ({ type }: FieldInfo) => type === 'group' || type === 'map' || type === 'list'
 
-function correction(tree: Tree, pointer: string, text: string, why: Told): Proposed {
+function correction(tree: Tree, pointer: string, text: string, why: Phrase): Proposed {
   return { pointer, text, why, certainty: 'guess', edits: [setScalar(tree, pointer, text)] }
 }
 
-function aOf(node: Node): string | Told {
-  if (node.kind === 'map') return tell`a group of fields`
-  return node.kind === 'list' ? tell`a list` : `"${shorten(node.text)}"`
+function aOf(node: Node): string | Phrase {
+  if (node.kind === 'map') return phrase`a group of fields`
+  return node.kind === 'list' ? phrase`a list` : `"${shorten(node.text)}"`
 }
 
 const shorten = (text: string) => (text.length <= 40 ? text : `${text.slice(0, 39)}…`)
 
 /** `a number with a unit is expected, such as 2.2 kg` */
-function expected(info: FieldInfo | null): Told {
-  const example = info?.examples?.[0] ? tell`, such as ${info.examples[0]}` : ''
+function expected(info: FieldInfo | null): Phrase {
+  const example = info?.examples?.[0] ? phrase`, such as ${info.examples[0]}` : ''
   switch (info?.type) {
     case 'quantity':
-      return tell`a number with a unit is expected${example}`
+      return phrase`a number with a unit is expected${example}`
     case 'integer':
-      return tell`a whole number is expected${example}`
+      return phrase`a whole number is expected${example}`
     case 'number':
-      return tell`a number is expected${example}`
+      return phrase`a number is expected${example}`
     case 'choice':
-      return tell`one of ${(info.choices ?? []).map((c) => c.value).join(', ')} is expected`
+      return phrase`one of ${(info.choices ?? []).map((c) => c.value).join(', ')} is expected`
     case 'date':
-      return tell`a date is expected${example}`
+      return phrase`a date is expected${example}`
     case 'group':
     case 'map': {
       const keys = (info.fields ?? []).map((f) => f.key)
       const some = keys.length > 4 ? [...keys.slice(0, 4), '…'] : keys
       return some.length > 0
-        ? tell`a group of fields is expected (${some.join(', ')})`
-        : tell`a group of fields is expected`
+        ? phrase`a group of fields is expected (${some.join(', ')})`
+        : phrase`a group of fields is expected`
     }
     case 'list':
-      return tell`a list is expected, in [ ] or one item a line after a dash`
+      return phrase`a list is expected, in [ ] or one item a line after a dash`
     case 'boolean':
-      return tell`true or false is expected`
+      return phrase`true or false is expected`
     case 'reference':
-      return tell`the id of a ${info.record} record is expected, or its fields`
+      return phrase`the id of a ${info.record} record is expected, or its fields`
     default:
-      return tell`a text is expected${example}`
+      return phrase`a text is expected${example}`
   }
 }
 
-const spelling = (info: FieldInfo | null): Told => {
+const spelling = (info: FieldInfo | null): Phrase => {
   const example = info?.examples?.[0] ?? ''
-  return info?.type === 'date' ? tell`as year-month-day, like ${example}` : tell`like ${example}`
+  return info?.type === 'date' ? phrase`as year-month-day, like ${example}` : phrase`like ${example}`
 }

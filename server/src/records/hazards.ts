@@ -1,4 +1,4 @@
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { explains, hazards } from '../text/hazards/index.ts'
@@ -15,7 +15,7 @@ export interface HazardsFound {
   readonly swallowed: ReadonlySet<string>
 }
 
-/** Looks for damaged numbers; syntax problems that no hazard explains are told in plain words. */
+/** Looks for damaged numbers; syntax problems that no hazard explains are reported in plain words. */
 export function hazardsOf(tree: Tree): HazardsFound {
   const found = hazards.flatMap((facts) => facts.find(tree).map((hazard) => ({ facts, hazard })))
   const rest = tree.problems.filter((problem) => !found.some(({ hazard }) => explains(hazard, problem)))
@@ -28,12 +28,12 @@ export function hazardsOf(tree: Tree): HazardsFound {
           corrections: hazard.fixes.map((fix) => ({ ...fix, pointer: hazard.pointer })),
         }),
       ),
-      ...rest.map(({ message, told = tell`${message}`, span, fix }) => {
+      ...rest.map(({ message, sentence = phrase`${message}`, span, fix }) => {
         const { pointer = '', value } =
           entriesOf(tree).find(({ entry }) => entry.keySpan.start === span.start)?.entry ?? {}
         const text = value?.kind === 'scalar' ? value.text : ''
         const corrections = fix ? [{ ...fix, pointer, text }] : []
-        return finding(reading.syntax, { pointer: fix ? pointer : '', span }, told, { corrections })
+        return finding(reading.syntax, { pointer: fix ? pointer : '', span }, sentence, { corrections })
       }),
     ],
     spoiled: new Set(found.flatMap(({ hazard }) => hazard.spoils)),

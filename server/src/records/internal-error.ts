@@ -1,4 +1,4 @@
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { reading } from './facts.ts'
@@ -9,7 +9,7 @@ export function internalError(thrown: unknown): Finding {
   const found = finding(
     reading.internal,
     { pointer: '', span: { start: 0, end: 0 } },
-    tell`Wattproof stopped at an error of its own (${type}) while checking this file: please report it with its version and, if you may share it, the file.`,
+    phrase`Wattproof stopped at an error of its own (${type}) while checking this file: please report it with its version and, if you may share it, the file.`,
   )
   return { ...found, trace: [type, ...framesOf(thrown)].join('\n') }
 }

@@ -4,7 +4,7 @@ const recordFile = /^(.+)\.(panel|controller|battery|climate|system)\.(?:ya?ml|j
 const settingsFile = /^wattproof\.ya?ml$/i
 
 /**
- * What a file is, told by its name alone: the last two suffixes, in any case.
+ * What a file is, recognised by its name alone: the last two suffixes, in any case.
  *
  * @param path  a path or an address with `/` or `\` between folders
  * @returns     the kind and the id (the name before the suffixes), or null for a file that is none of ours

@@ -1,4 +1,4 @@
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import type { Proposed } from '../findings/make.ts'
 import { formatNumber, fromBase } from '../quantities/format.ts'
 import { readQuantity } from '../quantities/read.ts'
@@ -13,7 +13,7 @@ export function meantBy(node: Node, info: FieldInfo | null, tree: Tree): readonl
   if (text === null) return []
   // a number or a word in quotes would be a text again
   const edits = [info?.type === 'date' ? setScalar(tree, node.pointer, text) : { span: node.span, text }]
-  return [{ pointer: node.pointer, text, why: tell`as it is written here`, certainty: 'guess', edits }]
+  return [{ pointer: node.pointer, text, why: phrase`as it is written here`, certainty: 'guess', edits }]
 }
 
 function fix(typed: string, info: FieldInfo | null): string | null {
@@ -46,5 +46,7 @@ export function listed(node: Node, info: FieldInfo | null): readonly Proposed[] 
     return null
   if (!/^[\w .,/+()-]+$/.test(node.text)) return null
   const text = `[${node.text}]`
-  return [{ pointer: node.pointer, text, why: tell`as a list`, certainty: 'guess', edits: [{ span: node.span, text }] }]
+  return [
+    { pointer: node.pointer, text, why: phrase`as a list`, certainty: 'guess', edits: [{ span: node.span, text }] },
+  ]
 }

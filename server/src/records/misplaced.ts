@@ -1,5 +1,5 @@
 import type { Proposed } from '../findings/make.ts'
-import { tell, type Told } from '../wording/told.ts'
+import { phrase, type Phrase } from '../wording/phrase.ts'
 import { insertEntry, removeThisEntry } from '../text/edits.ts'
 import { lineStarts, positionAt } from '../text/lines.ts'
 import { entryEnd } from '../text/read-node.ts'
@@ -43,7 +43,7 @@ function above(entry: Entry, map: MapNode, root: FieldInfo, tree: Tree): Home | 
   const open = before && openGroup(before.value, before.pointer, tree)
   if (!before || !open || !knows(groupAt(root, open.pointer), entry.key) || open.has(entry.key)) return null
   const column = open.column ?? columnAt(tree, before.keySpan.start) + 2
-  return home(open.pointer, before.key, entry, tell`indent under ${before.key}`, shifted(tree, entry, column))
+  return home(open.pointer, before.key, entry, phrase`indent under ${before.key}`, shifted(tree, entry, column))
 }
 
 /** A group of lines that could go on: a map, the last item of a list, or nothing yet. */
@@ -66,7 +66,7 @@ function outside(entry: Entry, map: MapNode, root: FieldInfo, tree: Tree): Home 
   if (around?.kind !== 'map' || around.flow || around.entries.some(({ key }) => key === entry.key)) return null
   const group = groupAt(root, pointer)
   if (!knows(group, entry.key)) return null
-  const why = pointer === '' ? tell`move to the left margin` : tell`move under ${group!.key}`
+  const why = pointer === '' ? phrase`move to the left margin` : phrase`move under ${group!.key}`
   const column = columnAt(tree, around.entries[0]!.keySpan.start)
   return home(pointer, group!.key, entry, why, shifted(tree, entry, column))
 }
@@ -81,10 +81,10 @@ function elsewhere(entry: Entry, map: MapNode, root: FieldInfo, tree: Tree): Hom
   const target = nodeAtPointer(tree, pointer)
   if (map.pointer === pointer || target?.kind !== 'map' || target.entries.some((one) => one.key === key)) return null
   const edits = [removeThisEntry(tree, entry), insertEntry(tree, pointer, key, value.text)]
-  return home(pointer, only.key, entry, tell`move under ${only.key}`, edits)
+  return home(pointer, only.key, entry, phrase`move under ${only.key}`, edits)
 }
 
-function home(pointer: string, key: string, entry: Entry, why: Told, edits: readonly Edit[]): Home {
+function home(pointer: string, key: string, entry: Entry, why: Phrase, edits: readonly Edit[]): Home {
   const text = entry.value?.kind === 'scalar' ? entry.value.text : ''
   return { pointer, key, fix: { pointer: entry.pointer, text, why, certainty: 'guess', edits } }
 }

@@ -1,4 +1,4 @@
-import { inARow, tell, type Told } from '../wording/told.ts'
+import { inARow, phrase, type Phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { groupBy } from '../text/group.ts'
@@ -11,15 +11,15 @@ import type { FieldInfo } from './field-info.ts'
 import { infoAt } from './info-at.ts'
 
 /**
- * Required fields that are not there: one finding for each group, on its key. Those that stand empty are told together on
+ * Required fields that are not there: one finding for each group, on its key. Those that stand empty are missing together on
  * the first of them, for somebody is about to fill them in.
  */
 export function missingFields(pointers: readonly string[], root: FieldInfo, tree: Tree): readonly Finding[] {
-  const told = pointers.filter((pointer) => !isReason(pointer))
+  const missing = pointers.filter((pointer) => !isReason(pointer))
   const isOpen = (pointer: string) => entryAtPointer(tree, pointer) !== null
-  const open = told.filter(isOpen).sort((a, b) => keySpan(a, tree).start - keySpan(b, tree).start)
+  const open = missing.filter(isOpen).sort((a, b) => keySpan(a, tree).start - keySpan(b, tree).start)
   return [
-    ...byGroup(told.filter((pointer) => !isOpen(pointer))).map((fields) => absent(fields, root, tree)),
+    ...byGroup(missing.filter((pointer) => !isOpen(pointer))).map((fields) => absent(fields, root, tree)),
     ...(open.length > 0 ? [unfilled(open, root, tree)] : []),
   ]
 }
@@ -30,12 +30,12 @@ const isReason = (pointer: string) => /^\/accepted\/\d+\/because$/.test(pointer)
 function absent(fields: readonly string[], root: FieldInfo, tree: Tree): Finding {
   const group = parentPointer(fields[0]!)
   const key = groupKey(group)
-  const from = key ? tell`under ${key}` : tell`from the record`
+  const from = key ? phrase`under ${key}` : phrase`from the record`
   const names = listed(fields.map(keyOf))
   const message =
     fields.length > 1
-      ? tell`${names} are missing ${from}${such(fields, root)}.`
-      : tell`${names} is missing ${from}${such(fields, root)}.`
+      ? phrase`${names} are missing ${from}${such(fields, root)}.`
+      : phrase`${names} is missing ${from}${such(fields, root)}.`
   return finding(reading.missingField, { pointer: group, span: placeOf(group, tree) }, message)
 }
 
@@ -43,12 +43,12 @@ function unfilled(fields: readonly string[], root: FieldInfo, tree: Tree): Findi
   const first = fields[0]!
   const groups = byGroup(fields).map((own) => {
     const key = groupKey(parentPointer(own[0]!))
-    return key ? tell`${listed(own.map(keyOf))} under ${key}` : listed(own.map(keyOf))
+    return key ? phrase`${listed(own.map(keyOf))} under ${key}` : listed(own.map(keyOf))
   })
   const message =
     fields.length > 1
-      ? tell`Still to be filled in: ${inARow(groups, '; ')}.`
-      : tell`${keyOf(first)} has no value yet${such(fields, root)}.`
+      ? phrase`Still to be filled in: ${inARow(groups, '; ')}.`
+      : phrase`${keyOf(first)} has no value yet${such(fields, root)}.`
   return finding(reading.missingField, { pointer: first, span: keySpan(first, tree) }, message, {
     severity: isBegun(root, tree) ? undefined : 'information',
   })
@@ -71,9 +71,9 @@ const keyOf = (pointer: string) => pointer.slice(pointer.lastIndexOf('/') + 1)
 const groupKey = (pointer: string) => pointer.split('/').findLast((step) => /\D/.test(step))
 
 /** `, such as voc: 22.1 V`, where there is but one */
-function such([pointer, second]: readonly string[], root: FieldInfo): Told | undefined {
+function such([pointer, second]: readonly string[], root: FieldInfo): Phrase | undefined {
   const example = second === undefined ? infoAt(root, pointer!)?.examples?.[0] : undefined
-  return example ? tell`, such as ${keyOf(pointer!)}: ${example}` : undefined
+  return example ? phrase`, such as ${keyOf(pointer!)}: ${example}` : undefined
 }
 
 const keySpan = (pointer: string, tree: Tree): Span => entryAtPointer(tree, pointer)?.keySpan ?? { start: 0, end: 0 }
@@ -87,5 +87,5 @@ function placeOf(group: string, tree: Tree): Span {
 }
 
 /** length, width and thickness */
-const listed = (words: readonly string[]): string | Told =>
-  words.length < 2 ? words.join('') : tell`${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
+const listed = (words: readonly string[]): string | Phrase =>
+  words.length < 2 ? words.join('') : phrase`${words.slice(0, -1).join(', ')} and ${words.at(-1)}`

@@ -1,4 +1,4 @@
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding, type Proposed } from '../findings/make.ts'
 import { isDay } from './dates.ts'
@@ -100,10 +100,10 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     }
   }
 
-  /** A date that is not written as one is told of by the schema. */
+  /** A date that is not written as one is reported by the schema. */
   function date(f: FieldInfo, node: ScalarNode): Field<string> | undefined {
     if (isDay(node.text)) return text(node)
-    const message = tell`${nameOf(f)} ${node.text} is not a day of the calendar.`
+    const message = phrase`${nameOf(f)} ${node.text} is not a day of the calendar.`
     if (written.test(node.text)) findings.push(finding(reading.wrongText, node, message))
     return undefined
   }
@@ -124,7 +124,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
         ...note.fixes.map((fix) => fixed(fix, node)),
       ]
       findings.push(
-        finding(quantityFacts[note.code], { pointer: node.pointer, span }, tell`${note.message}.`, { corrections }),
+        finding(quantityFacts[note.code], { pointer: node.pointer, span }, phrase`${note.message}.`, { corrections }),
       )
     }
     return read.quantity && { ...text(node), value: read.quantity.value, quantity: read.quantity }
@@ -145,7 +145,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     const [only] = takes.length === 1 ? takes : []
     if (!only) return []
     const edits = [renameKey(context.tree, node.pointer, only.key)]
-    return [{ pointer: node.pointer, text: only.key, why: tell`the field that takes it`, certainty: 'guess', edits }]
+    return [{ pointer: node.pointer, text: only.key, why: phrase`the field that takes it`, certainty: 'guess', edits }]
   }
 
   /** `length: 1190 x 735 x 2.5 mm` where the other sides are not typed. */
@@ -158,7 +158,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
       ...others.map(({ key, text }) => insertEntry(context.tree, parent, key, text, 'length')),
     ]
     const also = others.map(({ key, text }) => ({ pointer: childPointer(parent, key), text }))
-    return [{ pointer: node.pointer, text: first.text, why: tell`a field each`, certainty: 'guess', edits, also }]
+    return [{ pointer: node.pointer, text: first.text, why: phrase`a field each`, certainty: 'guess', edits, also }]
   }
 
   /** `1C`: a multiple of the capacity of the battery around it. */
@@ -171,17 +171,17 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     if (!capacity) return undefined
     const fixed = `${formatNumber(rate * capacity.value, 4)} A`
     const { quantity } = readQuantity(fixed, 'current')
-    const told = tell`${node.text} is ${fixed}: ${rate} times the capacity ${amount.text}.`
+    const sentence = phrase`${node.text} is ${fixed}: ${rate} times the capacity ${amount.text}.`
     const corrections: Proposed[] = [
       {
         pointer: node.pointer,
         text: fixed,
-        why: tell`as a current`,
+        why: phrase`as a current`,
         certainty: 'same',
         edits: [replaceNode(context.tree, node, fixed)],
       },
     ]
-    findings.push(finding(reading.otherWord, node, told, { corrections }))
+    findings.push(finding(reading.otherWord, node, sentence, { corrections }))
     return quantity && { ...text(node), value: quantity.value, quantity }
   }
 

@@ -1,4 +1,4 @@
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import { finding } from '../findings/make.ts'
 import { readTree } from '../text/read-tree.ts'
 import type { Tree } from '../text/tree.ts'
@@ -56,12 +56,12 @@ function read(kind: RecordKind, typed: Tree, currency: string | undefined) {
   const others = findings.flatMap(({ corrections }) =>
     corrections.flatMap(({ also = [] }) => also.map((one) => one.pointer)),
   )
-  const told = new Set(hazards.findings.map(({ pointer }) => pointer))
+  const reported = new Set(hazards.findings.map(({ pointer }) => pointer))
   const readFindings = [
     ...hazards.findings,
     ...words,
     ...(unreadable || nothing ? [] : schemaFindings(kind, tree, new Set([...hazards.swallowed, ...others]))).filter(
-      ({ rule, pointer }) => rule !== reading.wrongKind.id || !told.has(pointer),
+      ({ rule, pointer }) => rule !== reading.wrongKind.id || !reported.has(pointer),
     ),
     ...findings,
     ...(nothing
@@ -69,7 +69,7 @@ function read(kind: RecordKind, typed: Tree, currency: string | undefined) {
           finding(
             reading.missingField,
             { pointer: '', span: { start: 0, end: 0 } },
-            tell`The ${kind} record is empty; wattproof new ${kind} begins one.`,
+            phrase`The ${kind} record is empty; wattproof new ${kind} begins one.`,
           ),
         ]
       : []),

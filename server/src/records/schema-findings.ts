@@ -1,4 +1,4 @@
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import type { Node, Tree } from '../text/tree.ts'
@@ -71,7 +71,7 @@ function* emptyFields(node: Node | null, skip: ReadonlySet<string>): Generator<F
       yield finding(
         reading.emptyField,
         { pointer: entry.pointer, span: entry.keySpan },
-        tell`${entry.key} has no value.`,
+        phrase`${entry.key} has no value.`,
       )
     else yield* emptyFields(entry.value, skip)
   }

@@ -3246,7 +3246,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       {
        "key": "reference",
        "title": "reference panel",
-       "description": "A panel in the same plane whose current tells the irradiance; in place of `irradiance`.",
+       "description": "A panel in the same plane whose current shows the irradiance; in place of `irradiance`.",
        "type": "group",
        "fields": [
         {

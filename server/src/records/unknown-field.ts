@@ -1,4 +1,4 @@
-import { tell, toldInWords, type Told } from '../wording/told.ts'
+import { phrase, phraseInWords, type Phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding, type Proposed } from '../findings/make.ts'
 import { renameKey } from '../text/edits.ts'
@@ -43,7 +43,7 @@ export function unknownFields(
   })
   const placed = unknown.map((one) => ({ ...one, home: homeOf(one.entry, one.map, root, tree) }))
   const away = placed.flatMap(({ home, ...one }) => (home ? [{ ...one, home }] : []))
-  const runs = groupBy(away, ({ home, map }) => [map.pointer, home.pointer, toldInWords(home.fix.why)].join('\n'))
+  const runs = groupBy(away, ({ home, map }) => [map.pointer, home.pointer, phraseInWords(home.fix.why)].join('\n'))
   const misspelt = placed.filter(({ home }) => !home).map((one) => misspeltField(one, root, tree, missing))
   return {
     findings: [...[...runs.values()].map(misplacedFields), ...misspelt.map((one) => one.finding)],
@@ -60,23 +60,23 @@ function misplacedFields(run: readonly Placed[]): Finding {
   const [{ entry, group, home }] = run as [Placed]
   const [here, there] = [placeOf(group), placeOf(home)]
   const names = run.map((one) => one.entry.key)
-  const told =
+  const sentence =
     names.length === 1
-      ? tell`${entry.key} is ${here}; it belongs ${there}.`
-      : tell`${someOf(names)} are ${here}; they belong ${there}.`
+      ? phrase`${entry.key} is ${here}; it belongs ${there}.`
+      : phrase`${someOf(names)} are ${here}; they belong ${there}.`
   const correction: Proposed = { ...home.fix, edits: run.flatMap((one) => one.home.fix.edits) }
-  return finding(reading.misplacedField, { pointer: entry.pointer, span: entry.keySpan }, told, {
+  return finding(reading.misplacedField, { pointer: entry.pointer, span: entry.keySpan }, sentence, {
     corrections: [correction],
   })
 }
 
 const placeOf = (group: { readonly key: string } | null) =>
-  group?.key ? tell`under ${group.key}` : tell`at the left margin`
+  group?.key ? phrase`under ${group.key}` : phrase`at the left margin`
 
-function someOf(names: readonly string[]): Told {
+function someOf(names: readonly string[]): Phrase {
   return names.length <= 3
-    ? tell`${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
-    : tell`${names.slice(0, 2).join(', ')} and ${names.length - 2} more`
+    ? phrase`${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
+    : phrase`${names.slice(0, 2).join(', ')} and ${names.length - 2} more`
 }
 
 function misspeltField(
@@ -91,26 +91,26 @@ function misspeltField(
   const near = nearest(key, free)
   const homes = near ? null : homesOf(key, root)
   if (homes) {
-    const told = tell`${key} is ${placeOf(group)}; it belongs ${homes}.`
-    return { finding: finding(reading.misplacedField, place, told), meant: [] }
+    const sentence = phrase`${key} is ${placeOf(group)}; it belongs ${homes}.`
+    return { finding: finding(reading.misplacedField, place, sentence), meant: [] }
   }
-  const mean = near ? tell` Did you mean ${near}?` : ''
-  const told = tell`${group?.key || tell`The record`} has no field ${key}, so it is not read.${mean}`
+  const mean = near ? phrase` Did you mean ${near}?` : ''
+  const sentence = phrase`${group?.key || phrase`The record`} has no field ${key}, so it is not read.${mean}`
   const meant = near ? [childPointer(map.pointer, near)] : []
   const severity = meant.some((one) => missing.has(one)) ? reading.missingField.severity : undefined
-  const why = tell`the nearest known field`
+  const why = phrase`the nearest known field`
   const corrections: Proposed[] = near
     ? [{ pointer: entry.pointer, text: near, why, certainty: 'guess', edits: [renameKey(tree, entry.pointer, near)] }]
     : []
-  return { finding: finding(reading.unknownField, place, told, { severity, corrections }), meant }
+  return { finding: finding(reading.unknownField, place, sentence, { severity, corrections }), meant }
 }
 
 /** Where a key is known, at the top or in the groups there: `under stc or noct`. */
-function homesOf(key: string, root: FieldInfo): Told | null {
+function homesOf(key: string, root: FieldInfo): Phrase | null {
   const has = (info: FieldInfo | undefined) => info?.fields?.some((f) => f.key === key)
   const groups = (root.fields ?? []).filter((f) => has(f) || (f.type === 'list' && has(f.item))).map((f) => f.key)
   const under =
-    groups.length > 1 ? tell`under ${groups.slice(0, -1).join(', ')} or ${groups.at(-1)}` : tell`under ${groups[0]}`
-  if (groups.length === 0) return has(root) ? tell`at the left margin` : null
-  return has(root) ? tell`at the left margin or ${under}` : under
+    groups.length > 1 ? phrase`under ${groups.slice(0, -1).join(', ')} or ${groups.at(-1)}` : phrase`under ${groups[0]}`
+  if (groups.length === 0) return has(root) ? phrase`at the left margin` : null
+  return has(root) ? phrase`at the left margin or ${under}` : under
 }

@@ -1,4 +1,4 @@
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { reading } from './facts.ts'
@@ -15,6 +15,6 @@ export function notRead(what: 'file' | 'folder', { because }: Unread): Finding {
   return finding(
     reading.notRead,
     { pointer: '', span: { start: 0, end: 0 } },
-    what === 'file' ? tell`This file was not read: ${because}.` : tell`This folder was not read: ${because}.`,
+    what === 'file' ? phrase`This file was not read: ${because}.` : phrase`This folder was not read: ${because}.`,
   )
 }

@@ -67,7 +67,7 @@ export function weatherPath(record: string, name: string): string | null {
   return record.slice(0, Math.max(record.lastIndexOf('/'), record.lastIndexOf('\\')) + 1) + name.replace(/^\.\//, '')
 }
 
-/** The files of hourly weather that the text of a climate or a system names: told from the text, as they are wanted before it is read. */
+/** The files of hourly weather that the text of a climate or a system names: read from the text, as they are wanted before it is read. */
 export function weatherNamedIn(path: string, text: string): readonly string[] {
   if (!/\.(climate|system)\.(ya?ml|json)$/i.test(path)) return []
   const names = [...text.matchAll(/["']?\bhourly["']?\s*:\s*(?:"([^"\n]+)"|'([^'\n]+)'|([^\s#,}]+))/g)]

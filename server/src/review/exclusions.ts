@@ -1,4 +1,4 @@
-import { sayFrom, type Phrases, type Said } from '../findings/message.ts'
+import { sayFrom, type Catalogue, type Said } from '../findings/message.ts'
 import type { Panel } from '../records/records.generated.ts'
 import { said } from './said.ts'
 import type { ResolvedSystem, Surface } from './resolved.ts'
@@ -15,7 +15,7 @@ export const excludedUses = {
     bends: 'this surface bends by {curve}',
     mounted: 'it is mounted {mounting} here',
   },
-} as const satisfies Phrases
+} as const satisfies Catalogue
 
 const say = sayFrom(excludedUses)
 

@@ -19,7 +19,7 @@ export function inWatts(system: System, nominal: number | null, charging: number
   }
 }
 
-/** Whether it is known only what a load takes in a day, so that nothing tells what it draws at once. */
+/** Whether it is known only what a load takes in a day, so that what it draws at once is unknown. */
 export const isMeanOnly = ({ power, energy, charge }: Load): boolean => {
   const day = energy ?? charge
   return power !== undefined && day !== undefined && power.pointer === day.pointer

@@ -1,5 +1,5 @@
 import { allFuseSizes, fuseSizes, nextFuse } from '../physics/fuses.ts'
-import { figure, sayFrom, type Phrases } from '../findings/message.ts'
+import { figure, sayFrom, type Catalogue } from '../findings/message.ts'
 import type { Proposal } from '../findings/rule.ts'
 import { mainDesignCurrent } from './bank-current.ts'
 import { allowable, inside } from './cable-figures.ts'
@@ -10,10 +10,10 @@ export const mainPairPhrases = {
   id: 'main-pair',
   messages: {
     atLeast: 'at least {design}',
-    withCable: 'at least {design}, with {cable} ({why})',
+    withCable: 'at least {design}, with {cable}',
     between: 'between {design} and {most}',
   },
-} as const satisfies Phrases
+} as const satisfies Catalogue
 
 const say = sayFrom(mainPairPhrases)
 
@@ -50,7 +50,7 @@ export function fuseThatCarries(system: ResolvedSystem, { design, iz }: MainPair
   return {
     field: fuse,
     text: `${size} A`,
-    why: say({ say: 'withCable', with: { design: figure(design, 'A'), cable: cable.text, why: cable.why } }),
+    why: say({ say: 'withCable', with: { design: figure(design, 'A'), cable: cable.text } }),
     certainty: 'guess',
     also: [{ field: cable.field, text: cable.text }],
   }

@@ -1,4 +1,4 @@
-import { sayFrom, type Phrases, type Said } from '../findings/message.ts'
+import { sayFrom, type Catalogue, type Said } from '../findings/message.ts'
 import type { Proposal } from '../findings/rule.ts'
 import type { Field } from '../records/field.ts'
 import { bankOf } from './bank.ts'
@@ -10,12 +10,12 @@ import { roughPercent } from './rough.ts'
 export const mismatchPhrases = {
   id: 'mismatch',
   messages: {
-    now: 'in the order of the list, {series}S{parallel}P, the array loses {loss} of its year',
+    now: '{series}S{parallel}P loses {loss} of the year',
     and: '{now}; {wiring}',
-    sorted: '{series}S{parallel}P, like panels together, loses {loss}',
-    asListed: '{series}S{parallel}P, the list as it is, loses {loss}',
+    sorted: 'like panels together, {series}S{parallel}P loses {loss}',
+    asListed: '{series}S{parallel}P loses {loss}',
   },
-} as const satisfies Phrases
+} as const satisfies Catalogue
 
 const say = sayFrom(mismatchPhrases)
 
@@ -23,7 +23,7 @@ const say = sayFrom(mismatchPhrases)
 export interface Lost {
   /** [1] */
   readonly share: number
-  /** Such as `in the order of the list, 2S2P, the array loses 19 % of its year; 2S2P, like panels together, loses 0.1 %`. */
+  /** Such as `2S2P loses 19 % of the year; like panels together, 2S2P loses 0.1 %`. */
   readonly said: Said
   readonly proposal: Proposal | null
 }
@@ -47,7 +47,7 @@ export function lostIn(system: ResolvedSystem, array: ResolvedArray): Lost | nul
     with: { series: better.series, parallel: better.parallel, loss: roughPercent(Math.max(0, better.loss)) },
   })
   const proposal = proposalOf(array, better, wiring)
-  // what is proposed is told behind the message anyway
+  // the fix is shown after the message anyway
   return { share: loss, said: proposal ? now : say({ say: 'and', with: { now, wiring } }), proposal }
 }
 

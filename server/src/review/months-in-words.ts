@@ -1,10 +1,10 @@
-import { sayFrom, type Param, type Phrases } from '../findings/message.ts'
+import { sayFrom, type Param, type Catalogue } from '../findings/message.ts'
 import { monthName, monthNames } from '../findings/months.ts'
 
 export const spans = {
   id: 'months-in-words',
   messages: { all: 'every month', allBut: 'every month but {months}', run: '{first} to {last}' },
-} as const satisfies Phrases
+} as const satisfies Catalogue
 
 const say = sayFrom(spans)
 

@@ -44,7 +44,7 @@ function* ofArray({ battery }: ResolvedSystem, { entry, panels, controller }: Re
   const { input, output, type } = controller?.record ?? {}
   if (!controller) yield `${id}: voltage and current against the controller: no controller record.`
   else {
-    if (!type) yield `${id}: hot-day voltage against the controller: it is not told whether it is mppt or pwm.`
+    if (!type) yield `${id}: hot-day voltage against the controller: the record does not say whether it is mppt or pwm.`
     if (!input?.max_voltage)
       yield `${id}: cold-day voltage against the controller: its maximum input voltage is not given.`
     if (!input?.max_short_circuit_current && !(type?.value === 'pwm' && output?.max_current))

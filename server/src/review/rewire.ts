@@ -1,4 +1,4 @@
-import { figure, sayFrom, type Phrases, type Said } from '../findings/message.ts'
+import { figure, sayFrom, type Catalogue, type Said } from '../findings/message.ts'
 import type { Proposal } from '../findings/rule.ts'
 import { bankOf } from './bank.ts'
 import type { ArrayFigures } from './figures.ts'
@@ -11,12 +11,12 @@ export const rewiring = {
   id: 'rewiring',
   messages: {
     otherCount: ', with another number of panels',
-    tooMuchCurrent: ', but {strings} strings then give {current}, and the controller stands {limit}',
+    tooMuchCurrent: ', but {strings} strings then give {current}, and the controller takes {limit}',
     wired: '{voltage} at {coldest}{strings}',
     strings: ', {strings} strings',
     fusedStrings: ', {strings} strings, each with a fuse',
   },
-} as const satisfies Phrases
+} as const satisfies Catalogue
 
 const say = sayFrom(rewiring)
 

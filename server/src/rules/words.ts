@@ -1,4 +1,4 @@
-import { figure, sayFrom, type Figure, type Param, type Phrases, type Said } from '../findings/message.ts'
+import { figure, sayFrom, type Figure, type Param, type Catalogue, type Said } from '../findings/message.ts'
 import type { Field, Measure } from '../records/field.ts'
 
 /** Phrases that several rules share. */
@@ -16,7 +16,7 @@ export const words = {
     ofFamily: '{names} and {more} more of its family',
     minusLost: 'minus sign lost',
   },
-} as const satisfies Phrases
+} as const satisfies Catalogue
 
 export const word = sayFrom(words)
 

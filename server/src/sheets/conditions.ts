@@ -2,7 +2,7 @@ import { ratingsAmong } from './electric.ts'
 import type { Placed } from './models.ts'
 
 /**
- * Tells standard from nominal conditions where no heading does: the ratings of one table are then three quarters of the
+ * Distinguishes standard from nominal conditions where no heading does: the ratings of one table are then three quarters of the
  * power and four fifths of the current of another's. Other tables (weak light, gain of the rear side) are left out.
  */
 export function withConditions(pool: readonly Placed[]): readonly Placed[] {

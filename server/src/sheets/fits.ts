@@ -26,7 +26,7 @@ export function candidateOf(cell: Cell, decimal: Decimal): Candidate {
   const isPraise = cell.heads.some((head) => conditionIn(head) !== null) && !conceptsIn(cell.label).has('rear')
   const rear = (says.has('rear') && !isPraise) || heading.has('rear') || [cell.label, ...cell.heads].some(isShare)
   const lure = says.has('pallet') || heading.has('pallet') || rear
-  // heads of two columns in one: which of them is this one's cannot be told
+  // heads of two columns in one: which of them is this one's is unclear
   const ambiguous = new Set(headUnits(cell.heads)).size > 1
   const fits =
     numbers.length === 0 || lure || ambiguous

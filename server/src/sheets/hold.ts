@@ -16,7 +16,7 @@ export interface Witness {
 }
 
 export interface Held {
-  /** The product of the sheet that the record was held against; null where it could not be told. */
+  /** The product of the sheet that the record was held against; null where that was unclear. */
   readonly model: string | null
   readonly fields: readonly Witness[]
   /** What the sheet prints and the record lacks. */

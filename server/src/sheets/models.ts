@@ -50,7 +50,7 @@ interface Namer {
   readonly of: (cell: Candidate['cell']) => string
 }
 
-/** What tells the models of a table apart; null for a list. */
+/** What distinguishes the models of a table; null for a list. */
 function namer(cells: readonly Candidate[]): Namer | null {
   const columns = Math.max(...cells.map(({ cell }) => cell.columns))
   if (columns < 2) return null

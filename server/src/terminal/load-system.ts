@@ -16,7 +16,7 @@ export async function loadSystem(world: World, path: string, full: string): Prom
   const named = system ? library.references(system).map(({ kind, field }) => ({ kind, id: field.value })) : []
   const climates = settings.flatMap((one) => climateOf(library, one))
   const found = [...named, ...climates].map((reference) => paths.filter((one) => fits(one, reference)))
-  // a name that fits nothing is told with its nearest neighbour, for which all must be known
+  // a name that fits nothing is reported with its nearest neighbour, for which all must be known
   if (found.slice(0, named.length).some((fitting) => fitting.length === 0)) return (await select(world, [path])).library
   for (const [one, text] of await readTexts(world, contexts, found.flat())) library.put(one, text)
   return library
@@ -32,7 +32,7 @@ interface Named {
   readonly id: string
 }
 
-/** Most paths do not even contain the id, which is told much sooner. */
+/** Most paths do not even contain the id, which is checked much sooner. */
 function fits(path: string, { kind, id }: Named): boolean {
   if (!path.includes(id)) return false
   const record = recordOfPath(path)

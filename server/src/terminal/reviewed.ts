@@ -6,7 +6,7 @@ import { reading } from '../records/facts.ts'
 import { CouldNotRun } from './could-not-run.ts'
 import { reportOf, type FileReport } from './file-report.ts'
 import { loadSystem } from './load-system.ts'
-import { tellMistakes } from './mistakes.ts'
+import { reportMistakes } from './mistakes.ts'
 import { absolute } from './paths.ts'
 import type { World } from './world.ts'
 
@@ -32,7 +32,7 @@ export async function reviewed(world: World, path: string): Promise<Reviewed> {
   const checked = checkFile(library, full, world)!
   const { review } = checked
   const report = reportOf(library, checked, world.cwd)
-  tellMistakes(world, report.path, checked.findings)
+  reportMistakes(world, report.path, checked.findings)
   if (!review) throw new CouldNotRun(checked.findings.find(({ rule }) => rule === reading.internal.id)?.message ?? '')
   return { library, checked, review, report }
 }

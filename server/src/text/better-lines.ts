@@ -1,4 +1,4 @@
-import { tell, toldInWords, type Told } from '../wording/told.ts'
+import { phrase, phraseInWords, type Phrase } from '../wording/phrase.ts'
 import { readEdited } from './edited-tree.ts'
 import { lineStarts, positionAt } from './lines.ts'
 import type { Edit } from './span.ts'
@@ -87,10 +87,10 @@ function uncommented(lines: readonly Line[], line: Line): readonly Reading[] {
   const at = head.start + head.indent
   const edits = [{ span: { start: at, end: at + name[1]!.length }, text: '' }]
   const own = nameOf(line)
-  const told = tell`${own} is indented under ${name[2]}, which is still a comment.`
+  const sentence = phrase`${own} is indented under ${name[2]}, which is still a comment.`
   const start = line.start + line.indent
-  const why = tell`uncomment ${name[2]}`
-  return [{ edits, problem: problem('indent', told, start, own.length, { edits, why, certainty: 'guess' }) }]
+  const why = phrase`uncomment ${name[2]}`
+  return [{ edits, problem: problem('indent', sentence, start, own.length, { edits, why, certainty: 'guess' }) }]
 }
 
 /** Beyond these a file is no record. */
@@ -144,9 +144,9 @@ const shifted = ({ start, indent }: Line, by: number): Edit =>
 
 function misplaced(line: Line, column: number, edits: readonly Edit[]): SyntaxProblem {
   const name = nameOf(line)
-  const told = tell`${name} is indented by ${spaces(line.indent)}, its neighbours by ${String(column)}.`
-  const why = tell`indent ${name} by ${spaces(column)}`
-  return problem('indent', told, line.start + line.indent, name.length, { edits, why, certainty: 'guess' })
+  const sentence = phrase`${name} is indented by ${spaces(line.indent)}, its neighbours by ${String(column)}.`
+  const why = phrase`indent ${name} by ${spaces(column)}`
+  return problem('indent', sentence, line.start + line.indent, name.length, { edits, why, certainty: 'guess' })
 }
 
 const nameOf = ({ text }: Line) => shortened(/^ *(?:- +)*([^:#]*)/.exec(text)![1]!.trim())
@@ -157,9 +157,9 @@ function comment({ start, text, indent }: Line): readonly Reading[] {
   if (!/^[\p{L}"(]/u.test(words) || /:(?:\s|$)|[[\]{}]/.test(words) || !isRemark(words)) return []
   const at = start + indent
   const edits = [{ span: { start: at, end: at }, text: '# ' }]
-  const told = tell`This line is no field: "${shortened(words)}". Make it a comment (#).`
-  const why = tell`make it a comment`
-  return [{ edits, problem: problem('stray-text', told, at, words.length, { edits, why, certainty: 'guess' }) }]
+  const sentence = phrase`This line is no field: "${shortened(words)}". Make it a comment (#).`
+  const why = phrase`make it a comment`
+  return [{ edits, problem: problem('stray-text', sentence, at, words.length, { edits, why, certainty: 'guess' }) }]
 }
 
 /** Two words, or a name and a number, are a field without its colon. */
@@ -167,13 +167,13 @@ const isRemark = (words: string) => /^\S+\s+\S+\s/.test(words) && !/^\S+\s+[-+±
 
 function problem(
   code: string,
-  told: Told,
+  sentence: Phrase,
   start: number,
   length: number,
   fix: NonNullable<SyntaxProblem['fix']>,
 ): SyntaxProblem {
-  return { code, message: toldInWords(told), told, span: { start, end: start + Math.max(1, length) }, fix }
+  return { code, message: phraseInWords(sentence), sentence, span: { start, end: start + Math.max(1, length) }, fix }
 }
 
-const spaces = (count: number): Told => (count === 1 ? tell`1 space` : tell`${String(count)} spaces`)
+const spaces = (count: number): Phrase => (count === 1 ? phrase`1 space` : phrase`${String(count)} spaces`)
 const shortened = (words: string) => (words.length <= 40 ? words : `${words.slice(0, 37)}...`)

@@ -1,4 +1,4 @@
-import { tell, toldInWords, type Told } from '../wording/told.ts'
+import { phrase, phraseInWords, type Phrase } from '../wording/phrase.ts'
 import { lineAround } from './lines.ts'
 import type { Span } from './span.ts'
 import type { SyntaxProblem } from './tree.ts'
@@ -27,8 +27,8 @@ export function plainMessage(text: string, problem: SyntaxProblem): SyntaxProble
   const here = shown(text.slice(span.start, span.end))
   const found = sentences.find(([code, words]) => code === problem.code && words.test(problem.message))
   if (!found) return { ...problem, span }
-  const told = found[2](here)
-  return { code: problem.code, message: toldInWords(told), told, span }
+  const sentence = found[2](here)
+  return { code: problem.code, message: phraseInWords(sentence), sentence, span }
 }
 
 /** Where the first quote stands that is not closed on its own line. */
@@ -40,7 +40,7 @@ export function openQuote(text: string): number | null {
   return found ? found.index + found[0].lastIndexOf(found[1]!) : null
 }
 
-type Sentence = readonly [code: string, words: RegExp, say: (here: string | Told) => Told]
+type Sentence = readonly [code: string, words: RegExp, say: (here: string | Phrase) => Phrase]
 
 const any = /(?:)/
 const sentences: readonly Sentence[] = [
@@ -48,87 +48,96 @@ const sentences: readonly Sentence[] = [
     'open-quote',
     any,
     (here) =>
-      tell`The quote before ${typeof here === 'string' ? here.slice(1) : here} is not closed on its line: add one at the end of the text.`,
+      phrase`The quote before ${typeof here === 'string' ? here.slice(1) : here} is not closed on its line: add one at the end of the text.`,
   ],
   [
     'BAD_INDENT',
     /^Flow map/,
-    (here) => tell`A { is still open before ${here}: close it with } where the fields inside it end.`,
+    (here) => phrase`A { is still open before ${here}: close it with } where the fields inside it end.`,
   ],
-  ['BAD_INDENT', /^Flow seq/, (here) => tell`A [ is still open before ${here}: close it with ] where the list ends.`],
+  ['BAD_INDENT', /^Flow seq/, (here) => phrase`A [ is still open before ${here}: close it with ] where the list ends.`],
   [
     'BAD_INDENT',
     any,
-    (here) => tell`${here} is not lined up with its neighbours: fields that belong together begin in the same column.`,
+    (here) =>
+      phrase`${here} is not lined up with its neighbours: fields that belong together begin in the same column.`,
   ],
   [
     'UNEXPECTED_TOKEN',
     /flow-map-end|flow-seq-end|^Unexpected flow/,
-    (here) => tell`${here} closes a bracket that was never opened: take it out, or open it.`,
+    (here) => phrase`${here} closes a bracket that was never opened: take it out, or open it.`,
   ],
   [
     'UNEXPECTED_TOKEN',
     /at node end/,
-    (here) => tell`${here} follows a value that has already ended: put the whole text in quotes, or take it out.`,
+    (here) => phrase`${here} follows a value that has already ended: put the whole text in quotes, or take it out.`,
   ],
-  ['UNEXPECTED_TOKEN', /Unexpected , /, () => tell`A comma is here with nothing in front of it: take one out.`],
+  ['UNEXPECTED_TOKEN', /Unexpected , /, () => phrase`A comma is here with nothing in front of it: take one out.`],
   [
     'BLOCK_AS_IMPLICIT_KEY',
     any,
     (here) =>
-      tell`${here} is a whole value, but a line below it is indented as if it belonged to it: line that one up with its neighbours.`,
+      phrase`${here} is a whole value, but a line below it is indented as if it belonged to it: line that one up with its neighbours.`,
   ],
   [
     'MULTILINE_IMPLICIT_KEY',
     any,
-    (here) => tell`${here} runs on into the next line: a colon or a comma is missing after it.`,
+    (here) => phrase`${here} runs on into the next line: a colon or a comma is missing after it.`,
   ],
-  ['BLOCK_IN_FLOW', any, (here) => tell`A comma is missing in ${here}: inside { } and [ ] commas separate the fields.`],
+  [
+    'BLOCK_IN_FLOW',
+    any,
+    (here) => phrase`A comma is missing in ${here}: inside { } and [ ] commas separate the fields.`,
+  ],
   [
     'MISSING_CHAR',
     /^Missing , /,
-    (here) => tell`A comma is missing before ${here}: inside { } and [ ] commas separate the fields.`,
+    (here) => phrase`A comma is missing before ${here}: inside { } and [ ] commas separate the fields.`,
   ],
   [
     'MISSING_CHAR',
     /^Implicit map keys/,
-    (here) => tell`${here} has no colon after it: a field is a name, a colon, a space and a value.`,
+    (here) => phrase`${here} has no colon after it: a field is a name, a colon, a space and a value.`,
   ],
   [
     'MISSING_CHAR',
     /^Comments must/,
-    () => tell`A # begins a comment only after a space: add one, or put the text in quotes.`,
+    () => phrase`A # begins a comment only after a space: add one, or put the text in quotes.`,
   ],
-  ['MISSING_CHAR', /^Missing space after :/, (here) => tell`A space is missing after the colon before ${here}.`],
-  ['MISSING_CHAR', /^Sequence item/, (here) => tell`${here} is in a list without the dash that begins an item.`],
+  ['MISSING_CHAR', /^Missing space after :/, (here) => phrase`A space is missing after the colon before ${here}.`],
+  ['MISSING_CHAR', /^Sequence item/, (here) => phrase`${here} is in a list without the dash that begins an item.`],
   [
     'BAD_SCALAR_START',
     any,
-    (here) => tell`YAML keeps the sign at the beginning of ${here} for itself: put the text in quotes.`,
+    (here) => phrase`YAML keeps the sign at the beginning of ${here} for itself: put the text in quotes.`,
   ],
   [
     'BAD_DQ_ESCAPE',
     any,
     (here) =>
-      tell`${here} means nothing in double quotes, where \\ begins a special sign: write \\\\, or use single quotes.`,
+      phrase`${here} means nothing in double quotes, where \\ begins a special sign: write \\\\, or use single quotes.`,
   ],
-  ['TAB_AS_INDENT', any, () => tell`A tab is where YAML counts spaces: use spaces.`],
+  ['TAB_AS_INDENT', any, () => phrase`A tab is where YAML counts spaces: use spaces.`],
   [
     'TAG_RESOLVE_FAILED',
     any,
-    (here) => tell`A ! begins a type name in YAML, and ${here} is none: put the text in quotes.`,
+    (here) => phrase`A ! begins a type name in YAML, and ${here} is none: put the text in quotes.`,
   ],
   [
     'BAD_DIRECTIVE',
     any,
-    (here) => tell`${here} is an instruction to YAML readers that records do not need: take the line out.`,
+    (here) => phrase`${here} is an instruction to YAML readers that records do not need: take the line out.`,
   ],
   [
     'UNEXPECTED_TOKEN',
     any,
-    (here) => tell`YAML cannot place ${here} here: check the signs around it, or put the text in quotes.`,
+    (here) => phrase`YAML cannot place ${here} here: check the signs around it, or put the text in quotes.`,
   ],
-  ['MISSING_CHAR', any, (here) => tell`A sign is missing around ${here}: check its colon, comma, quotes and brackets.`],
+  [
+    'MISSING_CHAR',
+    any,
+    (here) => phrase`A sign is missing around ${here}: check its colon, comma, quotes and brackets.`,
+  ],
 ]
 
 /** The words of the complaint without blanks around them, on one line; the nearest words where it points at blanks only. */
@@ -148,6 +157,6 @@ function visible(text: string, { code, span }: SyntaxProblem): Span {
   return { start, end: Math.max(start + trimmed, Math.min(start + 1, text.length)) }
 }
 
-function shown(words: string): string | Told {
-  return words === '' ? tell`the end of the file` : words.length <= 40 ? words : `${words.slice(0, 37)}...`
+function shown(words: string): string | Phrase {
+  return words === '' ? phrase`the end of the file` : words.length <= 40 ? words : `${words.slice(0, 37)}...`
 }

@@ -1,4 +1,4 @@
-import type { Told } from '../wording/told.ts'
+import type { Phrase } from '../wording/phrase.ts'
 import type { Edit, Span } from './span.ts'
 
 /** A node of a YAML or JSON file, with its place. `pointer` is a JSON pointer such as `/stc/voc`; the root's is ''. */
@@ -50,10 +50,10 @@ export interface SyntaxProblem {
   readonly code: string
   readonly message: string
   /** The same as data, where it is not YAML's own. */
-  readonly told?: Told
+  readonly sentence?: Phrase
   readonly span: Span
   /** What would put it right, where that is plain. */
-  readonly fix?: { readonly edits: readonly Edit[]; readonly why: Told; readonly certainty: 'same' | 'guess' }
+  readonly fix?: { readonly edits: readonly Edit[]; readonly why: Phrase; readonly certainty: 'same' | 'guess' }
 }
 
 /** A file as it was typed. Reading never fails: what could be read is in `root`, the rest in `problems`. */

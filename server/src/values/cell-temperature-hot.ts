@@ -10,7 +10,7 @@ export const cellTemperatureHot: Derived = {
   label: 'cell temperature on a hot day',
   unit: 'degC',
   formula: 'T hot + k x 1000 W/m2, k = (NOCT + X - 20 °C) / 800 W/m2',
-  source: (panel, site) => told(panel, site).join('; '),
+  source: (panel, site) => sourcesOf(panel, site).join('; '),
   uncertainty: (panel, site) => mountingSources[mountingOf(panel, site)].uncertainty,
   at: '/noct/temperature',
   needs: [hottest, noct, mountingRise],
@@ -18,7 +18,7 @@ export const cellTemperatureHot: Derived = {
 }
 
 /** Which model gave the figure for this mounting, and where it is published. */
-function told(panel: Panel, site: Site): readonly string[] {
+function sourcesOf(panel: Panel, site: Site): readonly string[] {
   const { model, source } = mountingSources[mountingOf(panel, site)]
   return [model, source]
 }

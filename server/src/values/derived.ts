@@ -42,8 +42,8 @@ export function derive(definition: Derived, panel: Panel, site: Site): Value {
   const value = Number.isFinite(result) ? result : null
   const why = value === null && missing.length === 0 ? ['a physical result from these inputs'] : missing
   const text = value === null ? 'not known' : formatIn(value, unit, digits)
-  const told = (words: Derived['source']) => (typeof words === 'string' ? words : words(panel, site))
-  const source = told(definition.source)
-  const uncertainty = definition.uncertainty === undefined ? null : told(definition.uncertainty)
+  const worded = (words: Derived['source']) => (typeof words === 'string' ? words : words(panel, site))
+  const source = worded(definition.source)
+  const uncertainty = definition.uncertainty === undefined ? null : worded(definition.uncertainty)
   return { id, label, value, unit, text, formula, inputs, missing: why, source, uncertainty, at }
 }

@@ -1,7 +1,7 @@
 import { extraterrestrialDay, solarConstant } from '../../../server/src/physics/sun.ts'
 
 /**
- * How far a day tells of the next: correlation of their clearness, less the mean of the month, over pairs within a month.
+ * How far a day predicts the next: correlation of their clearness, less the mean of the month, over pairs within a month.
  *
  * @param days      of a year, with their global sun on the horizontal [Wh/m2]
  * @param latitude  [°]

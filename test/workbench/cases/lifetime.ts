@@ -4,7 +4,7 @@ import { hasRule, holds, ours, replace, ruleOf, same, showNew, soon } from './to
 
 /** A language server that dies is started again, and the person need not notice: no finding is lost, left over or there twice. */
 export async function aServerThatDiesIsStartedAgain() {
-  if (process.platform !== 'linux') return // its process is found by what only Linux tells
+  if (process.platform !== 'linux') return // its process is found by what only Linux shows
   const servers = () => descendants(process.pid).filter((pid) => /dist[/\\]server\.js/.test(commandLine(pid)))
   const [first, ...others] = await soon('the server', servers, (found) => found.length > 0)
   holds(first && others.length === 0, 'there is more than one language server')

@@ -52,7 +52,7 @@ export async function replace(document: TextDocument, old: string, text: string)
   await workspace.applyEdit(edit)
 }
 
-/** Asks until the answer will do: an extension host tells nobody when everything has settled. */
+/** Asks until the answer will do: an extension host sends no event when everything has settled. */
 export async function soon<T>(
   what: string,
   ask: () => T | PromiseLike<T>,

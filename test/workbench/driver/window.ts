@@ -72,7 +72,7 @@ export function windowIn(page: Page) {
     problems: page.locator('.markers-panel [role="treeitem"]'),
     completions: page.locator('.suggest-widget.visible [role="option"]'),
     outline: page.locator('.outline-tree [role="treeitem"]'),
-    /** What the window was told, read where it is kept: a driven window shows no toasts. */
+    /** Messages shown in the window, read where it is kept: a driven window shows no toasts. */
     async notice(text: string): Promise<Locator> {
       const center = page.locator('.notifications-center.visible')
       if (!(await center.isVisible())) await page.locator('[id="status.notifications"]').click()
@@ -80,7 +80,7 @@ export function windowIn(page: Page) {
       await notice.waitFor()
       return notice
     },
-    /** What the window was told lies over a part of it until it is put away. */
+    /** Messages shown in the window lies over a part of it until it is put away. */
     hideNotices: () => page.locator('[id="status.notifications"]').click(),
     input: quickInput.locator('input.input').first(),
     tab: (name: string) => page.locator('.tab').filter({ hasText: name }).first(),

@@ -93,7 +93,7 @@ function byMonth(months: readonly Value[]): string[] {
   return [`**energy of a day from January to December** ${months.map(({ text }) => text).join(', ')}`]
 }
 
-/** Where the value belongs its source is told as well; elsewhere the formula has to do. */
+/** Where the value belongs its source is shown as well; elsewhere the formula has to do. */
 function explained({ label, text, formula, inputs, source, uncertainty }: Value, atHome: boolean): string {
   const from = inputs.map((one) => `${one.name} ${one.text}`).join(', ')
   const off = uncertainty === null ? '' : ` Uncertainty: ${uncertainty}.`

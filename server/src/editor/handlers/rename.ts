@@ -72,7 +72,7 @@ function problemWith({ library }: Here, file: ReadFile, id: string): string | nu
   const wrong = /[\\/:*?"<>|#%\p{Cc}]|^[.\s-]/u.exec(id)?.[0]
   if (wrong) return `An id becomes a file name, and ${JSON.stringify(wrong)} cannot stand there.`
   const path = file.path.slice(0, -fileName(file.path).length) + id + fileName(file.path).slice(file.id.length)
-  if (recordOfPath(path)?.id !== id) return `${id} cannot be told from a file's suffix.`
+  if (recordOfPath(path)?.id !== id) return `${id} cannot be read from a file name.`
   if (id !== file.id && library.byId(file.kind, id, file.path).length > 0)
     return `There is a ${file.kind} ${id} already.`
   return null

@@ -21,13 +21,13 @@ export function cableRun(
   const length = cable.length_m === null ? null : metres(cable.length_m)
   const drop = cable.drop_pct === null ? null : `${cable.drop_pct.toFixed(1)} % lost`
   const middle = (from + to) / 2
-  const told = [cable.size ?? 'size not given', length, drop].flatMap((text) => text ?? []).join(', ')
+  const words = [cable.size ?? 'size not given', length, drop].flatMap((text) => text ?? []).join(', ')
   const room = Math.floor((to - from) / 6.4)
   const above = [cable.size, length].flatMap((text) => text ?? []).join(', ')
   return fieldGroup(
     drawing,
     cable.pointer,
-    `cable ${told}`,
+    `cable ${words}`,
     wire(from, to, y),
     ...(above.length > room
       ? [...lines(middle, y - 20, [cable.size], 12, 'middle'), ...lines(middle, y - 6, [length], 12, 'middle')]

@@ -12,11 +12,11 @@ const hottest = 100
 export function heatPicture(drawing: Drawing, { pmax_w: pmax, coefficient, pointer, mountings }: Heat): string {
   const at = (cell: number) => pmax * (1 + coefficient * (cell - 25))
   const ends = [coldest, hottest].map((cell) => ({ cell, power: at(cell) }))
-  const told = ({ mounting, cell_temperature_c: cell, pmax_w: left }: MountedPower) =>
+  const labelOf = ({ mounting, cell_temperature_c: cell, pmax_w: left }: MountedPower) =>
     `${mounting}: ${whole(left)} W with cells of ${whole(cell)} °C`
   return chart(drawing, {
     height: 250,
-    label: `Power in full sun against cell temperature. On a hot day, ${mountings.map(told).join('; ')}`,
+    label: `Power in full sun against cell temperature. On a hot day, ${mountings.map(labelOf).join('; ')}`,
     x: { label: 'cell temperature, °C', labelArrow: 'none', domain: [coldest, hottest] },
     y: { label: 'power in full sun, W', labelArrow: 'none', nice: true, grid: true },
     marks: [
@@ -29,7 +29,7 @@ export function heatPicture(drawing: Drawing, { pmax_w: pmax, coefficient, point
         fill: ({ own }: MountedPower) => (own ? colours.hot : colours.ground),
         stroke: colours.hot,
         href: () => `#${pointer}`,
-        ariaLabel: told,
+        ariaLabel: labelOf,
       }),
       // the line falls to the right: labels have room to the left below it, and one of two close neighbours above it
       ...[true, false].map((left) =>

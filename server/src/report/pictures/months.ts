@@ -11,12 +11,12 @@ const nameOf = ({ month }: MonthFigures) => monthNames[month - 1]!
 /** What the panels give and the loads take on a mean day of each month. Empty without a climate. */
 export function monthsPicture(drawing: Drawing, months: readonly MonthFigures[]): string {
   if (months.length === 0) return ''
-  const told = (m: MonthFigures) =>
+  const labelOf = (m: MonthFigures) =>
     `${nameOf(m)}: panels give ${whole(m.yield_wh_day)} Wh a day, loads take ${whole(m.load_wh_day)}`
   const short = months.filter(({ unserved_wh_day: unmet }) => (unmet ?? 0) >= 1)
   return chart(drawing, {
     height: 176,
-    label: `Energy by month. ${months.map(told).join('; ')}`,
+    label: `Energy by month. ${months.map(labelOf).join('; ')}`,
     legend: [
       { label: 'panels give', colour: colours.panel, shape: 'bar' },
       { label: 'loads take', colour: colours.hot },
@@ -33,7 +33,7 @@ export function monthsPicture(drawing: Drawing, months: readonly MonthFigures[])
         fill: colours.panel,
         stroke: 'currentColor',
         href: () => '#/arrays',
-        ariaLabel: told,
+        ariaLabel: labelOf,
       }),
       tickY(months, { x: 'month', y: 'load_wh_day', stroke: colours.hot, strokeWidth: 3, href: () => '#/loads' }),
       barY(short, { x: 'month', y: 'unserved_wh_day', fill: colours.hot, insetLeft: 6, insetRight: 6 }),

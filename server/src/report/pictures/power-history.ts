@@ -11,7 +11,7 @@ type Point = PowerHistory['points'][number]
 export function powerHistoryPicture(drawing: Drawing, history: PowerHistory): string {
   const { id, points, trend, warranted, until, ending } = history
   if (points.length === 0) return ''
-  const told = ({ date, left, uncertainty }: Point) =>
+  const labelOf = ({ date, left, uncertainty }: Point) =>
     `${date}: ${whole(100 * left)} % ± ${tenths(100 * uncertainty)} %`
   const promise = warranted.map(({ until: age, share }) => `${whole(100 * share)} % until year ${tenths(age)}`)
   const lowest = Math.min(
@@ -20,7 +20,7 @@ export function powerHistoryPicture(drawing: Drawing, history: PowerHistory): st
   )
   return chart(drawing, {
     height: 210,
-    label: `Power left of ${id} by year. ${points.map(told).join('; ')}. Warranted: ${promise.join(', ') || 'nothing'}.${trend ? ` At this pace ${ending}.` : ''}`,
+    label: `Power left of ${id} by year. ${points.map(labelOf).join('; ')}. Warranted: ${promise.join(', ') || 'nothing'}.${trend ? ` At this pace ${ending}.` : ''}`,
     legend: [
       { label: 'measured', colour: colours.cool },
       { label: 'warranted', colour: colours.hot, dash: '7 3' },
@@ -59,7 +59,7 @@ export function powerHistoryPicture(drawing: Drawing, history: PowerHistory): st
         r: 4,
         fill: colours.cool,
         href: ({ pointer }: Point) => `#${pointer}`,
-        ariaLabel: told,
+        ariaLabel: labelOf,
       }),
       text(points, {
         x: 'years',

@@ -23,13 +23,13 @@ export function scatterPicture(drawing: Drawing, rows: readonly SurfaceRow[]): s
   const edge = edgeOf(known)
   const named = known.length > mostNames ? known.filter(({ front }) => front) : known
   const heaviest = Math.max(...known.map(({ weight_kg: kg }) => kg))
-  const told = (row: Known) =>
+  const labelOf = (row: Known) =>
     `${row.panel}: ${whole(row.kwh_year)} kWh a year, ${tenths(row.weight_kg)} kg${row.front ? ', no other is better' : ''}${row.excluded === null ? '' : `, excluded: ${row.excluded}`}`
   return chart(drawing, {
     width: 430,
     height: 300,
     marginRight: 24,
-    label: `Energy of a year against weight. ${known.map(told).join('; ')}`,
+    label: `Energy of a year against weight. ${known.map(labelOf).join('; ')}`,
     legend: [
       { label: 'no other is better', colour: colours.cool, shape: 'dot' },
       { label: 'cannot be taken', colour: colours.hot, shape: 'cross' },
@@ -48,7 +48,7 @@ export function scatterPicture(drawing: Drawing, rows: readonly SurfaceRow[]): s
         stroke: ({ excluded }: Known) => (excluded === null ? colours.cool : colours.hot),
         strokeWidth: 2,
         href: ({ panel }: Known) => `#panel:${panel}`,
-        ariaLabel: told,
+        ariaLabel: labelOf,
       }),
       // a name has room on one side
       ...(['start', 'end'] as const).map((textAnchor) =>

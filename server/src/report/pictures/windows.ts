@@ -14,12 +14,12 @@ interface Known extends VoltageWindow {
 export function windowsPicture(drawing: Drawing, windows: readonly VoltageWindow[]): string {
   const known = windows.filter((one): one is Known => one.vmp_hot_v !== null && one.voc_cold_v !== null)
   if (known.length === 0) return ''
-  const told = ({ id, vmp_hot_v: hot, voc_cold_v: cold, least_v: least, most_v: most }: Known) =>
+  const labelOf = ({ id, vmp_hot_v: hot, voc_cold_v: cold, least_v: least, most_v: most }: Known) =>
     `${id}: ${tenths(hot)} V on a hot day, ${tenths(cold)} V in the cold${least === null ? '' : `, at least ${tenths(least)} V`}${most === null ? '' : `, at most ${tenths(most)} V`}`
   const limits = (side: 'least_v' | 'most_v') => known.filter((one) => one[side] !== null)
   return chart(drawing, {
     height: 58 + 26 * known.length,
-    label: `Voltage of the strings against the limits of the controller. ${known.map(told).join('; ')}`,
+    label: `Voltage of the strings against the limits of the controller. ${known.map(labelOf).join('; ')}`,
     legend: [
       { label: 'hot day to cold day', colour: colours.cool },
       { label: 'controller’s limits', colour: colours.hot, dash: '3 2' },
@@ -41,7 +41,7 @@ export function windowsPicture(drawing: Drawing, windows: readonly VoltageWindow
         stroke: colours.cool,
         strokeWidth: 8,
         href: ({ pointer }: Known) => `#${pointer}`,
-        ariaLabel: told,
+        ariaLabel: labelOf,
       }),
       ...(['least_v', 'most_v'] as const).map((side) =>
         tickX(limits(side), { y: 'id', x: side, stroke: colours.hot, strokeWidth: 2.5, strokeDasharray: '3 2' }),

@@ -1,6 +1,6 @@
 /**
  * Colours of the pictures. A page may set the variables to those of its theme; what is drawn with them also differs in
- * dashes, shape or a label, so that nobody has to tell colours apart.
+ * dashes, shape or a label, so that nobody has to distinguish colours.
  */
 export const colours = {
   sun: 'var(--picture-sun, #96650a)',

@@ -22,7 +22,7 @@ const near = 0.02
 const timesUncertain = 1.5
 
 /**
- * What a missing share of Voc tells: a panel of a string takes its own share with it, a bypass diode that conducts that of its
+ * What a missing share of Voc shows: a panel of a string takes its own share with it, a bypass diode that conducts that of its
  * cells, and a panel that is connected the other way round twice its share.
  *
  * @param lost         share of Voc that is missing, above 0

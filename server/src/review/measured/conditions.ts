@@ -25,7 +25,7 @@ export interface Taken {
 
 /** Nobody measures strings in less sun, and no more falls on a panel [W/m2] (common practice, no source). */
 const [dimmest, brightest] = [5, 15_000]
-/** Of the rated current: what a string gives in less or in more sun tells nothing of the sun [1] (common practice, no source). */
+/** Of the rated current: what a string gives in less or in more sun says nothing about the sun [1] (common practice, no source). */
 const [dimmestShare, brightestShare] = [0.05, 1.5]
 const isSun = (irradiance: number) => dimmest < irradiance && irradiance < brightest
 /** At the back of a panel [K]: a meter within 1 K, cells up to 3 K warmer than the back (common practice, no source). */

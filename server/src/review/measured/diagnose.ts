@@ -12,7 +12,7 @@ export interface Around {
   readonly all: readonly MeasuredString[]
 }
 
-/** What is likeliest to be wrong with one string by itself; null where nothing is, or where it is not told apart. */
+/** What is likeliest to be wrong with one string by itself; null where nothing is, or where it cannot be distinguished. */
 export function diagnose(
   string: MeasuredString,
   doubts: readonly Doubt[],

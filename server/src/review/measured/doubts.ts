@@ -14,7 +14,7 @@ export interface Doubt {
 /** Of the limit: a smaller difference between strings is worth a look where it is more than the meter's [1] (common practice, no source). */
 const worthALook = 0.6
 
-/** Whether a value is low, by the records where they tell and else beside the other strings. */
+/** Whether a value is low, by the records where they suffice and otherwise beside the other strings. */
 export function lowness(reading: Reading | undefined, limit: number): Doubt | null {
   if (!reading) return null
   const { off, apart } = reading
@@ -41,8 +41,8 @@ export function lownessOfPower({ power, readings }: MeasuredString, limit: numbe
 }
 
 /**
- * The values of a string that are low, one for each thing that may be wrong: what is low at both ends of the curve is told once,
- * at its end, and what is low at the point of maximum power alone is told of the power.
+ * The values of a string that are low, one for each thing that may be wrong: what is low at both ends of the curve is reported once,
+ * at its end, and what is low at the point of maximum power alone is reported for the power.
  */
 export function lowValues(string: MeasuredString, limit: number): readonly Doubt[] {
   const found = lowAtEnds(string, limit)

@@ -1,4 +1,4 @@
-import { figure, percent, sayFrom, type Param, type Phrases, type Said } from '../../findings/message.ts'
+import { figure, percent, sayFrom, type Param, type Catalogue, type Said } from '../../findings/message.ts'
 import type { ResolvedArray } from '../resolved.ts'
 import { bypassDiodesOf } from '../bypass-diodes.ts'
 import type { Judged } from './judged.ts'
@@ -19,11 +19,11 @@ export const measuredPhrases = {
     strings: 'the other string',
     stringsMany: 'the other {count} strings',
   },
-} as const satisfies Phrases
+} as const satisfies Catalogue
 
 const say = sayFrom(measuredPhrases)
 
-/** What is likeliest to have made a string low, after a colon; nothing where that is not told apart. */
+/** What is likeliest to have made a string low, after a colon; nothing where that cannot be distinguished. */
 export function causeInWords({ diagnosis, string }: Judged): Said | null {
   switch (diagnosis?.cause) {
     case 'panel missing':
@@ -67,7 +67,7 @@ export const expectedOf = ({ quantity, expected }: Reading): Param =>
 
 export const shareOf = (share: number): Param => percent(Number(Math.abs(share).toPrecision(2)))
 
-/** `-1.4 %`, `+0.2 %`, `-25 %`: no meter tells more of it. */
+/** `-1.4 %`, `+0.2 %`, `-25 %`: no meter is more precise. */
 export function differenceText(share: number): string {
   const percents = (100 * share).toFixed(Math.abs(share) < 0.1 ? 1 : 0)
   return `${share > 0 && Number(percents) !== 0 ? '+' : ''}${Number(percents) === 0 ? '0.0' : percents} %`

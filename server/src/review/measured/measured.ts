@@ -39,7 +39,7 @@ function work(system: ResolvedSystem): Measured {
   const strings = first.map((one) => (isShared(one) && aged.has(one.string) ? { ...one, diagnosis: asAged } : one))
   return { strings, slips, trends }
 
-  /** Less current than the records expect, on all strings alike, may be age as well as dirt: the years tell. */
+  /** Less current than the records expect, on all strings alike, may be age as well as dirt: the years show which. */
   function isShared({ diagnosis, string, isMistyped }: Judged): boolean {
     return !isMistyped && !isApart(string, limit) && (diagnosis === null || diagnosis.cause === 'shade or dirt')
   }

@@ -11,7 +11,7 @@ export interface MeasurementFigures {
   readonly string: number
   readonly expected: Values
   readonly measured: Values
-  /** What is likeliest to have made it give less; null where nothing is, or where it is not told apart. */
+  /** What is likeliest to have made it give less; null where nothing is, or where it cannot be distinguished. */
   readonly cause: Cause | null
   /** Of the comparison with the records at 95 % confidence, of the least certain value that was compared [%]. */
   readonly uncertainty_pct: number | null

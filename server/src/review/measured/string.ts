@@ -17,7 +17,7 @@ export interface Difference {
   readonly uncertainty: number
 }
 
-/** One measured value. A current is taken without its sign, which only tells how the clamp was held. */
+/** One measured value. A current is taken without its sign, which only shows how the clamp was held. */
 export interface Reading {
   readonly quantity: Quantity
   readonly field: Measure

@@ -2,7 +2,7 @@ import type { Judged } from './judged.ts'
 import { isOff, type Reading } from './string.ts'
 
 /**
- * What is thought of one measured value, in a word or two; the cause of a string is told at the value that shows it, and the
+ * What is thought of one measured value, in a word or two; the cause of a string is shown at the value that shows it, and the
  * others are low or high with it.
  */
 export function verdictOf(one: Judged, reading: Reading): string {

@@ -1,6 +1,6 @@
 import { listed } from '../../findings/listed.ts'
 import { inWords } from '../../findings/words.ts'
-import type { Phrases } from '../../findings/message.ts'
+import type { Catalogue } from '../../findings/message.ts'
 import { monthNames } from '../../findings/months.ts'
 import { bankOf } from '../bank.ts'
 import type { Figures, MonthFigures } from '../figures.ts'
@@ -77,7 +77,7 @@ function others({ system }: ResolvedSystem): readonly string[] {
   return names.length > 0 ? [`This counts on ${listed(names)} running as described.`] : []
 }
 
-const phrases = { id: 'promises', messages: { months: '{months}' } } as const satisfies Phrases
+const phrases = { id: 'promises', messages: { months: '{months}' } } as const satisfies Catalogue
 
 const inMonths = (months: readonly number[]) =>
   inWords({ say: 'months', with: { months: monthsInWords([...months].sort((a, b) => a - b)) } }, phrases)

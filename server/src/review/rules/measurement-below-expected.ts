@@ -9,7 +9,7 @@ export const measurementBelowExpected = reviewRule({
   id: 'measurement-below-expected',
   severity: 'warning',
   reason:
-    'In the sun and warmth of the day a sound string gives what its records say; what it lacks tells what is wrong.',
+    'In the sun and warmth of the day a sound string gives what its records say; what it lacks shows what is wrong.',
   source:
     'translation to the conditions of the day: IEC 60891:2021, procedure 2; 5 % or the uncertainty of the comparison, whichever is more: IEC 62446-1 (from memory)',
   messages: {
@@ -30,7 +30,7 @@ export const measurementBelowExpected = reviewRule({
   },
 })
 
-/** Of a string that is reversed, or of another array, all values are to be expected, and strings age together: that is told once. */
+/** Of a string that is reversed, or of another array, all values are to be expected, and strings age together: that is reported once. */
 function lowOf(one: Judged, strings: readonly Judged[]) {
   const { string, low, diagnosis } = one
   if ((string.readings.get('voc')?.value ?? 0) < 0) return []

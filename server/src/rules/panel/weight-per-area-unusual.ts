@@ -22,7 +22,7 @@ export const weightPerAreaUnusual = panelRule({
   source:
     'common practice, no source; glass alone is 2.5 kg/m2 per mm; Martins et al., "Robust glass-free lightweight photovoltaic modules": framed glass 10 to 15 kg/m2, composites without glass 3.6 kg/m2',
   messages: {
-    unusual: '{weight} on {length} by {width} is {perArea}; {low} to {high} is usual for {panel}',
+    unusual: 'The weight {weight} makes {perArea}; {low} to {high} is usual for {panel}',
     typedFor: '{meant} typed as {typed}',
     decimalPointMoved: 'decimal point moved',
   },
@@ -48,7 +48,7 @@ export const weightPerAreaUnusual = panelRule({
     return {
       ...(fix && { correction: { field: weight, ...fix.proposal, certainty: 'guess' as const } }),
       say: 'unusual',
-      with: { weight, length, width, perArea: figure(perArea, 'kg/m2'), low, high, panel },
+      with: { weight, perArea: figure(perArea, 'kg/m2'), low, high, panel },
       suspects: [weight, length, width],
       severity: inside(perArea, [0.15, 40]) ? 'warning' : 'error',
     }

@@ -107,7 +107,7 @@ function disagreement(
 
 /**
  * What the arithmetic could gain by another value, by place, from its logarithms as typed: that it holds then. Where it holds already, a field loses by
- * another value, as slips that a check can tell change a number by more than `least`.
+ * another value, as slips that a check can detect change a number by more than `least`.
  */
 export function identityGains(frame: Arithmetic & Typed, logs: readonly number[]): Float64Array {
   const gains = new Float64Array(pointers.length)

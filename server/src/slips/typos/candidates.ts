@@ -135,6 +135,9 @@ function siblings(place: number, evidence: Evidence, frame: Frame): Candidate[] 
   })
 }
 
+/** `Pmax` of a coefficient of it. */
+const symbolOf = (place: number) => /\S+(?= coefficient)/.exec(nameOf(place))?.[0]
+
 function swaps(read: Read, suspects: readonly number[]): Candidate[] {
   const pairs = [
     [at.voc, at.vmp, 0],
@@ -155,7 +158,10 @@ function swaps(read: Read, suspects: readonly number[]): Candidate[] {
         places: [a, b],
         values,
         texts,
-        why: reason({ say: 'exchanged', with: { first: nameOf(a), second: nameOf(b) } }),
+        why:
+          coefficients.includes(a) && coefficients.includes(b)
+            ? reason({ say: 'coefficientsExchanged', with: { first: symbolOf(a), second: symbolOf(b) } })
+            : reason({ say: 'exchanged', with: { first: nameOf(a), second: nameOf(b) } }),
         prior: ofKind + less,
       },
     ]

@@ -1,4 +1,4 @@
-import { sayFrom, type Phrases } from '../../findings/message.ts'
+import { sayFrom, type Catalogue } from '../../findings/message.ts'
 
 /** What may have happened to a value: it completes "22.1 V (decimal point moved)". */
 export const reasons = {
@@ -13,6 +13,7 @@ export const reasons = {
     pointMoved: 'decimal point moved',
     signLost: 'minus sign lost',
     exchanged: '{first} and {second} exchanged',
+    coefficientsExchanged: 'the {first} and {second} coefficients exchanged',
     unitForUnit: '{typed} typed for {meant}',
     columnsExchanged: 'the columns of STC and NOCT exchanged',
     columnAtNoct: 'the column of NOCT typed',
@@ -45,6 +46,6 @@ export const reasons = {
     halfCells: 'half-cells counted twice',
     unknown: 'another value',
   },
-} as const satisfies Phrases
+} as const satisfies Catalogue
 
 export const reason = sayFrom(reasons)

@@ -152,7 +152,7 @@ function versions(read: Read): Candidate[] {
   ]
 }
 
-/** Both voltages from the column of NOCT, where power and current tell what they were. */
+/** Both voltages from the column of NOCT, where power and current show what they were. */
 function voltagesAtNoct({ values }: Frame, read: Read): Candidate[] {
   const share = values[at.pmax]! / (values[at.vmp]! * values[at.imp]!)
   // what sheets of silicon print at 800 W/m2 is 5 to 9 % less; common practice, no source

@@ -18,7 +18,7 @@ import { excludedBy, expanded } from '../patterns.ts'
 import { fixedIn } from '../fixed-in.ts'
 import { newOnly } from '../new-only.ts'
 import { staged } from '../staged.ts'
-import { tellMistakes } from '../mistakes.ts'
+import { reportMistakes } from '../mistakes.ts'
 import { fromTop } from '../from-top.ts'
 import { writeOutput, writeSummary } from '../output.ts'
 import { select, selectText, type Selection } from '../select.ts'
@@ -96,7 +96,7 @@ export const addCheck: AddCommand = (program, world, end) => {
       }
       const files = await reported(world, work, options)
       await print(world, files, options)
-      for (const { path, findings } of files) tellMistakes(world, path, findings)
+      for (const { path, findings } of files) reportMistakes(world, path, findings)
       const broken = files.find(({ brokenSettings }) => brokenSettings)
       if (broken) throw new CouldNotRun(`${broken.path} can be read only in part, so its settings do not all apply`)
       const unread = files.filter(({ findings }) => findings.some(({ rule }) => rule === reading.notRead.id))
@@ -157,7 +157,7 @@ async function fromStdin(world: World, paths: readonly string[], options: Option
   const { stdinFilename, since, staged, fix } = options
   if (1 < paths.length || since !== undefined || staged || fix)
     throw new CouldNotRun('`-` stands alone: no other paths, no --since, no --staged and no --fix beside it')
-  if (!stdinFilename) throw new CouldNotRun('`-` needs --stdin-filename, whose ending tells the kind of record')
+  if (!stdinFilename) throw new CouldNotRun('`-` needs --stdin-filename, whose ending says what kind of record it is')
   return selectText(world, stdinFilename, await world.stdin())
 }
 

@@ -72,7 +72,7 @@ async function fromTable(world: World, kind: RecordKind, { from, output, model, 
   return records.some(({ findings }) => findings.some(isBad)) ? 1 : 0
 }
 
-/** A panel from a PDF, told by its suffix. */
+/** A panel from a PDF, recognised by its suffix. */
 function isSheet(kind: RecordKind, { from, model, all }: Options): boolean {
   if (kind === 'panel' && from !== undefined && /\.pdf$/i.test(from)) return true
   if (model !== undefined || all)

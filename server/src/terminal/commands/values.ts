@@ -3,7 +3,7 @@ import { checkFile } from '../../check/check.ts'
 import { reading } from '../../records/facts.ts'
 import type { Value } from '../../values/value.ts'
 import { CouldNotRun } from '../could-not-run.ts'
-import { tellMistakes } from '../mistakes.ts'
+import { reportMistakes } from '../mistakes.ts'
 import { absolute } from '../paths.ts'
 import { select } from '../select.ts'
 import { printChanges } from '../value-changes.ts'
@@ -46,7 +46,7 @@ export const addValues: AddCommand = (program, world) => {
       const checked = checkFile(library, full, world)
       const mistake = checked?.findings.find(({ rule }) => rule === reading.internal.id)
       if (checked && mistake) {
-        tellMistakes(world, path, [mistake])
+        reportMistakes(world, path, [mistake])
         throw new CouldNotRun(mistake.message)
       }
       const values = checked?.values() ?? []

@@ -70,7 +70,7 @@ const leftRow = ({ date, array, years, left, uncertainty, warranted, from }: Pow
 function ending(trend: Trend): string {
   const { array, line } = trend
   const name = nameOf(array)
-  if (!line) return `  ${name}: one date tells no trend.\n`
+  if (!line) return `  ${name}: one date gives no trend.\n`
   const pace = `${line.slope < 0 ? '' : '+'}${share(line.slope)} a year`
   return `  ${name}: ${pace}; at this pace ${endingInWords(trend)}.\n`
 }

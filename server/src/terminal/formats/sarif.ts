@@ -38,7 +38,7 @@ export function formatSarif(files: readonly FileReport[], top: string): string {
   return jsonText(log)
 }
 
-/** What results are told apart and placed by. */
+/** What results are distinguished and placed by. */
 interface Around {
   readonly index: ReadonlyMap<string, number>
   /** By their paths. */

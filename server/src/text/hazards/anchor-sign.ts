@@ -1,4 +1,4 @@
-import { tell, type Told } from '../../wording/told.ts'
+import { phrase, type Phrase } from '../../wording/phrase.ts'
 import { numberBehind, textHazard } from './plain-text.ts'
 import { yamlSource } from './hazard.ts'
 
@@ -14,16 +14,16 @@ export const anchorSign = textHazard({
     const rest = text.slice(word.length).trim()
     const left =
       text[0] === '*'
-        ? tell`looks for a value of that name`
+        ? phrase`looks for a value of that name`
         : rest
-          ? tell`reads ${rest} alone`
-          : tell`finds nothing after it`
-    return tell`YAML takes ${word} for ${names[text[0]!]} and ${left}. Write ${better ?? tell`the text in quotes`}.`
+          ? phrase`reads ${rest} alone`
+          : phrase`finds nothing after it`
+    return phrase`YAML takes ${word} for ${names[text[0]!]} and ${left}. Write ${better ?? phrase`the text in quotes`}.`
   },
   better: (text) => {
     const number = numberBehind(/^[&*!]+\s*/, text)
-    return number ? { text: number, why: tell`without the ${text[0]}`, certainty: 'guess' } : null
+    return number ? { text: number, why: phrase`without the ${text[0]}`, certainty: 'guess' } : null
   },
 })
 
-const names: Readonly<Record<string, Told>> = { '&': tell`an anchor`, '*': tell`an alias`, '!': tell`a type` }
+const names: Readonly<Record<string, Phrase>> = { '&': phrase`an anchor`, '*': phrase`an alias`, '!': phrase`a type` }

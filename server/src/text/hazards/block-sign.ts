@@ -1,4 +1,4 @@
-import { tell } from '../../wording/told.ts'
+import { phrase } from '../../wording/phrase.ts'
 import { numberBehind, textHazard } from './plain-text.ts'
 import { yamlSource } from './hazard.ts'
 
@@ -11,10 +11,10 @@ export const blockSign = textHazard({
   damaged: /^[>|]/,
   message: (text, better) =>
     better
-      ? tell`YAML takes the ${text[0]} in ${text} for the beginning of a text of several lines. Write ${better}, or put it in quotes.`
-      : tell`YAML takes the ${text[0]} in ${text} for the beginning of a text of several lines. Put it in quotes.`,
+      ? phrase`YAML takes the ${text[0]} in ${text} for the beginning of a text of several lines. Write ${better}, or put it in quotes.`
+      : phrase`YAML takes the ${text[0]} in ${text} for the beginning of a text of several lines. Put it in quotes.`,
   better: (text) => {
     const number = numberBehind(/^[>|]=?\s*/, text)
-    return number ? { text: number, why: tell`the number alone`, certainty: 'guess' } : null
+    return number ? { text: number, why: phrase`the number alone`, certainty: 'guess' } : null
   },
 })

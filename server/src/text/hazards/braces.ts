@@ -1,4 +1,4 @@
-import { tell } from '../../wording/told.ts'
+import { phrase } from '../../wording/phrase.ts'
 import { groupBy } from '../group.ts'
 import { hazard, yamlSource, type HazardRule } from './hazard.ts'
 import { strays } from './strays.ts'
@@ -19,12 +19,12 @@ export const quantityInBraces: HazardRule = {
       const text = map.entries.length === 2 ? inner.replace(/(?<=\d),(?=\d)/, '.') : inner
       const readable = !text.includes(',')
       return hazard({
-        message: tell`The braces around ${inner} make a map of it.${readable ? tell` Write ${text} without them.` : tell` Write one number without them.`}`,
+        message: phrase`The braces around ${inner} make a map of it.${readable ? phrase` Write ${text} without them.` : phrase` Write one number without them.`}`,
         pointer: map.pointer,
         span: map.span,
         swallows: map.entries.map(({ pointer }) => pointer),
         fixes: readable
-          ? [{ edits: [{ span: map.span, text }], why: tell`without braces`, certainty: 'same', text }]
+          ? [{ edits: [{ span: map.span, text }], why: phrase`without braces`, certainty: 'same', text }]
           : [],
       })
     }),

@@ -1,4 +1,4 @@
-import { tell } from '../../wording/told.ts'
+import { phrase } from '../../wording/phrase.ts'
 import { textHazard } from './plain-text.ts'
 import { yamlSource } from './hazard.ts'
 
@@ -9,6 +9,6 @@ export const colonInText = textHazard({
     'A colon with a space after it makes a field of what comes before it, and a value cannot have one on its own line.',
   source: yamlSource('7.3.3'),
   damaged: /^(?!["'&*!>|]|-\s).*?:(?:\s|$)/,
-  message: (text) => tell`The colon in ${text} makes a second field on the same line. Put the text in quotes.`,
+  message: (text) => phrase`The colon in ${text} makes a second field on the same line. Put the text in quotes.`,
   better: () => null,
 })

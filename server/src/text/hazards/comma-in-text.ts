@@ -1,4 +1,4 @@
-import { tell } from '../../wording/told.ts'
+import { phrase } from '../../wording/phrase.ts'
 import { spelledScalar } from '../spelling.ts'
 import { hazard, yamlSource, type HazardRule } from './hazard.ts'
 import { strays } from './strays.ts'
@@ -14,9 +14,8 @@ export const commaInText: HazardRule = {
       .map(({ entry, head }) => {
         const span = { start: head!.value!.span.start, end: entry.keySpan.end }
         const text = tree.text.slice(span.start, span.end)
-        const read = tell`YAML reads ${head!.key}: ${tree.text.slice(span.start, head!.value!.span.end)} and a stray ${entry.key}`
         return hazard({
-          message: tell`The comma before ${entry.key} ends the entry inside { }: ${read}. Put the text in quotes, or give ${entry.key} a colon and a value.`,
+          message: phrase`The comma before ${entry.key} ends the entry inside { }: quote the whole text, or give ${entry.key} a colon and a value.`,
           pointer: entry.pointer,
           span: entry.keySpan,
           spoils: [],
@@ -24,7 +23,7 @@ export const commaInText: HazardRule = {
           fixes: [
             {
               edits: [{ span, text: spelledScalar(text, 'plain', true) }],
-              why: tell`the whole text in quotes`,
+              why: phrase`the whole text in quotes`,
               certainty: 'guess',
               text,
             },

@@ -1,4 +1,4 @@
-import { inARow, tell, type Told } from '../../wording/told.ts'
+import { inARow, phrase, type Phrase } from '../../wording/phrase.ts'
 import { groupBy } from '../group.ts'
 import { applyEdits, type Edit } from '../span.ts'
 import { inventory } from '../tree-queries.ts'
@@ -40,9 +40,9 @@ function split(tree: Tree, head: Entry, pieces: readonly Entry[]): Hazard {
     pieces.map(({ key }) => key),
     ' and a stray ',
   )
-  const read = tell`YAML reads ${head.key}: ${(head.value as ScalarNode).text} and a stray ${rest}`
+  const read = phrase`YAML reads ${head.key}: ${(head.value as ScalarNode).text} and a stray ${rest}`
   return hazard({
-    message: tell`The decimal comma in ${typed} splits the entry inside { }: ${read}.${advice(fixes)}`,
+    message: phrase`The decimal comma in ${typed} splits the entry inside { }: ${read}.${advice(fixes)}`,
     pointer: head.pointer,
     span,
     swallows: pieces.map(({ pointer }) => pointer),
@@ -78,14 +78,14 @@ function inList(tree: Tree, list: ListNode): Hazard[] {
   )
   return [
     hazard({
-      message: tell`A decimal comma in ${typed} splits the item inside [ ]: YAML reads ${inARow(
+      message: phrase`A decimal comma in ${typed} splits the item inside [ ]: YAML reads ${inARow(
         split.flat().map((item) => item.text),
         ' and ',
       )}. Write ${text}.`,
       pointer: list.pointer,
       span,
       spoils: [list.pointer, ...list.items.flatMap((item) => (item ? [item.pointer] : []))],
-      fixes: [{ edits, why: tell`decimal points`, certainty: 'guess', text: `[${text}]` }],
+      fixes: [{ edits, why: phrase`decimal points`, certainty: 'guess', text: `[${text}]` }],
     }),
   ]
 }
@@ -103,20 +103,20 @@ function tightRuns(tree: Tree, list: ListNode): ScalarNode[][] {
 }
 
 /** What a number with a comma can mean. Three digits behind it may be thousands as well. */
-function readings(typed: string): { text: string; why: Told }[] {
+function readings(typed: string): { text: string; why: Phrase }[] {
   const number = /^[^\s,]*\d,\s*\d[\d,]*/.exec(typed)?.[0]
   if (number === undefined) return []
   const unit = typed.slice(number.length)
   const plain = number.replace(/\s/g, '')
   const commas = plain.split(',').length - 1
-  const decimal = { text: plain.replace(/\.(?=\d{3}[.,])/g, '').replace(',', '.') + unit, why: tell`a decimal point` }
-  const thousands = { text: plain.replaceAll(',', '') + unit, why: tell`the thousands comma left out` }
+  const decimal = { text: plain.replace(/\.(?=\d{3}[.,])/g, '').replace(',', '.') + unit, why: phrase`a decimal point` }
+  const thousands = { text: plain.replaceAll(',', '') + unit, why: phrase`the thousands comma left out` }
   if (!/^[-+]?[1-9]\d{0,2}(?:,\d{3})+$/.test(plain)) return commas === 1 ? [decimal] : []
   // sheets hardly print three decimals
   return commas === 1 ? [thousands, decimal] : [thousands]
 }
 
-function advice([first, second]: readonly Fix[]): Told {
-  if (!first) return tell` Write the number without commas.`
-  return second ? tell` Write ${first.text} or ${second.text}.` : tell` Write ${first.text}.`
+function advice([first, second]: readonly Fix[]): Phrase {
+  if (!first) return phrase` Write the number without commas.`
+  return second ? phrase` Write ${first.text} or ${second.text}.` : phrase` Write ${first.text}.`
 }

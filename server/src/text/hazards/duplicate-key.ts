@@ -1,4 +1,4 @@
-import { tell } from '../../wording/told.ts'
+import { phrase } from '../../wording/phrase.ts'
 import { groupBy } from '../group.ts'
 import { removeThisEntry } from '../edits.ts'
 import { lineStarts, positionAt } from '../lines.ts'
@@ -35,11 +35,11 @@ function twice(tree: Tree, first: Entry, second: Entry): Hazard {
   const keepSecond = keeping(tree, first, second, 'guess')
   return hazard({
     message: same
-      ? tell`${first.key} is here for the second time, with the same value as in line ${line}. Keep one.`
-      : tell`${first.key} is here twice: ${before} in line ${line}, and ${here} here. Keep the one that the sheet says.`,
+      ? phrase`${first.key} is here for the second time, with the same value as in line ${line}. Keep one.`
+      : phrase`${first.key} is here twice: ${before} in line ${line}, and ${here} here. Keep the one that the sheet says.`,
     pointer: first.pointer,
     span: second.keySpan,
-    related: [{ span: first.keySpan, message: tell`${first.key} is here for the first time` }],
+    related: [{ span: first.keySpan, message: phrase`${first.key} is here for the first time` }],
     fixes: same ? [keepFirst] : [keepFirst, keepSecond],
   })
 }
@@ -48,7 +48,7 @@ function keeping(tree: Tree, gone: Entry, kept: Entry, certainty: Fix['certainty
   const text = kept.value ? shown(tree, kept) : ''
   return {
     edits: [removeThisEntry(tree, gone)],
-    why: kept.keySpan.start < gone.keySpan.start ? tell`the first kept` : tell`the second kept`,
+    why: kept.keySpan.start < gone.keySpan.start ? phrase`the first kept` : phrase`the second kept`,
     certainty,
     text,
   }

@@ -1,4 +1,4 @@
-import { tell } from '../../wording/told.ts'
+import { phrase } from '../../wording/phrase.ts'
 import { isInFlow } from '../edits.ts'
 import { lineAround } from '../lines.ts'
 import { spelledScalar } from '../spelling.ts'
@@ -39,14 +39,14 @@ function cutText(tree: Tree, node: ScalarNode, { span, text }: Comment): Hazard 
   const whole = tree.text.slice(node.span.start, span.end)
   const start = span.start + 1
   return hazard({
-    message: tell`YAML takes #${text} for a comment, so the text is ${node.text} alone. Put quotes around ${whole}, or a space after the #.`,
+    message: phrase`YAML takes #${text} for a comment, so the text is ${node.text} alone. Put quotes around ${whole}, or a space after the #.`,
     pointer: node.pointer,
     span,
     spoils: [],
     fixes: [
       {
         edits: [{ span: { start, end: start }, text: ' ' }],
-        why: tell`a space that shows it is a comment`,
+        why: phrase`a space that shows it is a comment`,
         certainty: 'same',
         text: node.text,
       },
@@ -57,7 +57,7 @@ function cutText(tree: Tree, node: ScalarNode, { span, text }: Comment): Hazard 
             text: spelledScalar(whole, 'plain', isInFlow(tree, node.pointer)),
           },
         ],
-        why: tell`the whole text in quotes`,
+        why: phrase`the whole text in quotes`,
         certainty: 'guess',
         text: whole,
       },
@@ -74,19 +74,19 @@ function cutMap(tree: Tree, open: MapNode | ListNode, comment: Comment): Hazard 
   const blanks = node ? { start: node.span.end, end } : span
   const quoted = ({ span: { start } }: ScalarNode): Fix => ({
     edits: [{ span: { start, end }, text: spelledScalar(whole, 'plain', true) }],
-    why: tell`the whole text in quotes`,
+    why: phrase`the whole text in quotes`,
     certainty: 'guess',
     text: whole,
   })
   const leftOut = ({ text }: ScalarNode): Fix => ({
     edits: [{ span: blanks, text: '' }],
-    why: tell`the words after the # left out`,
+    why: phrase`the words after the # left out`,
     certainty: 'guess',
     text,
   })
   const next = Math.min(tree.text.length, span.end + Math.max(0, tree.text.slice(span.end).search(/\S|$/)) + 1)
   return hazard({
-    message: tell`The # begins a comment, so YAML loses the rest of the line: ${rest.length <= 60 ? rest : `${rest.slice(0, 57)}...`}. Put quotes around the text with the #, or take it out.`,
+    message: phrase`The # begins a comment, so YAML loses the rest of the line: ${rest.length <= 40 ? rest : `${rest.slice(0, 37)}...`}. Take it out, or put the text in quotes.`,
     pointer: node?.pointer ?? open.pointer,
     span,
     spoils: [open.pointer],

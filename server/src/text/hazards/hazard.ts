@@ -1,4 +1,4 @@
-import { tell, type Told } from '../../wording/told.ts'
+import { phrase, type Phrase } from '../../wording/phrase.ts'
 import type { Edit, Span } from '../span.ts'
 import { isJson, quotedScalar } from '../spelling.ts'
 import type { Node, SyntaxProblem, Tree } from '../tree.ts'
@@ -14,7 +14,7 @@ export interface HazardRule {
 
 /** The damage at one place. */
 export interface Hazard {
-  readonly message: Told
+  readonly message: Phrase
   /** Where it is not that of the rule. */
   readonly severity?: 'hint'
   readonly pointer: string
@@ -25,7 +25,7 @@ export interface Hazard {
   readonly swallows: readonly string[]
   /** Where YAML's own complaints are said by this hazard. */
   readonly explains: readonly Span[]
-  readonly related: readonly { readonly span: Span; readonly message: Told }[]
+  readonly related: readonly { readonly span: Span; readonly message: Phrase }[]
   /** The best one first. */
   readonly fixes: readonly Fix[]
 }
@@ -33,7 +33,7 @@ export interface Hazard {
 export interface Fix {
   readonly edits: readonly Edit[]
   /** Completes "22.1 V: ...". */
-  readonly why: Told
+  readonly why: Phrase
   /** `same` keeps what was meant for sure; `guess` a person must choose. */
   readonly certainty: 'same' | 'guess'
   /** What the field would read. */
@@ -55,7 +55,7 @@ export function explains({ explains }: Hazard, { span }: Pick<SyntaxProblem, 'sp
 /** Quotes make the text whole again, whatever is in it. */
 export function quoting(tree: Tree, { span }: Node, text: string, certainty: Fix['certainty']): Fix {
   const quoted = isJson(tree) ? JSON.stringify(text) : quotedScalar(text)
-  return { edits: [{ span, text: quoted }], why: tell`the whole text in quotes`, certainty, text }
+  return { edits: [{ span, text: quoted }], why: phrase`the whole text in quotes`, certainty, text }
 }
 
 /** Whether a text begins as a number does: `5.92 A`, `-0.38 %/K`, `.5 A`, `±3 %`. */

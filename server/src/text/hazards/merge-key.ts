@@ -1,4 +1,4 @@
-import { tell } from '../../wording/told.ts'
+import { phrase } from '../../wording/phrase.ts'
 import { entriesOf } from '../tree-queries.ts'
 import { hazard, type HazardRule } from './hazard.ts'
 
@@ -12,7 +12,7 @@ export const mergeKey: HazardRule = {
       .filter(({ entry, map }) => entry.key === '<<' && tree.text[entry.keySpan.start] === '<' && map.kind === 'map')
       .map(({ entry }) =>
         hazard({
-          message: tell`<< copies fields from another place, which records do not do. Write the fields out here.`,
+          message: phrase`<< copies fields from another place, which records do not do. Write the fields out here.`,
           pointer: entry.pointer,
           span: {
             start: entry.keySpan.start,

@@ -1,4 +1,4 @@
-import { tell } from '../../wording/told.ts'
+import { phrase } from '../../wording/phrase.ts'
 import { numberBehind, textHazard } from './plain-text.ts'
 import { yamlSource } from './hazard.ts'
 
@@ -11,10 +11,10 @@ export const minusApart = textHazard({
   damaged: /^-(?:\s|$)/,
   message: (text, better) =>
     better
-      ? tell`The minus and the number must touch: YAML reads ${text} as a list. Write ${better}.`
-      : tell`YAML reads ${text} as a list item. Leave the field out if the sheet gives no value, or put the text in quotes.`,
+      ? phrase`The minus and the number must touch: YAML reads ${text} as a list. Write ${better}.`
+      : phrase`YAML reads ${text} as a list item. Leave the field out if the sheet gives no value, or put the text in quotes.`,
   better: (text) => {
     const number = numberBehind(/^-\s+/, text)
-    return number ? { text: `-${number}`, why: tell`the minus at its number`, certainty: 'same' } : null
+    return number ? { text: `-${number}`, why: phrase`the minus at its number`, certainty: 'same' } : null
   },
 })

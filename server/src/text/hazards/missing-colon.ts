@@ -1,4 +1,4 @@
-import { tell } from '../../wording/told.ts'
+import { phrase } from '../../wording/phrase.ts'
 import { childPointer } from '../pointer.ts'
 import type { SyntaxProblem } from '../tree.ts'
 import { hazard, yamlSource, type Hazard, type HazardRule } from './hazard.ts'
@@ -18,9 +18,9 @@ export const missingColon: HazardRule = {
 }
 
 /** A line that the reading of the file has taken for a comment. */
-function remark({ code, told, span, fix }: SyntaxProblem): Hazard[] {
-  return code === 'stray-text' && told && fix
-    ? [hazard({ message: told, pointer: '', span, spoils: [], fixes: [{ ...fix, text: '' }] })]
+function remark({ code, sentence, span, fix }: SyntaxProblem): Hazard[] {
+  return code === 'stray-text' && sentence && fix
+    ? [hazard({ message: sentence, pointer: '', span, spoils: [], fixes: [{ ...fix, text: '' }] })]
     : []
 }
 
@@ -30,7 +30,7 @@ function joined({ entry, map }: Stray): Hazard {
   const start = entry.keySpan.start + key!.length
   const edits = [{ span: { start, end: start + joint!.length }, text: ': ' }]
   return hazard({
-    message: tell`The colon after ${key} is missing: write ${key}: ${text}.`,
+    message: phrase`The colon after ${key} is missing: write ${key}: ${text}.`,
     pointer,
     span: entry.keySpan,
     // the field is here, and not missed besides
@@ -38,7 +38,7 @@ function joined({ entry, map }: Stray): Hazard {
     fixes: [
       {
         edits,
-        why: tell`a colon after the name`,
+        why: phrase`a colon after the name`,
         certainty: map.flow || /=|\d/.test(entry.key) ? 'same' : 'guess',
         text: text!,
       },
@@ -51,16 +51,16 @@ function bare({ entry, map }: Stray): Hazard {
   if (/^[A-Za-z_][\w-]*$/.test(entry.key))
     return hazard({
       ...about,
-      message: tell`${entry.key} has no colon and no value: write ${entry.key}: and what the sheet says.`,
+      message: phrase`${entry.key} has no colon and no value: write ${entry.key}: and what the sheet says.`,
     })
   const words = entry.key.length <= 40 ? entry.key : `${entry.key.slice(0, 37)}...`
   if (map.flow)
-    return hazard({ ...about, message: tell`"${words}" is no field: give it a name and a colon, or delete it.` })
+    return hazard({ ...about, message: phrase`"${words}" is no field: give it a name and a colon, or delete it.` })
   const { start } = entry.keySpan
-  const why = tell`make it a comment`
+  const why = phrase`make it a comment`
   return hazard({
     ...about,
-    message: tell`This line is no field: "${words}". Make it a comment (#).`,
+    message: phrase`This line is no field: "${words}". Make it a comment (#).`,
     fixes: [{ edits: [{ span: { start, end: start }, text: '# ' }], why, certainty: 'guess', text: '' }],
   })
 }

@@ -1,4 +1,4 @@
-import { tell } from '../../wording/told.ts'
+import { phrase } from '../../wording/phrase.ts'
 import { childPointer } from '../pointer.ts'
 import { entriesOf } from '../tree-queries.ts'
 import type { Span } from '../span.ts'
@@ -35,7 +35,7 @@ function glued(typed: string, span: Span, parent: string, swallows: string[], sp
   const pointer = childPointer(parent, key!)
   const at = span.start + key!.length + 1
   return hazard({
-    message: tell`A space is missing after the colon: write ${key}: ${text}.`,
+    message: phrase`A space is missing after the colon: write ${key}: ${text}.`,
     pointer,
     span,
     spoils: [pointer, ...spoils],
@@ -43,7 +43,7 @@ function glued(typed: string, span: Span, parent: string, swallows: string[], sp
     fixes: [
       {
         edits: [{ span: { start: at, end: at }, text: ' ' }],
-        why: tell`a space after the colon`,
+        why: phrase`a space after the colon`,
         certainty: 'same',
         text: text!,
       },

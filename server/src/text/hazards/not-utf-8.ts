@@ -1,4 +1,4 @@
-import { tell } from '../../wording/told.ts'
+import { phrase } from '../../wording/phrase.ts'
 import { foreignEncoding } from '../encoding.ts'
 import { hazard, type HazardRule } from './hazard.ts'
 
@@ -12,8 +12,8 @@ export const notUtf8: HazardRule = {
     const start = encoding ? 0 : tree.text.indexOf('\ufffd')
     if (start < 0) return []
     const message = encoding
-      ? tell`The file is in ${encoding} and was not read: save it as UTF-8.`
-      : tell`A character here is not UTF-8, perhaps Windows-1252 or Latin-1: save the file as UTF-8, and type it again.`
+      ? phrase`The file is in ${encoding} and was not read: save it as UTF-8.`
+      : phrase`A character here is not UTF-8, perhaps Windows-1252 or Latin-1: save the file as UTF-8, and type it again.`
     const span = encoding ? tree.problems[0]!.span : { start, end: start + 1 }
     return [hazard({ message, pointer: '', span, spoils: [] })]
   },

@@ -1,4 +1,4 @@
-import { tell, type Told } from '../../wording/told.ts'
+import { phrase, type Phrase } from '../../wording/phrase.ts'
 import { lineAround } from '../lines.ts'
 import { pasted } from '../pasted.ts'
 import { readAsTyped } from '../read-tree.ts'
@@ -23,11 +23,11 @@ export const pastedCharacters: HazardRule = {
     const isHarmless = raw.problems.length <= tree.problems.length && keys(raw) === keys(tree)
     const first = edits.find((one) => !isIn(one.span.start, scalarAt(tree, one)?.span)) ?? edits[0]!
     const scalar = inventory(tree).scalars.find(({ span }) => isIn(first.span.start, span))
-    const told = said(tree.text, first, isHarmless)
+    const sentence = said(tree.text, first, isHarmless)
     const more = edits.length - 1
     return [
       hazard({
-        message: more > 0 ? tell`${told} ${String(more)} more in this file.` : told,
+        message: more > 0 ? phrase`${sentence} ${String(more)} more in this file.` : sentence,
         ...(isHarmless && { severity: 'hint' as const }),
         pointer: scalar?.pointer ?? '',
         span: first.span,
@@ -36,7 +36,7 @@ export const pastedCharacters: HazardRule = {
         fixes: [
           {
             edits,
-            why: more > 0 ? tell`all ${String(edits.length)} cleaned` : tell`a plain space`,
+            why: more > 0 ? phrase`all ${String(edits.length)} cleaned` : phrase`a plain space`,
             certainty: 'same',
             text: scalar?.text ?? '',
           },
@@ -58,22 +58,22 @@ const keys = (tree: Tree) =>
     .map(({ entry }) => entry.pointer)
     .join('\n')
 
-function said(text: string, { span: { start } }: Edit, isHarmless: boolean): Told {
-  const name = names[text[start]!] ?? tell`a no-break space`
+function said(text: string, { span: { start } }: Edit, isHarmless: boolean): Phrase {
+  const name = names[text[start]!] ?? phrase`a no-break space`
   const line = lineAround(text, start)
   const before = text.slice(line.start, start).trim()
   const word = before.split(/\s/).at(-1)!
-  const at = word === '' ? tell`at the start of a line` : tell`after ${word}`
+  const at = word === '' ? phrase`at the start of a line` : phrase`after ${word}`
   return isHarmless
-    ? tell`There is ${name} ${at}, as PDFs have it; other tools stop at it.`
-    : tell`There is ${name} ${at}, as PDFs have it; YAML needs a plain one.`
+    ? phrase`There is ${name} ${at}, as PDFs have it; other tools stop at it.`
+    : phrase`There is ${name} ${at}, as PDFs have it; YAML needs a plain one.`
 }
 
-const names: Readonly<Record<string, Told>> = {
-  '\u00AD': tell`a soft hyphen`,
-  '\u200B': tell`an invisible space`,
-  '\u200C': tell`an invisible character`,
-  '\u200D': tell`an invisible character`,
-  '\u2060': tell`an invisible character`,
-  '\uFEFF': tell`an invisible character`,
+const names: Readonly<Record<string, Phrase>> = {
+  '\u00AD': phrase`a soft hyphen`,
+  '\u200B': phrase`an invisible space`,
+  '\u200C': phrase`an invisible character`,
+  '\u200D': phrase`an invisible character`,
+  '\u2060': phrase`an invisible character`,
+  '\uFEFF': phrase`an invisible character`,
 }

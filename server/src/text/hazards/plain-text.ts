@@ -1,4 +1,4 @@
-import type { Told } from '../../wording/told.ts'
+import type { Phrase } from '../../wording/phrase.ts'
 import { inventory } from '../tree-queries.ts'
 import type { ScalarNode, Tree } from '../tree.ts'
 import { beginsAsNumber, hazard, quoting, type Hazard, type HazardRule, type Fix } from './hazard.ts'
@@ -6,9 +6,9 @@ import { beginsAsNumber, hazard, quoting, type Hazard, type HazardRule, type Fix
 /** Facts of a hazard that shows in the words of one value: no sound plain text in YAML can match `damaged`. */
 interface TextHazard extends Omit<HazardRule, 'find'> {
   readonly damaged: RegExp
-  message(text: string, better: string | null): Told
-  /** What was probably meant, where that can be told. */
-  better(text: string): { text: string; why: Told; certainty: 'same' | 'guess' } | null
+  message(text: string, better: string | null): Phrase
+  /** What was probably meant, where that is clear. */
+  better(text: string): { text: string; why: Phrase; certainty: 'same' | 'guess' } | null
 }
 
 export function textHazard({ damaged, message, better, ...facts }: TextHazard): HazardRule {

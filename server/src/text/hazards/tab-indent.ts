@@ -1,4 +1,4 @@
-import { tell } from '../../wording/told.ts'
+import { phrase } from '../../wording/phrase.ts'
 import { lineAround } from '../lines.ts'
 import { readTree } from '../read-tree.ts'
 import { applyEdits, type Edit, type Span } from '../span.ts'
@@ -22,11 +22,11 @@ export const tabIndent: HazardRule = {
     const entry = entriesOf(tree).find(({ entry }) => start <= entry.keySpan.start)?.entry
     const words = /^[ \t]*([^\r\n:#]*)/.exec(tree.text.slice(lineAround(tree.text, start).start))![1]!.trim()
     const more = indents.length - 1
-    const others = more < 1 ? '' : more === 1 ? tell` and 1 more line` : tell` and ${more} more lines`
+    const others = more < 1 ? '' : more === 1 ? phrase` and 1 more line` : phrase` and ${more} more lines`
     const certainty = moved.length === 0 && fixed.problems.length === 0 ? 'same' : 'guess'
     return [
       hazard({
-        message: tell`A tab indents ${words}${others}: YAML counts spaces only. Write spaces instead.`,
+        message: phrase`A tab indents ${words}${others}: YAML counts spaces only. Write spaces instead.`,
         pointer: entry?.pointer ?? '',
         span: indents[0] ?? first.span,
         spoils: moved,
@@ -38,7 +38,7 @@ export const tabIndent: HazardRule = {
             : [
                 {
                   edits,
-                  why: edits.some(({ text }) => text !== '') ? tell`spaces instead of tabs` : tell`no tabs`,
+                  why: edits.some(({ text }) => text !== '') ? phrase`spaces instead of tabs` : phrase`no tabs`,
                   certainty,
                   text: entry?.value?.kind === 'scalar' ? entry.value.text : '',
                 },

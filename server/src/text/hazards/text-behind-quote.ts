@@ -1,4 +1,4 @@
-import { tell } from '../../wording/told.ts'
+import { phrase } from '../../wording/phrase.ts'
 import { textHazard } from './plain-text.ts'
 import { yamlSource } from './hazard.ts'
 
@@ -9,11 +9,11 @@ export const textBehindQuote = textHazard({
   source: yamlSource('7.3.1'),
   damaged: /^(["']).*?\1\s*[^\s]/,
   message: (text, better) =>
-    tell`YAML reads ${/^(["']).*?\1/.exec(text)![0]} and cannot read what follows the closing quote. Write ${better ?? tell`all of it in quotes`}.`,
+    phrase`YAML reads ${/^(["']).*?\1/.exec(text)![0]} and cannot read what follows the closing quote. Write ${better ?? phrase`all of it in quotes`}.`,
   better: (text) => {
     const bare = text.replace(/^(["'])(.*?)\1/, '$2')
     return /^[^\s"'#:,[\]{}&*!|>%@`-][^"'#:,[\]{}]*$/.test(bare)
-      ? { text: bare, why: tell`without quotes`, certainty: 'same' }
+      ? { text: bare, why: phrase`without quotes`, certainty: 'same' }
       : null
   },
 })

@@ -1,4 +1,4 @@
-import { tell, type Told } from '../../wording/told.ts'
+import { phrase, type Phrase } from '../../wording/phrase.ts'
 import { inventory } from '../tree-queries.ts'
 import type { ScalarNode, Tree } from '../tree.ts'
 import { hazard, quoting, type Hazard, type HazardRule, type Fix } from './hazard.ts'
@@ -18,7 +18,7 @@ const suspicious = /^[-+]?(?:0[\dbox]|\d+[_:eE])/i
 
 interface Writing {
   readonly form: RegExp
-  readonly say: (text: string) => Told
+  readonly say: (text: string) => Phrase
   readonly plain?: (text: string) => string | null
   /** Where a slip of the hand is likelier than either reading. */
   readonly spoils?: boolean
@@ -27,38 +27,39 @@ interface Writing {
 const writings: readonly Writing[] = [
   {
     form: /^[-+]?0[0-7]+$/,
-    say: (t) => tell`${t} is ${decimal(t)} in YAML 1.2 and ${inFigures(octal(t))} in YAML 1.1`,
+    say: (t) => phrase`${t} is ${decimal(t)} in YAML 1.2 and ${inFigures(octal(t))} in YAML 1.1`,
     plain: decimal,
     spoils: true,
   },
   {
     form: /^0o[0-7]+$/,
-    say: (t) => tell`${t} is ${inFigures(octal(t.replace('o', '')))} in YAML 1.2 and a text in YAML 1.1`,
+    say: (t) => phrase`${t} is ${inFigures(octal(t.replace('o', '')))} in YAML 1.2 and a text in YAML 1.1`,
     spoils: true,
   },
   {
     form: /^[-+]?0x[\da-f]+$/i,
-    say: (t) => tell`${t} is ${inFigures(hexadecimal(t))} to YAML, counted by sixteens, and a text to a person`,
+    say: (t) => phrase`${t} is ${inFigures(hexadecimal(t))} to YAML, counted by sixteens, and a text to a person`,
     spoils: true,
   },
   {
     form: /^[-+]?0b[01]+$/,
-    say: (t) => tell`${t} is a text in YAML 1.2 and ${inFigures(Number.parseInt(t.replace('0b', ''), 2))} in YAML 1.1`,
+    say: (t) =>
+      phrase`${t} is a text in YAML 1.2 and ${inFigures(Number.parseInt(t.replace('0b', ''), 2))} in YAML 1.1`,
     spoils: true,
   },
   {
     form: /^[-+]?[1-9]\d*(?:_\d+)+(?:\.\d*)?$/,
-    say: (t) => tell`${t} is a text in YAML 1.2 and ${joined(t)} in YAML 1.1`,
+    say: (t) => phrase`${t} is a text in YAML 1.2 and ${joined(t)} in YAML 1.1`,
     plain: joined,
   },
   {
     form: /^[-+]?[1-9]\d*(?::[0-5]?\d)+$/,
-    say: (t) => tell`${t} is a text in YAML 1.2 and ${inFigures(sixties(t))}, counted by sixties, in YAML 1.1`,
+    say: (t) => phrase`${t} is a text in YAML 1.2 and ${inFigures(sixties(t))}, counted by sixties, in YAML 1.1`,
     spoils: true,
   },
   {
     form: /^[-+]?\d+e[-+]?\d+$/i,
-    say: (t) => tell`${t} is ${inFigures(Number(t))} in YAML 1.2 and a text in YAML 1.1`,
+    say: (t) => phrase`${t} is ${inFigures(Number(t))} in YAML 1.2 and a text in YAML 1.1`,
     plain: (t) => (Number.isFinite(Number(t)) ? String(Number(t)) : null),
   },
 ]
@@ -71,7 +72,7 @@ function found(tree: Tree, node: ScalarNode): Hazard[] {
     ? [
         {
           edits: [{ span: node.span, text }],
-          why: tell`the same number for every reader`,
+          why: phrase`the same number for every reader`,
           certainty: writing.spoils ? 'guess' : 'same',
           text,
         },
@@ -79,7 +80,9 @@ function found(tree: Tree, node: ScalarNode): Hazard[] {
     : []
   const { pointer, span } = node
   const said = writing.say(node.text)
-  const message = text ? tell`${said}. Write ${text}.` : tell`${said}. Write a plain number, or put the text in quotes.`
+  const message = text
+    ? phrase`${said}. Write ${text}.`
+    : phrase`${said}. Write a plain number, or put the text in quotes.`
   return [
     hazard({
       message,
@@ -91,8 +94,8 @@ function found(tree: Tree, node: ScalarNode): Hazard[] {
   ]
 }
 
-function inFigures(value: number): string | Told {
-  return Number.isFinite(value) ? String(value) : tell`a number beyond all bounds`
+function inFigures(value: number): string | Phrase {
+  return Number.isFinite(value) ? String(value) : phrase`a number beyond all bounds`
 }
 
 function decimal(text: string): string {

@@ -7,7 +7,7 @@ export const panel = ({ top = '', stc = ratings, size = '{ length: 1190 mm, widt
 export const ratings = '{ pmax: 110 W, vmp: 18.6 V, imp: 5.92 A, voc: 22.1 V, isc: 6.31 A }'
 
 /** What reading finds, each as `rule [the marked characters] message`. */
-export function told(text: string, path = 'tern-110.panel.yaml'): string[] {
+export function reported(text: string, path = 'tern-110.panel.yaml'): string[] {
   const file = readFile(path, text)!
   return file.readFindings.map(({ rule, span, message }) => `${rule} [${text.slice(span.start, span.end)}] ${message}`)
 }

@@ -1,31 +1,31 @@
 /** What goes into a placeholder; nothing for undefined. */
-type Part = string | number | Told | undefined
+type Part = string | number | Phrase | undefined
 
 /**
  * A sentence, or a part of one, as data: its English template with numbered placeholders, and what goes into them. As in a
  * bundle of @vscode/l10n the template is the key under which another language has its own.
  */
-export interface Told {
+export interface Phrase {
   readonly template: string
   readonly values: readonly Part[]
 }
 
-/** Writes a sentence as data: tell`${key} has no value.` */
-export const tell = (parts: TemplateStringsArray, ...values: readonly Part[]): Told => ({
+/** Writes a sentence as data: phrase`${key} has no value.` */
+export const phrase = (parts: TemplateStringsArray, ...values: readonly Part[]): Phrase => ({
   template: parts.reduce((text, part, i) => `${text}{${i - 1}}${part}`),
   values,
 })
 
 /** Parts of a sentence in a row. */
-export const inARow = (parts: readonly Part[], between: string): Told => ({
+export const inARow = (parts: readonly Part[], between: string): Phrase => ({
   template: parts.map((_, i) => `{${i}}`).join(between),
   values: parts,
 })
 
 /** The sentence in words: in English, or as a bundle by templates has it. */
-export const toldInWords = ({ template, values }: Told, bundle?: Readonly<Record<string, string>>): string =>
+export const phraseInWords = ({ template, values }: Phrase, bundle?: Readonly<Record<string, string>>): string =>
   (bundle?.[template] ?? template).replace(/\{(\d+)\}/g, (typed, i: string) => {
     if (Number(i) >= values.length) return typed
     const value = values[Number(i)]
-    return typeof value === 'object' ? toldInWords(value, bundle) : String(value ?? '')
+    return typeof value === 'object' ? phraseInWords(value, bundle) : String(value ?? '')
   })
