@@ -5,7 +5,7 @@ import type { Settings } from '../records/records.generated.ts'
 import { schemas } from '../records/schemas.generated.ts'
 import { movedInto } from '../rows/moved-into.ts'
 import { entryAtPointer } from '../text/tree-queries.ts'
-import { tell } from '../wording/told.ts'
+import { phrase } from '../wording/phrase.ts'
 import { whole } from './sentences.ts'
 
 /** Fields of another shape with the fix that moves them into ours, by the names that the library explains and by those that headings have. */
@@ -19,7 +19,7 @@ export function withOtherShapes(
     const entry = entryAtPointer(tree, one.pointer)
     const edits = entry && movedInto(schemas[kind]!, tree, entry, settings?.columns ?? {})
     if (!edits) return one
-    const why = whole(tell`each value in its own field`)
+    const why = whole(phrase`each value in its own field`)
     return { ...one, fixes: [{ pointer: one.pointer, text: edits[0]!.text, why, certainty: 'guess', edits }] }
   })
 }
