@@ -3793,7 +3793,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
    {
     "key": "measurements",
     "title": "measurements",
-    "description": "How measured values of a system are judged.",
+    "description": "how measured values of a system are evaluated.",
     "type": "group",
     "fields": [
      {
