@@ -73,7 +73,7 @@ test('what is unsafe makes the exit code 1 and stands before the figures', () =>
   const { out, code } = wattproof(['review', hazard])
   expect(code).toBe(1)
   expect(out.replace(/\s+/g, ' ')).toContain(
-    "ERROR, line 23: 4 in series: 106 V at -5 °C exceeds the controller's 100 V; use 2 (52.9 V at -5 °C, 2 strings).",
+    "ERROR, line 23: 4 in series should be 2 (52.9 V at -5 °C, 2 strings): 106 V at -5 °C exceeds the controller's 100 V.",
   )
   expect(out.indexOf('exceeds')).toBeLessThan(out.indexOf('Arrays'))
 })

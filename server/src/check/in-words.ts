@@ -39,8 +39,11 @@ function said(found: Found, kind: RecordKind, bundle: Bundle | undefined): Findi
 /** `Voc 2.21 V is probably 22.1 V: Voc 2.21 V is below …` names the field once. */
 const onceNamed = (message: string): string =>
   message
-    .replace(/^((?:The )?)(.+?)( is probably .+?: )(?:The )?\2(?= )/, '$1$2$3it')
-    .replace(/^(.+? is probably .+?: )The /, '$1the ')
+    .replace(/^((?:The )?)(.+?)( (?:is probably|should be) .+?: )(?:The )?\2(?= )/, '$1$2$3it')
+    .replace(
+      /^(.+? (?:is probably|should be) .+?: )(The|All|Charging|Strings|Panels) /,
+      (_, head: string, word: string) => `${head}${word.toLowerCase()} `,
+    )
 
 function related(place: Place, kind: RecordKind, bundle: Bundle | undefined): Related {
   const { span, path, sentence } = place

@@ -12,6 +12,8 @@ export const sentences = {
   messages: {
     plain: '{claim}.',
     agrees: '{field} {value} is probably {text} ({why}): {claim}.',
+    should: '{field} {value} should be {text} ({why}): {claim}.',
+    shouldBeSoMany: '{value} {field} should be {text} ({why}): {claim}.',
     use: '{claim}; use {text} ({why}).',
     slip: '{field} {value} is probably {text}{like} ({why}): {claim}{borrowed}.',
     either: '{field} {value} is probably {text} ({why}) or {other} ({otherWhy}){like}: {claim}{borrowed}.',
@@ -33,12 +35,18 @@ export const plain = (claim: Said): Said => sentence({ say: 'plain', with: { cla
 /** What is whole already: its own full stop or question mark is in it. */
 export const whole = (text: Said | Phrase): Said => sentence({ say: 'whole', with: { text } })
 
-/** In a record another number is what was meant, and that comes first; in a system somebody has to choose one. */
+/**
+ * What would be right comes first: lists of problems are cut at the right. In a record another number is what was meant; in a
+ * system one has to be chosen.
+ */
 export function remedy(kind: RecordKind, claim: Said, { pointer, text, why }: Fix, value: string): Said {
+  const root = kind === 'system' ? schemas.system : undefined
+  const info = root && infoAt(root, pointer)
+  if (info?.type === 'integer')
+    return sentence({ say: 'shouldBeSoMany', with: { field: info.title, value, claim, text, why } })
   const field = fieldAt(kind, pointer)
-  return kind === 'system' || field === null
-    ? sentence({ say: 'use', with: { claim, text, why } })
-    : sentence({ say: 'agrees', with: { field, value, claim, text, why } })
+  if (field === null || (info && info.type !== 'quantity')) return sentence({ say: 'use', with: { claim, text, why } })
+  return sentence({ say: info ? 'should' : 'agrees', with: { field, value, claim, text, why } })
 }
 
 /** What a sentence about a field begins with: `The Voc coefficient`, `The weight`. */

@@ -28,6 +28,8 @@ export interface Doubt extends Said {
   readonly elsewhere?: readonly { readonly path: string; readonly field: Suspect }[] | undefined
   /** A fix that the rule alone knows. */
   readonly correction?: Proposal | undefined
+  /** Set where the message itself says what would be right. */
+  readonly saysFix?: true
 }
 
 /** A field should read `text`. */

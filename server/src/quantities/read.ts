@@ -3,7 +3,7 @@ import type { Draft, Note, ReadOptions, Task } from './draft.ts'
 import { problem } from './draft.ts'
 import { kinds } from './kinds.ts'
 import { plain } from './plain.ts'
-import type { QuantityKind, Reading, Remark } from './quantity.ts'
+import type { QuantityKind, Reading, SpellingNote } from './quantity.ts'
 import { readRange } from './read-range.ts'
 import { readMoney } from './read-money.ts'
 import { readOne } from './read-one.ts'
@@ -17,7 +17,7 @@ export type { ReadOptions } from './draft.ts'
  * @param text     the scalar as typed, without quotes
  * @param kind     what the field holds
  * @param options  what a bare number is taken for
- * @returns        the quantity with remarks on harmless spellings, or why it is none; never throws
+ * @returns        the quantity with notes on harmless spellings, or why it is none; never throws
  */
 export function readQuantity(text: string, kind: QuantityKind, options: ReadOptions = {}): Reading {
   const key = `${kind} ${options.unit ?? ''} ${options.currency ?? ''} ${text}`
@@ -35,8 +35,8 @@ function readAfresh(text: string, kind: QuantityKind, options: ReadOptions): Rea
   const draft = attempt(text, kind, options)
   const reads = (fix: { text: string }) => fix.text !== text && attempt(fix.text, kind, options).quantity !== undefined
   if (draft.problem) return { problem: { ...draft.problem, fixes: draft.problem.fixes().filter(reads) } }
-  if (draft.notes.length === 0) return { quantity: draft.quantity, remarks: [] }
-  return { quantity: draft.quantity, remarks: draft.notes.map((note) => remark(text, note, draft.notes, reads)) }
+  if (draft.notes.length === 0) return { quantity: draft.quantity, notes: [] }
+  return { quantity: draft.quantity, notes: draft.notes.map((note) => spellingNote(text, note, draft.notes, reads)) }
 }
 
 function attempt(text: string, kind: QuantityKind, options: ReadOptions): Draft {
@@ -130,8 +130,13 @@ function shown(chars: string): string {
   return `"${chars}" (U+${chars.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')})`
 }
 
-/** A remark's fix makes all harmless fixes at once, so that applying one does not undo another. */
-function remark(text: string, note: Note, notes: readonly Note[], reads: (fix: { text: string }) => boolean): Remark {
+/** A note's fix makes all harmless fixes at once, so that applying one does not undo another. */
+function spellingNote(
+  text: string,
+  note: Note,
+  notes: readonly Note[],
+  reads: (fix: { text: string }) => boolean,
+): SpellingNote {
   const edits = notes.filter((n) => n === note || n.certainty === 'same').sort((a, b) => b.start - a.start)
   const fixed = edits.reduce((t, e) => t.slice(0, e.start) + e.replacement + t.slice(e.end), text)
   const fix = { text: fixed.trim(), why: note.why, certainty: note.certainty }

@@ -3,7 +3,7 @@ import { mkdirSync, readFileSync, realpathSync, renameSync, statSync, writeFileS
 import { homedir } from 'node:os'
 import { join, sep } from 'node:path'
 import type { Sheet } from '../sheets/sheet.ts'
-import { unreadable } from '../sheets/sheet.ts'
+import { isSheet, unreadable } from '../sheets/sheet.ts'
 import { createReader, type Reader } from './ask.ts'
 import { mostBytes, tooLarge } from './limits.ts'
 
@@ -80,11 +80,11 @@ function bytesAt(path: string, within: string | undefined): Uint8Array | 'too la
   }
 }
 
-/** null for a file that is not there or was cut. */
+/** null for a file that is not there, was cut or holds something else. */
 function readKept(path: string): Sheet | null {
   try {
-    const kept = JSON.parse(readFileSync(path, 'utf8')) as Sheet
-    return Array.isArray(kept.models) ? kept : null
+    const kept: unknown = JSON.parse(readFileSync(path, 'utf8'))
+    return isSheet(kept) ? kept : null
   } catch {
     return null
   }

@@ -114,7 +114,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     const rate = f.kind === 'current' ? chargeRate(node) : undefined
     if (rate) return rate
     const read = readQuantity(node.text, f.kind!, options)
-    const notes = read.problem ? [read.problem] : read.remarks
+    const notes = read.problem ? [read.problem] : read.notes
     for (const note of notes) {
       const at = startOf(node)
       const span = at === null ? node.span : { start: at + note.start, end: at + note.end }

@@ -10,14 +10,14 @@ export const mainPairPhrases = {
   id: 'main-pair',
   messages: {
     atLeast: 'at least {design}',
-    withCable: 'at least {design}, with {cable} ({why})',
+    withCable: 'at least {design}, with {cable}',
     between: 'between {design} and {most}',
   },
 } as const satisfies Catalogue
 
 const say = sayFrom(mainPairPhrases)
 
-/** The main fuse and cable, which are judged together: what sets one right must not make the other wrong. */
+/** The main fuse and cable, which are checked together: what sets one right must not make the other wrong. */
 export interface MainPair {
   /** What both must carry [A]. */
   readonly design: number
@@ -50,7 +50,7 @@ export function fuseThatCarries(system: ResolvedSystem, { design, iz }: MainPair
   return {
     field: fuse,
     text: `${size} A`,
-    why: say({ say: 'withCable', with: { design: figure(design, 'A'), cable: cable.text, why: cable.why } }),
+    why: say({ say: 'withCable', with: { design: figure(design, 'A'), cable: cable.text } }),
     certainty: 'guess',
     also: [{ field: cable.field, text: cable.text }],
   }

@@ -10,10 +10,10 @@ import { roughPercent } from './rough.ts'
 export const mismatchPhrases = {
   id: 'mismatch',
   messages: {
-    now: 'in the order of the list, {series}S{parallel}P, the array loses {loss} of its year',
+    now: '{series}S{parallel}P loses {loss} of the year',
     and: '{now}; {wiring}',
-    sorted: '{series}S{parallel}P, like panels together, loses {loss}',
-    asListed: '{series}S{parallel}P, the list as it is, loses {loss}',
+    sorted: 'like panels together, {series}S{parallel}P loses {loss}',
+    inOrder: '{series}S{parallel}P loses {loss}',
   },
 } as const satisfies Catalogue
 
@@ -23,7 +23,7 @@ const say = sayFrom(mismatchPhrases)
 export interface Lost {
   /** [1] */
   readonly share: number
-  /** Such as `in the order of the list, 2S2P, the array loses 19 % of its year; 2S2P, like panels together, loses 0.1 %`. */
+  /** Such as `2S2P loses 19 % of the year; like panels together, 2S2P loses 0.1 %`. */
   readonly said: Said
   readonly proposal: Proposal | null
 }
@@ -43,7 +43,7 @@ export function lostIn(system: ResolvedSystem, array: ResolvedArray): Lost | nul
   const better = loss > much ? bestWiring(system, array, bank, loss) : null
   if (!better) return { share: loss, said: now, proposal: null }
   const wiring = say({
-    say: better.isOrderOther ? 'sorted' : 'asListed',
+    say: better.isOrderOther ? 'sorted' : 'inOrder',
     with: { series: better.series, parallel: better.parallel, loss: roughPercent(Math.max(0, better.loss)) },
   })
   const proposal = proposalOf(array, better, wiring)

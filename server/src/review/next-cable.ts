@@ -10,7 +10,10 @@ import type { ResolvedArray, ResolvedSystem, Cable } from './resolved.ts'
 const metric = [0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120]
 const gauges = [18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3]
 
-export const nextCablePhrases = { id: 'next-cable', messages: { figures: '{known}' } } as const satisfies Catalogue
+export const nextCablePhrases = {
+  id: 'next-cable',
+  messages: { figures: '{known}', drop: '{drop} drop' },
+} as const satisfies Catalogue
 const say = sayFrom(nextCablePhrases)
 
 /** Most that is recommended to be lost in an array's cable and before the battery [%]. */
@@ -43,7 +46,8 @@ function nextThatDoes(
     const scale = size ? perMetre(system, cable, area, where) / perMetre(system, cable, size.value, where) : 1
     const drop = now?.drop_pct ? now.drop_pct * scale : null
     if ((iz !== null && iz < most.current) || (drop !== null && most.drop < drop)) return null
-    const known = [drop === null ? [] : [estimate(drop, '%')], iz === null ? [] : [figure(iz, 'A')]].flat()
+    const lost = drop === null ? [] : [say({ say: 'drop', with: { drop: estimate(drop, '%') } })]
+    const known = [...(iz === null ? [] : [figure(iz, 'A')]), ...lost]
     return say({ say: 'figures', with: { known: { list: known } } })
   })
 }

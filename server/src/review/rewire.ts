@@ -11,7 +11,7 @@ export const rewiring = {
   id: 'rewiring',
   messages: {
     otherCount: ', with another number of panels',
-    tooMuchCurrent: ', but {strings} strings then give {current}, and the controller stands {limit}',
+    tooMuchCurrent: ', but {strings} strings then give {current}, and the controller takes {limit}',
     wired: '{voltage} at {coldest}{strings}',
     strings: ', {strings} strings',
     fusedStrings: ', {strings} strings, each with a fuse',

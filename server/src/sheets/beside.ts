@@ -27,19 +27,21 @@ interface SheetPlaces {
 
 /**
  * A record may be a stranger's, so a path that leaves the library is no place. Without settings nothing says how far the
- * library reaches: records are usually in a folder of their kind beside the sheets.
+ * library reaches: records are usually in a folder of their kind beside the sheets, or one deeper (`records/mine`).
  *
  * @param record    path of the record
  * @param settings  path of the library's settings, where there are any
  */
 export function sheetPlaces(source: string, record: string, settings: string | undefined): SheetPlaces {
   const own = folderOf(record)
-  const within = settings === undefined ? folderOf(own) || own : folderOf(settings)
+  const within = settings === undefined ? above(above(own)) : folderOf(settings)
   const isWhole = /^(?:\/|[A-Za-z]:\/)/.test(source)
   const folders = [...new Set([own, settings === undefined ? own : within])]
   const paths = isWhole ? [source] : folders.map((folder) => `${folder}/${source}`)
   return { paths: paths.map(normalized).filter((path) => path.startsWith(`${within}/`)), within }
 }
+
+const above = (folder: string) => folderOf(folder) || folder
 
 const folderOf = (path: string) => path.slice(0, Math.max(0, path.lastIndexOf('/')))
 

@@ -19,7 +19,7 @@ export function draftOf(
 ): string {
   const given = new Map<string, Given>()
   const put = (pointer: string, text: string, note: string) => given.set(pointer, { text, note })
-  if (name && own === undefined) put('/name', quoted(name), 'as the sheet heads it')
+  if (name && name !== `page ${own}`) put('/name', quoted(name), 'as the sheet heads it')
   for (const { field, typed, page, label } of readings)
     put(field, typed, `page ${page}${label ? `: ${oneLine(label)}` : ''}`)
   put('/datasheet/source', quoted(source), 'the sheet')

@@ -4,7 +4,7 @@ import { withConditions } from './conditions.ts'
 import { candidateOf, type Candidate } from './fits.ts'
 import { modelsOf, type Placed } from './models.ts'
 import { decimalOf } from './numbers.ts'
-import type { Page } from './page.ts'
+import type { Page, Piece } from './page.ts'
 import { piecesOf } from './pieces.ts'
 import { restAmong } from './rest.ts'
 import { clausesOf } from './prose.ts'
@@ -29,7 +29,7 @@ export function readSheet(pages: readonly Page[]): Sheet {
   const shared = [...warrantyIn(all, decimal), ...certificatesIn(all)]
   const models =
     names.length < 2
-      ? onPages(names[0] ?? '', placed).map((one) => ({
+      ? onPages(names[0] ?? '', placed, all.flat()).map((one) => ({
           ...one,
           readings: [...one.readings, ...shared.filter(({ page }) => (one.page ?? page) === page)],
         }))
@@ -48,7 +48,7 @@ const lessSure = (one: Candidate): Candidate => ({
 })
 
 /** One product; or several that have a page each, with ratings of their own. */
-function onPages(name: string, cells: readonly Placed[]): readonly SheetModel[] {
+function onPages(name: string, cells: readonly Placed[], pieces: readonly Piece[]): readonly SheetModel[] {
   const pages = [...new Set(cells.map(({ cell }) => cell.page))]
   const own = pages.filter((page) => {
     const readings = readingsOf(cells.filter(({ cell }) => cell.page === page))
@@ -60,8 +60,26 @@ function onPages(name: string, cells: readonly Placed[]): readonly SheetModel[] 
     page,
     readings: readingsOf(cells.filter(({ cell }) => cell.page === page || !own.includes(cell.page))),
   }))
-  const power = new Set(models.map(({ readings }) => readings.find(({ field }) => field === '/stc/pmax')?.typed))
-  return power.size === models.length ? models : [{ name, readings: readingsOf(cells) }]
+  const power = models.map(({ readings }) => readings.find(({ field }) => field === '/stc/pmax')!.typed)
+  if (new Set(power).size < models.length) return [{ name, readings: readingsOf(cells) }]
+  const titles = models.map(({ page }, i) =>
+    titleOf(
+      pieces.filter((one) => one.page === page),
+      power[i]!,
+    ),
+  )
+  const isNamed = titles.every(Boolean) && new Set(titles).size === models.length
+  return models.map((one, i) => (isNamed ? { ...one, name: titles[i]! } : one))
+}
+
+/** The name in large print on a page of one product: it has its watts in it. */
+function titleOf(pieces: readonly Piece[], power: string): string | undefined {
+  const watts = parseFloat(power)
+  const usual = [...pieces].sort((a, b) => a.size - b.size)[pieces.length >> 1]?.size ?? 0
+  return pieces
+    .filter(({ text, size }) => size > 1.25 * usual && text.length <= 30 && /^\p{L}/u.test(text))
+    .filter(({ text }) => text.match(/\d+/g)?.some((digits) => Number(digits) === watts))
+    .sort((a, b) => b.size - a.size)[0]?.text
 }
 
 function readingsOf(cells: readonly Placed[]): readonly Reading[] {

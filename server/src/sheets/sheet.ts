@@ -35,6 +35,19 @@ export interface Sheet {
 /** A sheet that cannot be read. */
 export const unreadable = (problem: string, pages = 0): Sheet => ({ pages, models: [], problem })
 
+/** Whether what was kept of a sheet is still whole. */
+export function isSheet(kept: unknown): kept is Sheet {
+  const { pages, models, problem } = (kept ?? {}) as Partial<Sheet>
+  return (
+    typeof pages === 'number' &&
+    (problem === null || typeof problem === 'string') &&
+    Array.isArray(models) &&
+    models.every(
+      (model: Partial<SheetModel> | null) => typeof model?.name === 'string' && Array.isArray(model.readings),
+    )
+  )
+}
+
 /** Letters and digits of a name, for comparing. */
 export const bareName = (name: string): string =>
   name

@@ -7,7 +7,7 @@ import { packPanels } from '../packing/pack-panels.ts'
 import { yieldOf } from '../year.ts'
 import { unsuitedTo, voidHere } from './excluded.ts'
 import { bestFirst, withFront } from './front.ts'
-import type { Place } from './laid-array.ts'
+import type { Target } from './laid-array.ts'
 import type { Candidate, ControllerChoice, SurfaceRow } from './row.ts'
 import { withinLimits } from './within-limits.ts'
 
@@ -18,7 +18,7 @@ import { withinLimits } from './within-limits.ts'
  * @param library  others that could take its place
  */
 export function compareOnSurface(
-  place: Place,
+  place: Target,
   candidates: readonly Candidate[],
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],
@@ -40,7 +40,7 @@ function alikeTogether(candidates: readonly Candidate[]): readonly Candidate[] {
 }
 
 function rowOf(
-  place: Place,
+  place: Target,
   candidate: Candidate,
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],

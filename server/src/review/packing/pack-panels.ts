@@ -8,7 +8,7 @@ import { gridOf, type Box, type Grid, type SurfaceShape } from './surface.ts'
 import { viewsOf } from './views.ts'
 import { inWindows } from './windows.ts'
 
-export interface Place {
+export interface LaidPanel {
   readonly x_m: number
   readonly y_m: number
   /** The panel's length runs along the surface's width. */
@@ -16,7 +16,7 @@ export interface Place {
 }
 
 export interface Packing {
-  readonly places: readonly Place[]
+  readonly places: readonly LaidPanel[]
   /** False where more might fit than were found. */
   readonly proven: boolean
 }
@@ -42,7 +42,12 @@ export function packPanels(
   const bound = upperBound(grid)
   const enough = Math.min(wanted, bound)
   const at = positionsOf(grid)
-  const clear = fiveBlocks(grid.ways, grid.length, grid.width, grid.blocked.length === 0 ? clearSteps : partSteps)
+  const clear = fiveBlocks(
+    grid.orientations,
+    grid.length,
+    grid.width,
+    grid.blocked.length === 0 ? clearSteps : partSteps,
+  )
   let best = blocks(grid, { xs: thinned(at.xs), ys: thinned(at.ys) }, clear, enough)
   best = staircases(grid, best, enough, narrow)
   if (enough <= best.length) return packing(best, true)

@@ -1,4 +1,5 @@
 import { figure, type Param } from '../../findings/message.ts'
+import type { Proposal } from '../../findings/rule.ts'
 import type { Measure } from '../../records/field.ts'
 import { ampacitySource, onRoof } from '../cable-figures.ts'
 import { nextArrayCable } from '../next-cable.ts'
@@ -11,7 +12,9 @@ export const arrayCableThin = reviewRule({
   reason: 'A cable that carries more than it is made for gets hot and starts a fire.',
   source: ampacitySource,
   messages: {
-    thin: '1.25 x Isc is {current}; {size} with {insulation} insulation carries about {iz} in {air}, without a second 1.25 (US practice)',
+    thin: '{size} carries {iz} in {air}; 1.25 x Isc is {current}, without a second 1.25 (US practice)',
+    noneCarries:
+      '{size} with {insulation} insulation carries {iz} in {air}; 1.25 x Isc is {current}, without a second 1.25 (US practice)',
     tooSoft:
       'Insulation for {insulation} can carry no load at all in air of {air}, and 1.25 x Isc is {current}; 90 °C or more is usual there',
   },
@@ -27,22 +30,23 @@ export const arrayCableThin = reviewRule({
       return [
         iz === 0 && own.insulation
           ? tooSoft(own.insulation, figure(current, 'A'), air)
-          : {
-              say: 'thin',
-              with: {
-                current: figure(current, 'A'),
-                size: said(own.size),
-                insulation: said(own.insulation),
-                iz: figure(iz, 'A'),
-                air,
-              },
-              suspects: [own.size],
-              ...(correction && { correction }),
-            },
+          : thin(own.size, own.insulation, { current: figure(current, 'A'), iz: figure(iz, 'A'), air }, correction),
       ]
     })
   },
 })
+
+const thin = (
+  size: Measure,
+  insulation: Measure | undefined,
+  known: Readonly<Record<'current' | 'iz' | 'air', Param>>,
+  correction: Proposal | undefined,
+) => {
+  const suspects = [size] as const
+  return correction
+    ? ({ say: 'thin', with: { ...known, size: said(size) }, suspects, correction } as const)
+    : ({ say: 'noneCarries', with: { ...known, size: said(size), insulation: said(insulation) }, suspects } as const)
+}
 
 const tooSoft = (insulation: Measure, current: Param, air: Param) =>
   ({ say: 'tooSoft', with: { insulation: said(insulation), air, current }, suspects: [insulation] }) as const

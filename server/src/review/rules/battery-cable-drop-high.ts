@@ -11,7 +11,7 @@ export const batteryCableDropHigh = reviewRule({
   reason: 'The controller measures the battery through this cable; a drop in it makes every charge stop early.',
   source: '2 % is common practice, no source',
   messages: {
-    high: '{size} over {length} lose {drop} of the voltage at {currentA}, where 2 % is the most before the battery',
+    high: '{size} over {length} loses {drop} at {currentA}; aim for 2 % before the battery',
   },
 
   check(system) {

@@ -12,7 +12,8 @@ export const batteryCableThin = reviewRule({
   reason: 'A cable that carries more than it is made for gets hot and starts a fire.',
   source: ampacitySource,
   messages: {
-    thin: '{main}; {size} with {insulation} insulation carries about {iz}',
+    thin: '{main}, times 1.25; {size} carries {iz}',
+    noneCarries: '{size} with {insulation} insulation carries {iz}; {main}, times 1.25',
   },
 
   check(system) {
@@ -21,16 +22,13 @@ export const batteryCableThin = reviewRule({
     const pair = mainPair(system)
     if (!own.size || !main || !pair || pair.iz === null || pair.design <= pair.iz) return null
     const correction = cableThatCarries(system, pair)
-    return {
-      say: 'thin',
-      with: {
-        main: mainInWords(main),
-        size: said(own.size),
-        insulation: said(own.insulation),
-        iz: figure(pair.iz, 'A'),
-      },
-      suspects: [own.size],
-      ...(correction && { correction }),
-    }
+    const known = { main: mainInWords(main), size: said(own.size), iz: figure(pair.iz, 'A') }
+    return correction
+      ? { say: 'thin', with: known, suspects: [own.size], correction }
+      : {
+          say: 'noneCarries',
+          with: { ...known, insulation: said(own.insulation) },
+          suspects: [own.size],
+        }
   },
 })

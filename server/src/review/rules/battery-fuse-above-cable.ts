@@ -11,8 +11,7 @@ export const batteryFuseAboveCable = reviewRule({
   reason: 'The fuse protects the cable: one that is larger than the cable lets it burn without opening.',
   source: `fuse at most the allowable current (IEC 60364-4-43, from memory); ${ampacitySource}`,
   messages: {
-    found:
-      'The fuse of {fuse} is larger than the {iz} that {size} with {insulation} insulation may carry as a guide value',
+    found: 'The battery fuse {fuse} is larger than the {iz} that {size} with {insulation} insulation carries',
   },
 
   check(system) {

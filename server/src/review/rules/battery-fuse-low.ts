@@ -11,7 +11,8 @@ export const batteryFuseLow = reviewRule({
     'A fuse that opens in normal use leaves the boat dark, and gets replaced by a larger one that protects nothing.',
   source: 'design current at most the fuse (IEC 60364-4-43, from memory)',
   messages: {
-    low: '{main}; the fuse has {fuse}',
+    low: '{main}, times 1.25',
+    noneFits: '{main}, times 1.25: more than the fuse of {fuse}',
   },
 
   check(system) {
@@ -20,11 +21,8 @@ export const batteryFuseLow = reviewRule({
     const pair = mainPair(system)
     if (!fuse || !main || !pair || pair.design <= fuse.value) return null
     const correction = fuseThatCarries(system, pair)
-    return {
-      say: 'low',
-      with: { main: mainInWords(main), fuse: said(fuse) },
-      suspects: [fuse],
-      ...(correction && { correction }),
-    }
+    return correction
+      ? { say: 'low', with: { main: mainInWords(main) }, suspects: [fuse], correction }
+      : { say: 'noneFits', with: { main: mainInWords(main), fuse: said(fuse) }, suspects: [fuse] }
   },
 })

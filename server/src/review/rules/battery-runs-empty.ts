@@ -2,7 +2,9 @@ import { bankOf } from '../bank.ts'
 import { darkHours } from '../dark-hours.ts'
 import { monthsInWords } from '../months-in-words.ts'
 import { rough, roughPercent } from '../rough.ts'
+import type { ResolvedSystem } from '../resolved.ts'
 import { reviewRule } from '../rule.ts'
+import { monthName } from '../../findings/months.ts'
 import { shortfallOf, yearOf } from '../year.ts'
 
 /** Shares of the load that are not met: worth a warning, and worth a word (common practice, no source). */
@@ -14,8 +16,13 @@ export const batteryRunsEmpty = reviewRule({
   reason: 'At its floor the battery is cut off and the loads stop; often there, it also ages fast.',
   source: 'hour-by-hour years around the monthly means, after Aguiar, Collares-Pereira and Conde (1988)',
   messages: {
-    inOneYear: '; in one year of ten it is {value}',
-    inAUsual: 'In a usual year {nights} and {days} go dark, in {names}: {share} of the loads are not met{worse}',
+    inOneYear: ', {value} in one year of ten',
+    oneMore: '; one more in parallel ends that',
+    more: '; {more} more in parallel end that',
+    mostIn: 'mostly in {month}',
+    only: 'in {months}',
+    inAUsual:
+      'On {nights} and {days} of a usual year the battery is empty, {when}: {share} of the loads are not met{then}',
     lithium: 'lithium',
     leadAcid: 'lead-acid',
     inAUsual2: 'In a usual year the battery falls to {low}, below the {value} % that {part} should keep',
@@ -30,14 +37,23 @@ export const batteryRunsEmpty = reviewRule({
     const share = short.load > 0 ? short.unserved / short.load : 0
     if (said <= share) {
       const { days, nights } = darkHours(year.hours)
-      const names = monthsInWords(
-        months.filter((m) => (m.unserved_wh_day ?? 0) > 1e-3 * m.load_wh_day).map(({ month }) => month),
-      )
+      const dark = months.filter((m) => (m.unserved_wh_day ?? 0) > 1e-3 * m.load_wh_day)
+      const most = dark.reduce((a, m) => (a.unserved_wh_day! < m.unserved_wh_day! ? m : a), dark[0]!)
+      const when =
+        dark.length > 2
+          ? { say: 'mostIn', with: { month: monthName(most.month) } }
+          : { say: 'only', with: { months: monthsInWords(dark.map(({ month }) => month)) } }
       const [usual, worst] = [roughPercent(share), bad === null ? null : roughPercent(bad / short.load)]
-      const worse = worst === null || worst === usual ? null : { say: 'inOneYear', with: { value: worst } }
+      const more = moreInParallel(system, said)
+      const then =
+        more !== null
+          ? { say: more === 1 ? 'oneMore' : 'more', with: { more } }
+          : worst === null || worst === usual
+            ? null
+            : { say: 'inOneYear', with: { value: worst } }
       return {
         say: 'inAUsual',
-        with: { nights: count(nights, 'night'), days: count(days, 'day'), names, share: usual, worse },
+        with: { nights: count(nights, 'night'), days: count(days, 'day'), when, share: usual, then },
         suspects: [place],
         severity: share < warned ? 'information' : 'warning',
       }
@@ -57,5 +73,19 @@ export const batteryRunsEmpty = reviewRule({
     }
   },
 })
+
+/** How many more batteries in parallel would leave no more than this share of the loads unmet; null where three would not. */
+function moreInParallel(system: ResolvedSystem, share: number): number | null {
+  const { battery } = system.system
+  const now = battery.in_parallel
+  if (!now || now.value < 1) return null
+  for (let more = 1; more <= 3; more++) {
+    const inParallel = { ...now, value: now.value + more }
+    const year = yearOf({ ...system, system: { ...system.system, battery: { ...battery, in_parallel: inParallel } } })
+    const short = year && shortfallOf(year)
+    if (short && short.unserved < share * short.load) return more
+  }
+  return null
+}
 
 const count = (number: number, what: string) => `${rough(number)} ${what}${number === 1 ? '' : 's'}`

@@ -35,7 +35,8 @@ export const cellsTooHot = reviewRule({
       panels.flatMap((one) => {
         const range = one.panel?.record.limits.operating_temperature
         const place = one.entry.surface ?? one.entry.panel.id
-        if (!one.panel || !place || range?.quantity.upper === undefined) return []
+        const isUnknown = one.entry.surface !== undefined && one.surface === undefined
+        if (!one.panel || !place || isUnknown || range?.quantity.upper === undefined) return []
         const site = siteAt(system, one)
         const hot = derive(cellTemperatureHot, one.panel.record, site).value
         const { upper } = range.quantity

@@ -10,7 +10,7 @@ export const lithiumInFrost = reviewRule({
   source: 'makers’ teaching pages on LiFePO4: no charging below 0 °C',
   messages: {
     found:
-      'It gets as cold as {cold} °C, and {name} must not be charged below {limit} °C. Record the cut-off, a heater, or that the battery is kept warm',
+      'It gets as cold as {cold} °C; charging below {limit} °C damages {name}. Record the cut-off, a heater, or that it is kept warm',
   },
 
   check(resolved) {

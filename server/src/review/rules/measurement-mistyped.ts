@@ -21,7 +21,7 @@ export const measurementMistyped = reviewRule({
     stringsWhy: 'strings exchanged',
   },
 
-  check: (system) => measuredOf(system).slips.map((slip) => doubtOf(slip)),
+  check: (system) => measuredOf(system).slips.map((slip) => ({ ...doubtOf(slip), saysFix: true as const })),
 })
 
 function doubtOf({ kind, field, name, text, expected, also }: Slip) {

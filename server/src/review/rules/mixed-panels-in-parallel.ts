@@ -11,9 +11,9 @@ export const mixedPanelsInParallel = reviewRule({
     'Strings in parallel share one voltage; the lower one is driven off its maximum power point and may even take current from the other.',
   source: '5 % is common practice, no source; loss from the curves of the panels, hour by hour',
   messages: {
-    loses: ': {lost}',
-    andOneCannot: ', and one cannot work at its maximum power point',
-    found: 'Strings of {vmp} and {vmp2} are in parallel{part}; a controller each loses nothing',
+    loses: '; {lost}, a controller each nothing',
+    andOneCannot: ', and one cannot work at its maximum power point; a controller each loses nothing',
+    found: 'Strings of {vmp} and {vmp2} are in parallel{part}',
   },
 
   check(system) {

@@ -10,7 +10,7 @@ export const mixedPanelsInSeries = reviewRule({
   reason: 'Panels in series share one current: the weaker one limits it, or is bridged by its bypass diodes.',
   source: '5 % is common practice, no source; loss from the curves of the panels, hour by hour',
   messages: {
-    loses: ': {lost}',
+    loses: '; {lost}',
     andTheWeaker: ', and the weaker limits the current',
     found: 'Panels of {imp} and {imp2} are in series{part}',
   },

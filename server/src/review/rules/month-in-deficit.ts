@@ -12,9 +12,9 @@ export const monthInDeficit = reviewRule({
   source: 'hour-by-hour year around the monthly means, after Aguiar, Collares-Pereira and Conde (1988)',
   messages: {
     s: 's',
-    moreSuchPanel: '; {more} more such panel{part} would give it',
-    found:
-      'In {names} the sun and other sources give less than the loads take, by up to {lacking} a day in {month}{would}',
+    moreSuchPanel: '; {more} more such panel{part} would do',
+    one: 'In {month} sun and other sources give {lacking} a day less than the loads take{would}',
+    found: 'In {names} sun and other sources give less than the loads take, up to {lacking} a day in {month}{would}',
   },
 
   check(system, { months }) {
@@ -36,10 +36,9 @@ export const monthInDeficit = reviewRule({
       more !== null && more <= 2 * panels
         ? { say: 'moreSuchPanel', with: { more, part: more === 1 ? null : { say: 's' } } }
         : null
-    return {
-      say: 'found',
-      with: { names, lacking: estimate(worst.lacking, 'Wh'), month: monthName(worst.month), would },
-      suspects: [place],
-    }
+    const about = { lacking: estimate(worst.lacking, 'Wh'), month: monthName(worst.month), would }
+    return poor.length === 1
+      ? { say: 'one', with: about, suspects: [place] }
+      : { say: 'found', with: { names, ...about }, suspects: [place] }
   },
 })

@@ -22,6 +22,7 @@ export const outputFuseOff = reviewRule<Messages>({
       'The controller charges with up to {charge}; 1.25 times that is {design}, and {size} with {insulation} insulation may carry {iz} as a guide value',
     theControllerCharges2:
       'The controller charges with up to {charge}; 1.25 times that is {design}, more than its output fuse of {fuse}',
+    tooSmall: 'the controller charges with up to {charge}, times 1.25',
     atLeast: 'at least {design}',
   },
 
@@ -63,8 +64,12 @@ export const outputFuseOff = reviewRule<Messages>({
       const fits = size !== null && (iz === null || size <= iz)
       return [
         {
-          say: 'theControllerCharges2',
-          with: { charge: figure(charge, 'A'), design: figure(design, 'A'), fuse: said(fuse) },
+          ...(fits
+            ? { say: 'tooSmall', with: { charge: figure(charge, 'A') } }
+            : {
+                say: 'theControllerCharges2',
+                with: { charge: figure(charge, 'A'), design: figure(design, 'A'), fuse: said(fuse) },
+              }),
           suspects: [fuse],
           ...(fits && {
             correction: {

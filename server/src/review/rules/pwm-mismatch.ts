@@ -12,9 +12,9 @@ export const pwmMismatch = reviewRule({
     'A controller that only switches holds the panels at battery voltage, far below their maximum power point when they have too many cells.',
   source: 'single-diode model of the panel at 800 W/m2 and air of 20 °C; a ratio of 1.6 is common practice, no source',
   messages: {
-    insteadOfLost: ': {power} instead of {power2}, {power3} lost',
+    insteadOfLost: ': {power} instead of {power2}',
     mismatch:
-      'A PWM controller holds the string at about {voltage}, where it works best at {voltage2}{watts}; an MPPT controller would gain it',
+      'A PWM controller holds the string at about {voltage}, and it works best at {voltage2}{watts}; an MPPT controller loses nothing',
   },
 
   check(system) {
@@ -38,7 +38,6 @@ export const pwmMismatch = reviewRule({
             with: {
               power: figure(power.clamped * count, 'W'),
               power2: figure(power.best * count, 'W'),
-              power3: figure((power.best - power.clamped) * count, 'W'),
             },
           }
         : null

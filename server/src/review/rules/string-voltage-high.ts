@@ -18,6 +18,7 @@ export const stringVoltageHigh = reviewRule({
     inSeriesAt: '{series} in series: {voc} at {coldest}',
     inSeriesWould: '; {series} in series would give {cold}{array}',
     noStringOf: '; no string of these panels suits this controller',
+    inSeries: "{voc} at {coldest} exceeds the controller's {limit}",
     exceedsTheControllers: "{what} exceeds the controller's {limit}{best}",
     limitOnlyOf: '{what}, limit {limit}: only {share} of margin, where 5 % is usual',
   },
@@ -30,10 +31,8 @@ export const stringVoltageHigh = reviewRule({
       const place = placeOf(array)
       if (!limit || voc === null || !place || voc <= margin * limit.value) return []
       const over = limit.value < voc
-      const what = {
-        say: 'inSeriesAt',
-        with: { series: series ?? 1, voc: figure(voc, 'V'), coldest: { value: system.coldest.value, unit: '°C' } },
-      }
+      const cold = { voc: figure(voc, 'V'), coldest: { value: system.coldest.value, unit: '°C' } }
+      const what = { say: 'inSeriesAt', with: { series: series ?? 1, ...cold } }
       const own = figures.arrays[i]!
       const hasMargin = ({ cold }: Wiring) => cold <= margin * limit.value
       const works = wiringsThatWork(system, array, own).filter((one) => one.series < (series?.value ?? 1))
@@ -58,12 +57,14 @@ export const stringVoltageHigh = reviewRule({
             : null
       return [
         {
-          ...(over
-            ? { say: 'exceedsTheControllers', with: { what, limit: said(limit), best } }
-            : {
-                say: 'limitOnlyOf',
-                with: { what, limit: said(limit), share: estimate(100 * (1 - voc / limit.value), '%') },
-              }),
+          ...(correction
+            ? { say: 'inSeries', with: { ...cold, limit: said(limit) } }
+            : over
+              ? { say: 'exceedsTheControllers', with: { what, limit: said(limit), best } }
+              : {
+                  say: 'limitOnlyOf',
+                  with: { what, limit: said(limit), share: estimate(100 * (1 - voc / limit.value), '%') },
+                }),
           suspects: [place],
           severity: over ? ('error' as const) : ('warning' as const),
           ...elsewhere(array.controller, limit),

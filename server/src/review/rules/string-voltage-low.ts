@@ -14,11 +14,11 @@ export const stringVoltageLow = reviewRule({
   source:
     'headroom of 1 V to run is common practice, no source; loaded, the voltage at maximum power counts and, to start, the open-circuit voltage, both by the sheet’s coefficients',
   messages: {
-    tooLittle: '; the controller needs {run} to charge at {charging}',
+    tooLittle: '; the controller needs {run}',
     startsLater: ', and open {open}; the controller starts only at {start}, {above} above the battery being charged',
     littleAbove: ', only {voltage} above the {run} that the controller needs',
     noString: '; no string of these panels suits this controller',
-    longer: '; {series} in series give {hot}, and {cold} at {coldest}{obstacle}',
+    longer: '. {series} in series give {hot} ({cold} at {coldest}){obstacle}',
     low: 'Hot, the string gives {vmp}{why}{more}',
   },
 
@@ -36,7 +36,7 @@ export const stringVoltageLow = reviewRule({
       const above = array.controller?.record.input.above_battery
       const why =
         vmp < needed.run
-          ? { say: 'tooLittle', with: { run: figure(needed.run, 'V'), charging: figure(needed.charging, 'V') } }
+          ? { say: 'tooLittle', with: { run: figure(needed.run, 'V') } }
           : !starts
             ? {
                 say: 'startsLater',

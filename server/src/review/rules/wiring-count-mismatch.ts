@@ -18,7 +18,7 @@ export const wiringCountMismatch = reviewRule({
       const { in_series: series, in_parallel: parallel } = entry.wiring
       if (!series || !parallel || panels.some((p) => !p.entry.count || p.entry.count.value < 1)) return []
       const count = panels.reduce((sum, p) => sum + (p.entry.count?.value ?? 0), 0)
-      if (series.value * parallel.value === count) return []
+      if (count === 0 || series.value * parallel.value === count) return []
       const [strings, length] = [count / series.value, count / parallel.value]
       const fix = (field: Field<number>, text: number, [series, parallel]: readonly Param[]): Proposal => ({
         field,

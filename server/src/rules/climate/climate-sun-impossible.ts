@@ -17,12 +17,11 @@ export const climateSunImpossible = climateRule({
   source:
     'clearness of months 0.25 to 0.75; a clear sky gives 0.64 to 0.75 of the sun above the atmosphere (own sums with Haurwitz 1945)',
   messages: {
-    megajoules: 'would fit, had MJ been typed as kWh',
-    sumOfMonth: 'would fit, had the sum of the month been typed',
-    wattHours: 'would fit, had Wh been typed as kWh',
+    megajoules: 'would fit (MJ typed as kWh)',
+    sumOfMonth: 'would fit (the sum of the month typed)',
+    wattHours: 'would fit (Wh typed as kWh)',
     instead: '; {value} {why}',
-    impossible:
-      '{sun} in {month} is {share} of the {above} a day above the atmosphere, where 15 % to 72 % is usual{why}',
+    impossible: '{sun} in {month} is {share} of the {above} a day above the atmosphere; 15 to 72 % is usual{why}',
   },
 
   check({ latitude, sun }) {

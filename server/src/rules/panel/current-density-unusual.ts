@@ -29,7 +29,7 @@ export const currentDensityUnusual = panelRule({
   source:
     'detailed balance for silicon in AM1.5G: 43.8 mA/cm2; open module ratings of a public list, 2015 to 2022: 20.5 to 42.6 mA/cm2 from the 0.5th to the 99.5th percentile of crystalline rows, 37.8 the median of half-cut ones',
   messages: {
-    unusual: 'Isc {isc} from {cells} cells on {length} by {width} is {density}, where {value} to {value2} is usual',
+    unusual: 'Isc {isc} is {density} in {cells} cells on {length} by {width}; {value} to {value2} is usual',
   },
 
   check(panel) {

@@ -9,6 +9,8 @@ export const outputWarrantyShorter = panelRule({
   source: 'common practice, no source',
   messages: {
     found: 'The output warranty of {longest} is shorter than the workmanship warranty of {years}',
+    exchanged:
+      'The output warranty is probably {years} and that of workmanship {longest}: output is promised for longer',
     theTwoTyped: 'the two typed in each other’s place',
   },
 
@@ -18,10 +20,11 @@ export const outputWarrantyShorter = panelRule({
     if (!years || !longest || longest.value >= years.value) return null
     const swap = output.length === 1
     return {
-      say: 'found',
+      say: swap ? 'exchanged' : 'found',
       with: { longest: inYears(longest), years: inYears(years) },
       suspects: [longest, years],
       ...(swap && {
+        saysFix: true,
         correction: {
           field: longest,
           text: years.text,

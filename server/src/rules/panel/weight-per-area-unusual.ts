@@ -22,7 +22,7 @@ export const weightPerAreaUnusual = panelRule({
   source:
     'common practice, no source; glass alone is 2.5 kg/m2 per mm; Martins et al., "Robust glass-free lightweight photovoltaic modules": framed glass 10 to 15 kg/m2, composites without glass 3.6 kg/m2',
   messages: {
-    unusual: '{weight} on {length} by {width} is {perArea}; {low} to {high} is usual for {panel}',
+    unusual: 'The weight {weight} makes {perArea}; {low} to {high} is usual for {panel}',
     typedFor: '{meant} typed as {typed}',
     decimalPointMoved: 'decimal point moved',
   },
@@ -41,14 +41,14 @@ export const weightPerAreaUnusual = panelRule({
     const perArea = weight.value / (length.value * width.value)
     if (low <= perArea && perArea <= high) return null
     const fix = likeliest(
-      ways(weight).filter(({ factor }) => inside(perArea * factor, [low, high])),
+      mistypedAs(weight).filter(({ factor }) => inside(perArea * factor, [low, high])),
       ({ factor }) => Math.abs(Math.log((perArea * factor) / typical[construction?.value ?? 'flexible'])),
       construction === undefined,
     )
     return {
       ...(fix && { correction: { field: weight, ...fix.proposal, certainty: 'guess' as const } }),
       say: 'unusual',
-      with: { weight, length, width, perArea: figure(perArea, 'kg/m2'), low, high, panel },
+      with: { weight, perArea: figure(perArea, 'kg/m2'), low, high, panel },
       suspects: [weight, length, width],
       severity: inside(perArea, [0.15, 40]) ? 'warning' : 'error',
     }
@@ -82,7 +82,7 @@ const kilograms = { kg: 1, lb: 0.45359237, g: 1e-3, oz: 0.028349523125 } as cons
 type Unit = keyof typeof kilograms
 
 /** Slips by which a weight is far off, and what they make of it. */
-function ways({ text }: Measure) {
+function mistypedAs({ text }: Measure) {
   const parts = /^(\d+)(?:[.,](\d+))?( ?)(kg|lb|g|oz)$/.exec(text)
   if (!parts) return []
   const [, whole = '', decimals = '', blank] = parts

@@ -13,6 +13,7 @@ export const reasons = {
     pointMoved: 'decimal point moved',
     signLost: 'minus sign lost',
     exchanged: '{first} and {second} exchanged',
+    coefficientsExchanged: 'the {first} and {second} coefficients exchanged',
     unitForUnit: '{typed} typed for {meant}',
     columnsExchanged: 'the columns of STC and NOCT exchanged',
     columnAtNoct: 'the column of NOCT typed',

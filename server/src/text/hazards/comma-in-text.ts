@@ -14,9 +14,8 @@ export const commaInText: HazardRule = {
       .map(({ entry, head }) => {
         const span = { start: head!.value!.span.start, end: entry.keySpan.end }
         const text = tree.text.slice(span.start, span.end)
-        const read = phrase`YAML reads ${head!.key}: ${tree.text.slice(span.start, head!.value!.span.end)} and a stray ${entry.key}`
         return hazard({
-          message: phrase`The comma before ${entry.key} ends the entry inside { }: ${read}. Put the text in quotes, or give ${entry.key} a colon and a value.`,
+          message: phrase`The comma before ${entry.key} ends the entry inside { }: quote the whole text, or give ${entry.key} a colon and a value.`,
           pointer: entry.pointer,
           span: entry.keySpan,
           spoils: [],

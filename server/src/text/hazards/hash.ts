@@ -86,7 +86,7 @@ function cutMap(tree: Tree, open: MapNode | ListNode, comment: Comment): Hazard 
   })
   const next = Math.min(tree.text.length, span.end + Math.max(0, tree.text.slice(span.end).search(/\S|$/)) + 1)
   return hazard({
-    message: phrase`The # begins a comment, so YAML loses the rest of the line: ${rest.length <= 60 ? rest : `${rest.slice(0, 57)}...`}. Put quotes around the text with the #, or take it out.`,
+    message: phrase`The # begins a comment, so YAML loses the rest of the line: ${rest.length <= 40 ? rest : `${rest.slice(0, 37)}...`}. Take it out, or put the text in quotes.`,
     pointer: node?.pointer ?? open.pointer,
     span,
     spoils: [open.pointer],

@@ -7,7 +7,7 @@ import type { Tree } from '../text/tree.ts'
 import { remedy } from './sentences.ts'
 
 /** Runs rules over one record; each doubt is shown at its first suspect, the others become its places. */
-export function judge<R, A>(
+export function applyRules<R, A>(
   rules: readonly Rule<R, A>[],
   { kind, record, tree }: { readonly kind: RecordKind; readonly record: R; readonly tree: Tree },
   about: A,
@@ -31,7 +31,7 @@ function toFound<R, A>(rule: Rule<R, A>, doubt: Doubt, kind: RecordKind, tree: T
     rule,
     severity: doubt.severity ?? rule.severity,
     claim,
-    ...(fix && { sentence: remedy(kind, claim, fix, doubt.correction.field.text) }),
+    ...(fix && !doubt.saysFix && { sentence: remedy(kind, claim, fix, doubt.correction.field.text) }),
     pointer: first.pointer,
     span: first.span,
     places: [

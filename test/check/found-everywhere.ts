@@ -1,0 +1,33 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { checkFile } from '../../server/src/check/check.ts'
+import type { Finding } from '../../server/src/findings/finding.ts'
+import { createLibrary } from '../../server/src/library/create.ts'
+import { examples } from '../rules/fixtures.ts'
+import { marked } from '../markers.ts'
+import { today } from './checked.ts'
+
+/** All that is found in the examples of all rules, and in all samples, each with the name of its example or file. */
+export const foundEverywhere = (): readonly (Finding & { readonly where: string })[] => [
+  ...examples.flatMap(({ rule, kind, title, yaml }) => {
+    const [example, ...others] = yaml.split(/^---\n/m)
+    const library = createLibrary()
+    const path = `example.${kind}.yaml`
+    library.put(path, marked(example!).source)
+    others.forEach((other, i) => library.put(`other-${i + 1}.panel.yaml`, other))
+    return found(library, path, `${rule}: ${title}`)
+  }),
+  ...inSamples(),
+]
+
+function inSamples() {
+  const library = createLibrary()
+  const paths = readdirSync('samples', { recursive: true, encoding: 'utf8' })
+    .filter((name) => /[.]ya?ml$|[.]panel[.]json$/.test(name))
+    .map((name) => join('samples', name))
+  for (const path of paths) library.put(path, readFileSync(path, 'utf8'))
+  return paths.flatMap((path) => found(library, path, path))
+}
+
+const found = (library: ReturnType<typeof createLibrary>, path: string, where: string) =>
+  checkFile(library, path, { today })!.findings.map((one) => ({ ...one, where }))
