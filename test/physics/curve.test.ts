@@ -1,14 +1,8 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { lambertWOfExp } from '../../server/src/physics/lambert-w.ts'
-import {
-  curve,
-  currentAt,
-  maxPower,
-  openCircuit,
-  shortCircuit,
-  voltageAt,
-} from '../../server/src/physics/single-diode.ts'
+import { curve, currentAt, maxPower, openCircuit, voltageAt } from '../../server/src/physics/single-diode.ts'
+import { shortCircuit } from './models/short-circuit.ts'
 
 const diodes = fc.record({
   il: fc.double({ min: 0.01, max: 20, noNaN: true }),

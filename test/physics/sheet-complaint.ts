@@ -1,6 +1,7 @@
 import { diodeAt } from '../../server/src/physics/diode-model.ts'
 import { fitDiode, type Ratings } from '../../server/src/physics/fit-diode.ts'
-import { curve, maxPower, openCircuit, shortCircuit, type Diode } from '../../server/src/physics/single-diode.ts'
+import { curve, maxPower, openCircuit, type Diode } from '../../server/src/physics/single-diode.ts'
+import { shortCircuit } from './models/short-circuit.ts'
 
 /** What is wrong with the fit to a sheet, any sheet; null where nothing is. */
 export function sheetComplaint(sheet: Ratings): string | null {

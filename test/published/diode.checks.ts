@@ -1,5 +1,6 @@
 import { boltzmannVolt } from '../../server/src/physics/constants.ts'
-import { currentAt, maxPower, openCircuit, shortCircuit, voltageAt } from '../../server/src/physics/single-diode.ts'
+import { currentAt, maxPower, openCircuit, voltageAt } from '../../server/src/physics/single-diode.ts'
+import { shortCircuit } from '../physics/models/short-circuit.ts'
 import { diodeAt } from '../../server/src/physics/diode-model.ts'
 import { printed, relative, type Check } from './check.ts'
 

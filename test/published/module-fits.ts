@@ -1,7 +1,8 @@
 import { estimateCoefficients } from '../../server/src/physics/coefficients.ts'
 import { diodeAt } from '../../server/src/physics/diode-model.ts'
 import { fitDiode, type Ratings } from '../../server/src/physics/fit-diode.ts'
-import { maxPower, openCircuit, shortCircuit } from '../../server/src/physics/single-diode.ts'
+import { maxPower, openCircuit } from '../../server/src/physics/single-diode.ts'
+import { shortCircuit } from '../physics/models/short-circuit.ts'
 import { number, readTable } from './read-table.ts'
 
 export interface Share {

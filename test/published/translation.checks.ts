@@ -1,8 +1,9 @@
 import { boltzmannVolt } from '../../server/src/physics/constants.ts'
-import { maxPower, openCircuit, shortCircuit } from '../../server/src/physics/single-diode.ts'
+import { maxPower, openCircuit } from '../../server/src/physics/single-diode.ts'
+import { shortCircuit } from '../physics/models/short-circuit.ts'
 import { deviceOf } from '../../server/src/physics/translation/device-of.ts'
 import { stc } from '../../server/src/physics/translation/point.ts'
-import { translate1 } from '../../server/src/physics/translation/procedure-1.ts'
+import { translate1 } from '../physics/models/procedure-1.ts'
 import { translate2 } from '../../server/src/physics/translation/procedure-2.ts'
 import { about, printed, type Check } from './check.ts'
 

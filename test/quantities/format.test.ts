@@ -1,13 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import {
-  alternatives,
-  formatIn,
-  formatNumber,
-  formatQuantity,
-  fromBase,
-  toBase,
-  unitsFor,
-} from '../../server/src/quantities/format.ts'
+import { alternatives, formatIn, formatNumber, fromBase, toBase, unitsFor } from '../../server/src/quantities/format.ts'
 import { kinds } from '../../server/src/quantities/kinds.ts'
 import type { QuantityKind } from '../../server/src/quantities/quantity.ts'
 import { readQuantity } from '../../server/src/quantities/read.ts'
@@ -37,24 +29,6 @@ test.each<[number, string, string]>([
   [0.04123, 'EUR/kWh', '0.04123 EUR/kWh'],
   [22.1, 'V', '22.1 V'],
 ])('formatIn(%d, %s) is %s', (value, unit, text) => expect(formatIn(value, unit)).toBe(text))
-
-test.each<[number, Parameters<typeof formatQuantity>[1], string | undefined, string]>([
-  [1.19, 'length', undefined, '1190 mm'],
-  [12, 'length', undefined, '12 m'],
-  [1.19, 'length', 'in', '46.85 in'],
-  [6e-6, 'area', undefined, '6 mm2'],
-  [toBase(10, 'AWG'), 'area', 'AWG', '10 AWG'],
-  [toBase(-1, 'AWG'), 'area', 'AWG', '2/0 AWG'],
-  [157680000, 'duration', undefined, '5 years'],
-  [172800, 'duration', undefined, '2 days'],
-  [45, 'duration', undefined, '45 s'],
-  [46, 'temperature', '°F', '114.8 °F'],
-  [-0.064, 'voltage-per-kelvin', 'mV/K', '-64 mV/K'],
-  [0.012, 'resistance', undefined, '12 mohm'],
-  [289, 'money', 'USD', '289 USD'],
-])('formatQuantity(%d, %s, %s) is %s', (value, dimension, unit, text) => {
-  expect(formatQuantity(value, dimension, unit)).toBe(text)
-})
 
 describe('alternatives keep the digits that were printed', () => {
   test.each<[string, QuantityKind, string[]]>([

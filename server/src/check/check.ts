@@ -19,6 +19,7 @@ import { toFinding } from './in-words.ts'
 import { withKeptPromises } from './kept-promises.ts'
 import { rulesFound } from './kind-rules.ts'
 import { inOrder } from './order.ts'
+import { withOtherShapes } from './other-shape.ts'
 import { panelRulesFor } from './panel.ts'
 import { readingFound } from './reading.ts'
 import { rereads, type Reread } from './rereads.ts'
@@ -115,9 +116,13 @@ function foundIn(
   review: Review | null,
   reread: Reread,
 ): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
-  const severities = severitiesOf(library.settings(file.path)?.record)
+  const settings = library.settings(file.path)?.record
+  const severities = severitiesOf(settings)
   const acceptances = acceptancesIn(file)
-  const rest = severities([...readingFound(file.readFindings), ...rulesFound(library, file, review)])
+  const rest = severities([
+    ...withOtherShapes(file, readingFound(file.readFindings), settings),
+    ...rulesFound(library, file, review),
+  ])
   const panel =
     file.kind === 'panel' ? panelFound(file as ReadFile<'panel'>, now, severities, acceptances, reread) : null
   const { open, accepted } = accept([...rest, ...(panel?.open ?? [])], acceptances)

@@ -61,11 +61,6 @@ export function openCircuit(d: Diode): number {
   return diodeVoltageAt(d, 0)
 }
 
-/** Short-circuit current [A]. */
-export function shortCircuit(d: Diode): number {
-  return currentAt(d, 0)
-}
-
 /**
  * The maximum power point: where dP/dV = 0 between short and open circuit.
  *

@@ -1,7 +1,5 @@
 import { fromBase } from './convert.ts'
 import type { Dimension } from './dimension.ts'
-import { baseUnits } from './dimension.ts'
-import { gaugeOf, gaugeText } from './gauge.ts'
 import { unitsFor } from './kinds.ts'
 import type { Quantity } from './quantity.ts'
 import { findUnit } from './units.ts'
@@ -25,13 +23,6 @@ export function formatIn(value: number, unit: string, significant = 4): string {
   const number =
     isPrice(unit) && Math.abs(value) >= 1 ? trimmed(value.toFixed(2), 2) : formatNumber(value * times, significant)
   return symbol ? `${number} ${symbol}` : number
-}
-
-/** A value in the base unit of its dimension, in the unit asked for or the one that a person would use. */
-export function formatQuantity(value: number, dimension: Dimension, unit: string = usual(value, dimension)): string {
-  return unit === 'AWG' && dimension === 'area'
-    ? gaugeText(Math.round(gaugeOf(value)))
-    : formatIn(unit === '' ? value : fromBase(value, unit), unit)
 }
 
 export interface Alternative {
@@ -90,21 +81,3 @@ function trimmed(text: string, keep = 0): string {
   if (keep) return text.replace(/\.0+$/, '')
   return zeroless(text.replace(/(?<!0)0+$/, '').replace(/\.$/, ''))
 }
-
-function usual(value: number, dimension: Dimension): string {
-  const size = Math.abs(value)
-  switch (dimension) {
-    case 'length':
-      return size < 10 ? 'mm' : 'm'
-    case 'area':
-      return size < 1e-3 ? 'mm2' : 'm2'
-    case 'resistance':
-      return size < 1 ? 'mohm' : 'ohm'
-    case 'duration':
-      return ['years', 'days', 'h', 'min'].find((unit) => size >= fromBaseOfOne(unit)) ?? 's'
-    default:
-      return baseUnits[dimension]
-  }
-}
-
-const fromBaseOfOne = (unit: string): number => findUnit(unit)?.factor ?? 1

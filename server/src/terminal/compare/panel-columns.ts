@@ -1,6 +1,6 @@
 import type { SideBySide } from '../../values/side-by-side.ts'
 import type { Mounting } from '../../values/site.ts'
-import { moneyCell, numberCell, textCell, unknown, type Cell, type Column } from './column.ts'
+import { moneyCell, numberCell, textCell, unknown, type Cell, type Column } from '../tables/column.ts'
 
 type C = Column<SideBySide>
 

@@ -8,7 +8,7 @@ import { endingInWords } from '../../review/measured/ending-in-words.ts'
 import { differenceText, nameOf } from '../../review/measured/in-words.ts'
 import { namesOf, quantities, unitsOf, type Reading } from '../../review/measured/string.ts'
 import type { ResolvedSystem } from '../../review/resolved.ts'
-import { table } from '../table.ts'
+import { table } from '../tables/table.ts'
 
 /** Each measured value beside the expected one, and by year what is left of the power; empty where nothing was measured. */
 export function measuredText(system: ResolvedSystem): string {

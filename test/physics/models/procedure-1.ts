@@ -1,4 +1,4 @@
-import type { Conditions, CurvePoint } from './point.ts'
+import type { Conditions, CurvePoint } from '../../../server/src/physics/translation/point.ts'
 
 /** What procedure 1 needs to know of a device. */
 export interface AbsoluteDevice {
