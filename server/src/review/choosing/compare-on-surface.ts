@@ -23,7 +23,20 @@ export function compareOnSurface(
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],
 ): readonly SurfaceRow[] {
-  return bestFirst(withFront(candidates.map((candidate) => rowOf(place, candidate, own, library))))
+  const rows = alikeTogether(candidates).map((candidate) => rowOf(place, candidate, own, library))
+  return bestFirst(withFront(rows))
+}
+
+/** Panels of the same ratings one after another, as what was worked out for one is kept for the next. */
+function alikeTogether(candidates: readonly Candidate[]): readonly Candidate[] {
+  const groups = new Map<unknown, Candidate[]>()
+  for (const candidate of candidates) {
+    const power = panelPower(candidate.panel.record)?.table
+    const group = groups.get(power)
+    if (group) group.push(candidate)
+    else groups.set(power, [candidate])
+  }
+  return [...groups.values()].flat()
 }
 
 function rowOf(
