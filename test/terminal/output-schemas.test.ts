@@ -13,8 +13,8 @@ function matches(name: string, args: readonly string[], cwd = '.'): void {
   const { out, err } = wattproof([...args, '--format', 'json'], { cwd })
   expect(out, err).not.toBe('')
   const validate = ajv.getSchema(`https://wattproof.example/schemas/${name}-output.schema.json`)!
-  validate(JSON.parse(out))
-  expect(validate.errors).toBeNull()
+  const isValid = validate(JSON.parse(out))
+  expect(isValid, ajv.errorsText(validate.errors)).toBe(true)
 }
 
 test.each([
