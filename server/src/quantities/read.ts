@@ -8,6 +8,7 @@ import { readRange } from './read-range.ts'
 import { readMoney } from './read-money.ts'
 import { readOne } from './read-one.ts'
 import { readTolerance } from './read-tolerance.ts'
+import { withoutExtras } from './without-extras.ts'
 
 export type { ReadOptions } from './draft.ts'
 
@@ -41,7 +42,7 @@ function readAfresh(text: string, kind: QuantityKind, options: ReadOptions): Rea
 
 function attempt(text: string, kind: QuantityKind, options: ReadOptions): Draft {
   if (text.length > longest) return tooLong(text, kind, options)
-  const task: Task = { plain: plain(kind === 'temperature' ? withoutTolerance(text) : text), kind, options }
+  const task: Task = { plain: plain(withoutExtras(text, kind)), kind, options }
   if (notGiven.test(task.plain.text)) {
     const length = task.plain.text.length
     const what = text.trim() === '' ? phrase`Nothing is given here` : phrase`"${text.trim()}" says that it is not given`
@@ -50,17 +51,6 @@ function attempt(text: string, kind: QuantityKind, options: ReadOptions): Draft 
   const draft = readerOf(kind)(task)
   return draft.problem ? draft : { quantity: draft.quantity, notes: [...draft.notes, ...lookalikes(task)] }
 }
-
-/** Sheets print NOCT as `46 ± 2 °C`, and no field takes the ± of a temperature: blanks in its place. */
-function withoutTolerance(text: string): string {
-  const [, number, unit, tolerance = '', behind = '', end = ''] = tolerated.exec(text) ?? []
-  if (number === undefined) return text
-  const blanks = (part: string) => ' '.repeat(part.length)
-  return unit ? number + unit + blanks(tolerance + behind + end) : number + blanks(tolerance) + behind + blanks(end)
-}
-
-const tolerated =
-  /^(.*\d\s*)((?:[°º˚]\s*)?[CFK℃℉]\s*)?((?:\(\s*)?(?:±|\+\/?[-−])\s*\d+(?:[.,]\d+)?)(\s*(?:[°º˚]\s*)?[CFK℃℉])?(\s*(?:\)\s*)?)$/
 
 /** No quantity of a datasheet takes more characters; a pasted page is not searched for one. */
 const longest = 200
