@@ -13,7 +13,7 @@ const words = {
   system:
     'system|systeem|sistem|string volt|isolation|insulation|reihe|iec|\\bul\\b|series volt|serie?volt|d\\.?c\\.? volt|dauerspannung|permissible|zulass|anlage|installation|impianto',
   fuse: 'fuse|fusib|sicherung|zekering|over.?current|reverse|ruckstrom|uberstrom|inverse|invers|retour|breaker|protec|schutz|beveilig|terugstroom|calibre|fusion',
-  efficiency: 'effic|wirkungsgrad|rendement|rendim|conversion|η|\\beta\\b|ausbeute|yield per',
+  efficiency: 'effic|\\befici|wirkungsgrad|rendement|rendim|conversion|η|\\beta\\b|ausbeute|yield per',
   tolerance:
     'toler|sort|abweich|deviation|classif|selection|binning|variation|spread|genauig|ecart|scarto|desviaci|afwijk|streuung|production|positive',
   coefficient:
