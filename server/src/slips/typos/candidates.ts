@@ -10,7 +10,7 @@ import { coefficients, electrical, sides } from '../fields.ts'
 import { placeOf, simple, volts, type Place, type Read } from './place.ts'
 import { reason } from './reasons.ts'
 import { severalSlips } from './several.ts'
-import { sidesInOtherUnit, unitSlips } from './unit-slips.ts'
+import { isShape, sidesInOtherUnit, sidesMoved, unitSlips } from './unit-slips.ts'
 
 /** Slips that would explain what was typed: of one field by its place, and of two that stand in each other's. */
 export function candidates(evidence: Evidence, frame: Frame) {
@@ -21,7 +21,7 @@ export function candidates(evidence: Evidence, frame: Frame) {
     of(place: number): readonly Candidate[] {
       const p = read(place)
       const others = siblings(place, evidence, frame)
-      const own = place === at.cells ? cellCounts(frame) : p ? ofPlace(p) : []
+      const own = place === at.cells ? cellCounts(frame) : p ? ofPlace(p).filter((one) => isShape(one, read)) : []
       if (others.length === 0) return own
       // the same value as siblings print it
       const printed = (one: Candidate) =>
@@ -32,7 +32,7 @@ export function candidates(evidence: Evidence, frame: Frame) {
     /** Slips of two fields at once. */
     ofPairs: (suspects: readonly number[]): readonly Candidate[] => [
       ...swaps(read, suspects),
-      ...(suspects.some((place) => sides.includes(place)) ? sidesInOtherUnit(read) : []),
+      ...(suspects.some((place) => sides.includes(place)) ? [...sidesInOtherUnit(read), ...sidesMoved(read)] : []),
     ],
   }
 }
