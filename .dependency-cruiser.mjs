@@ -14,8 +14,9 @@ const mayImport = {
   review: ['values', 'records', 'physics', 'quantities', 'findings'],
   library: ['wording', 'records', 'text', 'findings'],
   sheets: ['records', 'quantities', 'text', 'findings'],
+  rows: ['records', 'quantities', 'text', 'csv-parse'],
   report: ['review', 'values', 'quantities', 'findings', 'text', '@observablehq/plot', '@xmldom/xmldom'],
-  check: ['wording', 'sheets', 'library', 'review', 'slips', 'rules', 'values', 'records', 'text', 'findings'],
+  check: ['wording', 'sheets', 'library', 'rows', 'review', 'slips', 'rules', 'values', 'records', 'text', 'findings'],
 }
 /** These run on a machine, so they may import its modules and any package besides. */
 const onMachine = {
@@ -26,7 +27,7 @@ const onMachine = {
 /** client/src is flat. */
 const ofClient = []
 
-const packages = ['yaml', '@observablehq/plot', '@xmldom/xmldom']
+const packages = ['yaml', 'csv-parse', '@observablehq/plot', '@xmldom/xmldom']
 const place = (name) => (packages.includes(name) ? `node_modules/${name}/` : `^server/src/${name}/`)
 
 const apart = [
@@ -61,6 +62,7 @@ export default {
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },
     doNotFollow: { path: 'node_modules' },
+    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import'] },
   },
 }
 

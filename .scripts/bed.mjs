@@ -2,7 +2,7 @@
 // of several fields and of reading, clones, two mistakes at once. `npm run bed` prints all; `npm run bed -- flexible clones` some;
 // `--each N` plants N of each kind, `--show KIND` prints what is said of it, `--seed N` draws others.
 import { parseArgs } from 'node:util'
-import { cpuSince, judging } from './bed/judge.mjs'
+import { cpuSince, checker } from './bed/checker.mjs'
 import { groupOf, readRatings } from './calibrate/ratings.mjs'
 import { learnt } from './bed/learnt.mjs'
 import { load } from './load.mjs'
@@ -26,9 +26,9 @@ const program = `
   export { applyEdits } from './server/src/text/span.ts'`
 const rows = readRatings('test/published/data/modules-open.csv').filter(groupOf)
 const [first, unseen] = halves(rows)
-// glass is judged by what the other half taught, flexible panels by the published calibration
-const ofGlass = judging(await load(program, await learnt(first)))
-const ofFlexible = judging(await load(program))
+// glass is checked by what the other half taught, flexible panels by the published calibration
+const ofGlass = checker(await load(program, await learnt(first)))
+const ofFlexible = checker(await load(program))
 const glass = unseen.map((row) => ({ ...row, surface: 'glass', weight_kg: Number((11.3 * areaOf(row)).toFixed(1)) }))
 const flexible = flexibles(500, seed)
 const heldOut = flexibles(500, seed + 1000, 'laid out')
@@ -63,7 +63,7 @@ const sets = {
 }
 for (const name of chosen.length > 0 ? chosen : Object.keys(sets)) sets[name]()
 
-function planned(title, judge, some, change, which) {
+function planned(title, checking, some, change, which) {
   const table = tableOf()
   for (const kind of which)
     for (const { row, texts, pointers } of mistakes(some, kind, each, seed)) {
@@ -72,11 +72,11 @@ function planned(title, judge, some, change, which) {
       for (const pointer of pointers) if (pointer in clean) typed[pointer] = texts[pointer]
       const left = pointers.filter((pointer) => typed[pointer] !== clean[pointer])
       if (left.length > 0)
-        table.add(kind, judge.one(yamlOf(row, typed), yamlOf(row, clean), left), () => [clean, typed])
+        table.add(kind, checking.one(yamlOf(row, typed), yamlOf(row, clean), left), () => [clean, typed])
     }
   table.print(title)
   const before = process.cpuUsage()
-  const found = some.map((row) => [row, judge.seriousIn(yamlOf(row, change(printed(row))))])
+  const found = some.map((row) => [row, checking.seriousIn(yamlOf(row, change(printed(row))))])
   const cpu = cpuSince(before) / some.length
   const alarms = found.filter(([, { length }]) => length > 0)
   console.log(
@@ -89,11 +89,11 @@ function planned(title, judge, some, change, which) {
       console.log(`${JSON.stringify(change(printed(row)))}\n  ${row.sort}: ${message}`)
 }
 
-function others(title, judge, some) {
+function others(title, checking, some) {
   const table = tableOf()
   for (const kind of Object.keys(unplanned))
     for (const { row, clean, texts, pointers } of unplannedOf(some, kind, each, seed))
-      table.add(kind, judge.one(yamlOf(row, texts), yamlOf(row, clean), pointers), () => [clean, texts])
+      table.add(kind, checking.one(yamlOf(row, texts), yamlOf(row, clean), pointers), () => [clean, texts])
   table.print(title)
 }
 
@@ -118,7 +118,7 @@ function clones() {
   table.print('clones with one field left')
 }
 
-function two(title, judge, some) {
+function two(title, checking, some) {
   const ends = {}
   const made = kinds.flatMap((kind) => mistakes(some, kind, Math.max(4, each / 4), seed))
   made.forEach(({ row, texts, pointers }, i) => {
@@ -126,9 +126,9 @@ function two(title, judge, some) {
     if (!second || second.pointers.some((pointer) => pointers.includes(pointer))) return
     const both = { ...texts }
     for (const pointer of second.pointers) both[pointer] = second.texts[pointer]
-    const end = judge.untilQuiet(yamlOf(row, both), yamlOf(row, printed(row)))
+    const end = checking.untilQuiet(yamlOf(row, both), yamlOf(row, printed(row)))
     ends[end] = (ends[end] ?? 0) + 1
-    if (options.show === end) show(printed(row), both, judge.seriousIn(yamlOf(row, both)))
+    if (options.show === end) show(printed(row), both, checking.seriousIn(yamlOf(row, both)))
   })
   const n = Object.values(ends).reduce((a, b) => a + b, 0)
   console.log(

@@ -1,5 +1,5 @@
 // How many planted mistakes the checker sees on product families that its calibration has never seen: each half of the open
-// ratings is judged by what was learnt from the other. `npm run halves` prints a table of both.
+// ratings is checked by what was learnt from the other. `npm run halves` prints a table of both.
 import { bands } from './calibrate/bands.mjs'
 import { calibrate } from './calibrate/groups.mjs'
 import { groupOf, readRatings } from './calibrate/ratings.mjs'
@@ -11,7 +11,7 @@ const { halves, kinds, unforeseen, mistakes, printed, yamlOf } = await load(
 )
 const rows = readRatings('test/published/data/modules-open.csv').filter(groupOf)
 const sides = halves(rows)
-const results = [await judge(sides[0], sides[1]), await judge(sides[1], sides[0])]
+const results = [await evaluate(sides[0], sides[1]), await evaluate(sides[1], sides[0])]
 
 const percent = (part, whole) => ((100 * part) / whole).toFixed(1).padStart(6)
 table('kinds that the model knows, in per cent', [...kinds, 'all'])
@@ -33,7 +33,7 @@ function table(title, rows) {
   console.log()
 }
 
-async function judge(learnt, unseen) {
+async function evaluate(learnt, unseen) {
   const seen = unlisted(learnt)
   const given = {
     calibration: `export const calibration = ${JSON.stringify(await calibrate(seen))}`,

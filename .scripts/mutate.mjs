@@ -10,6 +10,13 @@ const layers = ['quantities', 'physics', 'slips', 'review']
 /** Tests that start no program and take no minutes. */
 const asked = ['quantities', 'physics', 'published', 'slips', 'review', 'rules', 'systems', 'values', 'check']
 const notAsked = /(command|fuzz|repeats|statistics)[.]test[.]ts$|(check|review)[/]properties|systems[/]references/
+/** Fast tests first: most mutants are noticed there, and the slow ones see what is left. In ms. */
+const rounds = [
+  { after: -1, limit: 50, budget: 60_000 },
+  { after: 50, limit: 250, budget: 1000 },
+  { after: 250, limit: 1000, budget: 1500 },
+  { after: 1000, limit: 4000, budget: 4000 },
+]
 const { MUTATE_SEED = '1', MUTATE_COUNT = '1000' } = process.env
 
 const wanted = process.argv.length > 2 ? process.argv.slice(2) : layers
@@ -24,9 +31,9 @@ console.log(`${mutants.length} of ${all} mutants drawn`)
 const runs = createRuns(folder, mutants, sources)
 
 const reached = await runs.reach(tests)
-for (const limit of [50, 1000, 6000]) {
-  await runs.tryTogether(reached, limit)
-  console.log(`tests up to ${limit} ms: ${readdirSync(`${folder}/noticed`).length} noticed`)
+for (const round of rounds) {
+  await runs.tryTogether(reached, round)
+  console.log(`tests up to ${round.limit} ms: ${readdirSync(`${folder}/noticed`).length} noticed`)
 }
 await runs.tryAlone(reached)
 

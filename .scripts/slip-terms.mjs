@@ -25,24 +25,24 @@ const read = (file) => slips.evidenceOf(slips.readFile(file, readFileSync(file, 
 const evidence = read(path)
 const family = slips.familyOf(evidence, siblings.map(read))
 const { frame, suspects, tried } = slips.search(evidence, family, slips.calibration)
-const none = { places: [], values: [] }
+const none = { fields: [], values: [] }
 const figure = (x) => x.toFixed(2).padStart(8)
-const termsOf = ({ places, values, halves }) => {
+const termsOf = ({ fields, values, halves }) => {
   const v = frame.values.slice()
   const steps = frame.halves.slice()
-  places.forEach((place, i) => (v[place] = values[i]))
-  halves?.forEach((half, i) => (steps[places[i]] = half))
+  fields.forEach((field, i) => (v[field] = values[i]))
+  halves?.forEach((half, i) => (steps[fields[i]] = half))
   const parts = slips.identities.map((_, i) => slips.identityLog(frame, i, v, steps))
   const arithmetic = parts.reduce((a, b) => a + b, 0)
   const shape = slips.shapeLog(frame, v)
   const ofFamily = family ? slips.familyLog(family, v) : 0
-  const whole = slips.coherenceWith(frame, { places, values, halves }, -Infinity)
+  const whole = slips.coherenceWith(frame, { fields, values, halves }, -Infinity)
   return [whole - arithmetic - shape - ofFamily, arithmetic, shape, ofFamily, whole]
 }
 
 console.log(`${family ? family.siblings.length : 0} siblings`)
 console.log('\nfields that another value could make likelier, and by how much at most')
-for (const { place, gain } of suspects) console.log(`${figure(gain)}  ${slips.nameOf(place)}`)
+for (const { field, gain } of suspects) console.log(`${figure(gain)}  ${slips.nameOf(field)}`)
 console.log('\n    core arithm.    shape   family    whole    prior    score')
 const row = (terms, prior, score, what) => console.log([...terms, prior, score].map(figure).join(' '), ` ${what}`)
 row(termsOf(none), 0, 0, 'as typed')
@@ -51,7 +51,7 @@ for (const { candidate, score } of tried.toSorted((a, b) => b.score - a.score).s
     termsOf(candidate),
     candidate.prior,
     score,
-    `${candidate.places.map(slips.nameOf).join(', ')}: ${candidate.texts.join(', ') || 'unknown'} (${slips.inWords(candidate.why, slips.reasons)})`,
+    `${candidate.fields.map(slips.nameOf).join(', ')}: ${candidate.texts.join(', ') || 'unknown'} (${slips.inWords(candidate.why, slips.reasons)})`,
   )
 const { kind, odds } = slips.findSlip(evidence, family)
 console.log(`\nverdict: ${kind}${odds === undefined ? '' : `, odds ${odds.toFixed(2)}`}`)

@@ -23,7 +23,7 @@ show(
   { code: 1 },
 )
 show(
-  'What no arithmetic can check is held against the datasheet beside the record:',
+  'What no arithmetic can check is compared with the datasheet beside the record:',
   ['sheet', 'samples/library/panels/tern-110.panel.yaml'],
   {
     part: (lines) => lines.filter((line) => /^\/(weight|limits\/series_fuse)/.test(line)),

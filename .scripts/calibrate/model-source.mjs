@@ -1,6 +1,6 @@
 import { build } from 'esbuild'
 
-/** Parts of the model itself, from its source, so that what is fitted is the density that judges records. */
+/** Parts of the model itself, from its source, so that what is fitted is the density that scores records. */
 export async function modelSource(contents) {
   const { outputFiles } = await build({
     stdin: { contents, resolveDir: 'server/src/slips', loader: 'ts' },

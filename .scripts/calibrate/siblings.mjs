@@ -2,22 +2,22 @@ import { modelSource } from './model-source.mjs'
 import { areaOf, rounded } from './ratings.mjs'
 import { round } from './round.mjs'
 
-/** Two roundings are no narrower, and pairs with the very same values must not make it so; judged. */
+/** Two roundings are no narrower, and pairs with the very same values must not make it so; estimated. */
 const narrowest = 0.001
 
 /** What siblings let expect of each other: how ratings grow from one power class to the next, and how often they agree. */
 export async function siblings(rows) {
   // the model's own, so that siblings are those that it finds
-  const { pointers, at, kinOf, sharedPlaces, growing, copied, chance, isCopy, nearestOf, wide } = await modelSource(
-    `export { pointers, at } from './evidence.ts'; export { kinOf, sharedPlaces } from './family/family.ts'; export { copied, chance, isCopy, nearestOf } from './family/nearest-sibling.ts'; export { growing, wide } from './family/ladder.ts'`,
+  const { pointers, index, kinOf, sharedFields, growing, copied, chance, isCopy, nearestOf, wide } = await modelSource(
+    `export { pointers, index } from './evidence.ts'; export { kinOf, sharedFields } from './family/family.ts'; export { copied, chance, isCopy, nearestOf } from './family/nearest-sibling.ts'; export { growing, wide } from './family/ladder.ts'`,
   )
   const all = rows.map((row) => evidenceOf(row, pointers, at))
-  const places = Object.keys(sharedPlaces)
-  const shares = Object.fromEntries(places.map((name) => [name, { same: [], ofCopies: [] }]))
+  const fields = Object.keys(sharedFields)
+  const shares = Object.fromEntries(fields.map((name) => [name, { same: [], ofCopies: [] }]))
   const listedAgain = Object.fromEntries(Object.keys(copied).map((name) => [name, []]))
   const pairs = Object.fromEntries(Object.keys(growing).map((name) => [name, []]))
   for (const { one, others } of ofLikeArea(all)) {
-    const kin = kinOf(one, others).filter(({ differs }) => differs !== at.length)
+    const kin = kinOf(one, others).filter(({ differs }) => differs !== index.length)
     const nearest = nearestOf(
       one,
       kin.map(({ other }) => other),
@@ -25,16 +25,16 @@ export async function siblings(rows) {
     )
     for (const { rung } of nearest.ratings) {
       if (!rung) continue
-      const { place, along } = growing[rung.name]
+      const { field, along } = growing[rung.name]
       const now = (p) => one.readings[pointers[p]].value
-      pairs[rung.name].push([Math.log(now(along) / rung.beside), Math.log(now(place) / rung.value)])
+      pairs[rung.name].push([Math.log(now(along) / rung.beside), Math.log(now(field) / rung.value)])
     }
-    for (const { name, place, ofCopies } of nearest.ratings)
+    for (const { name, field, ofCopies } of nearest.ratings)
       if (ofCopies.length > 0)
         listedAgain[name].push(
-          ofCopies.filter((value) => value === one.readings[pointers[place]]?.value).length / ofCopies.length,
+          ofCopies.filter((value) => value === one.readings[pointers[field]]?.value).length / ofCopies.length,
         )
-    for (const name of places) {
+    for (const name of fields) {
       const asked = kin.filter(
         ({ other, differs }) => (differs === -1 || differs === at[name]) && other.readings[pointers[at[name]]],
       )
@@ -49,7 +49,7 @@ export async function siblings(rows) {
     shared: Object.fromEntries(
       Object.entries(shares).map(([name, { same, ofCopies }]) => [
         name,
-        { same: agreement(same, sharedPlaces[name]), ofCopies: agreement(ofCopies, sharedPlaces[name]) },
+        { same: agreement(same, sharedFields[name]), ofCopies: agreement(ofCopies, sharedFields[name]) },
       ]),
     ),
   }
@@ -70,21 +70,21 @@ function* ofLikeArea(all) {
 
 function evidenceOf(row, pointers, at) {
   const values = new Map([
-    [at.pmax, row.pmax_w],
-    [at.vmp, row.vmp_v],
-    [at.imp, row.imp_a],
-    [at.voc, row.voc_v],
-    [at.isc, row.isc_a],
-    [at.gamma, rounded(row.gamma_pmp_pct_per_c, 2)],
-    [at.beta, rounded(row.beta_voc_pct_per_c, 2)],
-    [at.alpha, rounded(row.alpha_isc_pct_per_c, 3)],
-    [at.noct, rounded(row.noct_c, 0)],
-    [at.cells, row.cells_in_series],
-    [at.length, Math.sqrt(areaOf(row))],
-    [at.width, Math.sqrt(areaOf(row))],
+    [index.pmax, row.pmax_w],
+    [index.vmp, row.vmp_v],
+    [index.imp, row.imp_a],
+    [index.voc, row.voc_v],
+    [index.isc, row.isc_a],
+    [index.gamma, rounded(row.gamma_pmp_pct_per_c, 2)],
+    [index.beta, rounded(row.beta_voc_pct_per_c, 2)],
+    [index.alpha, rounded(row.alpha_isc_pct_per_c, 3)],
+    [index.noct, rounded(row.noct_c, 0)],
+    [index.cells, row.cells_in_series],
+    [index.length, Math.sqrt(areaOf(row))],
+    [index.width, Math.sqrt(areaOf(row))],
   ])
   const readings = Object.fromEntries(
-    [...values].flatMap(([place, value]) => (value ? [[pointers[place], { value }]] : [])),
+    [...values].flatMap(([field, value]) => (value ? [[pointers[field], { value }]] : [])),
   )
   return { technology: row.technology, area: areaOf(row), readings }
 }

@@ -2,7 +2,9 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { TestRunner } from 'vitest'
 
-const { phase, folder, keyOf, alone, limit, reportPaths } = JSON.parse(readFileSync(process.env.MUTATE_PLAN, 'utf8'))
+const { phase, folder, keyOf, alone, limit, after, budget, reportPaths } = JSON.parse(
+  readFileSync(process.env.MUTATE_PLAN, 'utf8'),
+)
 /** What the switches in the sources look at. */
 const switches = (globalThis.__stryker__ ??= {})
 // from the first line of the first module on
@@ -12,6 +14,8 @@ const noticed = (id) => `${folder}/noticed/${keyOf[id]}`
 
 export default class extends TestRunner {
   reached = {}
+  /** Time that a file has spent on a mutant in vain [ms]. */
+  spent = {}
   isSpoilt = false
   hasFailed = false
 
@@ -20,14 +24,21 @@ export default class extends TestRunner {
     if (phase === 'alone') return run()
     if (this.isSpoilt) return
     const known = phase === 'reach' ? null : this.known(test)
-    // a test that is too slow for this round, or reaches nothing open, is left out
-    if (known && (known.ms > limit || !known.ids.some((id) => keyOf[id] && !existsSync(noticed(id))))) return
+    // a test that is too slow for this round, has had its turn, or reaches nothing open, is left out
+    if (
+      known &&
+      (known.ms > limit || known.ms <= after || !known.ids.some((id) => keyOf[id] && !existsSync(noticed(id))))
+    )
+      return
     const hits = await this.reach(test, run)
     if (phase === 'reach') return
     const open = Object.entries(hits).filter(([id]) => keyOf[id] && !existsSync(noticed(id)))
     // a test that cannot be run twice says nothing of a mutant
     if (open.length === 0 || (await fails(run))) return
     for (const [id, count] of open) {
+      const { ms } = this.reached[test.id]
+      this.spent[id] = (this.spent[id] ?? 0) + ms
+      if (this.spent[id] > Math.max(budget, ms) && this.spent[id] !== ms) continue
       await this.tryMutant(test, run, id, count)
       if (this.isSpoilt) return
     }

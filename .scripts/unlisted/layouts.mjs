@@ -16,32 +16,324 @@ const table = (rows, options = {}) => ({ kind: 'table', rows, ...options })
 const title = (s, key) => ({ kind: 'heading', text: s.heading(key) })
 const all = (s) => s.models.map((_, i) => i)
 const names = (s) => s.models.map(({ name }) => name)
-const shared = (s, keys) => table([...keys.filter((k) => s.has(k, 0)).map((k) => (s.same(k) ? row(s.label(k), { text: s.text(k, all(s)), span: s.models.length }) : row(s.label(k), ...all(s).map((i) => s.text(k, i)))))])
+const shared = (s, keys) =>
+  table([
+    ...keys
+      .filter((k) => s.has(k, 0))
+      .map((k) =>
+        s.same(k)
+          ? row(s.label(k), { text: s.text(k, all(s)), span: s.models.length })
+          : row(s.label(k), ...all(s).map((i) => s.text(k, i))),
+      ),
+  ])
 
-const rest = (s) => [title(s, 'thermal'), shared(s, thermal), title(s, 'mechanical'), shared(s, build), title(s, 'limits'), shared(s, limits), title(s, 'packing'), table(lures(s))]
+const rest = (s) => [
+  title(s, 'thermal'),
+  shared(s, thermal),
+  title(s, 'mechanical'),
+  shared(s, build),
+  title(s, 'limits'),
+  shared(s, limits),
+  title(s, 'packing'),
+  table(lures(s)),
+]
 
 /** Layouts whose failures may be looked at. */
 export const open = {
-  list: { most: 1, draw: (s) => [{ kind: 'columns', parts: [[title(s, 'stc'), table(list(s, inStc(s.order(electric)))), title(s, 'noct'), table(list(s, at('noct'))), title(s, 'thermal'), table(list(s, thermal))], [title(s, 'mechanical'), table([...list(s, build), ...lures(s)]), title(s, 'limits'), table(list(s, limits))]] }] },
-  units: { most: 1, draw: (s) => [title(s, 'general'), table([...inStc(s.order(electric)), ...thermal, 'length', 'width', 'thickness', 'weight', ...limits].filter((k) => s.has(k, 0)).map((k) => row(s.label(k), s.unit(k), s.bare(k, 0))))] },
-  columns: { most: 4, draw: (s) => [title(s, 'stc'), table([head(s.label('model'), ...names(s)), ...inStc(s.order(electric)).map((k) => row(s.label(k), ...all(s).map((i) => s.text(k, i))))]), title(s, 'noct'), table([head(s.label('model'), ...names(s)), ...at('noct').map((k) => row(s.label(k), ...all(s).map((i) => s.text(k, i))))]), ...rest(s)] },
-  rows: { most: 5, draw: (s) => [title(s, 'stc'), table([head(s.label('model'), ...[...inStc(ratings), 'weight'].map((k) => `${s.label(k)} (${s.unit(k)})`)), ...all(s).map((i) => row(s.models[i].name, ...[...inStc(ratings), 'weight'].map((k) => s.bare(k, i))))], { upright: s.chance(0.5) }), title(s, 'thermal'), table(list(s, thermal).map((r) => r)), title(s, 'limits'), table(list(s, limits)), table(lures(s))] , sharedOnly: true },
-  beside: { most: 2, draw: (s) => [title(s, 'general'), table([head(s.label('model'), ...names(s).map((text) => ({ text, span: 2 }))), head('', ...names(s).flatMap(() => s.conditions())), ...ratings.map((k) => row(s.label(`stc ${k}`), ...all(s).flatMap((i) => [s.text(`stc ${k}`, i), s.text(`noct ${k}`, i)])))]), ...rest(s)] },
-  cards: { most: 1, draw: (s) => [title(s, 'stc'), { kind: 'cards', cards: [...inStc(ratings), 'efficiency'].map((k) => [s.text(k, 0), s.label(k)]) }, title(s, 'mechanical'), { kind: 'cards', cards: [...build, 'fuse', 'system'].map((k) => [s.text(k, 0), s.label(k)]) }, table(lures(s))] },
-  leaders: { most: 1, draw: (s) => [title(s, 'general'), ...[...inStc(s.order(electric)), ...thermal, ...build, ...limits].filter((k) => s.has(k, 0)).map((k) => ({ kind: 'line', text: `${s.label(k)} ${'.'.repeat(20)} ${s.text(k, 0)}` }))] },
-  pairs: { most: 1, draw: (s) => [title(s, 'general'), table([row(s.label('stc pmax'), s.text('stc pmax', 0)), row(`${s.label('stc vmp')} / ${s.label('stc imp')}`, `${s.text('stc vmp', 0)} / ${s.text('stc imp', 0)}`), row(`${s.label('stc voc')} / ${s.label('stc isc')}`, `${s.text('stc voc', 0)} / ${s.text('stc isc', 0)}`), ...list(s, [...thermal, ...build, ...limits]), ...lures(s)])] },
-  overleaf: { most: 3, draw: (s) => [{ kind: 'space', lines: 30 }, table([head(s.label('model'), ...names(s)), ...[...inStc(s.order(electric)), 'gamma', 'beta', 'alpha', 'noct', 'length', 'width', 'thickness', 'weight', 'cells', ...limits].filter((k) => s.has(k, 0)).map((k) => row(s.label(k), ...all(s).map((i) => s.text(k, i))))], { tall: true })] },
-  turned: { most: 1, draw: (s) => [title(s, 'general'), table([...inStc(s.order(electric)), ...thermal, ...build, ...limits].filter((k) => s.has(k, 0)).map((k) => row(s.text(k, 0), s.label(k))))] },
+  list: {
+    most: 1,
+    draw: (s) => [
+      {
+        kind: 'columns',
+        parts: [
+          [
+            title(s, 'stc'),
+            table(list(s, inStc(s.order(electric)))),
+            title(s, 'noct'),
+            table(list(s, at('noct'))),
+            title(s, 'thermal'),
+            table(list(s, thermal)),
+          ],
+          [title(s, 'mechanical'), table([...list(s, build), ...lures(s)]), title(s, 'limits'), table(list(s, limits))],
+        ],
+      },
+    ],
+  },
+  units: {
+    most: 1,
+    draw: (s) => [
+      title(s, 'general'),
+      table(
+        [...inStc(s.order(electric)), ...thermal, 'length', 'width', 'thickness', 'weight', ...limits]
+          .filter((k) => s.has(k, 0))
+          .map((k) => row(s.label(k), s.unit(k), s.bare(k, 0))),
+      ),
+    ],
+  },
+  columns: {
+    most: 4,
+    draw: (s) => [
+      title(s, 'stc'),
+      table([
+        head(s.label('model'), ...names(s)),
+        ...inStc(s.order(electric)).map((k) => row(s.label(k), ...all(s).map((i) => s.text(k, i)))),
+      ]),
+      title(s, 'noct'),
+      table([
+        head(s.label('model'), ...names(s)),
+        ...at('noct').map((k) => row(s.label(k), ...all(s).map((i) => s.text(k, i)))),
+      ]),
+      ...rest(s),
+    ],
+  },
+  rows: {
+    most: 5,
+    draw: (s) => [
+      title(s, 'stc'),
+      table(
+        [
+          head(s.label('model'), ...[...inStc(ratings), 'weight'].map((k) => `${s.label(k)} (${s.unit(k)})`)),
+          ...all(s).map((i) => row(s.models[i].name, ...[...inStc(ratings), 'weight'].map((k) => s.bare(k, i)))),
+        ],
+        { upright: s.chance(0.5) },
+      ),
+      title(s, 'thermal'),
+      shared(s, thermal),
+      title(s, 'limits'),
+      shared(s, limits),
+      table(lures(s)),
+    ],
+  },
+  beside: {
+    most: 2,
+    draw: (s) => [
+      title(s, 'general'),
+      table([
+        head(s.label('model'), ...names(s).map((text) => ({ text, span: 2 }))),
+        head('', ...names(s).flatMap(() => s.conditions())),
+        ...ratings.map((k) =>
+          row(s.label(`stc ${k}`), ...all(s).flatMap((i) => [s.text(`stc ${k}`, i), s.text(`noct ${k}`, i)])),
+        ),
+      ]),
+      ...rest(s),
+    ],
+  },
+  cards: {
+    most: 1,
+    draw: (s) => [
+      title(s, 'stc'),
+      { kind: 'cards', cards: [...inStc(ratings), 'efficiency'].map((k) => [s.text(k, 0), s.label(k)]) },
+      title(s, 'mechanical'),
+      { kind: 'cards', cards: [...build, 'fuse', 'system'].map((k) => [s.text(k, 0), s.label(k)]) },
+      table(lures(s)),
+    ],
+  },
+  leaders: {
+    most: 1,
+    draw: (s) => [
+      title(s, 'general'),
+      ...[...inStc(s.order(electric)), ...thermal, ...build, ...limits]
+        .filter((k) => s.has(k, 0))
+        .map((k) => ({ kind: 'line', text: `${s.label(k)} ${'.'.repeat(20)} ${s.text(k, 0)}` })),
+    ],
+  },
+  pairs: {
+    most: 1,
+    draw: (s) => [
+      title(s, 'general'),
+      table([
+        row(s.label('stc pmax'), s.text('stc pmax', 0)),
+        row(`${s.label('stc vmp')} / ${s.label('stc imp')}`, `${s.text('stc vmp', 0)} / ${s.text('stc imp', 0)}`),
+        row(`${s.label('stc voc')} / ${s.label('stc isc')}`, `${s.text('stc voc', 0)} / ${s.text('stc isc', 0)}`),
+        ...list(s, [...thermal, ...build, ...limits]),
+        ...lures(s),
+      ]),
+    ],
+  },
+  overleaf: {
+    most: 3,
+    draw: (s) => [
+      { kind: 'space', lines: 30 },
+      table(
+        [
+          head(s.label('model'), ...names(s)),
+          ...[
+            ...inStc(s.order(electric)),
+            'gamma',
+            'beta',
+            'alpha',
+            'noct',
+            'length',
+            'width',
+            'thickness',
+            'weight',
+            'cells',
+            ...limits,
+          ]
+            .filter((k) => s.has(k, 0))
+            .map((k) => row(s.label(k), ...all(s).map((i) => s.text(k, i)))),
+        ],
+        { tall: true },
+      ),
+    ],
+  },
+  turned: {
+    most: 1,
+    draw: (s) => [
+      title(s, 'general'),
+      table(
+        [...inStc(s.order(electric)), ...thermal, ...build, ...limits]
+          .filter((k) => s.has(k, 0))
+          .map((k) => row(s.text(k, 0), s.label(k))),
+      ),
+    ],
+  },
+  sections: {
+    most: 4,
+    draw: (s) => [
+      table([
+        head(s.label('model'), ...names(s)),
+        { section: true, cells: [{ text: s.heading('stc'), span: s.models.length + 1 }] },
+        ...inStc(s.order(electric)).map((k) => row(s.label(k), ...all(s).map((i) => s.text(k, i)))),
+        { section: true, cells: [{ text: s.heading('noct'), span: s.models.length + 1 }] },
+        ...at('noct').map((k) => row(s.label(k), ...all(s).map((i) => s.text(k, i)))),
+        { section: true, cells: [{ text: s.heading('mechanical'), span: s.models.length + 1 }] },
+        ...[...build, ...thermal, ...limits]
+          .filter((k) => s.has(k, 0))
+          .map((k) =>
+            s.same(k)
+              ? row(s.label(k), { text: s.text(k, all(s)), span: s.models.length })
+              : row(s.label(k), ...all(s).map((i) => s.text(k, i))),
+          ),
+      ]),
+      table(lures(s)),
+    ],
+  },
+  symbols: {
+    most: 1,
+    draw: (s) => [
+      title(s, 'general'),
+      table([
+        ...ratings.map((k) =>
+          row(
+            { pmax: 'P_{mpp}', vmp: 'U_{mpp}', imp: 'I_{mpp}', voc: 'U_{oc}', isc: 'I_{sc}' }[k],
+            s.text(`stc ${k}`, 0),
+          ),
+        ),
+        row('η', s.text('efficiency', 0)),
+        row('γ', s.text('gamma', 0)),
+        row('β', s.text('beta', 0)),
+        row('α', s.text('alpha', 0)),
+        row('L × W × H', s.text('size', 0)),
+        row('m', s.text('weight', 0)),
+      ]),
+    ],
+  },
+  halves: {
+    most: 1,
+    draw: (s) => [
+      {
+        kind: 'columns',
+        parts: [
+          [title(s, 'stc'), table(list(s, at('stc')))],
+          [title(s, 'noct'), table(list(s, at('noct')))],
+        ],
+      },
+      {
+        kind: 'columns',
+        parts: [
+          [title(s, 'mechanical'), table(list(s, [...build, 'efficiency']))],
+          [title(s, 'limits'), table(list(s, limits)), table(lures(s))],
+          [title(s, 'thermal'), table(list(s, thermal))],
+        ],
+      },
+    ],
+  },
+  prose: {
+    most: 1,
+    draw: (s) => [
+      title(s, 'general'),
+      ...[...at('stc'), 'efficiency', 'size', 'weight', 'system', 'fuse'].map((k) => ({
+        kind: 'line',
+        text: `${s.label(k)}: ${s.text(k, 0)}`,
+      })),
+      table(lures(s)),
+    ],
+  },
+  stacked: {
+    most: 1,
+    draw: (s) => [
+      title(s, 'general'),
+      {
+        kind: 'grid',
+        cells: [...inStc(s.order(electric)), ...thermal, ...build, ...limits]
+          .filter((k) => s.has(k, 0))
+          .map((k) => [s.label(k), s.text(k, 0)]),
+      },
+      table(lures(s)),
+    ],
+  },
 }
 
 /** Layouts kept apart for the last measurement. */
 export const kept = {
-  sections: { most: 4, draw: (s) => [table([head(s.label('model'), ...names(s)), { section: true, cells: [{ text: s.heading('stc'), span: s.models.length + 1 }] }, ...inStc(s.order(electric)).map((k) => row(s.label(k), ...all(s).map((i) => s.text(k, i)))), { section: true, cells: [{ text: s.heading('noct'), span: s.models.length + 1 }] }, ...at('noct').map((k) => row(s.label(k), ...all(s).map((i) => s.text(k, i)))), { section: true, cells: [{ text: s.heading('mechanical'), span: s.models.length + 1 }] }, ...[...build, ...thermal, ...limits].filter((k) => s.has(k, 0)).map((k) => (s.same(k) ? row(s.label(k), { text: s.text(k, all(s)), span: s.models.length }) : row(s.label(k), ...all(s).map((i) => s.text(k, i)))))]), table(lures(s))] },
-  symbols: { most: 1, draw: (s) => [title(s, 'general'), table([...ratings.map((k) => row({ pmax: 'P_{mpp}', vmp: 'U_{mpp}', imp: 'I_{mpp}', voc: 'U_{oc}', isc: 'I_{sc}' }[k], s.text(`stc ${k}`, 0))), row('η', s.text('efficiency', 0)), row('γ', s.text('gamma', 0)), row('β', s.text('beta', 0)), row('α', s.text('alpha', 0)), row('L × W × H', s.text('size', 0)), row('m', s.text('weight', 0))])] },
-  halves: { most: 1, draw: (s) => [{ kind: 'columns', parts: [[title(s, 'stc'), table(list(s, at('stc')))], [title(s, 'noct'), table(list(s, at('noct')))]] }, { kind: 'columns', parts: [[title(s, 'mechanical'), table(list(s, [...build, 'efficiency']))], [title(s, 'limits'), table(list(s, limits)), table(lures(s))], [title(s, 'thermal'), table(list(s, thermal))]] }] },
-  series: { most: 3, draw: (s) => [...[0, 1].flatMap((k) => { const own = all(s).filter((i) => i % 2 === k); return own.length === 0 ? [] : [{ kind: 'heading', text: `${s.heading('stc')} ${k + 1}` }, table([head(s.label('model'), ...own.map((i) => s.models[i].name)), ...[...inStc(s.order(electric)), 'size', 'weight'].map((key) => row(s.label(key), ...own.map((i) => s.text(key, i))))])] }), title(s, 'thermal'), shared(s, ['gamma', 'beta', 'alpha', 'noct', ...limits]), table(lures(s))] },
-  conditions: { most: 4, draw: (s) => [table([head(s.label('model'), '', ...at('stc').map((k) => `${s.label(k)} [${s.unit(k)}]`)), ...all(s).flatMap((i) => [row(s.models[i].name, 'STC', ...at('stc').map((k) => s.bare(k, i))), row('', 'NOCT', ...at('noct').map((k) => s.bare(k, i)))])]), title(s, 'mechanical'), table(list(s, ['cells'])), title(s, 'limits'), shared(s, limits), table(lures(s))] },
-  prose: { most: 1, draw: (s) => [title(s, 'general'), ...[...at('stc'), 'efficiency', 'size', 'weight', 'system', 'fuse'].map((k) => ({ kind: 'line', text: `${s.label(k)}: ${s.text(k, 0)}` })), table(lures(s))] },
-  narrow: { most: 3, draw: (s) => [title(s, 'general'), table([head(s.label('model'), ...names(s)), ...[...inStc(s.order(electric)), ...thermal, ...build, ...limits].filter((k) => s.has(k, 0)).map((k) => (s.same(k) ? row(s.label(k), { text: s.text(k, all(s)), span: s.models.length }) : row(s.label(k), ...all(s).map((i) => s.text(k, i)))))], { narrow: true, glyphs: s.chance(0.5) }), table(lures(s))] },
-  stacked: { most: 1, draw: (s) => [title(s, 'general'), { kind: 'grid', cells: [...inStc(s.order(electric)), ...thermal, ...build, ...limits].filter((k) => s.has(k, 0)).map((k) => [s.label(k), s.text(k, 0)]) }, table(lures(s))] },
+  series: {
+    most: 3,
+    draw: (s) => [
+      ...[0, 1].flatMap((k) => {
+        const own = all(s).filter((i) => i % 2 === k)
+        return own.length === 0
+          ? []
+          : [
+              { kind: 'heading', text: `${s.heading('stc')} ${k + 1}` },
+              table([
+                head(s.label('model'), ...own.map((i) => s.models[i].name)),
+                ...[...inStc(s.order(electric)), 'size', 'weight'].map((key) =>
+                  row(s.label(key), ...own.map((i) => s.text(key, i))),
+                ),
+              ]),
+            ]
+      }),
+      title(s, 'thermal'),
+      shared(s, ['gamma', 'beta', 'alpha', 'noct', ...limits]),
+      table(lures(s)),
+    ],
+  },
+  conditions: {
+    most: 4,
+    draw: (s) => [
+      table([
+        head(s.label('model'), '', ...at('stc').map((k) => `${s.label(k)} [${s.unit(k)}]`)),
+        ...all(s).flatMap((i) => [
+          row(s.models[i].name, 'STC', ...at('stc').map((k) => s.bare(k, i))),
+          row('', 'NOCT', ...at('noct').map((k) => s.bare(k, i))),
+        ]),
+      ]),
+      title(s, 'mechanical'),
+      table(list(s, ['cells'])),
+      title(s, 'limits'),
+      shared(s, limits),
+      table(lures(s)),
+    ],
+  },
+  narrow: {
+    most: 3,
+    draw: (s) => [
+      title(s, 'general'),
+      table(
+        [
+          head(s.label('model'), ...names(s)),
+          ...[...inStc(s.order(electric)), ...thermal, ...build, ...limits]
+            .filter((k) => s.has(k, 0))
+            .map((k) =>
+              s.same(k)
+                ? row(s.label(k), { text: s.text(k, all(s)), span: s.models.length })
+                : row(s.label(k), ...all(s).map((i) => s.text(k, i))),
+            ),
+        ],
+        { narrow: true, glyphs: s.chance(0.5) },
+      ),
+      table(lures(s)),
+    ],
+  },
 }

@@ -14,11 +14,16 @@ export function sheetOf({ name, layout, draw, most, words, language, rows, rando
   const kind = Math.floor(random() * 12)
   const label = (key) => {
     const own = key.replace(/^(?:stc|noct) /, '')
-    if (!chosen.has(own)) chosen.set(own, ['pmax', 'vmp', 'imp', 'voc', 'isc'].includes(own) ? book[own][kind % book[own].length] : pick(book[own]))
+    if (!chosen.has(own))
+      chosen.set(
+        own,
+        ['pmax', 'vmp', 'imp', 'voc', 'isc'].includes(own) ? book[own][kind % book[own].length] : pick(book[own]),
+      )
     return chosen.get(own)
   }
   const note = (key, i) => {
-    for (const k of [i].flat()) for (const [field, texts] of Object.entries(facts[k].get(key).fields)) truth[k][field] ??= texts
+    for (const k of [i].flat())
+      for (const [field, texts] of Object.entries(facts[k].get(key).fields)) truth[k][field] ??= texts
     return facts[[i].flat()[0]].get(key)
   }
   const electric = random() < 0.5
@@ -37,7 +42,14 @@ export function sheetOf({ name, layout, draw, most, words, language, rows, rando
     chance: (p) => random() < p,
   }
   const blocks = draw(s)
-  return { name, language, layout, title: names(product), blocks, models: Object.fromEntries(product.models.map((m, i) => [product.models.length > 1 ? m.name : '', truth[i]])) }
+  return {
+    name,
+    language,
+    layout,
+    title: names(product),
+    blocks,
+    models: Object.fromEntries(product.models.map((m, i) => [product.models.length > 1 ? m.name : '', truth[i]])),
+  }
 }
 
 const names = ({ models }) => (models.length > 1 ? models[0].name.replace(/\d+/, 'series') : models[0].name)

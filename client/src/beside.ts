@@ -14,7 +14,7 @@ import {
   fieldRequest,
   picturesRequest,
   placeRequest,
-  settledNotification,
+  changedNotification,
   sheetRequest,
   type ComparisonResult,
   type FieldResult,
@@ -55,7 +55,7 @@ export function createBeside({ extensionUri, subscriptions }: ExtensionContext, 
     window.onDidChangeTextEditorSelection(({ textEditor }) => {
       if (textEditor.document.uri.toString() === shown?.toString()) markField(textEditor)
     }),
-    client.onNotification(settledNotification, refresh),
+    client.onNotification(changedNotification, refresh),
     { dispose: () => panel?.dispose() },
   )
 

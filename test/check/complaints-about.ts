@@ -35,7 +35,7 @@ function read(path: string, text: string): Seen {
   const kept = withKeptPromises(file, readingFound(file.readFindings), (one) => ({
     file: once(one),
     mayRemain: () => true,
-    judged: () => [],
+    findings: () => [],
     found: () => [],
   }))
   const after = (corrected: string) => ({ tree: once(corrected).tree, findings: once(corrected).readFindings })

@@ -37,7 +37,7 @@ function left(edits: readonly Edit[], more: { readonly remains?: boolean; readon
   const [kept] = withKeptPromises(file, [found], (after) => ({
     file: readFile(path, after)!,
     mayRemain: () => true,
-    judged: () => [],
+    findings: () => [],
     found: () => (more.remains ? [found] : []),
   }))
   return kept!

@@ -44,7 +44,7 @@ test('what is unusual about the fields of a warning is not reported besides', ()
   expect(found(panel('Tern 110', { length: '119 mm' }), [])).toMatchObject([{ rule: 'efficiency-impossible' }])
 })
 
-test('of remarks on one field that with a fix is reported', () => {
+test('of two findings of information on one field, the one with a fix is reported', () => {
   expect(found(panel('Tern 110', { noct: '64 °C' }), [small, large])).toMatchObject([{ rule: 'unlike-family' }])
 })
 

@@ -69,7 +69,7 @@ test.each([
     'in_series is indented under cells, which is still a comment.',
   ],
   [
-    'a remark without its #',
+    'a comment without its #',
     panel,
     '# typed by hand',
     'typed by hand, from the PDF',

@@ -8,7 +8,7 @@ import { full, startServer, type Client } from './client.ts'
 let client: Client
 afterEach(() => client.stop())
 
-test('a record is held against its sheet while it is open, and a hover says what the sheet prints', async () => {
+test('a record is compared with its sheet while it is open, and a hover says what the sheet prints', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'beside-'))
   cpSync('samples/library', folder, { recursive: true })
   const uri = pathToFileURL(join(folder, 'panels/tern-110.panel.yaml')).href

@@ -10,7 +10,7 @@ import { clone, run } from './clone.ts'
 const missing = spawnSync('/usr/bin/pre-commit', ['--version']).status !== 0
 
 test.skipIf(missing && !process.env.WATTPROOF_NO_SKIP)(
-  "Debian's pre-commit installs the documented hook, which judges what is staged; left out without pre-commit",
+  "Debian's pre-commit installs the documented hook, which checks what is staged; left out without pre-commit",
   () => {
     const home = { HOME: scratch(), PRE_COMMIT_HOME: scratch() }
     const source = clone()
@@ -59,7 +59,7 @@ test('npm pack prints the name of the package and nothing else', () => {
   expect({ status, stdout }, stderr).toEqual({ status: 0, stdout: 'wattproof-0.1.0.tgz\n' })
 }, 600_000)
 
-test('a plain git hook, as the README has it, judges what is staged', () => {
+test('a plain git hook, as the README has it, checks what is staged', () => {
   const [, script = ''] = /```sh\n(#!\/bin\/sh\n[^]*?)```/.exec(readFileSync('README.md', 'utf8')) ?? []
   expect(script).toContain('wattproof check --staged')
   const cwd = scratch({ 'a.panel.yaml': bad })

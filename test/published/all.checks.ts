@@ -13,7 +13,7 @@ import { sunChecks } from './sun.checks.ts'
 import { temperatureChecks } from './temperature.checks.ts'
 import { translationChecks } from './translation.checks.ts'
 
-/** Every published number that the physics is held against. */
+/** Every published number that the physics is compared with. */
 export const allChecks: readonly Check[] = [
   ...temperatureChecks,
   ...diodeChecks,

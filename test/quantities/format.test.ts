@@ -81,7 +81,7 @@ test('every usual unit of a kind reads back as itself', () => {
   for (const kind of Object.keys(kinds) as QuantityKind[]) {
     const number = kind === 'temperature-range' ? '-4..8' : kind === 'tolerance' ? '0/+5' : '4'
     for (const unit of unitsFor(kind)) {
-      expect(readQuantity(`${number} ${unit}`, kind)).toMatchObject({ quantity: { unit }, remarks: [] })
+      expect(readQuantity(`${number} ${unit}`, kind)).toMatchObject({ quantity: { unit }, notes: [] })
     }
   }
 })

@@ -30,15 +30,15 @@ test('two numbers with a unit each are not joined', () => {
 })
 
 test.each(['18.6¹ V', '18.6² V', '18.6 ³ V'])('the footnote of %s does not count', (typed) => {
-  const { quantity, remarks } = readQuantity(typed, 'voltage') as Extract<
+  const { quantity, notes } = readQuantity(typed, 'voltage') as Extract<
     ReturnType<typeof readQuantity>,
     { quantity: object }
   >
   expect(quantity.value).toBe(18.6)
-  expect(remarks.map(({ message }) => message).join()).toBeTruthy()
-  expect(remarks[0]!.fixes[0]!.text.replace(/ +/g, ' ')).toBe('18.6 V')
+  expect(notes.map(({ message }) => message).join()).toBeTruthy()
+  expect(notes[0]!.fixes[0]!.text.replace(/ +/g, ' ')).toBe('18.6 V')
 })
 
 test('the raised digit of a unit is one', () => {
-  expect(readQuantity('6 mm²', 'area')).toMatchObject({ quantity: { value: 6e-6 }, remarks: [] })
+  expect(readQuantity('6 mm²', 'area')).toMatchObject({ quantity: { value: 6e-6 }, notes: [] })
 })

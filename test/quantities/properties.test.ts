@@ -18,7 +18,7 @@ const scraps = fc
   .map((parts) => parts.join(''))
 const text = fc.oneof(scraps, fc.string(), fc.string({ unit: 'binary' }))
 
-const notes = (read: Reading) => (read.problem ? [read.problem] : read.remarks)
+const notes = (read: Reading) => (read.problem ? [read.problem] : read.notes)
 
 test('reading never throws, and offsets lie inside the text', () => {
   fc.assert(

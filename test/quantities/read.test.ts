@@ -15,11 +15,11 @@ const rows = Object.entries(silent).flatMap(([kind, { options = {}, cases }]) =>
 )
 
 test.each(rows)('$kind "$text" is $value', ({ kind, options, text, value, unit, half }) => {
-  const { quantity, remarks, problem } = readQuantity(text, kind, options) as ReturnType<typeof readQuantity> & {
-    remarks?: unknown[]
+  const { quantity, notes, problem } = readQuantity(text, kind, options) as ReturnType<typeof readQuantity> & {
+    notes?: unknown[]
   }
   expect(problem).toBeUndefined()
-  expect(remarks).toEqual([])
+  expect(notes).toEqual([])
   expect(quantity!.value / value).toBeCloseTo(1, 4)
   expect(quantity!.unit).toBe(unit)
   if (half !== undefined) expect(quantity!.half).toBeCloseTo(half, 8)
@@ -55,7 +55,7 @@ describe('temperature ranges', () => {
   ])('%s', (text) => {
     const read = readQuantity(text, 'temperature-range', { unit: '°C' })
     expect(read.quantity).toMatchObject({ value: -40, upper: 85, dimension: 'temperature' })
-    expect(read).toMatchObject({ remarks: [] })
+    expect(read).toMatchObject({ notes: [] })
   })
 })
 
@@ -81,7 +81,7 @@ describe('tolerances', () => {
     ['0/+4.99 W', 0, 4.99, 'W'],
   ])('%s', (text, low, high, unit) => {
     const read = readQuantity(text, 'tolerance', { unit: '%' })
-    expect(read).toMatchObject({ quantity: { value: low, upper: high, unit }, remarks: [] })
+    expect(read).toMatchObject({ quantity: { value: low, upper: high, unit }, notes: [] })
     expect(read.quantity?.dimension).toBe(unit === 'W' ? 'power' : 'ratio')
   })
 })

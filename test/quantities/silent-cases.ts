@@ -3,7 +3,7 @@ import type { ReadOptions } from '../../server/src/quantities/read.ts'
 
 type Case = [text: string, value: number, unit: string, half?: number]
 
-/** What is read without a word: every row reads with no problem and no remark. */
+/** What is read without a word: every row reads with no problem and no note. */
 export const silent: Partial<Record<QuantityKind, { options?: ReadOptions; cases: Case[] }>> = {
   power: {
     options: { unit: 'W' },

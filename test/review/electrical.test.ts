@@ -35,7 +35,7 @@ test.each([
   if (given) expect(cabin(given).some(isNamed)).toBe(false)
 })
 
-test('the drop in the array cable is held against the Vmp of a hot day', () => {
+test('the drop in the array cable is compared with the Vmp of a hot day', () => {
   const system = example({ count: 2, strings: 1 })
   const { cable, vmp_hot_v: hot } = figuresOf(system).arrays[0]!
   const { panel } = system.arrays[0]!.panels[0]!

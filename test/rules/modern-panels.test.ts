@@ -18,7 +18,7 @@ test.each([
   expect(severity('efficiency-printed', yaml)).toBe(expected)
 })
 
-test('a bend of more than 60° is worth a remark, no more', () => {
+test('a bend of more than 60° is worth information, no more', () => {
   const yaml = 'cells: { technology: mono }\nlimits: { bend: 240 deg }\n'
   expect(severity('bend-limit-high', yaml)).toBe('information')
 })

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
 import { allFacts } from '../../server/src/check/facts.ts'
 import { toFinding } from '../../server/src/check/in-words.ts'
-import { judge } from '../../server/src/check/judge.ts'
+import { applyRules } from '../../server/src/check/apply-rules.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
 import type { Library } from '../../server/src/library/library.ts'
 import { reviewRules } from '../../server/src/review/rules/index.generated.ts'
@@ -56,7 +56,7 @@ test.each(allFacts.flatMap(({ rules: all }) => all.map(({ id }) => id)))('%s has
 /** The rules of a panel by themselves: in a whole check one mistake is reported once, by the strongest of them. */
 function alone(library: Library, file: ReadFile<'panel'>) {
   const others = library.ofKind('panel', file.path).filter(({ path }) => path !== file.path)
-  const found = judge(panelRules, file, {
+  const found = applyRules(panelRules, file, {
     settings: undefined,
     site: siteOf(undefined),
     today,

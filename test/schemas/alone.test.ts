@@ -32,7 +32,7 @@ test.each(['wrong-unit', 'misspelt-field'])('a general validator sees %s too', (
   expect(complaints('panel', `samples/mistakes/${name}.panel.yaml`)).not.toEqual([])
 })
 
-test('a record that stands in a system is held against its schema', () => {
+test('a record that stands in a system is compared with its schema', () => {
   const check = validators.system ?? expect.unreachable()
   const input = { max_voltage: '100 V', max_short_circuit_current: '20 A' }
   const output = { max_current: '15 A', battery_voltages: ['12 V'] }

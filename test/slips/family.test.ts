@@ -16,7 +16,7 @@ const step = (pmax: number, imp: number, isc: number, changes: Readonly<Record<s
     ...changes,
   })
 const ladder = [step(105, 5.65, 6.02), step(115, 6.18, 6.6)]
-const judged = (typed: Readonly<Record<string, string>>, others = ladder) => {
+const verdictOf = (typed: Readonly<Record<string, string>>, others = ladder) => {
   const odd = evidence('mono', { ...tern, ...typed })
   return findSlip(odd, familyOf(odd, others))
 }
@@ -27,7 +27,7 @@ test.each<{ slip: string; typed: Record<string, string>; fixed: string }>([
   { slip: 'digits swapped', typed: { '/temperature_coefficients/isc': '0.5 %/°C' }, fixed: '0.05 %/°C' },
   { slip: 'another count', typed: { '/cells/in_series': '40' }, fixed: '36' },
 ])('$slip: $typed is named with the siblings that say otherwise', ({ typed, fixed }) => {
-  expect(judged(typed)).toMatchObject({
+  expect(verdictOf(typed)).toMatchObject({
     kind: 'slip',
     pointer: Object.keys(typed)[0],
     text: fixed,
@@ -36,11 +36,11 @@ test.each<{ slip: string; typed: Record<string, string>; fixed: string }>([
 })
 
 test('a family that agrees is quiet', () => {
-  expect(judged({})).toEqual({ kind: 'consistent' })
+  expect(verdictOf({})).toEqual({ kind: 'consistent' })
 })
 
 test('a rating that stands in the column beside is reported as that', () => {
-  expect(judged({ '/stc/isc': '6.96 A' }, [...ladder, step(122, 6.56, 6.96)])).toMatchObject({
+  expect(verdictOf({ '/stc/isc': '6.96 A' }, [...ladder, step(122, 6.56, 6.96)])).toMatchObject({
     pointers: ['/stc/isc'],
     from: { readings: { '/stc/pmax': { text: '122 W' } } },
   })
@@ -54,7 +54,7 @@ test.each<{ rating: string; typed: Record<string, string>; fixed: string }>([
   const copy = evidence('mono', tern)
   const lenders = [step(105, 5.65, 6.02), step(107, 5.75, 6.14, { '/stc/voc': '21.4 V' })]
   const misread = evidence('mono', { ...tern, [pointer!]: '9.99' + fixed.slice(-2) })
-  expect(judged(typed, [...lenders, misread, copy, copy])).toMatchObject({
+  expect(verdictOf(typed, [...lenders, misread, copy, copy])).toMatchObject({
     kind: 'slip',
     pointer,
     text: fixed,
@@ -64,8 +64,8 @@ test.each<{ rating: string; typed: Record<string, string>; fixed: string }>([
 
 test('a rating whose ratio to the others no sibling has is reported, and the record alone would be quiet', () => {
   const typed = { '/stc/isc': '6.02 A' }
-  expect(judged(typed, [])).toEqual({ kind: 'consistent' })
-  expect(judged(typed)).toMatchObject({ kind: 'disagree', pointers: ['/stc/isc'], from: ladder[0] })
+  expect(verdictOf(typed, [])).toEqual({ kind: 'consistent' })
+  expect(verdictOf(typed)).toMatchObject({ kind: 'disagree', pointers: ['/stc/isc'], from: ladder[0] })
 })
 
 test('a family of one voltage, whose larger panels have larger cells, is quiet', () => {

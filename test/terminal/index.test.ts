@@ -31,7 +31,7 @@ function checked(cwd: string, ...args: string[]) {
   }
 }
 
-test('what is staged is judged, not what is on disk', () => {
+test('what is staged is checked, not what is on disk', () => {
   const cwd = committed({ 'a.panel.yaml': good, 'b.panel.yaml': bad })
   put(cwd, { 'a.panel.yaml': bad })
   expect(checked(cwd, '--staged')).toMatchObject({ code: 0, paths: [] })

@@ -46,7 +46,7 @@ test('a fingerprint stays while lines move, and differs by place and text', () =
       (f: { fingerprint: string }) => f.fingerprint,
     )
   const first = prints('a.panel.yaml', bad)
-  expect(prints('a.panel.yaml', `# a remark\n\n${bad}`)).toEqual(first)
+  expect(prints('a.panel.yaml', `# a comment\n\n${bad}`)).toEqual(first)
   expect(new Set(first).size).toBe(first.length)
   expect(prints('b.panel.yaml', bad)).not.toEqual(first)
   expect(prints('a.panel.yaml', bad.replace('2.21 V', '2.22 V'))).not.toEqual(first)

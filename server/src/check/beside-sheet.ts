@@ -9,25 +9,25 @@ import { accept } from './accept.ts'
 import type { Acceptance } from './acceptances.ts'
 import { heldOf } from './held.ts'
 import { called } from './in-words.ts'
-import { placeOf } from './judge.ts'
+import { placeOf } from './apply-rules.ts'
 import type { Reread } from './rereads.ts'
 import { phrase } from '../wording/phrase.ts'
 import { sentence, whole } from './sentences.ts'
 import type { Severities } from './severities.ts'
 import { sheetFacts } from './sheet-facts.ts'
 
-/** What holding a record against its sheet wants to know beside the findings. */
+/** What comparing a record with its sheet needs beside the findings. */
 export interface SheetContext {
   readonly beside: Beside | undefined
   readonly acceptances: readonly Acceptance[]
   readonly severities: Severities
   readonly reread: Reread
   /** What is found in the record after a correction. */
-  readonly judge: (file: ReadFile<'panel'>) => readonly Found[]
+  readonly check: (file: ReadFile<'panel'>) => readonly Found[]
 }
 
 /**
- * Holds a panel record against its sheet. What the sheet prints otherwise leads, and the findings that its correction
+ * Compares a panel record with its sheet. What the sheet prints otherwise leads, and the findings that its correction
  * explains away are folded into it; of a value that the sheet itself prints, a finding says so and offers no other.
  *
  * @param found  what rules and arithmetic find in the record
@@ -35,7 +35,7 @@ export interface SheetContext {
 export function besideSheet(
   file: ReadFile<'panel'>,
   found: readonly Found[],
-  { beside, acceptances, reread, severities, judge }: SheetContext,
+  { beside, acceptances, reread, severities, check }: SheetContext,
 ): readonly Found[] {
   const source = file.fields.get('/datasheet/source')
   if (!source) return found
@@ -55,7 +55,7 @@ export function besideSheet(
   const all = [...notes, ...replaced(file, sha256), ...accepted.map((one) => one.found)]
   if (open.length === 0) return [...found.map((one) => vouched(one, fields)), ...all]
   const edits = open.flatMap((one) => one.fixes[0]!.edits)
-  const left = judge(reread(applyEdits(file.tree.text, edits)) as ReadFile<'panel'>)
+  const left = check(reread(applyEdits(file.tree.text, edits)) as ReadFile<'panel'>)
   const stays = (one: Found) => left.some(({ rule, pointer }) => rule.id === one.rule.id && pointer === one.pointer)
   const gone = found.filter((one) => !stays(one))
   return [

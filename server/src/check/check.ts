@@ -19,6 +19,7 @@ import { toFinding } from './in-words.ts'
 import { withKeptPromises } from './kept-promises.ts'
 import { rulesFound } from './kind-rules.ts'
 import { inOrder } from './order.ts'
+import { withOtherShapes } from './other-shape.ts'
 import { panelRulesFor } from './panel.ts'
 import { readingFound } from './reading.ts'
 import { rereads, type Reread } from './rereads.ts'
@@ -61,13 +62,13 @@ interface Run extends Today {
   /** The plausibility rules, with what they may know of a panel record. */
   readonly rules: (file: ReadFile<'panel'>) => (file: ReadFile<'panel'>) => readonly Found[]
   /** What the rules find in a panel record. */
-  readonly judged: (file: ReadFile<'panel'>) => readonly Found[]
+  readonly ruleFindings: (file: ReadFile<'panel'>) => readonly Found[]
 }
 
 function checked(library: Library, file: ReadFile, today: Today): Checked {
   const relatives = onceEach((one: ReadFile<'panel'>) => relativesOf(library, one))
   const rules = onceEach((one: ReadFile<'panel'>) => panelRulesFor(library, one, relatives(one), today))
-  const now: Run = { ...today, relatives, rules, judged: onceEach((one: ReadFile<'panel'>) => rules(one)(one)) }
+  const now: Run = { ...today, relatives, rules, ruleFindings: onceEach((one: ReadFile<'panel'>) => rules(one)(one)) }
   const review = reviewOf(library, file, now.years)
   const reread = rereads(file, library.settings(file.path)?.record.currency?.value)
   const { open, accepted } = foundIn(library, file, now, review, reread)
@@ -76,11 +77,11 @@ function checked(library: Library, file: ReadFile, today: Today): Checked {
     const mayRemain = (rule: string) => mayFind(after, now, rule)
     let reviewed = after === file ? review : undefined
     const reviewAfter = () => (reviewed === undefined ? (reviewed = reviewOf(library, after, fewestYears)) : reviewed)
-    let judged: readonly Found[] | undefined
+    let findings: readonly Found[] | undefined
     return {
       file: after,
       mayRemain,
-      judged: () => (judged ??= judgedIn(library, after, now, reviewAfter)),
+      findings: () => (findings ??= findingsIn(library, after, now, reviewAfter)),
       found: () => foundIn(library, after, now, reviewAfter(), reread).open,
     }
   })
@@ -100,12 +101,12 @@ const fewestYears = 1
 /** Whether a rule may find something in a file, before what follows the rules takes time. */
 function mayFind(file: ReadFile, now: Run, rule: string): boolean {
   if (file.kind !== 'panel' || !panelRules.some(({ id }) => id === rule)) return true
-  return now.judged(file as ReadFile<'panel'>).some((one) => one.rule.id === rule)
+  return now.ruleFindings(file as ReadFile<'panel'>).some((one) => one.rule.id === rule)
 }
 
 /** What the rules alone find in a file. */
-const judgedIn = (library: Library, file: ReadFile, now: Run, review: () => Review | null): readonly Found[] =>
-  file.kind === 'panel' ? now.judged(file as ReadFile<'panel'>) : rulesFound(library, file, review())
+const findingsIn = (library: Library, file: ReadFile, now: Run, review: () => Review | null): readonly Found[] =>
+  file.kind === 'panel' ? now.ruleFindings(file as ReadFile<'panel'>) : rulesFound(library, file, review())
 
 /** All that is found in a file, and what of it a person let stand. */
 function foundIn(
@@ -115,9 +116,13 @@ function foundIn(
   review: Review | null,
   reread: Reread,
 ): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
-  const severities = severitiesOf(library.settings(file.path)?.record)
+  const settings = library.settings(file.path)?.record
+  const severities = severitiesOf(settings)
   const acceptances = acceptancesIn(file)
-  const rest = severities([...readingFound(file.readFindings), ...rulesFound(library, file, review)])
+  const rest = severities([
+    ...withOtherShapes(file, readingFound(file.readFindings), settings),
+    ...rulesFound(library, file, review),
+  ])
   const panel =
     file.kind === 'panel' ? panelFound(file as ReadFile<'panel'>, now, severities, acceptances, reread) : null
   const { open, accepted } = accept([...rest, ...(panel?.open ?? [])], acceptances)
@@ -135,13 +140,16 @@ function panelFound(
 ): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
   const search = (one: ReadFile<'panel'>) => panelSearched(one, now, severities, acceptancesIn(one), reread)
   const { open, accepted } = panelSearched(file, now, severities, acceptances, reread)
-  const judge = (one: ReadFile<'panel'>) => {
+  const checkAgain = (one: ReadFile<'panel'>) => {
     const again = search(one)
     return [...again.open, ...again.accepted.map(({ found }) => found)]
   }
   const beside = now.sheetOf?.(file.path)
   // a severity that is set holds for what the sheet adds, too
-  return { open: severities(besideSheet(file, open, { beside, acceptances, reread, severities, judge })), accepted }
+  return {
+    open: severities(besideSheet(file, open, { beside, acceptances, reread, severities, check: checkAgain })),
+    accepted,
+  }
 }
 
 function panelSearched(
@@ -152,10 +160,10 @@ function panelSearched(
   reread: Reread,
 ): { readonly open: readonly Found[]; readonly accepted: readonly Match[] } {
   const relatives = now.relatives(file)
-  const judged = now.judged(file)
-  const { open, accepted } = accept(severities(judged), acceptances)
-  const unsettled = accept(judged, acceptances).open
-  const context = { rules: now.rules(file), severities, unsettled, reread, nameOf: relatives.nameOf }
+  const found = now.ruleFindings(file)
+  const { open, accepted } = accept(severities(found), acceptances)
+  const unaccepted = accept(found, acceptances).open
+  const context = { rules: now.rules(file), severities, unaccepted, reread, nameOf: relatives.nameOf }
   return { open: fold(file, open, slipIn(file, relatives, accepted, now.sheetOf?.(file.path)), context), accepted }
 }
 

@@ -7,7 +7,7 @@ import type { Evidence } from '../slips/evidence.ts'
 import type { SlipVerdict } from '../slips/verdict.ts'
 import { setScalar } from '../text/edits.ts'
 import { applyEdits } from '../text/span.ts'
-import { placeOf } from './judge.ts'
+import { placeOf } from './apply-rules.ts'
 import type { Reread } from './rereads.ts'
 import { sentence } from './sentences.ts'
 import type { Severities } from './severities.ts'
@@ -20,7 +20,7 @@ export interface SlipContext {
   readonly rules: (file: ReadFile<'panel'>) => readonly Found[]
   readonly severities: Severities
   /** What the rules found, with their own severities. */
-  readonly unsettled: readonly Found[]
+  readonly unaccepted: readonly Found[]
   readonly reread: Reread
   readonly nameOf: (other: Evidence) => string
 }
@@ -43,7 +43,7 @@ export function explained(
     list.some((l) => l.rule.id === f.rule.id && l.pointer === f.pointer)
   const gone = found.filter((f) => !isIn(left, f))
   // a rule that the library makes less than a warning gives way to others, but where it is alone it decides
-  const serious = context.unsettled.filter((f) => isSerious(f) && !isIn(left, f))
+  const serious = context.unaccepted.filter((f) => isSerious(f) && !isIn(left, f))
   const lead =
     strongest(gone.filter(isSerious), verdict.pointer) ??
     strongest(
@@ -77,15 +77,15 @@ const slipClaim = (field: Field<unknown>): Said => ({
 
 /** The rule that speaks where no other does, with the severity that the library gives it; null where it is off. */
 function slipIsAll(
-  { isListed }: Slip,
+  { isSeenInTrueRecords: isListed }: Slip,
   field: Field<unknown>,
   { severities }: SlipContext,
 ): Pick<Found, 'rule' | 'severity'> | null {
   const rule: Speaker = slipFacts.slip
   const severity = isListed ? 'information' : rule.severity
   const { pointer, span } = field
-  const [settled] = severities([{ rule, severity, claim: slipClaim(field), pointer, span, places: [], fixes: [] }])
-  return settled ? { rule, severity: settled.severity } : null
+  const [kept] = severities([{ rule, severity, claim: slipClaim(field), pointer, span, places: [], fixes: [] }])
+  return kept ? { rule, severity: kept.severity } : null
 }
 
 function slipSentence(

@@ -6,7 +6,7 @@ import { ofFamily } from '../rules/words.ts'
 import type { Evidence } from '../slips/evidence.ts'
 import type { SlipVerdict } from '../slips/verdict.ts'
 import { explained, type SlipContext } from './explained.ts'
-import { placeOf } from './judge.ts'
+import { placeOf } from './apply-rules.ts'
 import { isSerious, withoutShared } from './shared-fields.ts'
 import { plain, sentence } from './sentences.ts'
 import { slipFacts, slipFields } from './slip-facts.ts'
@@ -25,7 +25,7 @@ export function fold(
   const folded = withoutShared(verdict.kind === 'disagree' ? found.map((one) => unsure(one, verdict.pointers)) : found)
   const first = verdict.kind === 'disagree' ? file.fields.get(verdict.pointers[0]!) : undefined
   if (verdict.kind !== 'disagree' || !first) return folded
-  if (context.unsettled.some(isSerious)) return folded.map((one) => (isSerious(one) ? shownAt(file, one, first) : one))
+  if (context.unaccepted.some(isSerious)) return folded.map((one) => (isSerious(one) ? shownAt(file, one, first) : one))
   return [...folded, ...context.severities([disagreement(file, verdict, first, context)])]
 }
 

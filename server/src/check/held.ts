@@ -5,7 +5,7 @@ import type { Sheet } from '../sheets/sheet.ts'
 
 const known = new WeakMap<ReadFile, { readonly sheet: Sheet; readonly held: Held }>()
 
-/** A record held against its sheet, once for all that ask; null without a sheet that could be read. */
+/** A record compared with its sheet, once for all that ask; null without a sheet that could be read. */
 export function heldOf(file: ReadFile<'panel'>, beside: Beside | undefined): Held | null {
   if (beside?.state !== 'read' || beside.sheet.problem !== null) return null
   const { sheet } = beside

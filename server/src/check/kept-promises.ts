@@ -19,7 +19,7 @@ interface Retried {
   /** Whether one rule may still find something there: quicker to answer than all that is found; true where that is not known. */
   readonly mayRemain: (rule: string) => boolean
   /** What the rules find in it, before it is folded and before acceptances. */
-  readonly judged: () => readonly Found[]
+  readonly findings: () => readonly Found[]
   /** All that is found in it. */
   readonly found: () => readonly Found[]
 }
@@ -65,12 +65,12 @@ export function withKeptPromises(
   function agrees(one: Found, fix: Fix, after: Retried): boolean {
     if (isGuessed(one, fix)) return isBorneOut(one, fix, typedAt(one.pointer), judgedWith)
     const before = ofReading.has(one.rule.id) ? null : tryOnce(tree.text)
-    return !before || !isWorse(after.judged(), before.judged())
+    return !before || !isWorse(after.findings(), before.findings())
   }
 
   function judgedWith(edits: readonly Edit[]): readonly Found[] | null {
     const after = --judgesLeft < 0 ? null : applied(tree.text, edits)
-    return after === null ? null : (tryOnce(after)?.judged() ?? null)
+    return after === null ? null : (tryOnce(after)?.findings() ?? null)
   }
 
   function typedAt(pointer: string): string {

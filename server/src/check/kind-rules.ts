@@ -5,7 +5,7 @@ import { reviewRules } from '../review/rules/index.generated.ts'
 import { batteryRules } from '../rules/battery/index.generated.ts'
 import { climateRules } from '../rules/climate/index.generated.ts'
 import { controllerRules } from '../rules/controller/index.generated.ts'
-import { judge } from './judge.ts'
+import { applyRules } from './apply-rules.ts'
 import { systemReferences, unresolved, unused } from './references.ts'
 import type { Review } from './review.ts'
 import { weatherFound } from './weather.ts'
@@ -17,12 +17,12 @@ export function rulesFound(library: Library, file: ReadFile, review: Review | nu
     case 'panel':
       return unused(library, file)
     case 'controller':
-      return [...judge(controllerRules, file as ReadFile<'controller'>, undefined), ...unused(library, file)]
+      return [...applyRules(controllerRules, file as ReadFile<'controller'>, undefined), ...unused(library, file)]
     case 'battery':
-      return [...judge(batteryRules, file as ReadFile<'battery'>, undefined), ...unused(library, file)]
+      return [...applyRules(batteryRules, file as ReadFile<'battery'>, undefined), ...unused(library, file)]
     case 'climate':
       return [
-        ...judge(climateRules, file as ReadFile<'climate'>, undefined),
+        ...applyRules(climateRules, file as ReadFile<'climate'>, undefined),
         ...weatherFound(library, file as ReadFile<'climate'>),
         ...unused(library, file),
       ]
@@ -31,7 +31,7 @@ export function rulesFound(library: Library, file: ReadFile, review: Review | nu
       const { kind, tree } = file
       return [
         ...systemReferences(library, file as ReadFile<'system'>),
-        ...judge(reviewRules, { kind, record: system, tree }, figures),
+        ...applyRules(reviewRules, { kind, record: system, tree }, figures),
       ]
     }
     case 'library':

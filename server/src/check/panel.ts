@@ -6,7 +6,7 @@ import { panelRules } from '../rules/panel/index.generated.ts'
 import { childPointer, parentPointer } from '../text/pointer.ts'
 import { entryAtPointer, nodeAtPointer } from '../text/tree-queries.ts'
 import type { Relatives } from './family.ts'
-import { judge } from './judge.ts'
+import { applyRules } from './apply-rules.ts'
 import { siteFor } from './site.ts'
 import type { Today } from './today.ts'
 
@@ -22,7 +22,7 @@ export function panelRulesFor(
     const isAsked = askedForElsewhere(file)
     const typed = (pointer: string) =>
       (entryAtPointer(file.tree, pointer) ?? nodeAtPointer(file.tree, pointer)) !== null || isAsked(pointer)
-    return judge(panelRules, file, { ...about, typed })
+    return applyRules(panelRules, file, { ...about, typed })
   }
 }
 

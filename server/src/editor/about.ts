@@ -2,7 +2,7 @@ import type { Connection } from 'vscode-languageserver'
 import { caught } from './caught.ts'
 import type { Here } from './here.ts'
 import type { PicturesParams } from './protocol.ts'
-import { settled } from './pull.ts'
+import { ready } from './pull.ts'
 import type { Session } from './session.ts'
 
 /** Answers a question of the view about one file; what a record names is known first. null for what is no record, and where it fails. */
@@ -14,7 +14,7 @@ export const about = <P extends PicturesParams, R>(
   caught(
     connection,
     async (params: P) => {
-      await settled(session, params.textDocument.uri)
+      await ready(session, params.textDocument.uri)
       const here = session.here(params.textDocument.uri)
       return here ? answer(here, params) : null
     },

@@ -11,7 +11,7 @@ import {
   pageRequest,
   picturesRequest,
   placeRequest,
-  settledNotification,
+  changedNotification,
   type ComparisonParams,
   type FieldParams,
   type FieldResult,
@@ -52,8 +52,8 @@ export function addPictures(connection: Connection, session: Session, load: () =
     placeRequest,
     about(connection, session, (here, { field }: PlaceParams) => placeOf(here, field)),
   )
-  session.onSettled(() => {
-    if (wanted) inBackground(connection, () => connection.sendNotification(settledNotification))
+  session.onChange(() => {
+    if (wanted) inBackground(connection, () => connection.sendNotification(changedNotification))
   })
 }
 

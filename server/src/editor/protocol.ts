@@ -171,7 +171,7 @@ export type DraftResult =
   | { readonly id: string; readonly text: string }
 
 /** Server to client, once pictures were asked for: what they show may have changed after a pause, in this file or another. */
-export const settledNotification = 'wattproof/settled'
+export const changedNotification = 'wattproof/changed'
 
 /** The section that `workspace/configuration` is asked for. */
 export const settingsSection = 'wattproof'

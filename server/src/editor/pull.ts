@@ -19,7 +19,7 @@ export async function documentReport(
   uri: string,
   previous?: string,
 ): Promise<DocumentDiagnosticReport> {
-  await settled(session, uri)
+  await ready(session, uri)
   const here = session.here(uri)
   if (!here) return { kind: 'full', items: [] }
   const { resultId, items } = resultOf(session, here)
@@ -27,7 +27,7 @@ export async function documentReport(
 }
 
 /** What a record names must be known before its findings are; for others the wait is short. */
-export async function settled({ indexed, pathOf, workspace: { library } }: Session, uri: string): Promise<void> {
+export async function ready({ indexed, pathOf, workspace: { library } }: Session, uri: string): Promise<void> {
   const path = pathOf(uri)
   const file = path === null ? undefined : library.file(path)
   if (!file) return
@@ -83,7 +83,7 @@ const report = (uri: string, resultId: string, items: Diagnostic[]): Report => (
 
 function nextChange(session: Session, token: CancellationToken): Promise<void> {
   return new Promise((resolve) => {
-    const heard = session.onSettled(done)
+    const heard = session.onChange(done)
     const stopped = token.onCancellationRequested(done)
     function done() {
       heard.dispose()
@@ -113,13 +113,13 @@ function resultAt(session: Session, path: string, uri: string): Result | null {
 
 function resultOf({ workspace, typing }: Session, here: Here): Result {
   const { findings } = here.checked
-  const settled = typing.settledOf(here.checked, here.path)
+  const finished = typing.finishedOf(here.checked, here.path)
   const stamp = workspace.stampOf(here.path)
-  const known = settled === findings ? results.get(stamp) : undefined
+  const known = finished === findings ? results.get(stamp) : undefined
   if (known) return known
-  const items = diagnostics(here, settled)
+  const items = diagnostics(here, finished)
   const result = { resultId: digest(JSON.stringify(items)), items }
-  if (settled === findings) results.set(stamp, result)
+  if (finished === findings) results.set(stamp, result)
   return result
 }
 

@@ -22,7 +22,7 @@ import {
   type SkeletonResult,
   weatherGlob,
 } from './protocol.ts'
-import { documentReport, newsOf, settled, workspaceReport } from './pull.ts'
+import { documentReport, newsOf, ready, workspaceReport } from './pull.ts'
 import { createSession, type Session } from './session.ts'
 
 export type LoadPictures = (address: string | undefined) => Pictures
@@ -96,7 +96,7 @@ function addChanges(connection: Connection, session: Session) {
     if (refresh.hints) refreshing(() => connection.languages.inlayHint.refresh())
     if (refresh.lenses) refreshing(() => connection.sendRequest('workspace/codeLens/refresh'))
   })
-  session.onSettled((stale) => {
+  session.onChange((stale) => {
     if (refresh.lenses) refreshing(() => connection.sendRequest('workspace/codeLens/refresh'))
     if (stale !== 'all' && stale.size === 0) return
     if (pull) refreshing(() => connection.languages.diagnostics.refresh())
@@ -127,14 +127,14 @@ function addDiagnostics(connection: Connection, session: Session) {
   const publish = caught(
     connection,
     async (uri: string) => {
-      await settled(session, uri)
+      await ready(session, uri)
       const here = session.here(uri)
       const version = session.documents.get(uri)?.version
       if (here && version !== undefined)
         await connection.sendDiagnostics({
           uri,
           version,
-          diagnostics: diagnostics(here, session.typing.settledOf(here.checked, here.path)),
+          diagnostics: diagnostics(here, session.typing.finishedOf(here.checked, here.path)),
         })
     },
     () => undefined,
@@ -144,7 +144,7 @@ function addDiagnostics(connection: Connection, session: Session) {
   session.documents.onDidClose(({ document: { uri } }) => {
     if (session.pathOf(uri) !== null) inBackground(connection, () => reportClosed(uri))
   })
-  session.onSettled((stale) => {
+  session.onChange((stale) => {
     for (const uri of session.documents.keys()) {
       const path = session.pathOf(uri)
       if (path !== null && (stale === 'all' || stale.has(path))) inBackground(connection, () => publish(uri))

@@ -15,7 +15,7 @@ import type { Here } from './here.ts'
 import { createSettings } from './settings.ts'
 import { createOpenSheets } from './sheets.ts'
 import { createTyping } from './typing.ts'
-import { createWorkspace, type Settled, type Workspace } from './workspace.ts'
+import { createWorkspace, type Stale, type Workspace } from './workspace.ts'
 
 /** How long changes gather before what depends on them is checked again [ms]. */
 const gathering = 200
@@ -43,12 +43,12 @@ export function createSession(connection: Connection, client: Client, files: Fil
     ready: () => indexing,
     arrived(path) {
       workspace.recheck(path)
-      settleSoon()
+      reportSoon()
     },
   })
   /** Files of hourly weather that were asked for. */
   const asked = new Set<string>()
-  const listeners = new Set<(stale: Settled) => void>()
+  const listeners = new Set<(stale: Stale) => void>()
   const typing = createTyping((path) => report(new Set([path])))
   let timer: ReturnType<typeof setTimeout> | undefined
   let indexing = Promise.resolve()
@@ -59,7 +59,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
     typing.changed(path, document.getText())
     workspace.put(path, document.getText())
     wantWeather(path, document.getText())
-    settleSoon()
+    reportSoon()
   })
   documents.onDidOpen(({ document }) => {
     const { uri } = document
@@ -96,7 +96,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
     /** Fulfilled when all folders named so far have been read. */
     indexed: () => indexing,
     /** Called a moment after a change, with the files that must be checked again beside those that changed. */
-    onSettled(listener: (stale: Settled) => void): Disposable {
+    onChange(listener: (stale: Stale) => void): Disposable {
       listeners.add(listener)
       return { dispose: () => listeners.delete(listener) }
     },
@@ -112,7 +112,7 @@ export function createSession(connection: Connection, client: Client, files: Fil
         const uri = addresses.uriOf(path)
         if (!isOpen(path) && removed.some((folder) => uri.startsWith(`${folder}/`))) workspace.drop(path)
       }
-      settleSoon()
+      reportSoon()
     },
     reread,
   }
@@ -209,15 +209,15 @@ export function createSession(connection: Connection, client: Client, files: Fil
         }
       })
     }
-    settleSoon()
+    reportSoon()
   }
 
   function reportStale() {
-    const stale = workspace.settle()
+    const stale = workspace.takeStale()
     if (stale) report(stale)
   }
 
-  function report(stale: Settled) {
+  function report(stale: Stale) {
     listeners.forEach((listener) => inBackground(connection, () => listener(stale)))
   }
 
@@ -236,12 +236,12 @@ export function createSession(connection: Connection, client: Client, files: Fil
       after(async () => {
         const read = await files.read(addresses.uriOf(path), folderAbove(addresses.uriOf(path)))
         workspace.putWeather(path, typeof read === 'string' ? read : '')
-        settleSoon()
+        reportSoon()
       }),
     )
   }
 
-  function settleSoon() {
+  function reportSoon() {
     clearTimeout(timer)
     timer = setTimeout(() => inBackground(connection, reportStale), gathering)
   }

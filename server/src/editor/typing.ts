@@ -36,13 +36,13 @@ export function createTyping(ended: (path: string) => void) {
       stop(path)
     },
     /** What is found in a file, without what waits for the rest of a line. */
-    settledOf(file: ReadFile & { readonly findings: readonly Finding[] }, path: string): readonly Finding[] {
+    finishedOf(file: ReadFile & { readonly findings: readonly Finding[] }, path: string): readonly Finding[] {
       const end = texts.get(path) === file.tree.text ? edited.get(path)?.end : undefined
       if (end === undefined) return file.findings
-      const settled = file.findings.filter(isWholeAt(file, end))
-      if (settled.length === file.findings.length) return file.findings
+      const finished = file.findings.filter(isWholeAt(file, end))
+      if (finished.length === file.findings.length) return file.findings
       holding.add(path)
-      return settled
+      return finished
     },
   }
 

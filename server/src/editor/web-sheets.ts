@@ -44,18 +44,18 @@ export function webSheets(address: string, bytesAt: BytesAt): Sheets {
     const fresh = reader === null
     const own = (reader ??= start(address))
     return new Promise((resolve) => {
-      const settle = (sheet: Sheet) => {
+      const finish = (sheet: Sheet) => {
         clearTimeout(timer)
         own.onmessage = own.onerror = null
         resolve(sheet)
       }
       const fail = (problem: string) => {
         stop()
-        settle(unreadable(problem))
+        finish(unreadable(problem))
       }
       const timer = setTimeout(() => fail(tookTooLong), 1000 * (readingSeconds + (fresh ? startingSeconds : 0)))
       // the PDF library greets whoever starts a worker with it
-      own.onmessage = ({ data }: MessageEvent<Sheet | object>) => 'models' in data && settle(data)
+      own.onmessage = ({ data }: MessageEvent<Sheet | object>) => 'models' in data && finish(data)
       own.onerror = () => fail('the reading worker did not start')
       own.postMessage(bytes)
     })

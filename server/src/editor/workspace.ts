@@ -25,11 +25,11 @@ export interface Workspace {
   /** Something beside a file has changed. */
   recheck(path: string): void
   /** Forgets what depends on the changes since the last call. Null when nothing changed. */
-  settle(): Settled | null
+  takeStale(): Stale | null
 }
 
 /** Files that must be looked at again although they did not change themselves: those, or all. */
-export type Settled = ReadonlySet<string> | 'all'
+export type Stale = ReadonlySet<string> | 'all'
 
 /** Records that are kept as they were read. */
 const mostRead = 300
@@ -105,9 +105,9 @@ export function createWorkspace(
       changed.add(path)
       left.add(path)
     },
-    settle() {
+    takeStale() {
       if (changed.size === 0 && !all) return null
-      const users: Settled = all
+      const users: Stale = all
         ? 'all'
         : staleOf(new Set([...named, ...left, ...quick, ...[...changed].flatMap(usersOf)]))
       if (users === 'all') forgetChecks()
@@ -145,7 +145,7 @@ export function createWorkspace(
   }
 
   /** Settings that name a changed climate hold for all records. */
-  function staleOf(users: ReadonlySet<string>): Settled {
+  function staleOf(users: ReadonlySet<string>): Stale {
     return [...users].some((path) => recordOfPath(path)?.kind === 'library') ? 'all' : users
   }
 

@@ -5,7 +5,7 @@ import type { FileText } from '../records/unread.ts'
 import { readFile } from '../records/read.ts'
 import { readWeather, type WeatherFile } from '../records/weather-file.ts'
 import { createKin } from './kin.ts'
-import { createListed } from './listed.ts'
+import { createIndex } from './index-of-records.ts'
 import type { Library, ReferencePlace } from './library.ts'
 import { byPath } from './in-order.ts'
 import { Recent } from './recent.ts'
@@ -24,7 +24,7 @@ export function createLibrary(most = Infinity): Library {
   const read = new Recent<ReadFile>(most)
   const notesOf = new Map<(file: ReadFile<'panel'>) => unknown, Map<string, unknown>>()
   const roots = createRoots()
-  const listed = createListed(() => texts.keys(), roots.of)
+  const index = createIndex(() => texts.keys(), roots.of)
   let paths: readonly string[] | null = null
   /** Of the records that name others. */
   let naming: readonly string[] | null = null
@@ -47,8 +47,8 @@ export function createLibrary(most = Infinity): Library {
       if (!isNew) return
       paths = naming = null
       if (kind === 'library') roots.put(path)
-      if (kind === 'library') listed.forget()
-      else listed.put(path)
+      if (kind === 'library') index.forget()
+      else index.put(path)
     },
     drop(path) {
       kin.drop(path)
@@ -56,12 +56,12 @@ export function createLibrary(most = Infinity): Library {
       changed(path, recordOfPath(path)?.kind)
       paths = naming = null
       if (isSettings(path)) roots.drop(path)
-      if (isSettings(path)) listed.forget()
-      else listed.drop(path)
+      if (isSettings(path)) index.forget()
+      else index.drop(path)
     },
     setFolders(folders) {
       roots.setFolders(folders)
-      listed.forget()
+      index.forget()
       version++
     },
     file(path) {
@@ -78,10 +78,10 @@ export function createLibrary(most = Infinity): Library {
     },
     paths: () => (paths ??= [...texts.keys()].sort(byPath)),
     ofKind<K extends RecordKind>(kind: K, near: string) {
-      return filesOf<K>(listed.ofKind(kind, roots.of(near)))
+      return filesOf<K>(index.ofKind(kind, roots.of(near)))
     },
     byId<K extends RecordKind>(kind: K, id: string, near: string) {
-      return filesOf<K>(listed.byId(kind, id, roots.of(near)))
+      return filesOf<K>(index.byId(kind, id, roots.of(near)))
     },
     kinOf({ path }) {
       const root = roots.of(path)
@@ -113,7 +113,7 @@ export function createLibrary(most = Infinity): Library {
       weathers.set(path, known)
       return known
     },
-    hasSystems: (near) => listed.ofKind('system', roots.of(near)).length > 0,
+    hasSystems: (near) => index.ofKind('system', roots.of(near)).length > 0,
   }
   return library
 

@@ -70,23 +70,23 @@ function step(store: Store, run: StoreRun, h: number, soc: number, produced: num
   return after
 }
 
-function storable(store: Store, soc: number, surplus: number): number {
+export function storable(store: Store, soc: number, surplus: number): number {
   const missing = (1 - soc) * store.capacity
   if (!(missing > 0)) return 0
   const offered = Math.min(surplus, store.mostIn)
   return Math.min(offered, taken(store.acceptance, missing, offered * store.chargeEfficiency) / store.chargeEfficiency)
 }
 
-const fuller = (store: Store, soc: number, stored: number): number =>
+export const fuller = (store: Store, soc: number, stored: number): number =>
   Math.min(1, soc + (stored * store.chargeEfficiency) / store.capacity)
 
-const drawable = (store: Store, soc: number, wanted: number): number =>
+export const drawable = (store: Store, soc: number, wanted: number): number =>
   Math.min(wanted, leftIn(store, soc), store.mostOut)
 
-const emptier = (store: Store, soc: number, drawn: number): number =>
+export const emptier = (store: Store, soc: number, drawn: number): number =>
   drawn === leftIn(store, soc) ? Math.min(soc, store.floor) : soc - drawn / (store.dischargeEfficiency * store.capacity)
 
-const leftIn = ({ floor, capacity, dischargeEfficiency }: Store, soc: number): number =>
+export const leftIn = ({ floor, capacity, dischargeEfficiency }: Store, soc: number): number =>
   Math.max(0, (soc - floor) * capacity * dischargeEfficiency)
 
 /**
@@ -168,46 +168,4 @@ export function runTwice(
     if (soc === first) break
   }
   return twice
-}
-
-/** What `runTwice` writes of each hour, less what only a closer look needs: for many years, of which one is looked at. */
-export type Outline = Pick<StoreRun, 'soc' | 'unserved'>
-
-/**
- * @param into  written over: the same as `runTwice` writes
- * @returns     what is unserved in all [Wh], and the lowest state of charge
- */
-export function outlineTwice(
-  store: Store,
-  start: number,
-  produced: Float64Array,
-  load: Float64Array,
-  into: Outline,
-): { readonly unserved: number; readonly least: number } {
-  let soc = start
-  for (let pass = 0; pass < 2; pass++)
-    for (let h = 0; h < produced.length; h++) {
-      const surplus = produced[h]! - load[h]!
-      const first = into.soc[h]!
-      if (surplus >= 0) {
-        soc = fuller(store, soc, storable(store, soc, surplus))
-        into.unserved[h] = 0
-      } else {
-        const drawn = drawable(store, soc, -surplus)
-        soc = emptier(store, soc, drawn)
-        into.unserved[h] = -surplus - drawn
-      }
-      into.soc[h] = soc
-      if (pass === 1 && soc === first) return overall(into)
-    }
-  return overall(into)
-}
-
-function overall({ soc, unserved }: Outline): { readonly unserved: number; readonly least: number } {
-  let [all, least] = [0, 1]
-  for (let h = 0; h < soc.length; h++) {
-    all += unserved[h]!
-    if (soc[h]! < least) least = soc[h]!
-  }
-  return { unserved: all, least }
 }

@@ -1,6 +1,6 @@
 import type { Phrase } from '../wording/phrase.ts'
 import type { Plain } from './plain.ts'
-import type { Fix, Quantity, QuantityKind, QuantityProblem, Remark } from './quantity.ts'
+import type { Fix, Quantity, QuantityKind, QuantityProblem, SpellingNote } from './quantity.ts'
 
 export interface ReadOptions {
   /** The unit of a bare number. */
@@ -18,7 +18,7 @@ export interface Task {
 
 /** A peculiarity and the characters that would fix it. */
 export interface Note {
-  readonly code: Remark['code']
+  readonly code: SpellingNote['code']
   readonly message: Phrase
   readonly start: number
   readonly end: number

@@ -3,10 +3,10 @@ import type { Draft, Note, Task } from './draft.ts'
 import { guess, problem, replaced } from './draft.ts'
 import type { Scanned } from './number.ts'
 
-type SpellingNote = Omit<Note, 'code' | 'certainty'> & { certainty?: Note['certainty'] }
+type Spelling = Omit<Note, 'code' | 'certainty'> & { certainty?: Note['certainty'] }
 
 /** A note on the plain characters `start` to `end`. */
-export function spelling({ plain }: Task, note: SpellingNote): Note {
+export function spelling({ plain }: Task, note: Spelling): Note {
   return { code: 'spelling', certainty: 'same', ...note, start: plain.start(note.start), end: plain.end(note.end) }
 }
 

@@ -78,7 +78,7 @@ const inThousands = new Set(['mm', 'W', 'Wh', 'g', 'mAh'])
 const inDecimals = new Set(['m', 'kg', 'lb', 'in', 'ft'])
 
 /** A number with one comma before three digits, where its unit says what the comma is. */
-export function settled(number: Scanned, unit: string): Scanned {
+export function disambiguated(number: Scanned, unit: string): Scanned {
   const { ambiguous, ...rest } = number
   if (!ambiguous || !(inThousands.has(unit) || inDecimals.has(unit))) return number
   if (inDecimals.has(unit)) return { ...rest, odd: 'decimal-comma' }

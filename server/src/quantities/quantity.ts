@@ -57,7 +57,7 @@ export interface Fix {
 }
 
 /** A harmless peculiarity of a text that was read all the same: a decimal comma, a wrong degree sign. */
-export interface Remark {
+export interface SpellingNote {
   readonly code: 'decimal-comma' | 'spelling'
   readonly message: Phrase
   readonly start: number
@@ -66,5 +66,5 @@ export interface Remark {
 }
 
 export type Reading =
-  | { readonly quantity: Quantity; readonly remarks: readonly Remark[]; readonly problem?: undefined }
+  | { readonly quantity: Quantity; readonly notes: readonly SpellingNote[]; readonly problem?: undefined }
   | { readonly quantity?: undefined; readonly problem: QuantityProblem }

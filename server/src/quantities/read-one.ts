@@ -5,7 +5,7 @@ import { kinds } from './kinds.ts'
 import { bare, measure } from './measure.ts'
 import { numberNote, numberProblem, readOver, spelling } from './notes.ts'
 import type { Scanned } from './number.ts'
-import { scanNumber, settled } from './number.ts'
+import { scanNumber, disambiguated } from './number.ts'
 import { readCompound } from './read-compound.ts'
 import { readGauge } from './read-gauge.ts'
 import { looksLikeDigits } from './misread.ts'
@@ -33,7 +33,7 @@ export function readOne(task: Task): Draft {
   const to = scanned.end + found.unit.trimEnd().length
   const extra = found.extra ? [readOver(task, text.indexOf(found.extra, to), found.extra)] : []
   const unit = unitOfKind(found.unit, task.kind)
-  const number = settled(scanned, unit?.symbol ?? '')
+  const number = disambiguated(scanned, unit?.symbol ?? '')
   if (number.ambiguous) return numberProblem(task, number)
   const all = [...notes, ...numberNote(task, number), ...extra]
   if (found.unit.trim() === '' || !unit) return bare(task, all, number)

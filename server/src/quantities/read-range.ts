@@ -6,6 +6,7 @@ import { kinds } from './kinds.ts'
 import { defaultUnit, halfInBase, missingUnit } from './measure.ts'
 import { numberNote, numberProblem, spelling } from './notes.ts'
 import { scanNumber } from './number.ts'
+import { plain } from './plain.ts'
 import { unreadUnit } from './unread-unit.ts'
 import { unitOfKind } from './unit-text.ts'
 
@@ -15,6 +16,22 @@ const between =
 
 /** Two temperatures, the lowest and the highest: `-40..85 °C`, `-40 °C to +85 °C`. */
 export function readRange(task: Task): Draft {
+  const pair = /^(.*\d.*\d\s*(?:°|deg\.?)?\s*[CFK])\s*[(/]\s*([^()]*\d.*[CFK])\s*\)?\s*$/.exec(task.plain.text)
+  return (pair && readBoth(task, pair[1]!.trim(), pair[2]!.trim())) ?? readRangeOf(task)
+}
+
+/** `-40 to 185 °F (-40..85 °C)`: the same in two units, read as the first where they agree. */
+function readBoth(task: Task, first: string, second: string): Draft | null {
+  const [a, b] = [first, second].map((part) => readRangeOf({ ...task, plain: plain(part) }).quantity)
+  if (!a || !b || a.unit === b.unit) return null
+  const near = (x = 0, y = 0) => Math.abs(x - y) <= 1.01 * (a.half + b.half)
+  if (!near(a.value, b.value) || !near(a.upper, b.upper)) return null
+  const message = phrase`"${task.plain.typed.trim()}" agrees, and was read as ${first}`
+  const replaced = { start: 0, end: task.plain.text.trimEnd().length, replacement: first }
+  return { quantity: a, notes: [spelling(task, { ...replaced, message, why: phrase`one of the two` })] }
+}
+
+function readRangeOf(task: Task): Draft {
   const { text, typed } = task.plain
   start.lastIndex = 0
   const [lead = '', sign1 = ''] = start.exec(text) ?? []

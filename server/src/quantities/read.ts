@@ -3,11 +3,12 @@ import type { Draft, Note, ReadOptions, Task } from './draft.ts'
 import { problem } from './draft.ts'
 import { kinds } from './kinds.ts'
 import { plain } from './plain.ts'
-import type { QuantityKind, Reading, Remark } from './quantity.ts'
+import type { QuantityKind, Reading, SpellingNote } from './quantity.ts'
 import { readRange } from './read-range.ts'
 import { readMoney } from './read-money.ts'
 import { readOne } from './read-one.ts'
 import { readTolerance } from './read-tolerance.ts'
+import { withoutExtras } from './without-extras.ts'
 
 export type { ReadOptions } from './draft.ts'
 
@@ -17,7 +18,7 @@ export type { ReadOptions } from './draft.ts'
  * @param text     the scalar as typed, without quotes
  * @param kind     what the field holds
  * @param options  what a bare number is taken for
- * @returns        the quantity with remarks on harmless spellings, or why it is none; never throws
+ * @returns        the quantity with notes on harmless spellings, or why it is none; never throws
  */
 export function readQuantity(text: string, kind: QuantityKind, options: ReadOptions = {}): Reading {
   const key = `${kind} ${options.unit ?? ''} ${options.currency ?? ''} ${text}`
@@ -35,13 +36,13 @@ function readAfresh(text: string, kind: QuantityKind, options: ReadOptions): Rea
   const draft = attempt(text, kind, options)
   const reads = (fix: { text: string }) => fix.text !== text && attempt(fix.text, kind, options).quantity !== undefined
   if (draft.problem) return { problem: { ...draft.problem, fixes: draft.problem.fixes().filter(reads) } }
-  if (draft.notes.length === 0) return { quantity: draft.quantity, remarks: [] }
-  return { quantity: draft.quantity, remarks: draft.notes.map((note) => remark(text, note, draft.notes, reads)) }
+  if (draft.notes.length === 0) return { quantity: draft.quantity, notes: [] }
+  return { quantity: draft.quantity, notes: draft.notes.map((note) => spellingNote(text, note, draft.notes, reads)) }
 }
 
 function attempt(text: string, kind: QuantityKind, options: ReadOptions): Draft {
   if (text.length > longest) return tooLong(text, kind, options)
-  const task: Task = { plain: plain(kind === 'temperature' ? withoutTolerance(text) : text), kind, options }
+  const task: Task = { plain: plain(withoutExtras(text, kind)), kind, options }
   if (notGiven.test(task.plain.text)) {
     const length = task.plain.text.length
     const what = text.trim() === '' ? phrase`Nothing is given here` : phrase`"${text.trim()}" says that it is not given`
@@ -50,17 +51,6 @@ function attempt(text: string, kind: QuantityKind, options: ReadOptions): Draft 
   const draft = readerOf(kind)(task)
   return draft.problem ? draft : { quantity: draft.quantity, notes: [...draft.notes, ...lookalikes(task)] }
 }
-
-/** Sheets print NOCT as `46 ± 2 °C`, and no field takes the ± of a temperature: blanks in its place. */
-function withoutTolerance(text: string): string {
-  const [, number, unit, tolerance = '', behind = '', end = ''] = tolerated.exec(text) ?? []
-  if (number === undefined) return text
-  const blanks = (part: string) => ' '.repeat(part.length)
-  return unit ? number + unit + blanks(tolerance + behind + end) : number + blanks(tolerance) + behind + blanks(end)
-}
-
-const tolerated =
-  /^(.*\d\s*)((?:[°º˚]\s*)?[CFK℃℉]\s*)?((?:\(\s*)?(?:±|\+\/?[-−])\s*\d+(?:[.,]\d+)?)(\s*(?:[°º˚]\s*)?[CFK℃℉])?(\s*(?:\)\s*)?)$/
 
 /** No quantity of a datasheet takes more characters; a pasted page is not searched for one. */
 const longest = 200
@@ -130,8 +120,13 @@ function shown(chars: string): string {
   return `"${chars}" (U+${chars.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')})`
 }
 
-/** A remark's fix makes all harmless fixes at once, so that applying one does not undo another. */
-function remark(text: string, note: Note, notes: readonly Note[], reads: (fix: { text: string }) => boolean): Remark {
+/** A note's fix makes all harmless fixes at once, so that applying one does not undo another. */
+function spellingNote(
+  text: string,
+  note: Note,
+  notes: readonly Note[],
+  reads: (fix: { text: string }) => boolean,
+): SpellingNote {
   const edits = notes.filter((n) => n === note || n.certainty === 'same').sort((a, b) => b.start - a.start)
   const fixed = edits.reduce((t, e) => t.slice(0, e.start) + e.replacement + t.slice(e.end), text)
   const fix = { text: fixed.trim(), why: note.why, certainty: note.certainty }

@@ -40,7 +40,7 @@ export function createReader(program: string): Reader {
     const fresh = child === null
     const reader = (child ??= start())
     return new Promise((resolve) => {
-      const settle = (sheet: Sheet, lasting: boolean) => {
+      const finish = (sheet: Sheet, lasting: boolean) => {
         clearTimeout(timer)
         clearInterval(watch)
         reader.removeAllListeners()
@@ -48,14 +48,14 @@ export function createReader(program: string): Reader {
       }
       const fail = (problem: string) => {
         stop()
-        settle(unreadable(problem), false)
+        finish(unreadable(problem), false)
       }
       // a new process first loads the library
       const timer = setTimeout(() => fail(tookTooLong), 1000 * (readingSeconds + (fresh ? startingSeconds : 0)))
       const watch = setInterval(() => {
         if ((memoryOf(reader.pid ?? 0) ?? 0) > 1e6 * (atRest + megabytes)) fail(tookTooMuch)
       }, often)
-      reader.once('message', (sheet) => settle(sheet as Sheet, true))
+      reader.once('message', (sheet) => finish(sheet as Sheet, true))
       reader.once('exit', () => fail(tookTooMuch))
       reader.once('error', () => fail('the reading process did not start'))
       reader.send({ bytes }, (error) => error && fail('the reading process did not start'))

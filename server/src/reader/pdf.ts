@@ -1,5 +1,5 @@
 import { openPdf } from './pdf-file.ts'
-import type { Page, Run } from '../sheets/page.ts'
+import type { Page, Run, Turn } from '../sheets/page.ts'
 
 /** More pages than any datasheet has. */
 export const mostPages = 50
@@ -16,16 +16,30 @@ export async function pagesOf(bytes: Uint8Array): Promise<readonly Page[]> {
     const pages: Page[] = []
     for (let number = 1; number <= Math.min(document.numPages, mostPages); number++) {
       const page = await document.getPage(number)
-      const view = page.getViewport({ scale: 1 })
       const { items } = await page.getTextContent()
-      const runs = items.flatMap((item) => ('str' in item ? runOf(item, view.transform) : []))
-      pages.push({ number, width: view.width, height: view.height, runs })
+      const texts = items.flatMap((item) => ('str' in item ? [item] : []))
+      const turn = turnOf(texts, page.getViewport({ scale: 1 }).transform)
+      const view = page.getViewport({ scale: 1, rotation: (page.rotate + turn) % 360 })
+      const runs = texts.flatMap((item) => runOf(item, view.transform))
+      pages.push({ number, width: view.width, height: view.height, turn, runs })
       page.cleanup()
     }
     return pages
   } finally {
     await task.destroy()
   }
+}
+
+/** By how much a page has to be turned [degrees clockwise] so that most of its text is upright: tables are printed sideways. */
+function turnOf(items: readonly Item[], [A = 0, B = 0, C = 0, D = 0]: readonly number[]): Turn {
+  const letters = { 0: 0, 90: 0, 180: 0, 270: 0 }
+  for (const { str, transform } of items) {
+    const [a = 0, b = 0] = transform
+    const angle = Math.round((Math.atan2(B * a + D * b, A * a + C * b) * 2) / Math.PI)
+    letters[((360 - 90 * angle) % 360) as Turn] += str.length
+  }
+  const most = ([90, 180, 270] as const).find((turn) => letters[turn] > 3 * (letters[0] + 20))
+  return most ?? 0
 }
 
 interface Item {

@@ -96,7 +96,7 @@ export const reading = {
   ),
 } as const
 
-/** Which facts a quantity reader's problem or remark belongs to. */
+/** Which facts a quantity reader's problem or note belongs to. */
 export const quantityFacts = {
   'no-number': reading.noNumber,
   'not-given': reading.notGiven,

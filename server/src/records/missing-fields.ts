@@ -31,7 +31,7 @@ function absent(fields: readonly string[], root: FieldInfo, tree: Tree): Finding
   const group = parentPointer(fields[0]!)
   const key = groupKey(group)
   const from = key ? phrase`under ${key}` : phrase`from the record`
-  const names = listed(fields.map(keyOf))
+  const names = named(fields.map(keyOf))
   const message =
     fields.length > 1
       ? phrase`${names} are missing ${from}${such(fields, root)}.`
@@ -43,7 +43,7 @@ function unfilled(fields: readonly string[], root: FieldInfo, tree: Tree): Findi
   const first = fields[0]!
   const groups = byGroup(fields).map((own) => {
     const key = groupKey(parentPointer(own[0]!))
-    return key ? phrase`${listed(own.map(keyOf))} under ${key}` : listed(own.map(keyOf))
+    return key ? phrase`${named(own.map(keyOf))} under ${key}` : named(own.map(keyOf))
   })
   const message =
     fields.length > 1
@@ -87,5 +87,5 @@ function placeOf(group: string, tree: Tree): Span {
 }
 
 /** length, width and thickness */
-const listed = (words: readonly string[]): string | Phrase =>
+const named = (words: readonly string[]): string | Phrase =>
   words.length < 2 ? words.join('') : phrase`${words.slice(0, -1).join(', ')} and ${words.at(-1)}`

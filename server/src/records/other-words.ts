@@ -12,7 +12,7 @@ export interface Meant {
 }
 
 /** Small letters, one mark between words: `Max. Power` is `max_power`. */
-const plainly = (word: string): string =>
+export const plainly = (word: string): string =>
   word
     .toLowerCase()
     .split(/[-. _]/)
@@ -45,6 +45,9 @@ function isSide(key: string, value: Entry['value'], free: readonly FieldInfo[]):
   const height = readQuantity(value.text, 'length', { unit: 'mm' }).quantity?.value ?? 0
   return height > 0.1 ? free.find((field) => field.key === 'length' || field.key === 'width') : undefined
 }
+
+/** The field of a group that a word names, a label as datasheets print it too. */
+export const fieldNamedIn = (word: string, group: FieldInfo): FieldInfo | null => named(word, group.fields ?? [], group)
 
 function named(key: string, free: readonly FieldInfo[], group: FieldInfo): FieldInfo | null {
   const word = plainly(key)

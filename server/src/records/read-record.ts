@@ -1,4 +1,4 @@
-import { phrase } from '../wording/phrase.ts'
+import { phrase, type Phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding, type Proposed } from '../findings/make.ts'
 import { isDay } from './dates.ts'
@@ -111,10 +111,10 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   /** @param free  fields of the same group that are not typed */
   function quantity(f: FieldInfo, node: ScalarNode, free: readonly FieldInfo[]): Measure | undefined {
     const options = { ...(f.unit && { unit: f.unit }), ...(context.currency && { currency: context.currency }) }
-    const rate = f.kind === 'current' ? chargeRate(node) : undefined
+    const rate = f.kind === 'current' ? chargeRate(node) : f.kind === 'voltage-coefficient' ? perCell(node) : undefined
     if (rate) return rate
     const read = readQuantity(node.text, f.kind!, options)
-    const notes = read.problem ? [read.problem] : read.remarks
+    const notes = read.problem ? [read.problem] : read.notes
     for (const note of notes) {
       const at = startOf(node)
       const span = at === null ? node.span : { start: at + note.start, end: at + note.end }
@@ -172,16 +172,34 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     const fixed = `${formatNumber(rate * capacity.value, 4)} A`
     const { quantity } = readQuantity(fixed, 'current')
     const sentence = phrase`${node.text} is ${fixed}: ${rate} times the capacity ${amount.text}.`
-    const corrections: Proposed[] = [
-      {
-        pointer: node.pointer,
-        text: fixed,
-        why: phrase`as a current`,
-        certainty: 'same',
-        edits: [replaceNode(context.tree, node, fixed)],
-      },
-    ]
-    findings.push(finding(reading.otherWord, node, sentence, { corrections }))
+    return meant(node, quantity, sentence, { ...inOtherWords(node, fixed), why: phrase`as a current` })
+  }
+
+  /** `-2.1 mV/K per cell`: that of the panel is as many times larger as it has cells in series. */
+  function perCell(node: ScalarNode): Measure | undefined {
+    const one = /^(.*?)\s*(?:\bper|\/)\s*cell$/i.exec(node.text.trim())?.[1]
+    const own = one === undefined ? undefined : readQuantity(one, 'voltage-coefficient').quantity
+    const cells = nodeAtPointer(context.tree, '/cells/in_series')
+    const count = cells?.kind === 'scalar' ? scalarValue(cells) : null
+    if (!own || own.dimension === 'per-kelvin' || typeof count !== 'number' || !(count > 0)) return undefined
+    const fixed = `${formatNumber(count * Number.parseFloat(one!.replace('−', '-')), 4)} ${own.unit}`
+    const { quantity } = readQuantity(fixed, 'voltage-coefficient')
+    const sentence = phrase`${node.text} is ${fixed} for the panel: ${count} cells in series.`
+    return meant(node, quantity, sentence, { ...inOtherWords(node, fixed), why: phrase`of the whole panel` })
+  }
+
+  function inOtherWords(node: ScalarNode, text: string) {
+    return {
+      pointer: node.pointer,
+      text,
+      certainty: 'same' as const,
+      edits: [replaceNode(context.tree, node, text)],
+    }
+  }
+
+  /** What was typed in other terms, with the text that says it in those of the field. */
+  function meant(node: ScalarNode, quantity: Measure['quantity'] | undefined, sentence: Phrase, correction: Proposed) {
+    findings.push(finding(reading.otherWord, node, sentence, { corrections: [correction] }))
     return quantity && { ...text(node), value: quantity.value, quantity }
   }
 

@@ -383,6 +383,7 @@ export interface Settings {
   }
   readonly currency?: Field<string>
   readonly practice?: Field<'IEC' | 'NEC'>
+  readonly columns: Readonly<Record<string, Field<string>>>
   readonly severities: Readonly<Record<string, Field<'error' | 'warning' | 'information' | 'hint' | 'off'>>>
   readonly price_bands: {
     readonly flexible: {

@@ -3598,6 +3598,23 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     ]
    },
    {
+    "key": "columns",
+    "title": "columns",
+    "description": "What headings of tables mean that do not name a field themselves: the path of the field and, for bare numbers, their unit; `-` leaves a column out.",
+    "type": "map",
+    "item": {
+     "key": "",
+     "title": "column",
+     "description": "The path of a field, with the unit of bare numbers; `-` leaves the column out.",
+     "examples": [
+      "stc.voc V",
+      "stc.pmax",
+      "-"
+     ],
+     "type": "text"
+    }
+   },
+   {
     "key": "severities",
     "title": "severities",
     "description": "Severity per rule id; `off` silences a rule.",
@@ -3776,7 +3793,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
    {
     "key": "measurements",
     "title": "measurements",
-    "description": "How measured values of a system are judged.",
+    "description": "how measured values of a system are evaluated.",
     "type": "group",
     "fields": [
      {

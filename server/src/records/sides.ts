@@ -14,8 +14,12 @@ export interface Side {
 const keys = ['length', 'width', 'thickness'] as const
 const between = /[x×*]|\bby\b/gi
 
-/** The sides of `1190 x 735 x 2.5 mm`, two or three, each with its unit; null for what is no such text. */
-export function sidesIn(text: string): readonly Side[] | null {
+/**
+ * The sides of `1190 x 735 x 2.5 mm`, two or three, each with its unit; null for what is no such text. The same in another
+ * unit, in brackets behind it, is left out.
+ */
+export function sidesIn(whole: string): readonly Side[] | null {
+  const text = whole.replace(/\s*[(/]\s*\d[^()/]*\)?\s*$/, '')
   const parts: { readonly text: string; readonly start: number; readonly end: number }[] = []
   let start = 0
   for (const { index, 0: joint } of [...text.matchAll(between), { index: text.length, 0: '' }]) {

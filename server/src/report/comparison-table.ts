@@ -32,7 +32,7 @@ const columns: readonly Column[] = [
   price('price', (row) => row.price),
   price('per kWh', ({ price_per_kwh: each }) => each),
   {
-    head: 'remarks',
+    head: 'notes',
     text: ({ front, excluded, warranty_void: isVoid }) =>
       excluded ?? isVoid ?? (front ? 'no other panel is better' : ''),
   },

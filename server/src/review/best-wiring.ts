@@ -28,17 +28,17 @@ export function bestWiring(
   bank: Bank | null,
   loss: number,
 ): Better | null {
-  const listed = array.panels.flatMap((panels) => Array.from({ length: countOf(panels) }, () => panels))
-  const sorted = [...listed].sort((a, b) => likeness(system, a) - likeness(system, b))
-  const isSorted = sorted.every((panels, i) => panels === listed[i])
+  const given = array.panels.flatMap((panels) => Array.from({ length: countOf(panels) }, () => panels))
+  const sorted = [...given].sort((a, b) => likeness(system, a) - likeness(system, b))
+  const isSorted = sorted.every((panels, i) => panels === given[i])
   const now = Math.max(1, array.entry.wiring.in_series?.value ?? 1)
-  if (listed.length > 40) return null
-  const lengths = Array.from({ length: listed.length }, (_, i) => i + 1).filter((n) => listed.length % n === 0)
+  if (given.length > 40) return null
+  const lengths = Array.from({ length: given.length }, (_, i) => i + 1).filter((n) => given.length % n === 0)
   let best: Better | null = null
   for (const [order, isOrderOther] of isSorted
-    ? ([[listed, false]] as const)
+    ? ([[given, false]] as const)
     : ([
-        [listed, false],
+        [given, false],
         [sorted, true],
       ] as const))
     for (const series of lengths) {

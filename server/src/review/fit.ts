@@ -1,4 +1,4 @@
-import { packPanels, type Place } from './packing/pack-panels.ts'
+import { packPanels, type LaidPanel } from './packing/pack-panels.ts'
 import type { SurfaceShape } from './packing/surface.ts'
 import { countOf } from './strings.ts'
 import type { ResolvedPanels, ResolvedSystem, Surface } from './resolved.ts'
@@ -6,7 +6,7 @@ import type { ResolvedPanels, ResolvedSystem, Surface } from './resolved.ts'
 /** Where the panels of one kind come to lie on a surface. */
 export interface Laid {
   readonly panels: ResolvedPanels
-  readonly places: readonly Place[]
+  readonly places: readonly LaidPanel[]
   readonly wanted: number
   /** Whether it is certain that no more fit. */
   readonly proven: boolean

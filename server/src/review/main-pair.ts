@@ -17,7 +17,7 @@ export const mainPairPhrases = {
 
 const say = sayFrom(mainPairPhrases)
 
-/** The main fuse and cable, which are judged together: what sets one right must not make the other wrong. */
+/** The main fuse and cable, which are checked together: what sets one right must not make the other wrong. */
 export interface MainPair {
   /** What both must carry [A]. */
   readonly design: number

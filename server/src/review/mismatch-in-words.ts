@@ -13,7 +13,7 @@ export const mismatchPhrases = {
     now: '{series}S{parallel}P loses {loss} of the year',
     and: '{now}; {wiring}',
     sorted: 'like panels together, {series}S{parallel}P loses {loss}',
-    asListed: '{series}S{parallel}P loses {loss}',
+    inOrder: '{series}S{parallel}P loses {loss}',
   },
 } as const satisfies Catalogue
 
@@ -43,7 +43,7 @@ export function lostIn(system: ResolvedSystem, array: ResolvedArray): Lost | nul
   const better = loss > much ? bestWiring(system, array, bank, loss) : null
   if (!better) return { share: loss, said: now, proposal: null }
   const wiring = say({
-    say: better.isOrderOther ? 'sorted' : 'asListed',
+    say: better.isOrderOther ? 'sorted' : 'inOrder',
     with: { series: better.series, parallel: better.parallel, loss: roughPercent(Math.max(0, better.loss)) },
   })
   const proposal = proposalOf(array, better, wiring)

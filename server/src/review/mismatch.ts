@@ -52,14 +52,15 @@ export function mismatchOfStrings(
 ): Mismatch | null {
   const sky = skyOf(system)
   const held = clampOf(array, bank)
-  const seats = seatsOf(system, strings, held)
-  if (!sky || !seats) return null
+  const listed = seatsOf(system, strings, held)
+  if (!sky || !listed) return null
+  const seats = held === null ? inLowestTerms(listed) : listed
   const voltage = held === null ? null : held * Math.max(1, array.entry.wiring.in_series?.value ?? 1)
   const ofSky = worked.get(sky) ?? new Map<string, Mismatch | null>()
   worked.set(sky, ofSky)
   const key = keyOf(seats, voltage)
   const found = ofSky.has(key) ? ofSky.get(key)! : hourByHour(sky, seats, voltage)
-  if (ofSky.size > 64) ofSky.clear()
+  if (ofSky.size > 256) ofSky.clear()
   ofSky.set(key, found)
   return found
 }
@@ -144,6 +145,21 @@ function seatsOf(system: ResolvedSystem, strings: Strings, held: number | null):
   }
   return { all, strings: [...distinct.values()] }
 }
+
+/** Strings twice as long, or twice as many of each, lose the same share. */
+function inLowestTerms({ all, strings }: Seats): Seats {
+  const length = strings.flatMap(({ seats }) => [...seats.values()]).reduce(commonDivisor, 0)
+  const side = strings.map(({ count }) => count).reduce(commonDivisor, 0)
+  return {
+    all: all.map((seat) => ({ ...seat, count: seat.count / length / side })),
+    strings: strings.map(({ seats, count }) => ({
+      seats: new Map([...seats].map(([s, panels]) => [s, panels / length])),
+      count: count / side,
+    })),
+  }
+}
+
+const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b))
 
 /** A string across a curve lies one half on each side of it. */
 function facingIn(

@@ -2,7 +2,7 @@ import { bankOf, inverterEfficiency } from './bank.ts'
 import { costOf } from './cost.ts'
 import { allowable, inside, onRoof } from './cable-figures.ts'
 import { shapeOf } from './fit.ts'
-import { listed } from '../findings/listed.ts'
+import { joinWords } from '../findings/join-words.ts'
 import { vocAt } from './panel-at.ts'
 import { loadsAtAnyTime } from './loads.ts'
 import { lacksCurve } from './mismatch.ts'
@@ -141,7 +141,7 @@ function* battery(resolved: ResolvedSystem): Generator<string> {
     yield `Losses of the inverter: its efficiency is not given; ${100 * inverterEfficiency(undefined)} % is assumed.`
   const anyTime = loadsAtAnyTime(resolved).map(({ name }) => name?.text ?? 'a load')
   if (anyTime.length > 0)
-    yield `When on the day ${listed(anyTime)} ${anyTime.length > 1 ? 'run' : 'runs'}: not given; spread over all of it, and more goes unmet where loads run in the evening.`
+    yield `When on the day ${joinWords(anyTime)} ${anyTime.length > 1 ? 'run' : 'runs'}: not given; spread over all of it, and more goes unmet where loads run in the evening.`
   if (loads.length === 0) yield 'Balance of the year: no loads are given.'
 }
 
@@ -159,7 +159,7 @@ function* currents({ system, battery: own }: ResolvedSystem): Generator<string> 
   }
   const mean = loads.filter(isMeanOnly).flatMap(({ name }) => name?.text ?? [])
   if (mean.length > 0)
-    yield `What ${listed(mean)} ${mean.length > 1 ? 'draw' : 'draws'} at once: only the day is given.`
+    yield `What ${joinWords(mean)} ${mean.length > 1 ? 'draw' : 'draws'} at once: only the day is given.`
   // arrays that lack the same share a line
   const lacking = new Map<string, string[]>()
   for (const { id, disconnect, output } of arrays) {
@@ -168,9 +168,10 @@ function* currents({ system, battery: own }: ResolvedSystem): Generator<string> 
       ...(output.fuse ? [] : ['output fuse']),
       ...(output.cable.size && output.cable.insulation ? [] : ['output cable']),
     ]
-    if (missing.length > 0) lacking.set(listed(missing), [...(lacking.get(listed(missing)) ?? []), id?.text ?? 'array'])
+    if (missing.length > 0)
+      lacking.set(joinWords(missing), [...(lacking.get(joinWords(missing)) ?? []), id?.text ?? 'array'])
   }
-  for (const [missing, names] of lacking) yield `${listed(names)}: ${missing} not given.`
+  for (const [missing, names] of lacking) yield `${joinWords(names)}: ${missing} not given.`
 }
 
 function* budget(system: ResolvedSystem): Generator<string> {
@@ -179,5 +180,5 @@ function* budget(system: ResolvedSystem): Generator<string> {
   const names = [...new Set(costOf(system, limit.quantity.unit).missing)]
   if (names.length === 0) return
   const [give, are] = names.length > 1 ? ['give', 'are'] : ['gives', 'is']
-  yield `Budget: ${listed(names)} ${give} no price in ${limit.quantity.unit} and ${are} not counted.`
+  yield `Budget: ${joinWords(names)} ${give} no price in ${limit.quantity.unit} and ${are} not counted.`
 }

@@ -48,7 +48,7 @@ export interface ResolvedSystem {
   readonly system: System
   readonly arrays: readonly ResolvedArray[]
   readonly measurements: readonly ResolvedMeasurement[]
-  /** How measured values are judged, where the settings say it. */
+  /** How measured values are evaluated, where the settings say it. */
   readonly measuring?: Settings['measurements']
   readonly battery?: Used<Battery>
   readonly climate?: Used<Climate>

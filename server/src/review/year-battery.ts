@@ -1,10 +1,13 @@
-import { outlineTwice, runTwice, type Store } from '../physics/battery.ts'
+import { runTwice, type Store } from '../physics/battery.ts'
+import { drainOf, outlineTwice, type Drain } from '../physics/battery-outline.ts'
 import type { SunHours } from '../physics/sun-hours.ts'
 import type { System } from '../records/records.generated.ts'
 import type { Bank } from './bank.ts'
 import { batteryTemperature, chargeInFrost, frostOf } from './frost.ts'
 import { controllersOwn, demandOf, running, type Demand, type Running } from './loads.ts'
 import type { ResolvedSystem } from './resolved.ts'
+import type { Sunny } from './sun.ts'
+import { byHour } from './year-yield.ts'
 
 /** A year hour by hour [Wh], and the state of charge. */
 export interface Hours {
@@ -19,16 +22,23 @@ export interface Hours {
   readonly heat: Float64Array
 }
 
-/** The last that was asked for, of a system as it was typed, and what else it depends on. */
-const kept = new WeakMap<System, { readonly from: readonly unknown[]; readonly around: Surroundings }>()
+/** Of a system as it was typed, by what the controllers take for themselves; for as long as the rest stays. */
+interface Kept {
+  readonly from: readonly unknown[]
+  readonly byOwn: Map<number, Surroundings>
+}
+
+const kept = new WeakMap<System, Kept>()
 
 /** The same for all arrays that a system may have, so long as their controllers take as much for themselves. */
 export function keptSurroundings(system: ResolvedSystem, bank: Bank, sky: SunHours): Surroundings {
-  const from = [system.battery, sky, controllersOwn(system)]
-  const known = kept.get(system.system)
-  if (known && from.every((one, i) => one === known.from[i])) return known.around
-  const around = surroundings(system, bank, sky, demandOf(system))
-  kept.set(system.system, { from, around })
+  const from = [system.battery, sky]
+  let known = kept.get(system.system)
+  if (!known?.from.every((one, i) => one === from[i])) kept.set(system.system, (known = { from, byOwn: new Map() }))
+  const own = controllersOwn(system)
+  const around = known.byOwn.get(own) ?? surroundings(system, bank, sky, demandOf(system))
+  if (known.byOwn.size > 16) known.byOwn.clear()
+  known.byOwn.set(own, around)
   return around
 }
 
@@ -36,17 +46,18 @@ export function keptSurroundings(system: ResolvedSystem, bank: Bank, sky: SunHou
 export interface Surroundings {
   readonly store: Store
   readonly load: Float64Array
+  readonly drain: Drain
   /** What other sources give; null for nothing. */
   readonly other: Float64Array | null
   readonly frost: ReturnType<typeof frostOf>
   readonly bank: Bank
   readonly temperature: Float64Array
   /** Written over by each year: what comes in, what of it may be offered, what warms the battery, what all take. */
-  readonly fields: Record<'produced' | 'offered' | 'heat' | 'taken' | 'soc' | 'unserved', Float64Array>
+  readonly fields: Record<'solar' | 'produced' | 'offered' | 'heat' | 'taken' | 'soc' | 'unserved', Float64Array>
 }
 
 export function surroundings(system: ResolvedSystem, bank: Bank, sky: SunHours, demand: Demand): Surroundings {
-  const field = () => new Float64Array(sky.global.length)
+  const field = (more = 0) => new Float64Array(sky.global.length + more)
   const load = field()
   const other = system.system.other_sources.length > 0 ? field() : null
   sky.days.forEach(({ month }, d) => {
@@ -68,8 +79,8 @@ export function surroundings(system: ResolvedSystem, bank: Bank, sky: SunHours, 
   const meetsFrost = frost !== null && temperature.some((t) => t < frost.limit)
   const [produced, heat] = [field(), field()]
   const [offered, taken] = meetsFrost ? [field(), field()] : [produced, load]
-  const fields = { produced, offered, heat, taken, soc: field(), unserved: field() }
-  return { store, load, other, frost: meetsFrost ? frost : null, bank, temperature, fields }
+  const fields = { solar: field(), produced, offered, heat, taken, soc: field(1), unserved: field(1) }
+  return { store, load, drain: drainOf(load), other, frost: meetsFrost ? frost : null, bank, temperature, fields }
 }
 
 /** What comes in, what of it the battery is offered, and what is taken: written into the fields. */
@@ -82,15 +93,50 @@ function meet({ load, other, frost, bank, temperature, fields }: Surroundings, s
   for (let h = 0; h < load.length; h++) taken[h] = load[h]! + heat[h]!
 }
 
-/** What is unserved in a year [Wh], and the lowest state of charge. */
+/**
+ * What is unserved in a year [Wh], and the lowest state of charge.
+ *
+ * @param passed  by the controllers, one for each sunny hour [Wh]
+ */
 export function outcome(
   around: Surroundings,
-  solar: Float64Array,
+  sunny: Sunny,
+  passed: Float64Array,
 ): { readonly unserved: number; readonly least: number } {
-  const { store, fields } = around
-  meet(around, solar)
-  return outlineTwice(store, 1, fields.offered, fields.taken, fields)
+  const { store, drain, other, frost, fields } = around
+  if (!other && !frost) return outlineTwice(store, sunny.hours, passed, drain, fields)
+  if (frost) {
+    meet(around, byHour(sunny, passed, fields.solar))
+    return outlineTwice(store, everyHour(fields.taken.length), fields.offered, drainOf(fields.taken), fields)
+  }
+  const { hours, places } = withOther(sunny, other!)
+  const produced = fields.produced.subarray(0, hours.length)
+  for (let n = 0; n < hours.length; n++) produced[n] = other![hours[n]!]! + (passed[places[n]!] ?? 0)
+  return outlineTwice(store, hours, produced, drain, fields)
 }
+
+/** Sunny hours and those of other sources in order, and which of the sunny ones each is; -1 for none. */
+interface Giving {
+  readonly hours: Int32Array
+  readonly places: Int32Array
+}
+
+const giving = new WeakMap<Float64Array, WeakMap<Sunny, Giving>>()
+
+function withOther(sunny: Sunny, other: Float64Array): Giving {
+  const bySunny = giving.get(other) ?? new WeakMap<Sunny, Giving>()
+  giving.set(other, bySunny)
+  const known = bySunny.get(sunny)
+  if (known) return known
+  const place = new Int32Array(other.length).fill(-1)
+  sunny.hours.forEach((h, n) => (place[h] = n))
+  const hours = everyHour(other.length).filter((h) => place[h]! >= 0 || other[h]! > 0)
+  const made = { hours, places: hours.map((h) => place[h]!) }
+  bySunny.set(sunny, made)
+  return made
+}
+
+const everyHour = (count: number): Int32Array => Int32Array.from({ length: count }, (_, h) => h)
 
 export function inFull(around: Surroundings, solar: Float64Array): Hours {
   const { store, fields } = around

@@ -1,4 +1,4 @@
-import { addPowers, type PowerTable } from '../physics/power-table.ts'
+import { powersOn, type GridPlaces, type PowerTable } from '../physics/power-table.ts'
 import type { Mount } from '../physics/energy.ts'
 import type { SunHours } from '../physics/sun-hours.ts'
 import { arrayCable } from './array-figures.ts'
@@ -59,25 +59,63 @@ function wired(system: ResolvedSystem, array: ResolvedArray, bank: Bank | null):
 }
 
 /**
- * What the arrays bring to the battery hour by hour [Wh], after cable, controller and the usual losses.
+ * What the arrays bring to the battery in each sunny hour [Wh], after cable, controller and the usual losses.
  *
  * @param into  written over
  */
 export function produce(plant: Plant, sky: SunHours, into: Float64Array): void {
-  into.fill(0)
   const sunny = sunnyHours(sky)
-  const { hours } = sunny
-  const passed = scratch(hours.length, 1)
-  const given = scratch(hours.length, 2)
+  const passed = scratch(into.length, 1)
+  const given = scratch(into.length, 2)
+  into.fill(0)
   for (const { arrays, most } of plant) {
     passed.fill(0)
-    for (const array of arrays) {
-      given.fill(0)
-      for (const { table, mount, count } of array.parts) addPowers(table, placesOn(sky, mount), count, given)
-      pass(array, sunny, given, passed)
+    for (const array of arrays) pass(array, sunny, givenBy(array, sky, given), passed)
+    for (let n = 0; n < into.length; n++) {
+      const all = passed[n]!
+      into[n]! += all < most ? all : most
     }
-    for (let n = 0; n < hours.length; n++) into[hours[n]!]! += Math.min(most, passed[n]!)
   }
+}
+
+/** By the panels before cable and controller, written over. */
+function givenBy({ parts }: Wired, sky: SunHours, given: Float64Array): Float64Array {
+  parts.forEach(({ table, mount, count }, part) => {
+    const one = powersOfOne(table, placesOn(sky, mount))
+    if (part === 0) for (let n = 0; n < one.length; n++) given[n] = count * one[n]!
+    else for (let n = 0; n < one.length; n++) given[n]! += count * one[n]!
+  })
+  return given
+}
+
+/** Of all hours of the year, with nothing in the dark. */
+export function byHour({ hours }: Sunny, passed: Float64Array, into: Float64Array): Float64Array {
+  into.fill(0)
+  for (let n = 0; n < hours.length; n++) into[hours[n]!] = passed[n]!
+  return into
+}
+
+const numbers = new WeakMap<PowerTable, number>()
+let tables = 0
+
+/** The same for plants that bring the same. */
+export function keyOf(plant: Plant): string {
+  return JSON.stringify(plant, (name, value: unknown) => {
+    if (name !== 'table') return value
+    const table = value as PowerTable
+    if (!numbers.has(table)) numbers.set(table, ++tables)
+    return numbers.get(table)
+  })
+}
+
+let last: { readonly table: PowerTable; readonly byPlaces: Map<GridPlaces, Float64Array> } | null = null
+
+/** What one panel gives hour by hour [W]; of the last panel it is kept, as the next may have the same ratings. */
+function powersOfOne(table: PowerTable, places: GridPlaces): Float64Array {
+  if (last?.table !== table) last = { table, byPlaces: new Map() }
+  const known = last.byPlaces.get(places) ?? powersOn(table, places)
+  last.byPlaces.set(places, known)
+  return known
 }
 
 /** Adds what comes out of cable and controller. */

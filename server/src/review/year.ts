@@ -5,9 +5,9 @@ import { byMonth } from '../values/months.ts'
 import { bankOf, type Bank } from './bank.ts'
 import type { MonthFigures } from './figures.ts'
 import { demandOf, meanDemand, type Demand } from './loads.ts'
-import { skyOf, sunnyHours, yearsOf } from './sun.ts'
+import { skyOf, sunnyHours, yearsOf, type Sunny } from './sun.ts'
 import { inFull, keptSurroundings, outcome, surroundings, type Hours, type Surroundings } from './year-battery.ts'
-import { plantOf, produce, scratch, type Plant } from './year-yield.ts'
+import { byHour, keyOf, plantOf, produce, scratch, type Plant } from './year-yield.ts'
 import type { ResolvedSystem } from './resolved.ts'
 
 export interface Year {
@@ -58,10 +58,11 @@ function work(system: ResolvedSystem): Year | null {
   const around = bank && surroundings(system, bank, first, demand)
   const { year, unserved, unservedP90 } = usualYear(system, plant, bank, around)
   const sky = skyOf(system, year)!
-  const solar = new Float64Array(sky.global.length)
-  produce(plant, sky, solar)
-  const hours = around && inFull(around, solar)
-  return { months: monthsOf(system, { sky, solar, hours }, demand), hours, unserved, unservedP90 }
+  const sunny = sunnyHours(sky)
+  const passed = scratch(sunny.hours.length)
+  produce(plant, sky, passed)
+  const hours = around && inFull(around, byHour(sunny, passed, new Float64Array(sky.global.length)))
+  return { months: monthsOf(system, { sky, passed, hours }, demand), hours, unserved, unservedP90 }
 }
 
 /**
@@ -74,7 +75,22 @@ export function yieldOf(system: ResolvedSystem): readonly number[] | null {
   const plant = plantOf(system, bank)
   const first = skyOf(system)
   if (!plant || !first) return null
-  return usualYear(system, plant, bank, bank && keptSurroundings(system, bank, first)).yields
+  const around = bank && keptSurroundings(system, bank, first)
+  const known = onceEachOf(around ?? first)
+  const key = `${yearsOf(system)} ${keyOf(plant)}`
+  const yields = known.get(key) ?? usualYear(system, plant, bank, around).yields
+  if (known.size > 64) known.clear()
+  known.set(key, yields)
+  return yields
+}
+
+/** Yields by plant: panels of other sizes or prices often make the same one. */
+const yieldsAround = new WeakMap<object, Map<string, readonly number[]>>()
+
+function onceEachOf(around: object): Map<string, readonly number[]> {
+  const known = yieldsAround.get(around) ?? new Map<string, readonly number[]>()
+  yieldsAround.set(around, known)
+  return known
 }
 
 /** Of several years the one with the median of what is not met; where that is equal, of what the panels give. */
@@ -82,12 +98,13 @@ function usualYear(system: ResolvedSystem, plant: Plant, bank: Bank | null, arou
   const years: Outcome[] = []
   for (let year = 0; year < yearsOf(system); year++) {
     const sky = skyOf(system, year)!
-    const solar = scratch(sky.global.length)
-    produce(plant, sky, solar)
-    const totals = totalsByMonth(sky, solar)
+    const sunny = sunnyHours(sky)
+    const passed = scratch(sunny.hours.length)
+    produce(plant, sky, passed)
+    const totals = totalsByMonth(sunny, passed)
     const given = totals.reduce((all, wh) => all + wh, 0)
     const yields = totals.map((wh, m) => wh / Math.max(1, daysByMonth(sky)[m]!.length))
-    years.push({ year, yields, given, ...(around ? outcome(around, solar) : withoutBattery) })
+    years.push({ year, yields, given, ...(around ? outcome(around, sunny, passed) : withoutBattery) })
     if (year + 1 === few && bank && years.every(({ least }) => 1 - (2 / 3) * bank.depth < least)) break
   }
   const inOrder = years.sort((a, b) => (a.unserved ?? 0) - (b.unserved ?? 0) || b.given - a.given)
@@ -113,13 +130,13 @@ const withoutBattery = { unserved: null, least: 1 }
 
 interface One {
   readonly sky: SunHours
-  readonly solar: Float64Array
+  readonly passed: Float64Array
   readonly hours: Hours | null
 }
 
-function monthsOf(system: ResolvedSystem, { sky, solar, hours }: One, demand: Demand): MonthFigures[] {
+function monthsOf(system: ResolvedSystem, { sky, passed, hours }: One, demand: Demand): MonthFigures[] {
   const sun = byMonth(system.climate?.record.sun ?? [])
-  const yields = totalsByMonth(sky, solar)
+  const yields = totalsByMonth(sunnyHours(sky), passed)
   return daysByMonth(sky).map((at, m): MonthFigures => {
     const mean = (list: Float64Array) => total(list, at) / Math.max(1, at.length)
     return {
@@ -146,10 +163,9 @@ function daysByMonth(sky: SunHours): readonly (readonly number[])[] {
 }
 
 /** Of each month [Wh]; what is not sunny gives nothing. */
-function totalsByMonth(sky: SunHours, solar: Float64Array): number[] {
-  const { hours, month } = sunnyHours(sky)
+function totalsByMonth({ month }: Sunny, passed: Float64Array): number[] {
   const totals = new Array<number>(12).fill(0)
-  for (let n = 0; n < hours.length; n++) totals[month[n]!]! += solar[hours[n]!]!
+  for (let n = 0; n < passed.length; n++) totals[month[n]!]! += passed[n]!
   return totals
 }
 

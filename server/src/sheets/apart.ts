@@ -1,4 +1,5 @@
 import { conditionIn, symbolIn } from '../records/concepts.ts'
+import { numbersIn, type Decimal } from './numbers.ts'
 import type { Piece } from './page.ts'
 import type { Row } from './row.ts'
 
@@ -17,8 +18,41 @@ export function apart(piece: Piece, isValue: (text: string) => boolean): readonl
   return [part(text.slice(0, sign.index), piece.x, at(sign.index)), part(value, at(end), piece.right)]
 }
 
+const pairOf = /^([^/]*?\d ?(?:[VAW]|Wp))\s*\/\s*(\d[^/]*?\d? ?(?:[VAW]|Wp))$/
+
+/** `Voc / Isc` with `22.1 V / 6.3 A` is two rows. */
+function pairApart(row: Row): readonly Row[] {
+  const labels = row.label.split(/\s*\/\s*/)
+  const pairs = row.values.map(({ text }) => pairOf.exec(text))
+  if (labels.length !== 2 || labels.some((l) => l.length < 2)) return [row]
+  if (pairs.some((pair) => !pair || pair[1]!.at(-1) === pair[2]!.at(-1))) return [row]
+  return labels.map((label, i) => ({
+    ...row,
+    label,
+    values: row.values.map((value, at) => ({ ...value, text: pairs[at]![i + 1]! })),
+  }))
+}
+
+/** Cells that stand so close that they came out as one text: `270 W 200.3 W 275 W`. */
+export function cellsApart(piece: Piece, decimal: Decimal): readonly Piece[] {
+  const numbers = numbersIn(piece.text, decimal)
+  const unit = numbers[0]?.unit
+  const isRow = numbers.length > 1 && unit && numbers.every((n) => n.unit === unit && n.join === null)
+  const between = numbers.map(({ start }, i) => piece.text.slice(numbers[i - 1]?.end ?? 0, start))
+  if (!isRow || between.some((text, i) => i > 0 && !/^\s+[-+−–]?$/.test(text))) return [piece]
+  const ends = numbers.map(({ end }) => end)
+  return ends.map((end, i) => {
+    const start = ends[i - 1] ?? 0
+    const at = (index: number) => piece.x + (piece.width * index) / piece.text.length
+    const text = piece.text.slice(start, i === ends.length - 1 ? undefined : end).trim()
+    return { ...piece, text, x: at(start), right: at(end), width: at(end) - at(start) }
+  })
+}
+
 /** `Temperature coefficient Pmax / Voc / Isc` with three values is three rows. */
 export function rowsApart(row: Row): readonly Row[] {
+  const pair = pairApart(row)
+  if (pair.length > 1) return pair
   const parts = row.label.split('/')
   if (parts.length < 2 || parts.length !== row.values.length) return [row]
   const symbols = parts.map((part) => symbolIn(part))

@@ -11,7 +11,8 @@ export function withConditions(pool: readonly Placed[]): readonly Placed[] {
     const made = ratingsAmong(cells)
     return {
       block,
-      condition: cells[0]!.condition,
+      // a word in one label, as `STC rating`, does not speak of the table
+      condition: cells.every((c) => c.condition === cells[0]!.condition) ? cells[0]!.condition : null,
       power: made.pmax?.fit.value,
       current: (made.isc ?? made.imp)?.fit.value,
       size: Object.keys(made).length,
@@ -33,7 +34,10 @@ export function withConditions(pool: readonly Placed[]): readonly Placed[] {
   }
   return pool
     .filter((one) => !(isElectric(one) && drop.has(one.block)))
-    .map((one) => (isElectric(one) && one.condition === null ? { ...one, condition: set.get(one.block) ?? null } : one))
+    .map((one) => {
+      const known = isElectric(one) ? set.get(one.block) : undefined
+      return known === undefined ? one : { ...one, condition: known }
+    })
 }
 
 interface Block {

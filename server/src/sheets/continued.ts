@@ -17,7 +17,7 @@ export function continued(
       taken.add(next)
       const x = Math.min(cell.x, next.x)
       const right = Math.max(cell.right, next.right)
-      cell = { ...cell, text: `${cell.text} ${next.text}`, x, right, width: right - x }
+      cell = { ...cell, text: `${cell.text} ${next.text}`, x, right, width: right - x, last: next.y }
     }
     return cell
   })
@@ -29,8 +29,11 @@ const below = (cell: Piece, y: number, pieces: readonly Piece[]): Piece | undefi
 
 function goesOn(text: string, next: string, decimal: Decimal): boolean {
   const line = plainly(text)
-  const isOpen = line.lastIndexOf('(') > line.lastIndexOf(')') || /(?:\d ?x|±|~|\/)$/.test(line.trim())
-  if (isOpen || /^[(/]\s?\d|^x\s/.test(plainly(next))) return true
+  const isOpen = line.lastIndexOf('(') > line.lastIndexOf(')') || /(?:\d ?(?:mm|cm|in)? ?x|±|~|\/)$/.test(line.trim())
+  if (isOpen || /^\/\s?\d|^x\s/.test(plainly(next))) return true
+  // in brackets the same in another unit, and not the next row
+  const units = [text, next].map((part) => numbersIn(part, decimal).at(-1)?.unit)
+  if (/^\(\s?\d/.test(next) && units[0] !== units[1]) return true
   const sides = (part: string) => numbersIn(part, decimal).filter(({ join }) => join === 'by').length
   if (sides(text) > 0 && sides(text) === sides(next)) return true
   const isUnit = unitAlone(next) ?? unitAlone(next.split(/[ (]/)[0]!)

@@ -21,14 +21,7 @@ export function ratingsAmong(pool: readonly Placed[]): Ratings {
     const distinct = all.filter(
       (c, i) => all.findIndex((o) => o.fit.value === c.fit.value && o.fit.named >= c.fit.named) === i,
     )
-    const top = Math.max(...distinct.map((c) => c.fit.named))
-    return [
-      ...distinct
-        .filter((c) => top < 3 || c.fit.named > 0)
-        .sort((a, b) => b.fit.named - a.fit.named)
-        .slice(0, 6),
-      null,
-    ]
+    return [...distinct.sort((a, b) => b.fit.named - a.fit.named).slice(0, 6), null]
   })
   let best: { score: number; picks: readonly (Choice | null)[] } = { score: -1, picks: [] }
   const second = ratings.map(() => -1)

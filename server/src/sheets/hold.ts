@@ -16,14 +16,14 @@ export interface Witness {
 }
 
 export interface Held {
-  /** The product of the sheet that the record was held against; null where that was unclear. */
+  /** The product of the sheet that the record was compared with; null where that was unclear. */
   readonly model: string | null
   readonly fields: readonly Witness[]
   /** What the sheet prints and the record lacks. */
   readonly unused: readonly Reading[]
 }
 
-/** Holds every field of a panel record that a sheet can print against what this one prints. */
+/** Compares every field of a panel record that a sheet can print with what this one prints. */
 export function hold(file: ReadFile<'panel'>, sheet: Sheet): Held {
   const at = modelFor(file, sheet)
   const readings = at < 0 ? shared(sheet) : sheet.models[at]!.readings

@@ -19,7 +19,12 @@ export interface Printed {
 
 /** Plain characters: one kind of minus, of blank, of times. Marks of footnotes are gone already. */
 export const plainly = (text: string): string =>
-  plain(text.replace(/℃/g, '°C').replace(/[✕✖⨯∗]/g, 'x'))
+  plain(
+    text
+      .replace(/℃/g, '°C')
+      .replace(/[✕✖⨯∗]/g, 'x')
+      .replace(/[˜∼]/g, '~'),
+  )
     .text.replace(/º/g, '°')
     .replace(/…/g, '...')
 
@@ -29,6 +34,8 @@ const unitForms: readonly (readonly [RegExp, string])[] = [
   [/(%|mV|V|mA|A|mW|W)\s*(?:[·.]\s*)?(?:°?K|°C)\s*\^?-1/y, '$1/K'],
   [/(%|mV)\s*(?:\/|per)\s*°?F/y, '$1/°F'],
   [/(?:ppm)\s*\/\s*(?:°C|K)/y, 'ppm/K'],
+  // a font without the sign for degrees Celsius leaves nothing
+  [/%\s?\/(?=\s*$)/y, '%/K'],
   [/W\s*\/\s*(?:m|kg|ft|W)[²2]?/y, 'other'],
   [
     /(?:kWh|Wh|kPa|Pa|N\/m2|psf|Nm|Ah|dB|Hz|km\/h|m\/s|m2|cm2|mm2|qmm|sq\.? ?mm|AWG|sqm|m³|ft2|g\/m2|kg\/m2|lb\/ft2)/y,

@@ -1,4 +1,4 @@
-/** A run of text as a PDF draws it. Points from the top left of the page as shown; `y` is the baseline. */
+/** A run of text as a PDF draws it. Points from the top left of the upright page; `y` is the baseline. */
 export interface Run {
   readonly text: string
   readonly x: number
@@ -8,11 +8,17 @@ export interface Run {
   readonly font: string
 }
 
-/** One page of a sheet as it is shown. */
+/** Degrees clockwise. */
+export type Turn = 0 | 90 | 180 | 270
+
+/** One page of a sheet with its text upright. */
 export interface Page {
   readonly number: number
+  /** Sizes after it was turned. */
   readonly width: number
   readonly height: number
+  /** By how much it is turned against how it is shown. */
+  readonly turn: Turn
   readonly runs: readonly Run[]
 }
 
@@ -23,9 +29,18 @@ export type Box = readonly [x: number, y: number, width: number, height: number]
 export interface Piece extends Run {
   readonly page: number
   readonly right: number
+  /** The baseline of the last line, of a cell with several. */
+  readonly last?: number
 }
 
 export const boxOf = ({ x, y, width, size }: Run): Box => [x, y - 0.9 * size, width, 1.2 * size]
+
+/** A box of the upright page as it is on the page as shown. */
+export function asShown([x, y, w, h]: Box, { width, height, turn }: Page): Box {
+  if (turn === 90) return [y, width - x - w, h, w]
+  if (turn === 180) return [width - x - w, height - y - h, w, h]
+  return turn === 270 ? [height - y - h, x, h, w] : [x, y, w, h]
+}
 
 /** The box around several boxes. */
 export function around(boxes: readonly Box[]): Box {

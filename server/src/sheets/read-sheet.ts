@@ -4,7 +4,7 @@ import { withConditions } from './conditions.ts'
 import { candidateOf, type Candidate } from './fits.ts'
 import { modelsOf, type Placed } from './models.ts'
 import { decimalOf } from './numbers.ts'
-import type { Page, Piece } from './page.ts'
+import { asShown, type Page, type Piece } from './page.ts'
 import { piecesOf } from './pieces.ts'
 import { restAmong } from './rest.ts'
 import { clausesOf } from './prose.ts'
@@ -38,7 +38,8 @@ export function readSheet(pages: readonly Page[]): Sheet {
           readings: [...readingsOf(placed.filter(({ model }) => model === i || model === -1)), ...shared],
         }))
   const problem = models.every(({ readings }) => readings.length === 0) ? 'no value of a panel is found in it' : null
-  return { pages: pages.length, models, problem }
+  const shown = (one: Reading): Reading => ({ ...one, box: asShown(one.box, pages[one.page - 1]!) })
+  return { pages: pages.length, models: models.map((m) => ({ ...m, readings: m.readings.map(shown) })), problem }
 }
 
 /** What a sentence says counts where it names the field and no table does. */

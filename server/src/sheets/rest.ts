@@ -67,10 +67,7 @@ export function restAmong(pool: readonly Placed[], stc: Ratings): ReadonlyMap<st
         ),
       ),
   )
-  put(
-    '/limits/bend',
-    only(named(all('/limits/bend'))) ?? only(all('/limits/bend').filter(({ fit }) => fit.value <= 180)),
-  )
+  put('/limits/bend', only(named(all('/limits/bend'))) ?? only(all('/limits/bend')))
   put('/limits/bend_radius', only(named(all('/limits/bend_radius'))))
   put('/cells/in_series', cells(all('/cells/in_series'), voc))
   return made

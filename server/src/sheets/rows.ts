@@ -1,4 +1,4 @@
-import { apart, rowsApart } from './apart.ts'
+import { apart, cellsApart, rowsApart } from './apart.ts'
 import { continued } from './continued.ts'
 import type { Piece } from './page.ts'
 import type { Row } from './row.ts'
@@ -24,11 +24,26 @@ export function isValue(text: string, decimal: Decimal): boolean {
 
 const isEmpty = (text: string) => /^(?:[-–—]+|n\/?a\.?|\/)$/i.test(text.trim())
 
-/** Finds for every value the label to its left; wrapped labels are put together again. */
+/** Rows of a page; where the values of most lines come first, their labels are to the right. */
 export function rowsOf(printed: readonly Piece[], decimal: Decimal): readonly Row[] {
+  const rows = labelledRows(printed, decimal)
+  const mirrored = labelledRows(printed.map(mirror), decimal)
+  const count = (all: readonly Row[]) =>
+    all.filter(({ label }) => !isValue(label, decimal)).flatMap(({ values }) => values).length
+  if (count(mirrored) <= 1.3 * count(rows)) return rows
+  return mirrored.map((row) => ({ ...row, labels: row.labels.map(mirror), values: row.values.map(mirror).reverse() }))
+}
+
+const mirror = (piece: Piece): Piece => ({ ...piece, x: -piece.right, right: -piece.x })
+
+/** Finds for every value the label to its left; wrapped labels are put together again. */
+function labelledRows(printed: readonly Piece[], decimal: Decimal): readonly Row[] {
   const isOne = (text: string) => isValue(text, decimal)
   const pieces = continued(
-    printed.filter(({ text }) => text !== '/').flatMap((piece) => apart(piece, isOne)),
+    printed
+      .filter(({ text }) => text !== '/')
+      .flatMap((piece) => apart(piece, isOne))
+      .flatMap((piece) => cellsApart(piece, decimal)),
     isOne,
     decimal,
   )
@@ -54,7 +69,7 @@ export function rowsOf(printed: readonly Piece[], decimal: Decimal): readonly Ro
       [...cells].sort((a, b) => a.x - b.x),
       decimal,
     )
-    const parts = [...symbolsBefore(label, labels, pieces, own), ...wrapped(label, texts, own)].sort(
+    const parts = [...symbolsBefore(label, labels, pieces, own), ...wrapped(label, texts, own, sorted)].sort(
       (a, b) => a.y - b.y || a.x - b.x,
     )
     const first = sorted[0]!
@@ -91,15 +106,12 @@ const near = (a: Piece, b: Piece) => Math.abs(a.y - b.y) <= 0.4 * Math.max(a.siz
 
 /** The nearest text to the left on the baseline; or the nearer one whose two lines stand above and below it. */
 function labelOf(value: Piece, labels: readonly Piece[]): Piece | null {
-  const left = labels.filter(
-    (l) => l.right <= value.x + 0.2 * value.size && Math.abs(l.y - value.y) <= 1.3 * value.size,
-  )
-  const exact = best(
-    left.filter((l) => near(l, value)),
-    value,
-  )
+  const away = (l: Piece) => Math.max(0, value.y - l.y, l.y - (value.last ?? value.y))
+  const left = labels.filter((l) => l.right <= value.x + 0.2 * value.size && away(l) <= 1.3 * value.size)
+  const isBeside = (l: Piece) => away(l) <= 0.4 * Math.max(l.size, value.size)
+  const exact = best(left.filter(isBeside), value)
   const about = best(
-    left.filter((l) => !near(l, value) && Math.abs(l.y - value.y) <= 0.85 * value.size),
+    left.filter((l) => !isBeside(l) && away(l) <= 0.85 * value.size),
     value,
   )
   if (exact && about && about.x > exact.right) return about
@@ -136,10 +148,18 @@ function symbolsBefore(
 }
 
 /** Lines above and below that carry no value of their own, as near as lines of one paragraph. */
-function wrapped(label: Piece, texts: readonly Piece[], own: ReadonlySet<Piece>): readonly Piece[] {
+function wrapped(
+  label: Piece,
+  texts: readonly Piece[],
+  own: ReadonlySet<Piece>,
+  values: readonly Piece[],
+): readonly Piece[] {
   const lines = [label]
+  // a line with texts over the values is the head of a table
+  const isHead = (t: Piece) =>
+    texts.some((o) => near(o, t) && values.some((v) => o.x < v.right && v.x < o.right && o.x >= t.right))
   const free = texts.filter(
-    (t) => t.font === label.font && !own.has(t) && Math.abs(t.size - label.size) < 0.1 * label.size,
+    (t) => t.font === label.font && !own.has(t) && Math.abs(t.size - label.size) < 0.1 * label.size && !isHead(t),
   )
   for (const way of [1, -1]) {
     let last = label

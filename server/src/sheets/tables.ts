@@ -180,7 +180,7 @@ function headsOf({ rows, columns }: Table, pieces: readonly Piece[], values: Rea
     if (over.length > 0 && beside.every((p) => !isLong(p))) assign(over, columns, heads)
     if (beside.length > 0) heading = `${beside.map((p) => p.text).join(' ')} ${heading}`.trim()
     last = y
-    if (heading && columns.length === 1) break
+    if (heading && columns.length === 1 && over.length === 0) break
   }
   return { columns: heads, heading }
 }

@@ -42,8 +42,8 @@ export const pointers = [
 
 export type Pointer = (typeof pointers)[number]
 
-/** Places in the vectors. */
-export const at = {
+/** Index of each field in the vectors. */
+export const index = {
   pmax: 0,
   vmp: 1,
   imp: 2,
@@ -85,6 +85,6 @@ const moreNames = [
 const allNames = [...names, ...moreNames]
 
 /** The field in plain words. */
-export const nameOf = (place: number): string => allNames[place] ?? ''
+export const nameOf = (field: number): string => allNames[field] ?? ''
 
-export const valueAt = ({ readings }: Evidence, place: number): number | undefined => readings[pointers[place]!]?.value
+export const valueAt = ({ readings }: Evidence, field: number): number | undefined => readings[pointers[field]!]?.value

@@ -1,6 +1,6 @@
-import { at } from './evidence.ts'
+import { index } from './evidence.ts'
 
-/** Places by what they are. */
-export const electrical: readonly number[] = [at.pmax, at.vmp, at.imp, at.voc, at.isc]
-export const coefficients: readonly number[] = [at.gamma, at.beta, at.alpha]
-export const sides: readonly number[] = [at.length, at.width]
+/** Fields by what they are. */
+export const electrical: readonly number[] = [index.pmax, index.vmp, index.imp, index.voc, index.isc]
+export const coefficients: readonly number[] = [index.gamma, index.beta, index.alpha]
+export const sides: readonly number[] = [index.length, index.width]

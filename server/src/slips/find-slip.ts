@@ -9,7 +9,7 @@ import { pointers, type Evidence } from './evidence.ts'
 import { familyGains, type Family } from './family/family.ts'
 import { countsCells, groupOf } from './model/group.ts'
 import { unknown } from './typos/unknown.ts'
-import { judge } from './judge.ts'
+import { decide } from './decide.ts'
 import { noctRowGain } from './typos/noct-row.ts'
 import type { Tried } from './typos/tried.ts'
 import type { SlipVerdict } from './verdict.ts'
@@ -21,10 +21,10 @@ export function findSlip(
   calibration: Calibration = calibrated,
 ): SlipVerdict {
   const { tried } = search(evidence, family, calibration)
-  return tried.length === 0 ? { kind: 'consistent' } : judge(evidence, tried, family)
+  return tried.length === 0 ? { kind: 'consistent' } : decide(evidence, tried, family)
 }
 
-/** What was held against what, before it is judged: for `findSlip`, and for `npm run slip-terms`, which prints it. */
+/** What was compared with what, before a verdict: for `findSlip`, and for `npm run slip-terms`, which prints it. */
 export function search(evidence: Evidence, family: Family | null, calibration: Calibration) {
   const group = groupOf(evidence)
   const frame = frameOf(evidence, calibration[group], countsCells(group), family)
@@ -37,35 +37,35 @@ export function search(evidence: Evidence, family: Family | null, calibration: C
 /** A field is left out once the best so far is ahead of all that it could gain. */
 function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[], strange: boolean): readonly Tried[] {
   const base = typedCoherence(frame)
-  const ways = candidates(evidence, frame)
+  const all = candidates(evidence, frame)
   const tried: Tried[] = []
   let best = -Infinity
   const attempt = (candidate: Candidate) => {
-    if (candidate.places.some((place) => evidence.readings[pointers[place]!]?.isPrinted)) return
+    if (candidate.fields.some((field) => evidence.readings[pointers[field]!]?.isPrinted)) return
     const apart = candidate.prior - base + noctRowGain(evidence, candidate)
     const score = coherenceWith(frame, candidate, negligible - apart) + apart
     if (score < negligible) return
     tried.push({ candidate, score })
     best = Math.max(best, score)
   }
-  if (suspects.some(({ gain }) => gain >= threshold) || strange) ways.several().forEach(attempt)
-  ways.ofPairs(strange ? everywhere : suspects.map(({ place }) => place)).forEach(attempt)
-  for (const { place, gain } of suspects) {
+  if (suspects.some(({ gain }) => gain >= threshold) || strange) all.several().forEach(attempt)
+  all.ofPairs(strange ? everywhere : suspects.map(({ field }) => field)).forEach(attempt)
+  for (const { field, gain } of suspects) {
     if (gain < threshold || gain + slack < best) break
-    ways.of(place).forEach(attempt)
-    unknown(evidence, frame, [place]).forEach(attempt)
+    all.of(field).forEach(attempt)
+    unknown(evidence, frame, [field]).forEach(attempt)
   }
   return tried
 }
 
-const everywhere = pointers.map((_, place) => place)
+const everywhere = pointers.map((_, field) => field)
 
 /** Several fields may be wrong together, so that no single one would gain much by another value. */
 const isStrange = ({ core, typed }: Frame): boolean => core.size > 0 && typed.most - typed.core > mostOfTrue
 
 /** A field, and how much likelier the record could become by another value in it, as logarithm. */
 interface Suspect {
-  readonly place: number
+  readonly field: number
   readonly gain: number
 }
 
@@ -73,20 +73,20 @@ interface Suspect {
 function suspectsOf(frame: Frame): readonly Suspect[] {
   const { gains, shapeGains, identities } = frame.typed
   const sum = identityGains(frame, identities)
-  sources.forEach((places, c) => places.forEach((place) => (sum[place]! += gains[c]!)))
+  sources.forEach((fields, c) => fields.forEach((field) => (sum[field]! += gains[c]!)))
   const family = frame.family && familyGains(frame.family, frame.values)
   return pointers
-    .map((_, place) => ({
-      place,
-      gain: frame.unfinished[place] ? Infinity : sum[place]! + shapeGains[place]! + (family?.[place] ?? 0),
+    .map((_, field) => ({
+      field,
+      gain: frame.unfinished[field] ? Infinity : sum[field]! + shapeGains[field]! + (family?.[field] ?? 0),
     }))
-    .filter(({ place, gain }) => frame.present[place] && gain > ofPair)
-    .sort((a, b) => b.gain - a.gain || a.place - b.place)
+    .filter(({ field, gain }) => frame.present[field] && gain > ofPair)
+    .sort((a, b) => b.gain - a.gain || a.field - b.field)
 }
 
 /**
  * Gain below which no other value of one field explains enough, and of one field of two that stand in each other's place.
- * Judged: as high as it can be before unseen halves of the open ratings lose slips, since a suspect costs time.
+ * Estimated: as high as it can be before unseen halves of the open ratings lose slips, since a suspect costs time.
  */
 const threshold = 5.5
 const ofPair = 3

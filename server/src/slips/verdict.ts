@@ -30,7 +30,7 @@ export type SlipVerdict =
         /** One of the alternatives that is about as likely, so that both are named. */
         readonly rival?: SlipFix
         /** True lists carry just this contradiction now and then, so that it is unusual rather than unlikely. */
-        readonly isListed: boolean
+        readonly isSeenInTrueRecords: boolean
         /** How strongly the record speaks of a slip: natural logarithm of the odds. */
         readonly odds: number
       })

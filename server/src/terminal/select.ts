@@ -109,7 +109,7 @@ async function affected(
   return (await Promise.all(parts)).flat()
 }
 
-/** A panel bears witness for the others of its family. */
+/** A panel is compared with the others of its family. */
 function family(library: Library, path: string): readonly string[] {
   const file = library.file(path)
   return file?.kind === 'panel' ? library.kinOf(file as ReadFile<'panel'>) : []

@@ -6,7 +6,7 @@ import { selectBefore } from './before.ts'
 import { shown } from './paths.ts'
 import { select } from './select.ts'
 import { changesSince } from './since.ts'
-import { table } from './table.ts'
+import { table } from './tables/table.ts'
 import { jsonText, visible } from './visible.ts'
 import type { World } from './world.ts'
 

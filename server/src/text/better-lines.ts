@@ -151,7 +151,7 @@ function misplaced(line: Line, column: number, edits: readonly Edit[]): SyntaxPr
 
 const nameOf = ({ text }: Line) => shortened(/^ *(?:- +)*([^:#]*)/.exec(text)![1]!.trim())
 
-/** A line without a colon may be a remark whose `#` is missing. */
+/** A line without a colon may be a comment whose `#` is missing. */
 function comment({ start, text, indent }: Line): readonly Reading[] {
   const words = text.trim()
   if (!/^[\p{L}"(]/u.test(words) || /:(?:\s|$)|[[\]{}]/.test(words) || !isRemark(words)) return []

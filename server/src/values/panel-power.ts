@@ -1,6 +1,6 @@
 import { usualAlpha } from '../physics/coefficients.ts'
 import type { DiodeModel } from '../physics/diode-model.ts'
-import { fitDiode } from '../physics/fit-diode.ts'
+import { fitDiode, type Ratings } from '../physics/fit-diode.ts'
 import { linearPowerTable, powerTable, type PowerTable } from '../physics/power-table.ts'
 import { onceEach } from '../records/once-each.ts'
 import type { Panel } from '../records/records.generated.ts'
@@ -33,12 +33,28 @@ function work({ stc: { pmax, vmp, imp, voc, isc }, temperature_coefficients: c, 
       beta,
       gamma,
     }
-    const fit = fitDiode({ ...ratings, cells: cells.in_series?.value ?? null })
-    if (fit.ok) return { table: powerTable(fit.params), model: 'single-diode model of the sheet', diode: fit.params }
+    const fitted = fittedOf({ ...ratings, cells: cells.in_series?.value ?? null })
+    if (fitted) return fitted
   }
   return {
     table: linearPowerTable(pmax.value, gamma),
     model: 'linear in sun and temperature, since no diode fits the sheet',
     diode: null,
   }
+}
+
+/** Panels of the same ratings have the same power, in whichever size and at whichever price they come. */
+const fits = new Map<string, PanelPower | null>()
+
+function fittedOf(ratings: Ratings): PanelPower | null {
+  const key = Object.values(ratings).join(' ')
+  const known = fits.get(key)
+  if (known !== undefined) return known
+  const fit = fitDiode(ratings)
+  const made = fit.ok
+    ? { table: powerTable(fit.params), model: 'single-diode model of the sheet', diode: fit.params }
+    : null
+  if (fits.size >= 64) fits.clear()
+  fits.set(key, made)
+  return made
 }

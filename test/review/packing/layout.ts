@@ -1,11 +1,11 @@
-import type { Place } from '../../../server/src/review/packing/pack-panels.ts'
+import type { LaidPanel } from '../../../server/src/review/packing/pack-panels.ts'
 import type { SurfaceShape } from '../../../server/src/review/packing/surface.ts'
 
 /** What is wrong with a layout, in words: written apart from the code that packs. Lengths in metres, of which 0.1 mm is let pass. */
 export function faults(
   { length, width, gap, keepOut }: SurfaceShape,
   panel: readonly [number, number],
-  places: readonly Place[],
+  places: readonly LaidPanel[],
 ): string[] {
   const sides = places.map(({ x_m: x, y_m: y, turned }) => {
     const [l, w] = turned ? [panel[1], panel[0]] : panel

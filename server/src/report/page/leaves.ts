@@ -1,5 +1,5 @@
 import { formatNumber } from '../../quantities/format.ts'
-import { listed } from '../../findings/listed.ts'
+import { joinWords } from '../../findings/join-words.ts'
 import type { PageData } from '../../review/page/page-data.ts'
 import type { SiteTemperature } from '../../review/resolved.ts'
 import { oneLine } from '../diagram/one-line.ts'
@@ -85,10 +85,10 @@ function proposal({ wiring, figures, plans }: PageData['picture']): string {
   const { battery } = wiring
   const bank = `${battery.in_series * battery.in_parallel} x ${battery.name}`
   const { usable_wh: usable } = figures.battery
-  const on = plans.length > 0 ? ` on ${listed(plans.map(({ id }) => id))}` : ''
+  const on = plans.length > 0 ? ` on ${joinWords(plans.map(({ id }) => id))}` : ''
   const power = watts === null ? '' : `, ${whole(watts)} W in full sun`
   const holds = usable === null ? '' : `, of which ${formatNumber(usable / 1000, 2)} kWh can be used`
-  return `Solar panels (${listed(panels)}${power})${on} charge a battery (${bank}${holds}).`
+  return `Solar panels (${joinWords(panels)}${power})${on} charge a battery (${bank}${holds}).`
 }
 
 function forInstaller(data: PageData, written: Written) {

@@ -7,7 +7,7 @@ import { packPanels } from '../packing/pack-panels.ts'
 import { yieldOf } from '../year.ts'
 import { unsuitedTo, voidHere } from './excluded.ts'
 import { bestFirst, withFront } from './front.ts'
-import type { Place } from './laid-array.ts'
+import type { Target } from './laid-array.ts'
 import type { Candidate, ControllerChoice, SurfaceRow } from './row.ts'
 import { withinLimits } from './within-limits.ts'
 
@@ -18,16 +18,29 @@ import { withinLimits } from './within-limits.ts'
  * @param library  others that could take its place
  */
 export function compareOnSurface(
-  place: Place,
+  place: Target,
   candidates: readonly Candidate[],
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],
 ): readonly SurfaceRow[] {
-  return bestFirst(withFront(candidates.map((candidate) => rowOf(place, candidate, own, library))))
+  const rows = alikeTogether(candidates).map((candidate) => rowOf(place, candidate, own, library))
+  return bestFirst(withFront(rows))
+}
+
+/** Panels of the same ratings one after another, as what was worked out for one is kept for the next. */
+function alikeTogether(candidates: readonly Candidate[]): readonly Candidate[] {
+  const groups = new Map<unknown, Candidate[]>()
+  for (const candidate of candidates) {
+    const power = panelPower(candidate.panel.record)?.table
+    const group = groups.get(power)
+    if (group) group.push(candidate)
+    else groups.set(power, [candidate])
+  }
+  return [...groups.values()].flat()
 }
 
 function rowOf(
-  place: Place,
+  place: Target,
   candidate: Candidate,
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],

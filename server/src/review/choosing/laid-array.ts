@@ -3,7 +3,7 @@ import type { ArrayEntry, ResolvedArray, ResolvedSystem, Surface } from '../reso
 import type { Candidate, ControllerChoice } from './row.ts'
 
 /** Where a comparison takes place: a surface, and the array whose controller and cable its panels would use. */
-export interface Place {
+export interface Target {
   readonly system: ResolvedSystem
   readonly surface: Surface
   readonly array?: ResolvedArray
@@ -11,7 +11,7 @@ export interface Place {
 
 /** The place's array with only these panels in it. */
 export function laidArray(
-  { surface, array }: Place,
+  { surface, array }: Target,
   { id, panel }: Candidate,
   [series, parallel]: readonly [number, number],
   choice: ControllerChoice | undefined,
@@ -32,7 +32,7 @@ export function laidArray(
 }
 
 /** The system with the new array in place of all that lies on the surface now. */
-export function systemWith({ system, surface, array }: Place, laid: ResolvedArray): ResolvedSystem {
+export function systemWith({ system, surface, array }: Target, laid: ResolvedArray): ResolvedSystem {
   const others = system.arrays
     .filter((one) => one !== array)
     .map((one) => ({ ...one, panels: one.panels.filter((panels) => panels.surface !== surface) }))

@@ -1,6 +1,6 @@
 import type { Controller, Panel } from '../../records/records.generated.ts'
 import type { Price } from '../figures.ts'
-import type { Place } from '../packing/pack-panels.ts'
+import type { LaidPanel } from '../packing/pack-panels.ts'
 import type { Used } from '../resolved.ts'
 
 /** A record of the library with its id. */
@@ -30,7 +30,7 @@ export interface SurfaceRow {
   readonly count: number
   /** Whether it is certain that no more fit. */
   readonly proven: boolean
-  readonly layout: readonly Place[]
+  readonly layout: readonly LaidPanel[]
   readonly pmax_stc_w: number | null
   readonly pmax_hot_w: number | null
   /** With frames. */

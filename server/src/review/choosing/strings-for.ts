@@ -1,6 +1,6 @@
 import { arrayFigures } from '../array-figures.ts'
 import { wiringsThatWork } from '../rewire.ts'
-import { laidArray, type Place } from './laid-array.ts'
+import { laidArray, type Target } from './laid-array.ts'
 import type { Candidate, ControllerChoice, Strings } from './row.ts'
 
 /** A wiring of as many panels as can be wired, and the controller that takes it. */
@@ -14,7 +14,7 @@ export interface Wired {
  * first. Null where none takes a string.
  */
 export function stringsFor(
-  place: Place,
+  place: Target,
   candidate: Candidate,
   count: number,
   own: ControllerChoice | undefined,
@@ -39,19 +39,19 @@ function byPrice(a: ControllerChoice, b: ControllerChoice): number {
 
 /** Controllers that take exactly these strings. */
 export const takersOf = (
-  place: Place,
+  place: Target,
   candidate: Candidate,
   { in_series: series, in_parallel: parallel }: Pick<Strings, 'in_series' | 'in_parallel'>,
   library: readonly ControllerChoice[],
 ): readonly ControllerChoice[] =>
   library.filter((choice) =>
-    waysOf(place, candidate, choice).some((way) => way.series === series && parallel <= way.most),
+    wiringsOf(place, candidate, choice).some((way) => way.series === series && parallel <= way.most),
   )
 
 /** Most panels first, then a margin of 5 % in the cold (common practice, no source), then few strings. */
-function wiredBy(place: Place, candidate: Candidate, count: number, choice: ControllerChoice): Wired | null {
+function wiredBy(place: Target, candidate: Candidate, count: number, choice: ControllerChoice): Wired | null {
   const highest = choice.controller.record.input.max_voltage?.value ?? Infinity
-  const ways = waysOf(place, candidate, choice)
+  const wirings = wiringsOf(place, candidate, choice)
     .map(({ series, cold, most }) => ({
       series,
       parallel: Math.min(most, Math.floor(count / series)),
@@ -59,13 +59,13 @@ function wiredBy(place: Place, candidate: Candidate, count: number, choice: Cont
     }))
     .filter(({ parallel }) => parallel >= 1)
     .sort((a, b) => b.series * b.parallel - a.series * a.parallel || a.tight - b.tight || a.parallel - b.parallel)
-  const [first] = ways
+  const [first] = wirings
   if (!first) return null
   return { strings: { in_series: first.series, in_parallel: first.parallel, controller: choice.id }, choice }
 }
 
 /** How many in series a controller takes, and the most such strings. */
-function waysOf(place: Place, candidate: Candidate, choice: ControllerChoice) {
+function wiringsOf(place: Target, candidate: Candidate, choice: ControllerChoice) {
   const one = laidArray(place, candidate, [1, 1], choice)
   const system = { ...place.system, arrays: [one] }
   const figures = arrayFigures(system, one, 0)

@@ -1,6 +1,6 @@
 import type { ResolvedArray } from '../resolved.ts'
 import { overLimit } from './excluded.ts'
-import { laidArray, systemWith, type Place } from './laid-array.ts'
+import { laidArray, systemWith, type Target } from './laid-array.ts'
 import type { Candidate, ControllerChoice, Strings } from './row.ts'
 import { stringsFor } from './strings-for.ts'
 
@@ -13,7 +13,7 @@ export interface Chosen {
 
 /** As many of the panels that fit as can be wired and keep the customer's limits of weight and money. */
 export function withinLimits(
-  place: Place,
+  place: Target,
   candidate: Candidate,
   count: number,
   own: ControllerChoice | undefined,

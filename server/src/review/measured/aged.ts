@@ -1,4 +1,4 @@
-import type { Judged } from './judged.ts'
+import type { MeasuredFindings } from './measured-findings.ts'
 import type { PowerLeft, Trend } from './power-left.ts'
 import type { MeasuredString } from './string.ts'
 
@@ -26,7 +26,7 @@ export function agedOnes(trends: readonly Trend[], limit: number): ReadonlySet<M
 const stringsOf = ({ strings }: PowerLeft) => strings.map(({ string }) => string)
 
 /** What is not seen at the ends of the curve is resistance, or cells that have come loose: no shade and no dirt. */
-const endsAreSound = ({ string: { readings }, low }: Judged): boolean =>
+const endsAreSound = ({ string: { readings }, low }: MeasuredFindings): boolean =>
   readings.has('voc') &&
   readings.has('isc') &&
   low.every(({ reading: { quantity } }) => quantity === 'vmp' || quantity === 'imp')

@@ -1,7 +1,7 @@
 import { figure, percent, sayFrom, type Param, type Catalogue, type Said } from '../../findings/message.ts'
 import type { ResolvedArray } from '../resolved.ts'
 import { bypassDiodesOf } from '../bypass-diodes.ts'
-import type { Judged } from './judged.ts'
+import type { MeasuredFindings } from './measured-findings.ts'
 import type { Reading } from './string.ts'
 import { namesOf, unitsOf } from './string.ts'
 
@@ -24,7 +24,7 @@ export const measuredPhrases = {
 const say = sayFrom(measuredPhrases)
 
 /** What is likeliest to have made a string low, after a colon; nothing where that cannot be distinguished. */
-export function causeInWords({ diagnosis, string }: Judged): Said | null {
+export function causeInWords({ diagnosis, string }: MeasuredFindings): Said | null {
   switch (diagnosis?.cause) {
     case 'panel missing':
       return say({ say: 'missing', with: { count: string.panels.length } })
@@ -51,7 +51,7 @@ export function causeInWords({ diagnosis, string }: Judged): Said | null {
 export const nameOf = ({ entry }: ResolvedArray): string => entry.id?.text ?? 'the array'
 
 /** `780 W/m2, cells 52 °C`; for a current the sun alone, as it hardly depends on the rest. */
-export function conditionsInWords({ string: { at } }: Judged, { quantity }: Reading): Param {
+export function conditionsInWords({ string: { at } }: MeasuredFindings, { quantity }: Reading): Param {
   const { irradiance, temperature } = at
   if (!irradiance) return null
   const sun = figure(irradiance.value, 'W/m2')

@@ -5,7 +5,7 @@ import type { ResolvedSystem } from '../resolved.ts'
 import type { Taken } from './conditions.ts'
 import { differenceText } from './in-words.ts'
 import { measuredOf } from './measured.ts'
-import type { Judged } from './judged.ts'
+import type { MeasuredFindings } from './measured-findings.ts'
 import type { PowerLeft, Trend } from './power-left.ts'
 import { namesOf, unitsOf, type Quantity, type Reading } from './string.ts'
 
@@ -27,7 +27,7 @@ const formulas: Readonly<Record<Quantity, string>> = {
   imp: 'least over the string of Imp (G / 1000 W/m2) (1 + Imp coefficient x (T - 25 °C))',
 }
 
-function expectedValue({ string }: Judged, { quantity, field, expected, off }: Reading): Value[] {
+function expectedValue({ string }: MeasuredFindings, { quantity, field, expected, off }: Reading): Value[] {
   if (expected === null) return []
   const unit = unitsOf[quantity]
   return [

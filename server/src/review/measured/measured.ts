@@ -4,7 +4,7 @@ import { accuracyOf } from './accuracy.ts'
 import { agedOnes } from './aged.ts'
 import { compareStrings } from './compare-strings.ts'
 import type { Diagnosis } from './causes.ts'
-import type { Judged } from './judged.ts'
+import type { MeasuredFindings } from './measured-findings.ts'
 import { diagnose } from './diagnose.ts'
 import { height, isApart, lowValues } from './doubts.ts'
 import { trendsOf, type Trend } from './power-left.ts'
@@ -13,7 +13,7 @@ import { slipsOf, type Slip } from './slip.ts'
 import type { MeasuredString } from './string.ts'
 
 export interface Measured {
-  readonly strings: readonly Judged[]
+  readonly strings: readonly MeasuredFindings[]
   readonly slips: readonly Slip[]
   /** How the power has gone, by array. */
   readonly trends: readonly Trend[]
@@ -30,7 +30,7 @@ function work(system: ResolvedSystem): Measured {
   const slips = together.flatMap((strings) => slipsOf(strings))
   const mistyped = new Set(slips.flatMap((slip) => slip.strings.map(({ entry }) => entry)))
   const all = together.flatMap((strings) => compareStrings(strings, mistyped, accuracy))
-  const first = all.map((string) => judged(string))
+  const first = all.map((string) => findingsOf(string))
   const trends = trendsOf(
     system,
     first.map((one) => (isShared(one) ? { ...one, diagnosis: null } : one)),
@@ -40,11 +40,11 @@ function work(system: ResolvedSystem): Measured {
   return { strings, slips, trends }
 
   /** Less current than the records expect, on all strings alike, may be age as well as dirt: the years show which. */
-  function isShared({ diagnosis, string, isMistyped }: Judged): boolean {
+  function isShared({ diagnosis, string, isMistyped }: MeasuredFindings): boolean {
     return !isMistyped && !isApart(string, limit) && (diagnosis === null || diagnosis.cause === 'shade or dirt')
   }
 
-  function judged(string: MeasuredString): Judged {
+  function findingsOf(string: MeasuredString): MeasuredFindings {
     const isMistyped = mistyped.has(string.entry)
     if (isMistyped) return { string, isMistyped, low: [], high: [], diagnosis: null }
     const low = lowValues(string, limit)

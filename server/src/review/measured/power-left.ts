@@ -2,7 +2,7 @@ import { lineThrough, type Line } from '../../physics/line.ts'
 import { dayAfter, daysBetween } from '../../records/dates.ts'
 import type { ResolvedArray, ResolvedSystem } from '../resolved.ts'
 import { warrantedShare } from './warranted.ts'
-import type { Judged } from './judged.ts'
+import type { MeasuredFindings } from './measured-findings.ts'
 
 /** What is left of the power of an array at one measurement. */
 export interface PowerLeft {
@@ -16,7 +16,7 @@ export interface PowerLeft {
   /** Share that the warranty of the panels promises at this age; null where none does. */
   readonly warranted: number | null
   /** The strings that it was measured on. */
-  readonly strings: readonly Judged[]
+  readonly strings: readonly MeasuredFindings[]
   /** From Vmp and Imp, or where these were not measured from Voc and Isc, which fall less. */
   readonly from: 'power' | 'ends of the curve'
 }
@@ -34,9 +34,9 @@ export interface Trend {
 const daysOfYear = 365.25
 
 /** By array, in the order of the dates. Strings that have a fault of their own are left out: it is not the panels that aged. */
-export function trendsOf({ arrays }: ResolvedSystem, judged: readonly Judged[]): readonly Trend[] {
+export function trendsOf({ arrays }: ResolvedSystem, all: readonly MeasuredFindings[]): readonly Trend[] {
   return arrays.flatMap((array) => {
-    const own = judged.filter((one) => one.string.array === array && !one.isMistyped && !one.diagnosis)
+    const own = all.filter((one) => one.string.array === array && !one.isMistyped && !one.diagnosis)
     const dates = [...new Set(own.flatMap(({ string }) => string.measurement.entry.date?.value ?? []))].sort()
     const start = array.entry.installed?.value ?? dates[0]
     const points = dates.flatMap((date) => pointOf(array, date, start!, own) ?? [])
@@ -46,7 +46,12 @@ export function trendsOf({ arrays }: ResolvedSystem, judged: readonly Judged[]):
   })
 }
 
-function pointOf(array: ResolvedArray, date: string, start: string, own: readonly Judged[]): PowerLeft | null {
+function pointOf(
+  array: ResolvedArray,
+  date: string,
+  start: string,
+  own: readonly MeasuredFindings[],
+): PowerLeft | null {
   const days = daysBetween(start, date)
   const ofDay = own.filter(({ string }) => string.measurement.entry.date?.value === date)
   const known = ofDay.flatMap((one) => {
@@ -70,7 +75,7 @@ function pointOf(array: ResolvedArray, date: string, start: string, own: readonl
   }
 }
 
-function shareOf({ string: { power, readings } }: Judged) {
+function shareOf({ string: { power, readings } }: MeasuredFindings) {
   if (power?.off) return { share: 1 + power.off.share, uncertainty: power.off.uncertainty, from: 'power' as const }
   const [voc, isc] = [readings.get('voc')?.off, readings.get('isc')?.off]
   if (!voc || !isc) return null

@@ -1,11 +1,11 @@
-import type { Judged } from './judged.ts'
+import type { MeasuredFindings } from './measured-findings.ts'
 import { isOff, type Reading } from './string.ts'
 
 /**
  * What is thought of one measured value, in a word or two; the cause of a string is shown at the value that shows it, and the
  * others are low or high with it.
  */
-export function verdictOf(one: Judged, reading: Reading): string {
+export function verdictOf(one: MeasuredFindings, reading: Reading): string {
   const { low, high, diagnosis, isMistyped, string } = one
   if (isMistyped) return 'mistyped?'
   const { quantity, off, apart } = reading

@@ -1,5 +1,5 @@
 import type { Rectangles } from './five-blocks.ts'
-import { meets, sharedArea, type Blocked, type Box, type Grid, type Way } from './surface.ts'
+import { meets, sharedArea, type Blocked, type Box, type Grid, type Orientation } from './surface.ts'
 
 /**
  * A good layout in a moment: the surface is cut right across, each part again the other way, and what is left is filled with
@@ -18,7 +18,7 @@ export function blocks(
   clear: Rectangles,
   enough: number,
 ): readonly Box[] {
-  const area = grid.ways[0]!.dx * grid.ways[0]!.dy
+  const area = grid.orientations[0]!.dx * grid.orientations[0]!.dy
   const whole = { x0: 0, x1: grid.length, y0: 0, y1: grid.width }
   const plan = bestOf(whole, 'x', 2, 0)
   const other = bestOf(whole, 'y', 2, plan.count)
@@ -74,7 +74,7 @@ type Plan =
 interface Filling {
   readonly count: number
   readonly part: Blocked
-  readonly way: Way
+  readonly way: Orientation
   /** Rows can slide past keep-outs along x, columns along y. */
   readonly inRows: boolean
   /** The keep-outs inside the part. */
@@ -83,11 +83,11 @@ interface Filling {
 
 function filled(grid: Grid, part: Blocked): Filling {
   const inside = grid.blocked.filter((k) => meets(part, k))
-  let best: Filling = { count: 0, part, way: grid.ways[0]!, inRows: true, inside }
-  const better = (count: number, way: Way, inRows: boolean) => {
+  let best: Filling = { count: 0, part, way: grid.orientations[0]!, inRows: true, inside }
+  const better = (count: number, way: Orientation, inRows: boolean) => {
     if (best.count < count) best = { count, part, way, inRows, inside }
   }
-  for (const way of grid.ways)
+  for (const way of grid.orientations)
     for (const inRows of [true, false]) {
       let count = 0
       visit({ part, way, inRows }, inside, (_, stretch, side) => (count += Math.floor(stretch / side)))

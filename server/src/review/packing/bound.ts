@@ -11,8 +11,8 @@ import type { Blocked, Grid } from './surface.ts'
  * @source the count of panels crossed by lines is that of H. Isermann, OR Spektrum 9 (1987) 235-249 (from memory), here with
  *         keep-outs and as a bound
  */
-export function upperBound({ length, width, ways, blocked }: Grid): number {
-  const [{ dx: a, dy: b }] = ways as [Grid['ways'][number]]
+export function upperBound({ length, width, orientations: ways, blocked }: Grid): number {
+  const [{ dx: a, dy: b }] = ways as [Grid['orientations'][number]]
   const along = linesOf(width, length, blocked)
   const across = linesOf(length, width, blocked.map(transposed))
   const limits = [

@@ -15,7 +15,7 @@ export function searchAll(
   { known, enough, steps: limit }: { readonly known: number; readonly enough: number; readonly steps: number },
 ): { readonly boxes: readonly Box[] | null; readonly proven: boolean } {
   const points = xs.flatMap((x, column) => ys.flatMap((y) => pointAt(x, y, column)))
-  const area = grid.ways[0]!.dx * grid.ways[0]!.dy
+  const area = grid.orientations[0]!.dx * grid.orientations[0]!.dy
   const free = xs.map((x) => freeArea(grid, x))
   const placed: Box[] = []
   let best: readonly Box[] | null = null
@@ -48,7 +48,7 @@ export function searchAll(
 
   /** A point with the panels that can start there on the bare surface; none is no point. */
   function pointAt(x: number, y: number, column: number) {
-    const boxes = grid.ways.map((way) => ({ x, y, ...way })).filter((box) => isFree(grid, box))
+    const boxes = grid.orientations.map((way) => ({ x, y, ...way })).filter((box) => isFree(grid, box))
     return boxes.length > 0 ? [{ x, column, boxes }] : []
   }
 

@@ -1,4 +1,4 @@
-import type { Box, Way } from './surface.ts'
+import type { Box, Orientation } from './surface.ts'
 
 /** The most panels found for a rectangle without keep-outs, and where they lie from its corner. */
 export interface Rectangles {
@@ -15,8 +15,8 @@ export interface Rectangles {
  * @source five-block recursion: R. Morabito, S. Morales, Journal of the Operational Research Society 49 (1998) 819-828; what a side can
  *         use as its bound: F. Barnes, Discrete Mathematics 26 (1979) 93-100 (both from memory)
  */
-export function fiveBlocks(ways: readonly Way[], length: number, width: number, steps: number): Rectangles {
-  const [{ dx: a, dy: b }] = ways as [Way]
+export function fiveBlocks(ways: readonly Orientation[], length: number, width: number, steps: number): Rectangles {
+  const [{ dx: a, dy: b }] = ways as [Orientation]
   const area = a * b
   const useful = usefulSizes(Math.max(length, width), [...new Set([a, b])])
   const known = new Map<number, Plan>()
@@ -139,7 +139,7 @@ type Size = readonly [number, number]
 type Corner = readonly [number, number]
 
 type Plan =
-  | { readonly count: number; readonly way: Way }
+  | { readonly count: number; readonly way: Orientation }
   | { readonly count: number; readonly parts: readonly Size[]; readonly corners: readonly Corner[] }
 
 /** Sums of the panel's sides, ascending, from 0: a side that lies between two can use no more than the lower. */

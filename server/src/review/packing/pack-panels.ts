@@ -8,7 +8,7 @@ import { gridOf, type Box, type Grid, type SurfaceShape } from './surface.ts'
 import { viewsOf } from './views.ts'
 import { inWindows } from './windows.ts'
 
-export interface Place {
+export interface LaidPanel {
   readonly x_m: number
   readonly y_m: number
   /** The panel's length runs along the surface's width. */
@@ -16,7 +16,7 @@ export interface Place {
 }
 
 export interface Packing {
-  readonly places: readonly Place[]
+  readonly places: readonly LaidPanel[]
   /** False where more might fit than were found. */
   readonly proven: boolean
 }
@@ -42,12 +42,17 @@ export function packPanels(
   const bound = upperBound(grid)
   const enough = Math.min(wanted, bound)
   const at = positionsOf(grid)
-  const clear = fiveBlocks(grid.ways, grid.length, grid.width, grid.blocked.length === 0 ? clearSteps : partSteps)
+  const clear = fiveBlocks(
+    grid.orientations,
+    grid.length,
+    grid.width,
+    grid.blocked.length === 0 ? clearSteps : partSteps,
+  )
   let best = blocks(grid, { xs: thinned(at.xs), ys: thinned(at.ys) }, clear, enough)
   best = staircases(grid, best, enough, narrow)
   if (enough <= best.length) return packing(best, true)
   if (at.complete) {
-    const exact = searchAll(grid, at, { known: best.length, enough, steps: exactSteps })
+    const exact = searchAll(grid, at, { known: best.length, enough, steps: Math.floor(exactSteps / bound) })
     best = exact.boxes ?? best
     if (exact.proven) return packing(best, true)
   }
@@ -80,10 +85,10 @@ function thinned(all: readonly number[]): readonly number[] {
 /** A surface is looked at for so many short sides of a panel each way: a length typed in the wrong unit is no reason to work for hours. */
 const mostSides = 100
 
-/** Steps of the searches, and staircases that go on: what a keystroke has time for. */
+/** Steps of the searches, and staircases that go on: what a keystroke has time for. Those that more panels make dearer are shared out among the panels. */
 const clearSteps = 150_000
 const partSteps = 10_000
-const exactSteps = 10_000
+const exactSteps = 150_000
 const staircaseSteps = 1_500
 const [narrow, wide] = [3, 60]
 const rounds = 4

@@ -14,7 +14,7 @@ export interface Positions {
  *
  * @source normal patterns: N. Christofides, C. Whitlock, Operations Research 25 (1977) 30-44 (from memory)
  */
-export function positionsOf({ length, width, ways, blocked }: Grid): Positions {
+export function positionsOf({ length, width, orientations: ways, blocked }: Grid): Positions {
   const sides = ways.map((way) => way.dx)
   const [right, above] = [blocked.map((k) => k.x1), blocked.map((k) => k.y1)]
   const xs = sums(length, sides, right)

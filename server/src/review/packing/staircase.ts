@@ -16,7 +16,7 @@ export function staircase(
   grid: Grid,
   { known, enough, width }: { readonly known: number; readonly enough: number; readonly width: number },
 ): readonly Box[] | null {
-  const { length, ways, blocked, apart } = grid
+  const { length, orientations: ways, blocked, apart } = grid
   const area = ways[0]!.dx * ways[0]!.dy
   const least = Math.min(ways[0]!.dx, ways[0]!.dy)
   const free = length * grid.width - keptOut(0, length, 0, grid.width)
@@ -52,7 +52,7 @@ export function staircase(
       }
     }
 
-    function put(y: number, way: Grid['ways'][number]): void {
+    function put(y: number, way: Grid['orientations'][number]): void {
       const box = { x, y, dx: way.dx, dy: way.dy, turned: way.turned }
       if (!isFree(grid, box)) return
       start(stairs, low)

@@ -16,14 +16,14 @@ export interface SurfaceShape {
 }
 
 /** A panel with one side along x, in whole micrometres, the gap behind it included. */
-export interface Way {
+export interface Orientation {
   readonly dx: number
   readonly dy: number
   readonly turned: boolean
 }
 
 /** A placed panel [µm]. */
-export interface Box extends Way {
+export interface Box extends Orientation {
   readonly x: number
   readonly y: number
 }
@@ -46,7 +46,7 @@ export interface Blocked {
 export interface Grid {
   readonly length: number
   readonly width: number
-  readonly ways: readonly Way[]
+  readonly orientations: readonly Orientation[]
   readonly blocked: readonly Blocked[]
   /** Keep-outs that overlap none before them, for sums of areas. */
   readonly apart: readonly Blocked[]
@@ -75,7 +75,7 @@ export function gridOf(surface: SurfaceShape, panel: { readonly length: number; 
   return {
     length,
     width,
-    ways: along === across ? [straight] : [straight, { dx: across, dy: along, turned: true }],
+    orientations: along === across ? [straight] : [straight, { dx: across, dy: along, turned: true }],
     blocked,
     apart: blocked.filter((k, i) => blocked.slice(0, i).every((other) => sharedArea(k, other) === 0)),
   }

@@ -26,12 +26,12 @@ function mirrored(grid: Grid): View {
   }
 }
 
-function transposed({ length, width, ways, blocked, apart }: Grid): Grid {
+function transposed({ length, width, orientations: ways, blocked, apart }: Grid): Grid {
   const swap = ({ x0, x1, y0, y1 }: Blocked) => ({ x0: y0, x1: y1, y0: x0, y1: x1 })
   return {
     length: width,
     width: length,
-    ways: ways.map(({ dx, dy, turned }) => ({ dx: dy, dy: dx, turned })),
+    orientations: ways.map(({ dx, dy, turned }) => ({ dx: dy, dy: dx, turned })),
     blocked: blocked.map(swap),
     apart: apart.map(swap),
   }

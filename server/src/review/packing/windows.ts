@@ -15,7 +15,7 @@ export function inWindows(
   start: readonly Box[],
   { enough, rounds, width }: { readonly enough: number; readonly rounds: number; readonly width: number },
 ): readonly Box[] {
-  const side = Math.sqrt(grid.ways[0]!.dx * grid.ways[0]!.dy)
+  const side = Math.sqrt(grid.orientations[0]!.dx * grid.orientations[0]!.dy)
   let boxes = start
   for (let round = 0; round < rounds; round++) {
     const before = boxes.length
@@ -54,7 +54,7 @@ function relaid(grid: Grid, boxes: readonly Box[], window: Blocked, width: numbe
   const part: Grid = {
     length: x1 - x0,
     width: y1 - y0,
-    ways: grid.ways,
+    orientations: grid.orientations,
     blocked: shifted([...grid.blocked, ...reachingIn]),
     apart: shifted([...grid.apart, ...reachingIn]),
   }

@@ -1,4 +1,4 @@
-import { listed } from '../../findings/listed.ts'
+import { joinWords } from '../../findings/join-words.ts'
 import { inverterEfficiency } from '../bank.ts'
 import type { ResolvedSystem } from '../resolved.ts'
 import { said } from '../said.ts'
@@ -15,7 +15,7 @@ export function assumptionsOf({ system, climate, weather }: ResolvedSystem): rea
     : 'in runs of dull and bright days around its monthly means'
   return [
     ...(climate ? [`Sun and air of ${name?.text ?? 'the place'}, ${days}${source ? ` (${source.text})` : ''}.`] : []),
-    ...(shades.length > 0 ? [`Shade takes ${listed(shades)}, evenly.`] : []),
+    ...(shades.length > 0 ? [`Shade takes ${joinWords(shades)}, evenly.`] : []),
     `Dirt, connections and unlike panels take ${Math.round(100 * (1 - usualLosses))} %.`,
     ...(loads.some(({ supply }) => supply?.value === 'ac')
       ? [`The inverter passes on ${Math.round(100 * inverterEfficiency(inverter.efficiency?.value))} %.`]

@@ -1,4 +1,4 @@
-import { listed } from '../../findings/listed.ts'
+import { joinWords } from '../../findings/join-words.ts'
 import { inWords } from '../../findings/words.ts'
 import type { Catalogue } from '../../findings/message.ts'
 import { monthNames } from '../../findings/months.ts'
@@ -42,7 +42,7 @@ function runsIn({ system }: ResolvedSystem, short: ReadonlySet<number>): string 
     const when = inMonths(months)
     groups.set(when, [...(groups.get(when) ?? []), load.name?.text ?? 'a load'])
   }
-  return [...groups].map(([when, names]) => `${listed(names)} (${when})`).join('; ')
+  return [...groups].map(([when, names]) => `${joinWords(names)} (${when})`).join('; ')
 }
 
 const monthsOf = ({ months }: Load) =>
@@ -56,7 +56,7 @@ function bring(system: ResolvedSystem, short: readonly MonthFigures[]): readonly
     ({ month, unserved_wh_day: unmet }) => `in ${monthNames[month - 1]} ${Math.ceil(unmet! / voltage)} Ah a day`,
   )
   return [
-    `Sun and battery are not enough all year: bring ${listed(needs)} from ${elsewhere[system.system.kind?.value ?? 'cabin']}, or use less.`,
+    `Sun and battery are not enough all year: bring ${joinWords(needs)} from ${elsewhere[system.system.kind?.value ?? 'cabin']}, or use less.`,
   ]
 }
 
@@ -74,7 +74,7 @@ function badYear({ months, year }: Figures): readonly string[] {
 
 function others({ system }: ResolvedSystem): readonly string[] {
   const names = system.other_sources.flatMap(({ name }) => name?.text ?? [])
-  return names.length > 0 ? [`This counts on ${listed(names)} running as described.`] : []
+  return names.length > 0 ? [`This counts on ${joinWords(names)} running as described.`] : []
 }
 
 const phrases = { id: 'promises', messages: { months: '{months}' } } as const satisfies Catalogue

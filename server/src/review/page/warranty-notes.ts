@@ -1,5 +1,5 @@
 import { formatNumber } from '../../quantities/format.ts'
-import { listed } from '../../findings/listed.ts'
+import { joinWords } from '../../findings/join-words.ts'
 import type { Panel } from '../../records/records.generated.ts'
 import type { ResolvedSystem } from '../resolved.ts'
 
@@ -16,6 +16,6 @@ function note({ name, warranty }: Panel): string {
   )
   const made = workmanship.years ? [`${workmanship.years.text} years on workmanship`] : []
   const given = [...steps, ...made]
-  const without = exclusions.length > 0 ? `; excluded: ${listed(exclusions.map(({ text }) => text))}` : ''
-  return `${name?.text ?? 'The panel'}: ${given.length > 0 ? listed(given) : 'no warranty is recorded'}${without}.`
+  const without = exclusions.length > 0 ? `; excluded: ${joinWords(exclusions.map(({ text }) => text))}` : ''
+  return `${name?.text ?? 'The panel'}: ${given.length > 0 ? joinWords(given) : 'no warranty is recorded'}${without}.`
 }

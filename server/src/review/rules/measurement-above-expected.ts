@@ -1,7 +1,7 @@
 import { causeInWords, conditionsInWords, expectedOf, readingInWords, shareOf } from '../measured/in-words.ts'
 import type { Doubt } from '../measured/doubts.ts'
 import { measuredOf } from '../measured/measured.ts'
-import type { Judged } from '../measured/judged.ts'
+import type { MeasuredFindings } from '../measured/measured-findings.ts'
 import type { Quantity } from '../measured/string.ts'
 import { reviewRule } from '../rule.ts'
 
@@ -36,7 +36,7 @@ export const measurementAboveExpected = reviewRule({
 const onePanelMore = 0.1
 
 interface High {
-  readonly one: Judged
+  readonly one: MeasuredFindings
   readonly first: Doubt
 }
 
@@ -64,7 +64,7 @@ function doubtOf({ one, first: { reading, by } }: High, alike: readonly High[]) 
 
 const isCurrent = (quantity: Quantity) => quantity === 'isc' || quantity === 'imp'
 
-function takenOf({ string: { measurement } }: Judged) {
+function takenOf({ string: { measurement } }: MeasuredFindings) {
   const { irradiance, reference, cell_temperature: cell, air } = measurement.entry
   const list = <T>(...fields: readonly (T | undefined)[]) => fields.flatMap((field) => (field ? [field] : []))
   return { sun: list(irradiance ?? reference.isc), cell: list(cell ?? air) }

@@ -1,7 +1,7 @@
 import { figure } from '../../findings/message.ts'
 import { causeInWords, conditionsInWords, expectedOf, readingInWords, shareOf } from '../measured/in-words.ts'
 import { measuredOf } from '../measured/measured.ts'
-import type { Judged } from '../measured/judged.ts'
+import type { MeasuredFindings } from '../measured/measured-findings.ts'
 import type { Reading } from '../measured/string.ts'
 import { reviewRule } from '../rule.ts'
 
@@ -31,7 +31,7 @@ export const measurementBelowExpected = reviewRule({
 })
 
 /** Of a string that is reversed, or of another array, all values are to be expected, and strings age together: that is reported once. */
-function lowOf(one: Judged, strings: readonly Judged[]) {
+function lowOf(one: MeasuredFindings, strings: readonly MeasuredFindings[]) {
   const { string, low, diagnosis } = one
   if ((string.readings.get('voc')?.value ?? 0) < 0) return []
   const ofRecords = low.filter(({ against }) => against === 'records')
@@ -50,7 +50,7 @@ const reversed = ({ field }: Reading) => ({
   severity: 'warning' as const,
 })
 
-function doubtOf(one: Judged, { reading, by, severity, power }: Judged['low'][number]) {
+function doubtOf(one: MeasuredFindings, { reading, by, severity, power }: MeasuredFindings['low'][number]) {
   const shared = {
     share: shareOf(by.share),
     conditions: conditionsInWords(one, reading),

@@ -4,7 +4,7 @@ import { isCrystalline } from '../../values/technology.ts'
 
 const crystalline = [41, 55] as const
 const others = [40, 65] as const
-/** None of the some 1 560 crystalline families in the open ratings runs cooler than 41 °C; two more are granted, judged. */
+/** None of the some 1 560 crystalline families in the open ratings runs cooler than 41 °C; two more are granted, estimated. */
 const coolestFramed = 39
 
 export const noctUnusual = panelRule({

@@ -34,7 +34,7 @@ export const thinFilmVocPerCellUnusual = panelRule({
   reason:
     'Every thin-film cell of one material gives about the same voltage, so Voc and the cell count check each other.',
   source:
-    'open module ratings of a public list, 2015 to 2022: 155 thin-film modules by material; what is granted beside, 5 to 15 %, is judged',
+    'open module ratings of a public list, 2015 to 2022: 155 thin-film modules by material; what is granted beside, 5 to 15 %, is estimated',
   messages: {
     unusual: 'Voc {voc} over {cells} cells is {perCell} per cell, where {bands} V is usual',
     band: '{low} to {high}',

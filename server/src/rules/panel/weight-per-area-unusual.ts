@@ -41,7 +41,7 @@ export const weightPerAreaUnusual = panelRule({
     const perArea = weight.value / (length.value * width.value)
     if (low <= perArea && perArea <= high) return null
     const fix = likeliest(
-      ways(weight).filter(({ factor }) => inside(perArea * factor, [low, high])),
+      mistypedAs(weight).filter(({ factor }) => inside(perArea * factor, [low, high])),
       ({ factor }) => Math.abs(Math.log((perArea * factor) / typical[construction?.value ?? 'flexible'])),
       construction === undefined,
     )
@@ -82,7 +82,7 @@ const kilograms = { kg: 1, lb: 0.45359237, g: 1e-3, oz: 0.028349523125 } as cons
 type Unit = keyof typeof kilograms
 
 /** Slips by which a weight is far off, and what they make of it. */
-function ways({ text }: Measure) {
+function mistypedAs({ text }: Measure) {
   const parts = /^(\d+)(?:[.,](\d+))?( ?)(kg|lb|g|oz)$/.exec(text)
   if (!parts) return []
   const [, whole = '', decimals = '', blank] = parts

@@ -28,7 +28,7 @@ export function electric(asked: Asked): readonly Fit[] {
         ? fit(
             '/limits/system_voltage',
             volts,
-            symbol || has(says, 'open') ? -3 : system || (says.has('peak') && value > 250 ? 2 : 0),
+            (symbol && value <= 250) || has(says, 'open') ? -3 : system || (says.has('peak') && value > 250 ? 2 : 0),
           )
         : []
     if (value > 250 || volts.length > 1) return limits

@@ -13,7 +13,6 @@ const letters: Readonly<Record<string, 'length' | 'width' | 'thickness'>> = {
 
 export function sizes(asked: Asked): readonly Fit[] {
   const { says, numbers, hint, heading } = asked
-  if (has(says, 'parts') && !has(says, 'thickness', 'size')) return []
   const metric = ['mm', 'cm', 'm']
   const sides = numbers.map((n) => ({ ...n, unit: n.unit ?? hint }))
   const groups: (typeof sides)[] = []
@@ -39,6 +38,7 @@ export function sizes(asked: Asked): readonly Fit[] {
       return fit(`/size/${key}`, all, named)
     })
   }
+  if (has(says, 'parts') && !has(says, 'thickness', 'size')) return []
   const one = singles(asked, [...metric, 'in']).filter((n) => n.value > 0)
   if (!one.length || has(says, 'radius', 'bend'))
     return one.length && says.has('radius') ? fit('/limits/bend_radius', one, 3) : []
@@ -55,6 +55,10 @@ export function sizes(asked: Asked): readonly Fit[] {
           : 0
   if (letter) return fit(`/size/${letter}`, one, 3)
   const thin = one[0]!.unit === 'mm' && one[0]!.value <= 60
+  // the height of a panel that hangs is its length
+  const isHigh =
+    !thin && says.has('thickness') && !has(says, 'length', 'width', 'parts') && heading.has('pallet') === false
+  if (isHigh) return fit('/size/length', one, 2)
   return thin
     ? fit('/size/thickness', one, exact('thickness'))
     : [...fit('/size/length', one, exact('length')), ...fit('/size/width', one, exact('width'))]

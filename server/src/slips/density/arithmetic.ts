@@ -1,21 +1,21 @@
 import type { GroupCalibration, Mixture } from '../model/calibration.ts'
-import { at, pointers } from '../evidence.ts'
+import { index, pointers } from '../evidence.ts'
 import { ln, mixtureLog, relative } from './logs.ts'
 
 /** The arithmetic that a record repeats, as logarithms that are 0 where it agrees, and the fields in it. */
 export const identities = [
-  { plus: [at.vmp, at.imp], minus: [at.pmax], also: [] },
-  { plus: [at.efficiency, at.length, at.width], minus: [at.pmax], also: [at.isc, at.cells] },
-  { plus: [at.noctVmp, at.noctImp], minus: [at.noctPmax], also: [] },
+  { plus: [index.vmp, index.imp], minus: [index.pmax], also: [] },
+  { plus: [index.efficiency, index.length, index.width], minus: [index.pmax], also: [index.isc, index.cells] },
+  { plus: [index.noctVmp, index.noctImp], minus: [index.noctPmax], also: [] },
 ] as const
 
-/** Whether a place is in an identity, by identity. */
+/** Whether a field is in an identity, by identity. */
 export const takesPart = identities.map(({ plus, minus, also }) =>
   pointers.map((_, p) => [...plus, ...minus, ...also].some((one) => one === p)),
 )
 
 /**
- * Printed efficiencies and NOCT powers that are not the plain product: judged, since the open ratings carry neither. Sheets of
+ * Printed efficiencies and NOCT powers that are not the plain product: estimated, since the open ratings carry neither. Sheets of
  * flexible panels often print the efficiency of the cells, 1.05 to 1.5 times that of the outline; those of framed modules
  * hardly ever.
  */
@@ -46,9 +46,9 @@ function cellsLog({ present, counted }: Arithmetic, off: number, v: Float64Array
   let density = 0
   for (const [weight, mean, sd] of overOutline)
     density += (weight * Math.exp(-((off - mean) ** 2) / (2 * sd * sd))) / (sd * Math.sqrt(2 * Math.PI))
-  if (!counted || !present[at.isc]) return ofCells * density
+  if (!counted || !present[index.isc]) return ofCells * density
   // the area of the cells alone is then that of their current
-  const there = Math.log((cellCurrent * v[at.length]! * v[at.width]!) / (v[at.isc]! * v[at.cells]!))
+  const there = Math.log((cellCurrent * v[index.length]! * v[index.width]!) / (v[index.isc]! * v[index.cells]!))
   const z = (off - there) / currentSpread
   const ofCurrent = Math.exp((-z * z) / 2) / (currentSpread * Math.sqrt(2 * Math.PI))
   return ofCells * Math.min(density, 4) * (Number.isFinite(ofCurrent) ? ofCurrent / 3 : 0)
@@ -106,7 +106,7 @@ function disagreement(
 }
 
 /**
- * What the arithmetic could gain by another value, by place, from its logarithms as typed: that it holds then. Where it holds already, a field loses by
+ * What the arithmetic could gain by another value, by field, from its logarithms as typed: that it holds then. Where it holds already, a field loses by
  * another value, as slips that a check can detect change a number by more than `least`.
  */
 export function identityGains(frame: Arithmetic & Typed, logs: readonly number[]): Float64Array {
@@ -121,10 +121,10 @@ export function identityGains(frame: Arithmetic & Typed, logs: readonly number[]
       Math.abs(off) < least
         ? Math.min(0, Math.max(...nearby) - now)
         : Math.max(0, mixtureLog(mixture, 0, variance) - now)
-    for (const place of [...plus, ...minus]) gains[place]! += gain
+    for (const field of [...plus, ...minus]) gains[field]! += gain
   })
   return gains
 }
 
-/** Judged: below this the printed digits of true records differ as well. */
+/** Estimated: below this the printed digits of true records differ as well. */
 const least = 0.015

@@ -7,10 +7,10 @@ const scratch = new Float64Array(pointers.length)
 const steps = new Float64Array(pointers.length)
 
 /** How well the record would hang together with a candidate in place; -Infinity where that is certainly below `floor`. */
-export function coherenceWith(frame: Frame, { places, values, halves }: Candidate, floor: number): number {
+export function coherenceWith(frame: Frame, { fields, values, halves }: Candidate, floor: number): number {
   scratch.set(frame.values)
   steps.set(frame.halves)
-  places.forEach((place, i) => (scratch[place] = values[i]!))
-  if (halves) places.forEach((place, i) => (steps[place] = halves[i]!))
-  return coherence(frame, scratch, steps, places, floor)
+  fields.forEach((field, i) => (scratch[field] = values[i]!))
+  if (halves) fields.forEach((field, i) => (steps[field] = halves[i]!))
+  return coherence(frame, scratch, steps, fields, floor)
 }

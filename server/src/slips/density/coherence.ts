@@ -2,7 +2,7 @@ import { efficiencyOfFramed, efficiencyOfOthers, identities, identityLog, takesP
 import type { GroupCalibration, Mixture } from '../model/calibration.ts'
 import { countsOfFlexible, flexible } from '../model/flexible.ts'
 import { coreLog, coreMost, coreOf, expected, standOf, type Core, type Stand } from './core.ts'
-import { at, pointers, type Evidence } from '../evidence.ts'
+import { index, pointers, type Evidence } from '../evidence.ts'
 import { familyLog, type Family } from '../family/family.ts'
 import { coefficients } from '../fields.ts'
 import { coordinate, coordinates } from './features.ts'
@@ -13,7 +13,7 @@ import { countsOfGlass, shapeGains, shapeLog, shaping, type Counts } from './sha
 /** Used again by each call, as some hundreds of candidates are tried on a record. No caller keeps it. */
 const y = new Float64Array(coordinates)
 
-/** A record as numbers, and the model that they are held against. */
+/** A record as numbers, and the model that they are compared with. */
 export interface Frame {
   readonly group: GroupCalibration
   readonly printedEfficiency: Mixture
@@ -22,7 +22,7 @@ export interface Frame {
   readonly values: Float64Array
   readonly halves: Float64Array
   readonly present: readonly boolean[]
-  /** Coefficients typed per module, by place. */
+  /** Coefficients typed per module, by field. */
   readonly absolute: readonly boolean[]
   /** Numbers that end with their decimal point. */
   readonly unfinished: readonly boolean[]
@@ -59,16 +59,16 @@ export function frameOf(
   const present: boolean[] = []
   const absolute: boolean[] = []
   const unfinished: boolean[] = []
-  pointers.forEach((pointer, place) => {
+  pointers.forEach((pointer, field) => {
     const reading = evidence.readings[pointer]
     present.push(reading !== undefined)
-    absolute.push(reading !== undefined && coefficients.includes(place) && isAbsolute(reading.text))
+    absolute.push(reading !== undefined && coefficients.includes(field) && isAbsolute(reading.text))
     unfinished.push(reading !== undefined && /\d[.,](?!\d)/.test(reading.text))
     if (!reading) return
-    values[place] = reading.value
-    halves[place] = reading.half
+    values[field] = reading.value
+    halves[field] = reading.half
   })
-  const counted = countsCells && present[at.cells]!
+  const counted = countsCells && present[index.cells]!
   const printedEfficiency = isGlass ? efficiencyOfFramed : efficiencyOfOthers
   const counts = isGlass ? countsOfGlass : countsOfFlexible
   const partial = {
@@ -84,10 +84,10 @@ export function frameOf(
     counted,
     family,
   }
-  const formed = sources.map((places, c) => (c === coordinate.cells ? counted : places.every((p) => present[p])))
+  const formed = sources.map((fields, c) => (c === coordinate.cells ? counted : fields.every((p) => present[p])))
   const roundings = new Float64Array(coordinates)
-  sources.forEach((places, c) => {
-    if (c !== coordinate.cells) for (const place of places) roundings[c]! += rounding(partial, place)
+  sources.forEach((fields, c) => {
+    if (c !== coordinate.cells) for (const field of fields) roundings[c]! += rounding(partial, field)
   })
   const core = coreOf(group, formed, roundings)
   coordinatesOf(partial, values, y)
@@ -110,33 +110,33 @@ export function frameOf(
 
 /** The fields behind each coordinate. */
 export const sources: readonly (readonly number[])[] = [
-  [at.cells],
-  [at.length, at.width],
-  [at.voc],
-  [at.isc],
-  [at.vmp],
-  [at.imp],
-  [at.gamma],
-  [at.beta],
-  [at.alpha],
-  [at.noct],
-  [at.noctImp],
-  [at.noctVmp],
+  [index.cells],
+  [index.length, index.width],
+  [index.voc],
+  [index.isc],
+  [index.vmp],
+  [index.imp],
+  [index.gamma],
+  [index.beta],
+  [index.alpha],
+  [index.noct],
+  [index.noctImp],
+  [index.noctVmp],
 ]
 
-const rawPlaces: readonly number[] = [at.gamma, at.beta, at.alpha, at.noct]
+const rawPlaces: readonly number[] = [index.gamma, index.beta, index.alpha, index.noct]
 
 /** Variance by rounding, of the logarithm where the coordinate is one; no coarser than 3 %, so that gross slips still show. */
-function rounding({ values, halves, absolute }: Pick<Frame, 'values' | 'halves' | 'absolute'>, place: number): number {
-  const half = halves[place]!
-  if (!rawPlaces.includes(place)) return relative(half, values[place]!) ** 2 / 3
-  if (place === at.noct) return Math.min(half, 1) ** 2 / 3
-  const share = half / (absolute[place] ? Math.abs(values[whole(place)]!) : 1)
+function rounding({ values, halves, absolute }: Pick<Frame, 'values' | 'halves' | 'absolute'>, field: number): number {
+  const half = halves[field]!
+  if (!rawPlaces.includes(field)) return relative(half, values[field]!) ** 2 / 3
+  if (field === index.noct) return Math.min(half, 1) ** 2 / 3
+  const share = half / (absolute[field] ? Math.abs(values[whole(field)]!) : 1)
   return Math.min(100 * share, 0.01) ** 2 / 3
 }
 
 /** What an absolute coefficient is a share of. */
-const whole = (place: number) => (place === at.gamma ? at.pmax : place === at.beta ? at.voc : at.isc)
+const whole = (field: number) => (field === index.gamma ? index.pmax : field === index.beta ? index.voc : index.isc)
 
 type Absolute = Pick<Frame, 'absolute'>
 
@@ -144,23 +144,23 @@ function coordinatesOf(frame: Absolute, v: Float64Array, y: Float64Array): void 
   for (let c = 0; c < coordinates; c++) y[c] = one(frame, v, c)
 }
 
-/** The coordinate that a place is behind; -1 for what only identities hold. */
-const coordinateOf = (place: number): number => sources.findIndex((places) => places.includes(place))
+/** The coordinate that a field is behind; -1 for what only identities hold. */
+const coordinateOf = (field: number): number => sources.findIndex((fields) => fields.includes(field))
 
 function one(frame: Absolute, v: Float64Array, c: number): number {
-  const place = sources[c]![0]!
-  if (c === coordinate.area) return ln(v[at.length]!) + ln(v[at.width]!)
-  if (c === coordinate.noct) return v[place]!
-  return coefficients.includes(place) ? percent(frame, v, place) : ln(v[place]!)
+  const field = sources[c]![0]!
+  if (c === coordinate.area) return ln(v[index.length]!) + ln(v[index.width]!)
+  if (c === coordinate.noct) return v[field]!
+  return coefficients.includes(field) ? percent(frame, v, field) : ln(v[field]!)
 }
 
-const percent = (frame: Absolute, v: Float64Array, place: number) =>
-  (100 * v[place]!) / (frame.absolute[place] ? v[whole(place)]! : 1)
+const percent = (frame: Absolute, v: Float64Array, field: number) =>
+  (100 * v[field]!) / (frame.absolute[field] ? v[whole(field)]! : 1)
 
 /**
  * How well a whole record hangs together: logarithm of its density; -Infinity where that is certainly below `floor`.
  *
- * @param changed places in which the values are not the typed ones
+ * @param changed fields in which the values are not the typed ones
  */
 export function coherence(
   frame: Frame,
@@ -172,11 +172,11 @@ export function coherence(
   const { typed, absolute, stand, family } = frame
   let sum = 0
   for (let i = 0; i < identities.length; i++)
-    sum += changed.some((place) => takesPart[i]![place]) ? identityLog(frame, i, v, halves) : typed.identities[i]!
+    sum += changed.some((field) => takesPart[i]![field]) ? identityLog(frame, i, v, halves) : typed.identities[i]!
   if (changed.length === 1 && !absolute.includes(true)) {
-    const place = changed[0]!
-    const c = coordinateOf(place)
-    const most = typed.shape + typed.shapeGains[place]! + typed.core + (c < 0 ? 0 : typed.gains[c]!)
+    const field = changed[0]!
+    const c = coordinateOf(field)
+    const most = typed.shape + typed.shapeGains[field]! + typed.core + (c < 0 ? 0 : typed.gains[c]!)
     const ofFamily = family ? familyLog(family, v) : 0
     if (sum + ofFamily + most < floor) return -Infinity
     y.set(stand.y)
@@ -185,7 +185,7 @@ export function coherence(
     sum += changed.some((one) => shaping.includes(one)) ? shapeLog(frame, v) : typed.shape
   } else {
     if (family) sum += familyLog(family, v)
-    sum += changed.some((place) => shaping.includes(place)) ? shapeLog(frame, v) : typed.shape
+    sum += changed.some((field) => shaping.includes(field)) ? shapeLog(frame, v) : typed.shape
     if (sum + typed.most < floor) return -Infinity
     coordinatesOf(frame, v, y)
   }

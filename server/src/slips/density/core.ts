@@ -1,11 +1,11 @@
 import { coordinates } from './features.ts'
 import { invert } from './matrix.ts'
-import { patternOf, type Joint, type Kind, type Pattern } from './pattern.ts'
+import { patternOf, type Joint, type Component, type Pattern } from './pattern.ts'
 import { oddTail, tail } from './student.ts'
 
 /**
  * The joint distribution of a record's features: a mixture of multivariate t, each mixed with records in which one
- * coordinate is honestly odd (a wide t by itself, beside the others as usual). So a true record that is odd in one place
+ * coordinate is honestly odd (a wide t by itself, beside the others as usual). So a true record that is odd in one field
  * costs little.
  */
 export interface Core extends Pattern {
@@ -34,15 +34,15 @@ export interface Stand {
 }
 
 /** Nothing odd, and each coordinate odd. */
-export const ways = coordinates + 1
+export const terms = coordinates + 1
 
 /** @param roundings variance of each coordinate by rounding of the printed number */
 export function coreOf(group: Joint, present: readonly boolean[], roundings: Float64Array): Core {
   const pattern = patternOf(group, present)
-  return { ...pattern, parts: pattern.kinds.map((kind) => partOf(pattern, kind, roundings)) }
+  return { ...pattern, parts: pattern.components.map((kind) => partOf(pattern, kind, roundings)) }
 }
 
-function partOf({ rows, columns, size }: Pattern, { mean, spread, weight }: Kind, roundings: Float64Array): Part {
+function partOf({ rows, columns, size }: Pattern, { mean, spread, weight }: Component, roundings: Float64Array): Part {
   const wide = spread.slice()
   for (let c = 0; c < coordinates; c++) {
     const column = columns[c]!
@@ -114,7 +114,7 @@ let all = new Float64Array(0)
  * The array is used again by the next call.
  */
 export function densities({ parts, formed, size, regular, odd }: Core, stand: Stand, y: Float64Array): Float64Array {
-  if (all.length !== ways * parts.length) all = new Float64Array(ways * parts.length)
+  if (all.length !== terms * parts.length) all = new Float64Array(terms * parts.length)
   let n = 0
   for (let c = 0; c < coordinates; c++)
     if (formed[c] && y[c] !== stand.y[c]) {
@@ -126,7 +126,7 @@ export function densities({ parts, formed, size, regular, odd }: Core, stand: St
     const k = stand.order[o]!
     const { precision, weight } = parts[k]!
     const from = stand.pull[k]!
-    const base = k * ways
+    const base = k * terms
     let whole = stand.whole[k]!
     for (let i = 0; i < n; i++) {
       const line = changed[i]! * coordinates
@@ -144,7 +144,7 @@ export function densities({ parts, formed, size, regular, odd }: Core, stand: St
     }
     // most components are far from a record, so that what is left of them does not show in the sum
     if (weight * tail(whole - largest, size) < 1e-6 * sum) {
-      all.fill(0, base, base + ways)
+      all.fill(0, base, base + terms)
       continue
     }
     sum += all[base] = weight * regular * tail(whole, size)

@@ -1,4 +1,4 @@
-import { coreOf, densities, standOf, ways } from './core.ts'
+import { coreOf, densities, standOf, terms } from './core.ts'
 import { coordinates } from './features.ts'
 import type { Joint } from './pattern.ts'
 
@@ -27,8 +27,8 @@ export function oddShares(
       const core = cores.get(key) ?? coreOf(group, present, new Float64Array(coordinates))
       cores.set(key, core)
       const y = Float64Array.from(point, (v) => (Number.isNaN(v) ? 0 : v))
-      const shares = new Array<number>(ways).fill(0)
-      densities(core, standOf(core, y), y).forEach((density, at) => (shares[at % ways]! += density))
+      const shares = new Array<number>(terms).fill(0)
+      densities(core, standOf(core, y), y).forEach((density, at) => (shares[at % terms]! += density))
       const total = shares.reduce((a, b) => a + b, 0)
       const weight = weights[i]!
       whole += weight

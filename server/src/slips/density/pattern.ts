@@ -14,19 +14,19 @@ export interface Pattern {
   readonly columns: readonly (readonly number[])[]
   /** Coordinates that take part. */
   readonly formed: readonly boolean[]
-  readonly kinds: readonly Kind[]
+  readonly components: readonly Component[]
   /** Shares with the constants of their densities. */
   readonly regular: number
   readonly odd: Float64Array
 }
 
-export interface Kind {
+export interface Component {
   readonly mean: Float64Array
   readonly spread: Float64Array
   readonly weight: number
 }
 
-/** One for each set of fields that records carry, as working it out takes longer than to judge a record by it. */
+/** One for each set of fields that records carry, as working it out takes longer than to score a record. */
 const known = new WeakMap<Joint, Map<string, Pattern>>()
 
 export function patternOf(group: Joint, present: readonly boolean[]): Pattern {
@@ -52,7 +52,7 @@ function makePattern(group: Joint, present: readonly boolean[]): Pattern {
     size,
     columns,
     formed: columns.map((column) => column.length > 0),
-    kinds: group.parts.map(({ weight, mean, covariance }) => ({
+    components: group.parts.map(({ weight, mean, covariance }) => ({
       weight,
       mean: Float64Array.from(chosen, (factors) => total(factors, (i) => mean[i]!)),
       spread: Float64Array.from(

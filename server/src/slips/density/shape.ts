@@ -1,5 +1,5 @@
 import type { GroupCalibration, Mixture } from '../model/calibration.ts'
-import { at, pointers } from '../evidence.ts'
+import { index, pointers } from '../evidence.ts'
 import { ln, mixtureLog, peak } from './logs.ts'
 
 /** ln(area [m2]) of panels whose cells are not counted: from a flexible 10 W panel to the largest glass. */
@@ -34,31 +34,32 @@ interface Shape {
 /** How likely the shape is: cell area, sides, cell count. */
 export function shapeLog(shape: Shape, v: Float64Array): number {
   const sum = countLog(shape, v)
-  return shape.present[at.length] && shape.present[at.width] ? sum + aspectLog(shape, v) + areaLog(shape, v) : sum
+  return shape.present[index.length] && shape.present[index.width] ? sum + aspectLog(shape, v) + areaLog(shape, v) : sum
 }
 
 const countLog = ({ counted, counts }: Shape, v: Float64Array) =>
-  counted ? Math.log(counts[v[at.cells]!] ?? (Number.isInteger(v[at.cells]!) ? 0.001 : 1e-6)) : 0
+  counted ? Math.log(counts[v[index.cells]!] ?? (Number.isInteger(v[index.cells]!) ? 0.001 : 1e-6)) : 0
 
 function aspectLog({ group }: Shape, v: Float64Array): number {
-  const aspect = ln(v[at.length]!) - ln(v[at.width]!)
+  const aspect = ln(v[index.length]!) - ln(v[index.width]!)
   return mixtureLog(group.aspect, Math.abs(aspect)) + (aspect < 0 ? -2 : 0)
 }
 
 function areaLog({ group, counted }: Shape, v: Float64Array): number {
-  const area = ln(v[at.length]!) + ln(v[at.width]!)
-  return counted ? mixtureLog(group.cellArea, area - ln(v[at.cells]!)) : mixtureLog(anyArea, area)
+  const area = ln(v[index.length]!) + ln(v[index.width]!)
+  return counted ? mixtureLog(group.cellArea, area - ln(v[index.cells]!)) : mixtureLog(anyArea, area)
 }
 
-/** What the shape could gain by another value, by place. */
+/** What the shape could gain by another value, by field. */
 export function shapeGains(shape: Shape, v: Float64Array): Float64Array {
   const gains = new Float64Array(pointers.length)
-  const isSized = shape.present[at.length] && shape.present[at.width]
+  const isSized = shape.present[index.length] && shape.present[index.width]
   const ofArea = isSized ? peak(shape.counted ? shape.group.cellArea : anyArea) - areaLog(shape, v) : 0
-  if (isSized) gains[at.length] = gains[at.width] = peak(shape.group.aspect) - aspectLog(shape, v) + ofArea
-  if (shape.counted) gains[at.cells] = Math.log(Math.max(...Object.values(shape.counts))) - countLog(shape, v) + ofArea
+  if (isSized) gains[index.length] = gains[index.width] = peak(shape.group.aspect) - aspectLog(shape, v) + ofArea
+  if (shape.counted)
+    gains[index.cells] = Math.log(Math.max(...Object.values(shape.counts))) - countLog(shape, v) + ofArea
   return gains
 }
 
-/** Places that the shape hangs on. */
-export const shaping: readonly number[] = [at.length, at.width, at.cells]
+/** Fields that the shape hangs on. */
+export const shaping: readonly number[] = [index.length, index.width, index.cells]

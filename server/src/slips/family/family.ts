@@ -1,7 +1,7 @@
 import { isSame } from '../../quantities/same.ts'
 import { calibration } from '../model/calibration.generated.ts'
 import type { Calibration } from '../model/calibration.ts'
-import { at, pointers, valueAt, type Evidence } from '../evidence.ts'
+import { index, pointers, valueAt, type Evidence } from '../evidence.ts'
 import { electrical } from '../fields.ts'
 import { addNearestGains, isCopied, isCopy, nearestLog, nearestOf, type Nearest } from './nearest-sibling.ts'
 
@@ -16,7 +16,7 @@ export interface Family {
 
 /** A value that all models of a family carry. */
 interface Shared {
-  readonly place: number
+  readonly field: number
   /** What siblings carry here that agree in all else, with the share of each. */
   readonly values: ReadonlyMap<number, number>
   /** How often true siblings agree, and how often others would by chance. */
@@ -25,12 +25,12 @@ interface Shared {
 }
 
 /**
- * What true siblings share, with the chance that a record that fits as well has just that value; the chance is judged. How
+ * What true siblings share, with the chance that a record that fits as well has just that value; the chance is estimated. How
  * often they agree is calibrated, among those with all other shared values, the area (0.4 %), Voc (6 %) and Pmax (15 %)
  * alike. Copies are models listed again with another value, so they agree less.
  */
-export const sharedPlaces = { gamma: 0.12, beta: 0.12, alpha: 0.08, noct: 0.3, cells: 0.6 } as const
-const names = Object.keys(sharedPlaces) as (keyof typeof sharedPlaces)[]
+export const sharedFields = { gamma: 0.12, beta: 0.12, alpha: 0.08, noct: 0.3, cells: 0.6 } as const
+const names = Object.keys(sharedFields) as (keyof typeof sharedFields)[]
 
 /**
  * @param others records that may be siblings; those that are none are left out
@@ -43,29 +43,29 @@ export function familyOf(
 ): Family | null {
   const kin = kinOf(evidence, others)
   if (kin.length === 0) return null
-  const ofSize = kin.flatMap(({ other, differs }) => (differs === at.length ? [] : [other]))
+  const ofSize = kin.flatMap(({ other, differs }) => (differs === index.length ? [] : [other]))
   return {
     siblings: kin.map(({ other }) => other),
     ofSize,
     shared: names.flatMap((name) => {
-      const place = at[name]
+      const field = index[name]
       const { same, ofCopies } = siblings.shared[name]
-      const alike = kin.filter(({ differs }) => differs === -1 || differs === place).map(({ other }) => other)
+      const alike = kin.filter(({ differs }) => differs === -1 || differs === field).map(({ other }) => other)
       const values = new Map<number, number>()
       for (const other of alike) {
-        const value = rounded(valueAt(other, place))
+        const value = rounded(valueAt(other, field))
         values.set(value, (values.get(value) ?? 0) + 1 / alike.length)
       }
       const areCopies = alike.every((other) => isCopy(evidence, other))
-      return valueAt(evidence, place) === undefined || alike.length === 0
+      return valueAt(evidence, field) === undefined || alike.length === 0
         ? []
-        : [{ place, values, same: areCopies ? ofCopies : same, chance: sharedPlaces[name] }]
+        : [{ field, values, same: areCopies ? ofCopies : same, chance: sharedFields[name] }]
     }),
     nearest: nearestOf(evidence, ofSize, siblings),
   }
 }
 
-/** Those that are siblings, each with the place in which it differs, -1 for none. */
+/** Those that are siblings, each with the field in which it differs, -1 for none. */
 export function kinOf(
   evidence: Evidence,
   others: readonly Evidence[],
@@ -76,23 +76,23 @@ export function kinOf(
   })
 }
 
-/** Places in which a sibling differs: shared values, size, Voc and Pmax; null where too little is comparable. */
+/** Fields in which a sibling differs: shared values, size, Voc and Pmax; null where too little is comparable. */
 function differences(a: Evidence, b: Evidence): readonly number[] | null {
   const isOther = (x: string | undefined, y: string | undefined) => x !== undefined && y !== undefined && x !== y
   if (a.technology !== b.technology || isOther(a.maker, b.maker) || isOther(a.family, b.family)) return null
   let compared = 0
   const found: number[] = []
-  for (const place of names.map((name) => at[name])) {
-    const [x, y] = [valueAt(a, place), valueAt(b, place)]
+  for (const field of names.map((name) => index[name])) {
+    const [x, y] = [valueAt(a, field), valueAt(b, field)]
     if (x === undefined && y === undefined) continue
     compared++
-    if (x === undefined || y === undefined || rounded(x) !== rounded(y)) found.push(place)
+    if (x === undefined || y === undefined || rounded(x) !== rounded(y)) found.push(field)
   }
-  const area = (one: Evidence) => (valueAt(one, at.length) ?? NaN) * (valueAt(one, at.width) ?? NaN)
+  const area = (one: Evidence) => (valueAt(one, index.length) ?? NaN) * (valueAt(one, index.width) ?? NaN)
   const off = (x: number | undefined, y: number | undefined) => Math.abs(Math.log((x ?? NaN) / (y ?? NaN)))
-  if (off(area(a), area(b)) > 0.004) found.push(at.length)
-  if (off(valueAt(a, at.voc), valueAt(b, at.voc)) > 0.06) found.push(at.voc)
-  if (off(valueAt(a, at.pmax), valueAt(b, at.pmax)) > 0.15) found.push(at.pmax)
+  if (off(area(a), area(b)) > 0.004) found.push(index.length)
+  if (off(valueAt(a, index.voc), valueAt(b, index.voc)) > 0.06) found.push(index.voc)
+  if (off(valueAt(a, index.pmax), valueAt(b, index.pmax)) > 0.15) found.push(index.pmax)
   // a family that is named needs less likeness
   return compared < (a.family !== undefined && a.family === b.family ? 2 : 4) ? null : found
 }
@@ -100,7 +100,7 @@ function differences(a: Evidence, b: Evidence): readonly number[] | null {
 /** How well values agree with the siblings: logarithm of how much likelier they are than without knowing them. */
 export function familyLog({ shared, nearest }: Family, v: Float64Array): number {
   let sum = 0
-  for (const one of shared) sum += sharedLog(one, v[one.place]!)
+  for (const one of shared) sum += sharedLog(one, v[one.field]!)
   return sum + nearestLog(nearest, v)
 }
 
@@ -109,7 +109,7 @@ export function familyGains({ shared, nearest }: Family, v: Float64Array): Float
   const gain = new Float64Array(v.length)
   for (const one of shared) {
     const best = Math.max(...one.values.values())
-    gain[one.place]! += Math.log(1 - one.same + (one.same * best) / one.chance) - sharedLog(one, v[one.place]!)
+    gain[one.field]! += Math.log(1 - one.same + (one.same * best) / one.chance) - sharedLog(one, v[one.field]!)
   }
   addNearestGains(nearest, v, gain)
   return gain
@@ -119,44 +119,44 @@ export function familyGains({ shared, nearest }: Family, v: Float64Array): Float
  * How much likelier it is that another model's value stands here, where it is one that a sibling of another power class
  * has: another model's value is else any of about a hundred near ones.
  */
-export function anothersLog(family: Family | null, evidence: Evidence, place: number): number {
-  return family && lender(family, evidence, place) ? Math.log(100) - Math.log(family.ofSize.length) : 0
+export function anothersLog(family: Family | null, evidence: Evidence, field: number): number {
+  return family && lender(family, evidence, field) ? Math.log(100) - Math.log(family.ofSize.length) : 0
 }
 
 /** A sibling of the same size and another power class that has just this rating. */
-export function lender({ ofSize }: Family, evidence: Evidence, place: number): Evidence | undefined {
-  if (!electrical.includes(place)) return undefined
-  const isOther = (one: Evidence) => place === at.pmax || valueAt(one, at.pmax) !== valueAt(evidence, at.pmax)
-  return ofSize.find((one) => isOther(one) && valueAt(one, place) === valueAt(evidence, place))
+export function lender({ ofSize }: Family, evidence: Evidence, field: number): Evidence | undefined {
+  if (!electrical.includes(field)) return undefined
+  const isOther = (one: Evidence) => field === index.pmax || valueAt(one, index.pmax) !== valueAt(evidence, index.pmax)
+  return ofSize.find((one) => isOther(one) && valueAt(one, field) === valueAt(evidence, field))
 }
 
 /** Siblings that should have the same value in a field: all in what a family shares, copies in a rating. */
-function peers({ shared, siblings, nearest }: Family, place: number): readonly Evidence[] {
-  if (shared.some((one) => one.place === place)) return siblings
-  return isCopied(place) ? nearest.copies : []
+function peers({ shared, siblings, nearest }: Family, field: number): readonly Evidence[] {
+  if (shared.some((one) => one.field === field)) return siblings
+  return isCopied(field) ? nearest.copies : []
 }
 
-const has = (one: Evidence, place: number, value: number | undefined) =>
-  isSame(valueAt(one, place) ?? NaN, value ?? NaN)
+const has = (one: Evidence, field: number, value: number | undefined) =>
+  isSame(valueAt(one, field) ?? NaN, value ?? NaN)
 
 /** Siblings that should have the same value in a field, and have it. */
-export function siblingsLike(family: Family, place: number, value: number): readonly Evidence[] {
-  return peers(family, place).filter((one) => has(one, place, value))
+export function siblingsLike(family: Family, field: number, value: number): readonly Evidence[] {
+  return peers(family, field).filter((one) => has(one, field, value))
 }
 
 /** Siblings that should have the same value in a field, and have another. */
-export function siblingsOtherThan(family: Family, evidence: Evidence, place: number): readonly Evidence[] {
-  return peers(family, place).filter((one) => !has(one, place, valueAt(evidence, place)))
+export function siblingsOtherThan(family: Family, evidence: Evidence, field: number): readonly Evidence[] {
+  return peers(family, field).filter((one) => !has(one, field, valueAt(evidence, field)))
 }
 
 /** The texts of a field as the siblings have it that should have the same, likeliest first. */
-export function siblingTexts({ shared, siblings, nearest }: Family, place: number): readonly string[] {
-  const textOf = (one: Evidence | undefined) => one?.readings[pointers[place]!]?.text ?? []
-  if (isCopied(place)) return [...new Set(nearest.copies.flatMap(textOf))]
-  const values = shared.find((one) => one.place === place)?.values ?? new Map<number, number>()
+export function siblingTexts({ shared, siblings, nearest }: Family, field: number): readonly string[] {
+  const textOf = (one: Evidence | undefined) => one?.readings[pointers[field]!]?.text ?? []
+  if (isCopied(field)) return [...new Set(nearest.copies.flatMap(textOf))]
+  const values = shared.find((one) => one.field === field)?.values ?? new Map<number, number>()
   return [...values]
     .sort((a, b) => b[1] - a[1])
-    .flatMap(([value]) => textOf(siblings.find((one) => rounded(valueAt(one, place)) === value)))
+    .flatMap(([value]) => textOf(siblings.find((one) => rounded(valueAt(one, field)) === value)))
 }
 
 const sharedLog = ({ values, same, chance }: Shared, value: number) =>

@@ -1,5 +1,5 @@
 import type { GrowthCalibration } from '../model/calibration.ts'
-import { at, valueAt, type Evidence } from '../evidence.ts'
+import { index, valueAt, type Evidence } from '../evidence.ts'
 
 export type Growing = keyof typeof growing
 
@@ -17,9 +17,9 @@ export interface Rung {
  * Imp. How is calibrated, as a power about which two normals and the wide density of `grownLog` lie.
  */
 export const growing = {
-  imp: { place: at.imp, along: at.pmax },
-  isc: { place: at.isc, along: at.imp },
-  voc: { place: at.voc, along: at.vmp },
+  imp: { field: index.imp, along: index.pmax },
+  isc: { field: index.isc, along: index.imp },
+  voc: { field: index.voc, along: index.vmp },
 } as const
 
 /** What a model of another class says of a rating; undefined where one of the two lacks it or what it grows with. */
@@ -29,22 +29,22 @@ export function rungOf(
   evidence: Evidence,
   other: Evidence,
 ): Rung | undefined {
-  const { place, along } = growing[name]
-  const [value, beside] = [valueAt(other, place), valueAt(other, along)]
-  const isTold = [place, along].every((one) => valueAt(evidence, one) !== undefined)
+  const { field, along } = growing[name]
+  const [value, beside] = [valueAt(other, field), valueAt(other, along)]
+  const isTold = [field, along].every((one) => valueAt(evidence, one) !== undefined)
   return value && beside && isTold ? { name, growth, value, beside } : undefined
 }
 
 /** How far a rating is from where the growth leads to, as logarithm. */
 export function offOf({ name, growth, value, beside }: Rung, v: Float64Array): number {
-  const { place, along } = growing[name]
-  return Math.log(v[place]! / value) - growth.by * Math.log(v[along]! / beside)
+  const { field, along } = growing[name]
+  return Math.log(v[field]! / value) - growth.by * Math.log(v[along]! / beside)
 }
 
 /** The wider of the two spreads. */
 export const spreadOf = ({ growth }: Rung): number => growth.spread[1]![1]
 
-/** Width of the density that stands for what is known without a sibling; judged. */
+/** Width of the density that stands for what is known without a sibling; estimated. */
 export const wide = 0.02
 
 /** How much likelier it is that far from the growth than without knowing the other class, as logarithm. */

@@ -1,6 +1,6 @@
 import { isSame } from '../../quantities/same.ts'
 import type { SiblingCalibration } from '../model/calibration.ts'
-import { at, valueAt, type Evidence } from '../evidence.ts'
+import { index, valueAt, type Evidence } from '../evidence.ts'
 import { electrical } from '../fields.ts'
 import { grownLog, growing, offOf, rungOf, spreadOf, type Growing, type Rung } from './ladder.ts'
 
@@ -16,7 +16,7 @@ type Copied = keyof typeof copied
 /** What is known of one rating. */
 interface Rating {
   readonly name: Copied
-  readonly place: number
+  readonly field: number
   /** How often a copy has it alike. */
   readonly same: number
   /** The value in each copy. */
@@ -26,13 +26,13 @@ interface Rating {
 }
 
 /** What a copy should have alike; its Pmax may be the product of the others once and the power class once. */
-export const copied = { vmp: at.vmp, imp: at.imp, voc: at.voc, isc: at.isc } as const
+export const copied = { vmp: index.vmp, imp: index.imp, voc: index.voc, isc: index.isc } as const
 const names = Object.keys(copied) as Copied[]
 
-export const isCopied = (place: number): boolean => names.some((name) => copied[name] === place)
+export const isCopied = (field: number): boolean => names.some((name) => copied[name] === field)
 
 export function isCopy(a: Evidence, b: Evidence): boolean {
-  return electrical.filter((place) => isSame(valueAt(a, place) ?? NaN, valueAt(b, place) ?? NaN)).length >= 4
+  return electrical.filter((field) => isSame(valueAt(a, field) ?? NaN, valueAt(b, field) ?? NaN)).length >= 4
 }
 
 export function nearestOf(evidence: Evidence, siblings: readonly Evidence[], model: SiblingCalibration): Nearest {
@@ -43,7 +43,7 @@ export function nearestOf(evidence: Evidence, siblings: readonly Evidence[], mod
   )
   const ratings = names.map((name) => ({
     name,
-    place: copied[name],
+    field: copied[name],
     same: model.copied[name],
     ofCopies: copies.map((one) => valueAt(one, copied[name]) ?? NaN),
     rung:
@@ -57,8 +57,8 @@ export function nearestOf(evidence: Evidence, siblings: readonly Evidence[], mod
 /** The largest difference is left out, so that one wrong rating does not decide. */
 function closest(evidence: Evidence, siblings: readonly Evidence[]): Evidence | undefined {
   const distance = (other: Evidence) => {
-    const all = electrical.map((place) => {
-      const off = Math.abs(Math.log((valueAt(other, place) ?? NaN) / (valueAt(evidence, place) ?? NaN)))
+    const all = electrical.map((field) => {
+      const off = Math.abs(Math.log((valueAt(other, field) ?? NaN) / (valueAt(evidence, field) ?? NaN)))
       return Number.isNaN(off) ? 1 : off
     })
     return all.reduce((sum, off) => sum + off, 0) - Math.max(...all)
@@ -74,17 +74,17 @@ export function nearestLog({ ratings }: Nearest, v: Float64Array): number {
 /** Adds to the gain of each field what it would gain by agreeing with the siblings. */
 export function addNearestGains({ ratings }: Nearest, v: Float64Array, gain: Float64Array): void {
   for (const rating of ratings) {
-    const { place, rung } = rating
+    const { field, rung } = rating
     const now = ratingLog(rating, v)
     const grown = rung ? grownLog(rung, 0) : 0
-    gain[place]! += joint(rating, grown, 1) - now
+    gain[field]! += joint(rating, grown, 1) - now
     if (rung) gain[growing[rung.name].along]! += Math.max(0, joint(rating, grown, alike(rating, v)) - now)
   }
 }
 
 /** Where the growth leads to, and the wider spread about it; as logarithm of the change. */
-export function grown({ ratings }: Nearest, v: Float64Array, place: number): { shift: number; sd: number } | null {
-  const rung = ratings.find((rating) => rating.place === place)?.rung
+export function grown({ ratings }: Nearest, v: Float64Array, field: number): { shift: number; sd: number } | null {
+  const rung = ratings.find((rating) => rating.field === field)?.rung
   return rung ? { shift: -offOf(rung, v), sd: spreadOf(rung) } : null
 }
 
@@ -93,7 +93,7 @@ function ratingLog(rating: Rating, v: Float64Array): number {
   return joint(rating, rung ? grownLog(rung, offOf(rung, v)) : 0, alike(rating, v))
 }
 
-/** How often one of several values would be alike by chance; judged. */
+/** How often one of several values would be alike by chance; estimated. */
 export const chance = 0.02
 
 /** A copy is as the others, or else as a model of another class lets expect; how often is calibrated. */
@@ -102,5 +102,5 @@ function joint({ same, ofCopies }: Rating, ofRung: number, shareAlike: number): 
   return Math.log((1 - same) * Math.exp(ofRung) + (same * shareAlike) / chance)
 }
 
-const alike = ({ ofCopies, place }: Rating, v: Float64Array): number =>
-  ofCopies.filter((value) => isSame(value, v[place]!)).length / Math.max(1, ofCopies.length)
+const alike = ({ ofCopies, field }: Rating, v: Float64Array): number =>
+  ofCopies.filter((value) => isSame(value, v[field]!)).length / Math.max(1, ofCopies.length)

@@ -13,13 +13,13 @@ export const flexible = onceEach((group: GroupCalibration): GroupCalibration => 
   aspect,
 }))
 
-/** Place of the current through a square metre among the features. */
+/** Index of the current through a square metre among the features. */
 const density = 1
 /** ln of the share of cells in the area of flexible panels, less that of glass: mean and spread. */
 const cover = { mean: Math.log(0.76 / 0.82), sd: 0.135 }
 /** Further variance: of Voc a cell and of NOCT, which sheets of flexible panels give in many ways, and of the current through the area. */
 const more: Readonly<Record<number, number>> = { 0: 0.03 ** 2, [density]: cover.sd ** 2, 7: 3 ** 2 }
-/** What the cells are like varies more than in the open ratings, by a fifth of the spread; judged. */
+/** What the cells are like varies more than in the open ratings, by a fifth of the spread; estimated. */
 const wider = 1.5
 
 const ofCells = ({ weight, mean, covariance }: CalibratedPart): CalibratedPart => ({
@@ -28,20 +28,20 @@ const ofCells = ({ weight, mean, covariance }: CalibratedPart): CalibratedPart =
   covariance: covariance.map((line, i) => line.map((v, j) => wider * v + (i === j ? (more[i] ?? 0) : 0))),
 })
 
-/** ln(area / cells [m2]) of whole cells and of halves, thirds and quarters; shares and spreads are judged. */
+/** ln(area / cells [m2]) of whole cells and of halves, thirds and quarters; shares and spreads are estimated. */
 const cellArea: Mixture = [
   [0.5, Math.log(0.031), 0.25],
   [0.45, Math.log(0.011), 0.5],
   [0.05, Math.log(0.015), 1],
 ]
 
-/** ln(length / width); judged. */
+/** ln(length / width); estimated. */
 const aspect: Mixture = [
   [0.5, Math.log(2), 0.3],
   [0.5, Math.log(1.8), 0.6],
 ]
 
-/** How usual the cell counts are: 12 V batteries take 32 to 44 cells in series (common practice, no source); the shares are judged. */
+/** How usual the cell counts are: 12 V batteries take 32 to 44 cells in series (common practice, no source); the shares are estimated. */
 export const countsOfFlexible: Readonly<Record<number, number>> = Object.fromEntries(
   Array.from({ length: 121 }, (_, n) => [n, n < 10 ? 1e-4 : n < 24 || n > 44 ? 0.001 : 0.008]),
 )

@@ -3,7 +3,7 @@ import type { Evidence } from '../evidence.ts'
 
 const crystalline = ['mono', 'perc', 'topcon', 'hjt', 'back-contact']
 
-/** The group that a record is held against; a record that names no technology is taken as mono, by far the commonest. */
+/** The group that a record is compared with; a record that names no technology is taken as mono, by far the commonest. */
 export const groupOf = ({ technology }: Evidence): Group =>
   technology === undefined || crystalline.includes(technology) ? 'mono' : technology === 'poly' ? 'poly' : 'thin'
 

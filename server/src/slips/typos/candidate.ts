@@ -2,7 +2,7 @@ import type { Said } from '../../findings/message.ts'
 
 /** One way in which the record may have been meant. */
 export interface Candidate {
-  readonly places: readonly number[]
+  readonly fields: readonly number[]
   readonly values: readonly number[]
   /** Half a unit of the last digit of the text that it would have. */
   readonly halves?: readonly number[]
@@ -23,6 +23,6 @@ export const ofField = ofKind - Math.log(14)
 
 /**
  * What published lists show at times, another value or cell count, must be surer than slips of the hand,
- * which they hardly show. Judged: as unseen halves of the open ratings have them.
+ * which they hardly show. Estimated: as unseen halves of the open ratings have them.
  */
-export const asListed = 1.3
+export const likeTrueRecords = 1.3

@@ -1,27 +1,32 @@
 import type { Said } from '../../findings/message.ts'
 import { isSame } from '../../quantities/same.ts'
-import { asListed, ofField, ofKind, type Candidate } from './candidate.ts'
+import { likeTrueRecords, ofField, ofKind, type Candidate } from './candidate.ts'
 import type { Frame } from '../density/coherence.ts'
 import { cellCounts } from './cell-counts.ts'
-import { edits, type Kind } from './edits.ts'
-import { at, nameOf, pointers, type Evidence } from '../evidence.ts'
+import { edits, type EditKind } from './edits.ts'
+import { index, nameOf, pointers, type Evidence } from '../evidence.ts'
 import { anothersLog, siblingTexts } from '../family/family.ts'
 import { coefficients, electrical, sides } from '../fields.ts'
-import { placeOf, simple, volts, type Place, type Read } from './place.ts'
+import { typedField, simple, volts, type TypedField, type Read } from './typed-field.ts'
 import { reason } from './reasons.ts'
 import { severalSlips } from './several.ts'
 import { isShape, sidesInOtherUnit, sidesMoved, unitSlips } from './unit-slips.ts'
 
-/** Slips that would explain what was typed: of one field by its place, and of two that stand in each other's. */
+/** Slips that would explain what was typed: of one field by its field, and of two that stand in each other's. */
 export function candidates(evidence: Evidence, frame: Frame) {
-  const known: (Place | undefined)[] = []
-  const read = (place: number) => (known[place] ??= placeOf(evidence, place))
-  const ofPlace = (p: Place) => [...texts(p), ...unitSlips(p, frame, read), ...rows(p), ...computed(p, evidence, frame)]
+  const known: (TypedField | undefined)[] = []
+  const read = (field: number) => (known[field] ??= typedField(evidence, field))
+  const ofPlace = (p: TypedField) => [
+    ...texts(p),
+    ...unitSlips(p, frame, read),
+    ...rows(p),
+    ...computed(p, evidence, frame),
+  ]
   return {
-    of(place: number): readonly Candidate[] {
-      const p = read(place)
-      const others = siblings(place, evidence, frame)
-      const own = place === at.cells ? cellCounts(frame) : p ? ofPlace(p).filter((one) => isShape(one, read)) : []
+    of(field: number): readonly Candidate[] {
+      const p = read(field)
+      const others = siblings(field, evidence, frame)
+      const own = field === index.cells ? cellCounts(frame) : p ? ofPlace(p).filter((one) => isShape(one, read)) : []
       if (others.length === 0) return own
       // the same value as siblings print it
       const printed = (one: Candidate) =>
@@ -32,13 +37,13 @@ export function candidates(evidence: Evidence, frame: Frame) {
     /** Slips of two fields at once. */
     ofPairs: (suspects: readonly number[]): readonly Candidate[] => [
       ...swaps(read, suspects),
-      ...(suspects.some((place) => sides.includes(place)) ? [...sidesInOtherUnit(read), ...sidesMoved(read)] : []),
+      ...(suspects.some((field) => sides.includes(field)) ? [...sidesInOtherUnit(read), ...sidesMoved(read)] : []),
     ],
   }
 }
 
 /** What each kind of edit is called. */
-const reasonOf: Readonly<Record<Kind, Said>> = {
+const reasonOf: Readonly<Record<EditKind, Said>> = {
   'digits swapped': reason({ say: 'digitsSwapped' }),
   'digit dropped': reason({ say: 'digitDropped' }),
   'digit doubled': reason({ say: 'digitDoubled' }),
@@ -49,12 +54,12 @@ const reasonOf: Readonly<Record<Kind, Said>> = {
   'sign lost': reason({ say: 'signLost' }),
 }
 
-/** Odds against swapped digits, which published lists show too, though less often than `asListed`. */
+/** Odds against swapped digits, which published lists show too, though less often than `likeTrueRecords`. */
 const swapped = 0.85
 
-const texts = (p: Place): Candidate[] =>
-  edits(p.number, p.decimals, volts.includes(p.place) ? 1 : 0)
-    .filter(({ kind }) => kind !== 'sign lost' || coefficients.includes(p.place))
+const texts = (p: TypedField): Candidate[] =>
+  edits(p.number, p.decimals, volts.includes(p.field) ? 1 : 0)
+    .filter(({ kind }) => kind !== 'sign lost' || coefficients.includes(p.field))
     .map((e) =>
       simple(
         p,
@@ -67,69 +72,71 @@ const texts = (p: Place): Candidate[] =>
     )
 
 /** One value from the row at nominal operating temperature: about 0.74 of Pmax, 0.80 of Imp, 0.81 of Isc. */
-function rows(p: Place): Candidate[] {
-  const share = p.place === at.pmax ? 0.74 : p.place === at.imp ? 0.8 : p.place === at.isc ? 0.81 : 0
+function rows(p: TypedField): Candidate[] {
+  const share = p.field === index.pmax ? 0.74 : p.field === index.imp ? 0.8 : p.field === index.isc ? 0.81 : 0
   if (share === 0) return []
   const value = Number(p.number) / share
   const numbers =
-    p.place === at.pmax ? [String(Math.round(value / 5) * 5)] : [0, -0.01, 0.01].map((off) => (value + off).toFixed(2))
+    p.field === index.pmax
+      ? [String(Math.round(value / 5) * 5)]
+      : [0, -0.01, 0.01].map((off) => (value + off).toFixed(2))
   return numbers
     .filter((number) => Number(number) > 0)
     .map((number, i) => simple(p, number, reason({ say: 'valueAtNoct' }), ofKind - Math.log(3) - (i === 0 ? 1.5 : 2.5)))
 }
 
 const operatingPoints = [
-  { pmax: at.pmax, vmp: at.vmp, imp: at.imp, overImp: 'overImp', overVmp: 'overVmp' },
-  { pmax: at.noctPmax, vmp: at.noctVmp, imp: at.noctImp, overImp: 'overImpAtNoct', overVmp: 'overVmpAtNoct' },
+  { pmax: index.pmax, vmp: index.vmp, imp: index.imp, overImp: 'overImp', overVmp: 'overVmp' },
+  { pmax: index.noctPmax, vmp: index.noctVmp, imp: index.noctImp, overImp: 'overImpAtNoct', overVmp: 'overVmpAtNoct' },
 ] as const
 
 /** What the arithmetic of the other fields asks for, for slips that change a value in any other way. */
-function computed(p: Place, evidence: Evidence, frame: Frame): Candidate[] {
+function computed(p: TypedField, evidence: Evidence, frame: Frame): Candidate[] {
   const v = frame.values
-  const has = (...places: number[]) => places.every((place) => frame.present[place])
-  const ways: Candidate[] = []
+  const has = (...fields: number[]) => fields.every((field) => frame.present[field])
+  const found: Candidate[] = []
   const restore = (n: number, decimals: number, why: Said, chance: number) => {
     if (!Number.isFinite(n) || n <= 0 || Number(n.toFixed(decimals)) === 0) return
     // another model's value is near; a value far off has another history, which its digits would show
-    const far = Math.abs(Math.log((n * p.factor) / v[p.place]!)) > 0.15 ? 4 : 0
-    ways.push({ ...simple(p, n.toFixed(decimals), why, chance - far), isComputed: true })
+    const far = Math.abs(Math.log((n * p.factor) / v[p.field]!)) > 0.15 ? 4 : 0
+    found.push({ ...simple(p, n.toFixed(decimals), why, chance - far), isComputed: true })
   }
-  const other = ofAnother(p.place, evidence, frame)
-  if (p.place === at.pmax && p.factor === 1 && has(at.vmp, at.imp)) {
-    const product = v[at.vmp]! * v[at.imp]!
+  const other = ofAnother(p.field, evidence, frame)
+  if (p.field === index.pmax && p.factor === 1 && has(index.vmp, index.imp)) {
+    const product = v[index.vmp]! * v[index.imp]!
     for (const n of [5 * Math.round(product / 5), Math.round(product)]) restore(n, 0, reason({ say: 'product' }), other)
     restore(product, 1, reason({ say: 'product' }), other - 1.5)
   }
-  if (p.place === at.noctPmax && has(at.noctVmp, at.noctImp))
-    restore(v[at.noctVmp]! * v[at.noctImp]!, p.decimals, reason({ say: 'productAtNoct' }), other)
+  if (p.field === index.noctPmax && has(index.noctVmp, index.noctImp))
+    restore(v[index.noctVmp]! * v[index.noctImp]!, p.decimals, reason({ say: 'productAtNoct' }), other)
   for (const { pmax, vmp, imp, overImp, overVmp } of operatingPoints) {
-    if (p.place === vmp && has(pmax, imp)) restore(v[pmax]! / v[imp]!, p.decimals, reason({ say: overImp }), other)
-    if (p.place === imp && has(pmax, vmp)) restore(v[pmax]! / v[vmp]!, p.decimals, reason({ say: overVmp }), other)
+    if (p.field === vmp && has(pmax, imp)) restore(v[pmax]! / v[imp]!, p.decimals, reason({ say: overImp }), other)
+    if (p.field === imp && has(pmax, vmp)) restore(v[pmax]! / v[vmp]!, p.decimals, reason({ say: overVmp }), other)
   }
-  if (p.place === at.efficiency && has(at.pmax, at.length, at.width))
-    restore((0.1 * v[at.pmax]!) / (v[at.length]! * v[at.width]!), 1, reason({ say: 'overArea' }), other - 1)
-  return ways
+  if (p.field === index.efficiency && has(index.pmax, index.length, index.width))
+    restore((0.1 * v[index.pmax]!) / (v[index.length]! * v[index.width]!), 1, reason({ say: 'overArea' }), other - 1)
+  return found
 }
 
 /** One of five ratings has the value of another model. */
-const ofAnother = (place: number, evidence: Evidence, { family }: Frame) =>
-  ofKind - Math.log(5) - 4.5 - asListed + anothersLog(family, evidence, place)
+const ofAnother = (field: number, evidence: Evidence, { family }: Frame) =>
+  ofKind - Math.log(5) - 4.5 - likeTrueRecords + anothersLog(family, evidence, field)
 
 /** What the siblings carry, for slips that change a value in any other way. */
-function siblings(place: number, evidence: Evidence, frame: Frame): Candidate[] {
+function siblings(field: number, evidence: Evidence, frame: Frame): Candidate[] {
   const { family } = frame
-  const typed = evidence.readings[pointers[place]!]!
-  return (family ? siblingTexts(family, place) : []).flatMap((text) => {
-    const meant = family!.siblings.map((one) => one.readings[pointers[place]!]).find((one) => one?.text === text)
+  const typed = evidence.readings[pointers[field]!]!
+  return (family ? siblingTexts(family, field) : []).flatMap((text) => {
+    const meant = family!.siblings.map((one) => one.readings[pointers[field]!]).find((one) => one?.text === text)
     return !meant || meant.value === typed.value
       ? []
       : [
           {
-            places: [place],
+            fields: [field],
             values: [meant.value],
             texts: [text],
             why: reason({ say: 'ofSiblings' }),
-            prior: electrical.includes(place) ? ofAnother(place, evidence, frame) : ofField - 3.5 - asListed,
+            prior: electrical.includes(field) ? ofAnother(field, evidence, frame) : ofField - 3.5 - likeTrueRecords,
           },
         ]
   })
@@ -140,11 +147,11 @@ const symbolOf = (place: number) => /\S+(?= coefficient)/.exec(nameOf(place))?.[
 
 function swaps(read: Read, suspects: readonly number[]): Candidate[] {
   const pairs = [
-    [at.voc, at.vmp, 0],
-    [at.isc, at.imp, 0],
-    [at.gamma, at.beta, 0],
-    [at.vmp, at.imp, -3],
-    [at.beta, at.alpha, -3],
+    [index.voc, index.vmp, 0],
+    [index.isc, index.imp, 0],
+    [index.gamma, index.beta, 0],
+    [index.vmp, index.imp, -3],
+    [index.beta, index.alpha, -3],
   ] as const
   return pairs.flatMap(([a, b, less]) => {
     if (!suspects.includes(a) && !suspects.includes(b)) return []
@@ -155,7 +162,7 @@ function swaps(read: Read, suspects: readonly number[]): Candidate[] {
     const values = [Number(q.number) * p.factor, Number(p.number) * q.factor]
     return [
       {
-        places: [a, b],
+        fields: [a, b],
         values,
         texts,
         why:

@@ -1,10 +1,10 @@
 import type { Said } from '../../findings/message.ts'
 import type { Frame } from '../density/coherence.ts'
-import { at } from '../evidence.ts'
-import { asListed, ofKind, type Candidate } from './candidate.ts'
+import { index } from '../evidence.ts'
+import { likeTrueRecords, ofKind, type Candidate } from './candidate.ts'
 import { reason } from './reasons.ts'
 
-/** The counts that published lists have in each other's place; judged, as are the odds of them. */
+/** The counts that published lists have in each other's place; estimated, as are the odds of them. */
 const confused = [60, 72]
 const ofGlass = [36, 48, 54, 60, 66, 72, 96]
 const rareOfGlass = [32, 33, 40, 44, 50, 55, 64, 78, 80, 84, 88, 108, 120, 128]
@@ -14,9 +14,9 @@ const ofFlexible = [...Array.from({ length: 25 }, (_, i) => 20 + i), 48, 60, 64,
 /** Other counts of cells, where cells are counted alike. */
 export function cellCounts({ values, counted, isGlass }: Frame): Candidate[] {
   if (!counted) return []
-  const typed = values[at.cells]!
+  const typed = values[index.cells]!
   const to = (n: number, why: Said, prior: number): Candidate => ({
-    places: [at.cells],
+    fields: [index.cells],
     values: [n],
     texts: [String(n)],
     why,
@@ -28,12 +28,12 @@ export function cellCounts({ values, counted, isGlass }: Frame): Candidate[] {
       to(
         n,
         reason({ say: 'usualCount' }),
-        ofKind - Math.log(6) - (isGlass && confused.includes(typed) ? 3 : 1.5) - asListed,
+        ofKind - Math.log(6) - (isGlass && confused.includes(typed) ? 3 : 1.5) - likeTrueRecords,
       ),
     )
   const rare = (isGlass ? rareOfGlass : [])
     .filter((n) => n !== typed)
-    .map((n) => to(n, reason({ say: 'otherCount' }), ofKind - 8 - asListed))
+    .map((n) => to(n, reason({ say: 'otherCount' }), ofKind - 8 - likeTrueRecords))
   // flexible panels of half-cells are few
   const half = typed % 2 === 0 ? [to(typed / 2, reason({ say: 'halfCells' }), ofKind - (isGlass ? 0.5 : 2.5))] : []
   return [...usual, ...rare, ...half]

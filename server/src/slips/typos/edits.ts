@@ -1,7 +1,7 @@
 import { decimalsOf } from './printed.ts'
 
 /** What a hand may have done to a number, with the share of slips of that kind. */
-export type Kind =
+export type EditKind =
   | 'digits swapped'
   | 'digit dropped'
   | 'digit doubled'
@@ -12,7 +12,7 @@ export type Kind =
   | 'sign lost'
 
 export interface Edit {
-  readonly kind: Kind
+  readonly kind: EditKind
   /** The number as it may have been meant. */
   readonly number: string
   /** Logarithm of the chance that just this was mistyped, given that this kind happened to this field. */
@@ -31,7 +31,7 @@ export function edits(typed: string, decimals: number, atLeast: number): readonl
   const sign = typed.startsWith('-') ? '-' : ''
   const body = typed.slice(sign.length)
   const found = new Map<string, Edit>()
-  const add = (kind: Kind, text: string, chance: number) => {
+  const add = (kind: EditKind, text: string, chance: number) => {
     if (!/^(0|[1-9]\d*)(\.\d+)?$/.test(text) || Number(text) === 0 || text === body) return
     const number = sign + text
     if (!(found.get(number)?.chance! >= chance)) found.set(number, { kind, number, chance })
@@ -47,7 +47,7 @@ export function edits(typed: string, decimals: number, atLeast: number): readonl
   return [...found.values()]
 }
 
-type Add = (kind: Kind, text: string, chance: number) => void
+type Add = (kind: EditKind, text: string, chance: number) => void
 const digit = (c: string | undefined) => c !== undefined && '0' <= c && c <= '9'
 const put = (text: string, at: number, count: number, what: string) => text.slice(0, at) + what + text.slice(at + count)
 
@@ -110,11 +110,11 @@ function pointMoved(text: string, decimals: number, atLeast: number, add: Add): 
     [3, -4],
     [-3, -4],
   ] as const) {
-    const places = Math.max(0, decimalsOf(text) - power)
-    const exact = (Number(text) * 10 ** power).toFixed(places)
+    const fields = Math.max(0, decimalsOf(text) - power)
+    const exact = (Number(text) * 10 ** power).toFixed(fields)
     if (!/[1-9]/.test(exact)) continue
-    if (places < decimals) add('point moved', Number(exact).toFixed(decimals), chance)
-    if (places < atLeast) add('point moved', Number(exact).toFixed(atLeast), chance - 1)
-    else add('point moved', exact, chance - (places < decimals ? 1 : 0))
+    if (fields < decimals) add('point moved', Number(exact).toFixed(decimals), chance)
+    if (fields < atLeast) add('point moved', Number(exact).toFixed(atLeast), chance - 1)
+    else add('point moved', exact, chance - (fields < decimals ? 1 : 0))
   }
 }

@@ -1,6 +1,6 @@
 import { usualAlpha } from '../../physics/coefficients.ts'
 import type { Candidate } from './candidate.ts'
-import { at, pointers, type Evidence } from '../evidence.ts'
+import { index, pointers, type Evidence } from '../evidence.ts'
 
 /** Further readings that only help to choose between corrections; the open ratings carry none of them. */
 export const noctPointers = ['/noct/voc', '/noct/isc'] as const
@@ -8,7 +8,7 @@ export const noctPointers = ['/noct/voc', '/noct/isc'] as const
 /** Worse than any that is fitted. */
 const hopeless = 50
 
-/** Spread of Voc and Isc at NOCT about what the translation leads to; judged from rounding and class-typical values. */
+/** Spread of Voc and Isc at NOCT about what the translation leads to; estimated from rounding and class-typical values. */
 const spread = 0.012
 
 /**
@@ -21,19 +21,19 @@ const spread = 0.012
  */
 export function noctRowGain(evidence: Evidence, candidate: Candidate): number {
   if (noctPointers.every((pointer) => !evidence.readings[pointer])) return 0
-  const typed = (place: number) => evidence.readings[pointers[place]!]?.value
-  const changed = (place: number) => {
-    const i = candidate.places.indexOf(place)
-    return i < 0 ? typed(place) : candidate.values[i]
+  const typed = (field: number) => evidence.readings[pointers[field]!]?.value
+  const changed = (field: number) => {
+    const i = candidate.fields.indexOf(field)
+    return i < 0 ? typed(field) : candidate.values[i]
   }
   return fit(evidence, changed) - fit(evidence, typed)
 }
 
-function fit({ readings }: Evidence, value: (place: number) => number | undefined): number {
-  const warm = (value(at.noct) ?? 45) - 25
+function fit({ readings }: Evidence, value: (field: number) => number | undefined): number {
+  const warm = (value(index.noct) ?? 45) - 25
   const pairs = [
-    [readings['/noct/voc']?.value, value(at.voc), 1 - 0.003 * warm + 0.042 * Math.log(0.8)],
-    [readings['/noct/isc']?.value, value(at.isc), 0.8 * (1 + usualAlpha * warm)],
+    [readings['/noct/voc']?.value, value(index.voc), 1 - 0.003 * warm + 0.042 * Math.log(0.8)],
+    [readings['/noct/isc']?.value, value(index.isc), 0.8 * (1 + usualAlpha * warm)],
   ] as const
   return pairs.reduce((sum, [there, here, share]) => {
     if (there === undefined || here === undefined || there <= 0 || here <= 0) return sum

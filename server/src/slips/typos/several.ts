@@ -1,9 +1,9 @@
 import type { Said } from '../../findings/message.ts'
 import type { Frame } from '../density/coherence.ts'
-import { at, type Evidence } from '../evidence.ts'
+import { index, type Evidence } from '../evidence.ts'
 import { coefficients, electrical } from '../fields.ts'
 import { ofKind, type Candidate } from './candidate.ts'
-import type { Place, Read } from './place.ts'
+import type { TypedField, Read } from './typed-field.ts'
 import { decimalsOf } from './printed.ts'
 import { reason } from './reasons.ts'
 
@@ -21,19 +21,19 @@ export function severalSlips(evidence: Evidence, frame: Frame, read: Read): read
 
 /** One field of several, as it should read. */
 interface Part {
-  readonly place: Place
+  readonly field: TypedField
   readonly number: string
 }
 
-/** Judged: an installer copies a whole column wrongly more rarely than one number. */
+/** Estimated: an installer copies a whole column wrongly more rarely than one number. */
 const rarer = 1
 
 function together(parts: readonly Part[], why: Said, less: number): Candidate {
   return {
-    places: parts.map(({ place }) => place.place),
-    values: parts.map(({ place, number }) => Number(number) * place.factor + place.zero),
-    halves: parts.map(({ place, number }) => 0.5 * 10 ** -decimalsOf(number) * place.factor),
-    texts: parts.map(({ place, number }) => number + place.rest),
+    fields: parts.map(({ field }) => field.field),
+    values: parts.map(({ field, number }) => Number(number) * field.factor + field.zero),
+    halves: parts.map(({ field, number }) => 0.5 * 10 ** -decimalsOf(number) * field.factor),
+    texts: parts.map(({ field, number }) => number + field.rest),
     why,
     prior: ofKind - rarer - less,
   }
@@ -42,29 +42,29 @@ function together(parts: readonly Part[], why: Said, less: number): Candidate {
 /** Fields multiplied by a number each, in their own decimals; none where a field is missing. */
 function scaled(
   read: Read,
-  factors: readonly (readonly [place: number, factor: number])[],
+  factors: readonly (readonly [field: number, factor: number])[],
   why: Said,
   less = 0,
 ): Candidate[] {
   const parts: Part[] = []
-  for (const [place, factor] of factors) {
-    const p = read(place)
+  for (const [field, factor] of factors) {
+    const p = read(field)
     if (!p) return []
-    parts.push({ place: p, number: inDecimals(p, Number(p.number) * factor) })
+    parts.push({ field: p, number: inDecimals(p, Number(p.number) * factor) })
   }
   return [together(parts, why, less)]
 }
 
 /** A number with the decimals that the field has, or one more where a smaller one would lose digits. */
-function inDecimals(p: Place, n: number): string {
+function inDecimals(p: TypedField, n: number): string {
   const decimals = Math.max(p.decimals, decimalsOf(p.number))
-  return n.toFixed(p.place === at.pmax && Math.abs(n - Math.round(n)) < 0.05 ? 0 : decimals)
+  return n.toFixed(p.field === index.pmax && Math.abs(n - Math.round(n)) < 0.05 ? 0 : decimals)
 }
 
 const pairs = [
-  [at.pmax, at.noctPmax, '/noct/pmax'],
-  [at.vmp, at.noctVmp, '/noct/vmp'],
-  [at.imp, at.noctImp, '/noct/imp'],
+  [index.pmax, index.noctPmax, '/noct/pmax'],
+  [index.vmp, index.noctVmp, '/noct/vmp'],
+  [index.imp, index.noctImp, '/noct/imp'],
 ] as const
 
 /** The ratings at NOCT in the place of those at STC: both columns exchanged, or one typed twice, from which the other is lost. */
@@ -76,13 +76,13 @@ function columns(evidence: Evidence, read: Read): Candidate[] {
   if (both.length < 3) return scaledToStc(read)
   const further = (['voc', 'isc'] as const).flatMap((name) => {
     const [here, there] = [evidence.readings[`/stc/${name}`], evidence.readings[`/noct/${name}`]]
-    return here && there ? [{ place: at[name], here, there }] : []
+    return here && there ? [{ field: index[name], here, there }] : []
   })
   if (both.every(([p, q]) => Number(p.number) === Number(q.number))) return scaledToStc(read)
   const exchanged = together(
     both.flatMap(([p, q]) => [
-      { place: p, number: q.number },
-      { place: q, number: p.number },
+      { field: p, number: q.number },
+      { field: q, number: p.number },
     ]),
     reason({ say: 'columnsExchanged' }),
     0,
@@ -90,12 +90,12 @@ function columns(evidence: Evidence, read: Read): Candidate[] {
   return [
     {
       ...exchanged,
-      places: [...exchanged.places, ...further.map(({ place }) => place)],
+      fields: [...exchanged.fields, ...further.map(({ field }) => field)],
       values: [...exchanged.values, ...further.map(({ there }) => there.value)],
       halves: [...exchanged.halves!, ...further.map(({ there }) => there.half)],
       texts: [...exchanged.texts, ...further.map(({ there }) => there.text)],
-      also: further.map(({ place, here }) => ({
-        pointer: place === at.voc ? '/noct/voc' : '/noct/isc',
+      also: further.map(({ field, here }) => ({
+        pointer: field === index.voc ? '/noct/voc' : '/noct/isc',
         text: here.text,
       })),
     },
@@ -104,19 +104,19 @@ function columns(evidence: Evidence, read: Read): Candidate[] {
 }
 
 /** What sheets of silicon print at NOCT over what they print at STC; common practice, no source. */
-const atNoct: readonly (readonly [place: number, share: number])[] = [
-  [at.pmax, 0.744],
-  [at.vmp, 0.93],
-  [at.imp, 0.8],
-  [at.voc, 0.935],
-  [at.isc, 0.81],
+const atNoct: readonly (readonly [field: number, share: number])[] = [
+  [index.pmax, 0.744],
+  [index.vmp, 0.93],
+  [index.imp, 0.8],
+  [index.voc, 0.935],
+  [index.isc, 0.81],
 ]
 
 /** All ratings are those at NOCT: those at STC stand nowhere, so that there is no text to offer. */
 const scaledToStc = (read: Read): Candidate[] =>
   scaled(
     read,
-    atNoct.map(([place, share]) => [place, 1 / share]),
+    atNoct.map(([field, share]) => [field, 1 / share]),
     reason({ say: 'columnAtNoct' }),
   ).map((one) => ({ ...one, texts: [] }))
 
@@ -125,26 +125,26 @@ const scaledToStc = (read: Read): Candidate[] =>
  * typed nowhere, the power is the product.
  */
 function rowsShifted(read: Read): Candidate[] {
-  const all = electrical.flatMap((place) => read(place) ?? [])
+  const all = electrical.flatMap((field) => read(field) ?? [])
   if (all.length < electrical.length) return []
   const why = reason({ say: 'rowsShifted' })
-  const ways = [all, all.slice(1)].flatMap((rows) =>
-    [1, rows.length - 1].map((by) => rows.map((place, i) => ({ place, number: rows[(i + by) % rows.length]!.number }))),
+  const found = [all, all.slice(1)].flatMap((rows) =>
+    [1, rows.length - 1].map((by) => rows.map((field, i) => ({ field, number: rows[(i + by) % rows.length]!.number }))),
   )
-  const [power, ...others] = ways[1]!
+  const [power, ...others] = found[1]!
   const [vmp, imp] = others.map(({ number }) => Number(number))
-  const product = { place: power!.place, number: String(5 * Math.round((vmp! * imp!) / 5)) }
-  return [...ways.map((parts) => together(parts, why, 0)), together([product, ...others], why, 1)]
+  const product = { field: power!.field, number: String(5 * Math.round((vmp! * imp!) / 5)) }
+  return [...found.map((parts) => together(parts, why, 0)), together([product, ...others], why, 1)]
 }
 
 /** Two panels in series or in parallel, and the version of the same panel for twice the voltage. */
 function versions(read: Read): Candidate[] {
-  const volts = [at.vmp, at.voc]
-  const amperes = [at.imp, at.isc]
-  const by = (places: readonly number[], factor: number) => places.map((place) => [place, factor] as const)
+  const volts = [index.vmp, index.voc]
+  const amperes = [index.imp, index.isc]
+  const by = (fields: readonly number[], factor: number) => fields.map((field) => [field, factor] as const)
   return [
-    ...scaled(read, by([at.pmax, ...volts], 0.5), reason({ say: 'pairInSeries' })),
-    ...scaled(read, by([at.pmax, ...amperes], 0.5), reason({ say: 'pairInParallel' })),
+    ...scaled(read, by([index.pmax, ...volts], 0.5), reason({ say: 'pairInSeries' })),
+    ...scaled(read, by([index.pmax, ...amperes], 0.5), reason({ say: 'pairInParallel' })),
     ...scaled(read, by(volts, 0.5), reason({ say: 'voltagesOfTwo' }), 1),
     ...scaled(read, by(amperes, 0.5), reason({ say: 'currentsOfTwo' }), 1),
     ...scaled(read, [...by(volts, 0.5), ...by(amperes, 2)], reason({ say: 'twiceTheVoltage' }), 0.5),
@@ -154,14 +154,14 @@ function versions(read: Read): Candidate[] {
 
 /** Both voltages from the column of NOCT, where power and current show what they were. */
 function voltagesAtNoct({ values }: Frame, read: Read): Candidate[] {
-  const share = values[at.pmax]! / (values[at.vmp]! * values[at.imp]!)
+  const share = values[index.pmax]! / (values[index.vmp]! * values[index.imp]!)
   // what sheets of silicon print at 800 W/m2 is 5 to 9 % less; common practice, no source
   if (!(share > 1.04 && share < 1.12)) return []
   return scaled(
     read,
     [
-      [at.vmp, share],
-      [at.voc, share],
+      [index.vmp, share],
+      [index.voc, share],
     ],
     reason({ say: 'voltagesAtNoct' }),
   )
@@ -170,19 +170,19 @@ function voltagesAtNoct({ values }: Frame, read: Read): Candidate[] {
 /** Ratings with light on the back too: power and currents by the share that the printed efficiency lacks. */
 function rearGain({ values, present, isGlass }: Frame, read: Read): Candidate[] {
   // what is bonded to a deck has no light on its back
-  if (!isGlass || ![at.efficiency, at.length, at.width].every((place) => present[place])) return []
-  const front = 1000 * values[at.efficiency]! * values[at.length]! * values[at.width]!
-  const gain = values[at.pmax]! / front
+  if (!isGlass || ![index.efficiency, index.length, index.width].every((field) => present[field])) return []
+  const front = 1000 * values[index.efficiency]! * values[index.length]! * values[index.width]!
+  const gain = values[index.pmax]! / front
   // common practice, no source: sheets print the gain for 5 to 30 % more light
   if (!(gain > 1.04 && gain < 1.35)) return []
   const pmax = 5 * Math.round(front / 5)
-  const share = pmax / values[at.pmax]!
+  const share = pmax / values[index.pmax]!
   return scaled(
     read,
     [
-      [at.pmax, share],
-      [at.imp, share],
-      [at.isc, share],
+      [index.pmax, share],
+      [index.imp, share],
+      [index.isc, share],
     ],
     reason({ say: 'rearGain' }),
     2,
@@ -191,12 +191,12 @@ function rearGain({ values, present, isGlass }: Frame, read: Read): Candidate[] 
 
 /** All coefficients of a sheet in degrees Fahrenheit. */
 function perFahrenheit(read: Read): Candidate[] {
-  const typed = coefficients.filter((place) => read(place))
+  const typed = coefficients.filter((field) => read(field))
   return typed.length < 2
     ? []
     : scaled(
         read,
-        typed.map((place) => [place, 1.8]),
+        typed.map((field) => [field, 1.8]),
         reason({ say: 'perFahrenheit' }),
       )
 }

@@ -1,31 +1,22 @@
-import { Option } from 'commander'
 import { onSurface } from '../compare/on-surface.ts'
-import type { TableOptions } from '../compare/options.ts'
+import type { TableOptions } from '../tables/options.ts'
 import { panelColumns } from '../compare/panel-columns.ts'
 import { panelsSideBySide } from '../compare/side-by-side.ts'
 import { surfaceColumns } from '../compare/surface-columns.ts'
 import { surfaceReport } from '../compare/surface-report.ts'
 import { writePanel } from '../compare/write-panel.ts'
+import { withTableOptions } from '../tables/with-options.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import type { World } from '../world.ts'
 import type { AddCommand } from './command.ts'
 
 export const addCompare: AddCommand = (program, world) => {
-  program
-    .command('compare')
-    .description('panels side by side, or every panel of the library on one surface of a system')
-    .argument('<path...>', 'panel records and folders of them; with --surface, one system description')
-    .addOption(
-      new Option('--format <format>', 'how to print').choices(['text', 'json', 'csv', 'markdown']).default('text'),
-    )
-    .option('--sort <column>', 'best first by one column; what is not known comes last')
-    .option(
-      '--filter <condition>',
-      'only rows that meet it, such as "efficiency >= 20"; can be repeated',
-      (one: string, before: readonly string[]) => [...before, one],
-      [] as readonly string[],
-    )
-    .option('--columns <names>', 'these columns only, separated by commas')
+  withTableOptions(
+    program
+      .command('compare')
+      .description('panels side by side, or every panel of the library on one surface of a system')
+      .argument('<path...>', 'panel records and folders of them; with --surface, one system description'),
+  )
     .option('--surface <id>', 'the surface of the system that the panels lie on')
     .option('--array <id>', 'the array that they belong to, where several lie on the surface')
     .option('--with <panel>', 'set a panel beside those of the library: its file or id')

@@ -2,7 +2,7 @@ import { join } from 'node:path'
 import { currentRuleId } from '../../check/former-rule-ids.ts'
 import { distance } from '../../records/nearest.ts'
 import { CouldNotRun } from '../could-not-run.ts'
-import { table } from '../table.ts'
+import { table } from '../tables/table.ts'
 import type { AddCommand } from './command.ts'
 
 export const addExplain: AddCommand = (program, world) => {

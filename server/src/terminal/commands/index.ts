@@ -7,6 +7,7 @@ import { addReport } from './report.ts'
 import { addReview } from './review.ts'
 import { addServe } from './serve.ts'
 import { addSheet } from './sheet.ts'
+import { addTable } from './table.ts'
 import { addValues } from './values.ts'
 
 /** In the order of the help. */
@@ -14,6 +15,7 @@ export const commands: readonly AddCommand[] = [
   addCheck,
   addValues,
   addCompare,
+  addTable,
   addReview,
   addReport,
   addSheet,

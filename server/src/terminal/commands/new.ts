@@ -6,33 +6,36 @@ import { recordOfPath } from '../../records/kinds.ts'
 import type { FieldInfo, RecordKind } from '../../records/field-info.ts'
 import { schemas } from '../../records/schemas.generated.ts'
 import { CouldNotRun } from '../could-not-run.ts'
-import { absolute, folderOf, shown } from '../paths.ts'
+import { mustBeFree, written } from '../new-file.ts'
+import { absolute, shown } from '../paths.ts'
+import { recordsFromRows } from '../rows/new-from-rows.ts'
 import { skeleton } from '../../records/skeleton.ts'
 import type { World } from '../world.ts'
 import type { AddCommand } from './command.ts'
 import { draftsFrom } from './new-from-sheet.ts'
 
-export const addNew: AddCommand = (program, world) => {
+export const addNew: AddCommand = (program, world, end) => {
   program
     .command('new')
     .description('a commented skeleton record, to be filled in')
     .addArgument(new Argument('<kind>', 'the kind of record').choices(Object.keys(schemas)))
-    .option('-o, --output <file>', 'write it to a file that is not there yet')
+    .option('-o, --output <path>', 'write it to a file that is not there yet; for several records, their folder')
     .option(
       '--from <file>',
-      'panel: draft it from a datasheet (PDF); climate: gather an EPW hourly weather file by month',
+      'a record for each row of a table (CSV); panel: draft it from a datasheet (PDF); climate: gather an EPW hourly weather file by month',
     )
     .option('--model <name>', 'panel: the column or row of the datasheet')
     .option('--all', 'panel: one file for each model of the datasheet, in the folder that -o names')
     .option('--latitude <degrees>', 'climate: guess one from the latitude alone, marked as an assumption')
     .addHelpText(
       'after',
-      '\nExamples:\n  wattproof new panel\n  wattproof new panel -o panels/tern-110.panel.yaml\n  wattproof new climate --from example.epw -o example-bay.climate.yaml',
+      '\nExamples:\n  wattproof new panel\n  wattproof new panel -o panels/tern-110.panel.yaml\n  wattproof new climate --from example.epw -o example-bay.climate.yaml\n  wattproof new panel --from panels.csv -o panels',
     )
     .action(async (kind: RecordKind, options: Options) => {
       const { output } = options
       const info = schemas[kind]
       if (!info) throw new CouldNotRun(`there is no skeleton of ${kind}`)
+      if (isTable(options)) return end(await fromTable(world, kind, options))
       if (isSheet(kind, options)) {
         const drafts = await draftsFrom(world, options.from!, options)
         const paths = drafts.flatMap(({ path }) => path ?? [])
@@ -50,22 +53,24 @@ export const addNew: AddCommand = (program, world) => {
     })
 }
 
-/** A file that would be read as this kind of record, and that is not there. */
-async function mustBeFree(world: World, path: string, kind: RecordKind): Promise<void> {
-  const name = shown(world.cwd, path)
-  const ending = kind === 'library' ? 'wattproof.yaml' : `.${kind}.yaml`
-  if (recordOfPath(path)?.kind !== kind)
-    throw new CouldNotRun(`\`${name}\` would not be read as ${kind}: its name must end in ${ending}`)
-  if (await world.standing(path)) throw new CouldNotRun(`\`${name}\` is there already and stays as it is`)
-}
+const isTable = ({ from }: Options): boolean => from !== undefined && /\.[ct]sv$/i.test(from)
 
-const written = (world: World, path: string, text: string): Promise<void> =>
-  world
-    .makeFolder(folderOf(path))
-    .then(() => world.write(path, text))
-    .catch((error: NodeJS.ErrnoException) => {
-      throw new CouldNotRun(`${shown(world.cwd, path)} cannot be written (${error.code})`)
-    })
+/** A record for each row. Where any has an error or a warning the exit code is that of `check`. */
+async function fromTable(world: World, kind: RecordKind, { from, output, model, all, latitude }: Options) {
+  if (model !== undefined || all || latitude !== undefined)
+    throw new CouldNotRun('every row of a table becomes a record: --model, --all and --latitude are for other sources')
+  if (output !== undefined && recordOfPath(output))
+    throw new CouldNotRun('a table makes several records: name their folder with -o')
+  const { records, notes, report } = await recordsFromRows(world, kind, from!, output)
+  for (const { path } of records) await mustBeFree(world, path, kind)
+  for (const { path, text } of records) await written(world, path, text)
+  for (const note of notes) world.err(`wattproof: ${from}: ${note}\n`)
+  world.out(report.map((line) => `${line}\n`).join(''))
+  const count = records.length === 1 ? `1 ${kind} record` : `${records.length} ${kind} records`
+  world.err(`wattproof: wrote ${count} to ${shown(world.cwd, absolute(world.cwd, output ?? '.'))}\n`)
+  const isBad = ({ severity }: { readonly severity: string }) => severity === 'error' || severity === 'warning'
+  return records.some(({ findings }) => findings.some(isBad)) ? 1 : 0
+}
 
 /** A panel from a PDF, recognised by its suffix. */
 function isSheet(kind: RecordKind, { from, model, all }: Options): boolean {

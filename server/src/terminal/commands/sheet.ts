@@ -6,7 +6,7 @@ import { sheetsBeside } from '../beside.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { absolute } from '../paths.ts'
 import { select } from '../select.ts'
-import { table } from '../table.ts'
+import { table } from '../tables/table.ts'
 import type { AddCommand } from './command.ts'
 
 export const addSheet: AddCommand = (program, world) => {

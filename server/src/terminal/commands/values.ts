@@ -8,7 +8,7 @@ import { absolute } from '../paths.ts'
 import { select } from '../select.ts'
 import { printChanges } from '../value-changes.ts'
 import { jsonText } from '../visible.ts'
-import { table } from '../table.ts'
+import { table } from '../tables/table.ts'
 import type { AddCommand } from './command.ts'
 
 interface Options {

@@ -3,7 +3,7 @@ import { controllersOf, ownController, panelsOf } from '../../check/surface-comp
 import type { Library } from '../../library/library.ts'
 import type { ReadFile } from '../../records/read-file.ts'
 import { compareOnSurface } from '../../review/choosing/compare-on-surface.ts'
-import type { Place } from '../../review/choosing/laid-array.ts'
+import type { Target } from '../../review/choosing/laid-array.ts'
 import type { Candidate, ControllerChoice, SurfaceRow } from '../../review/choosing/row.ts'
 import { shapeOf } from '../../review/fit.ts'
 import type { ResolvedArray, ResolvedSystem, Surface } from '../../review/resolved.ts'
@@ -22,7 +22,7 @@ export interface SurfaceChoice {
 /** Every panel of the library on one surface of a system. */
 export interface SurfaceComparison {
   readonly file: ReadFile<'system'>
-  readonly place: Place
+  readonly place: Target
   readonly rows: readonly SurfaceRow[]
   readonly candidates: readonly Candidate[]
   readonly controllers: readonly ControllerChoice[]

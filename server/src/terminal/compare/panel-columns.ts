@@ -1,6 +1,6 @@
 import type { SideBySide } from '../../values/side-by-side.ts'
 import type { Mounting } from '../../values/site.ts'
-import { moneyCell, numberCell, textCell, unknown, type Cell, type Column } from './column.ts'
+import { moneyCell, numberCell, textCell, unknown, type Cell, type Column } from '../tables/column.ts'
 
 type C = Column<SideBySide>
 
@@ -14,7 +14,7 @@ const hot = (mounting: Mounting): C => ({
 })
 
 const none: Cell = { value: 'none named', text: 'none named' }
-const listed = (list: readonly string[]) => (list.length > 0 ? textCell(list.join(', ')) : none)
+const joined = (list: readonly string[]) => (list.length > 0 ? textCell(list.join(', ')) : none)
 
 /** What somebody asks who chooses a panel, each with the columns that answer it. */
 export const questions: readonly { readonly question: string; readonly columns: readonly C[] }[] = [
@@ -116,7 +116,7 @@ export const questions: readonly { readonly question: string; readonly columns: 
         cell: ({ answers }) => yearsCell(answers.warranty.workmanship_years),
       },
       { key: 'surface', label: 'front cover', cell: ({ answers }) => textCell(answers.surface) },
-      { key: 'exclusions', label: 'void after', cell: ({ answers }) => listed(answers.warranty.exclusions) },
+      { key: 'exclusions', label: 'void after', cell: ({ answers }) => joined(answers.warranty.exclusions) },
     ],
   },
 ]

@@ -5,11 +5,11 @@ import { CouldNotRun } from '../could-not-run.ts'
 import { select } from '../select.ts'
 import { jsonText } from '../visible.ts'
 import type { World } from '../world.ts'
-import { chosen, filtered, sorted } from './column.ts'
-import { foldWords } from './fitted-table.ts'
-import { toCsv, toMarkdown, toText } from './formats.ts'
+import { chosen, filtered, sorted } from '../tables/column.ts'
+import { foldWords } from '../tables/fitted-table.ts'
+import { toCsv, toMarkdown, toText } from '../tables/formats.ts'
 import { lastQuestion, leading, panelColumns, questions } from './panel-columns.ts'
-import type { TableOptions } from './options.ts'
+import type { TableOptions } from '../tables/options.ts'
 
 /** Panels side by side: those that are named, and all of the folders that are. */
 export async function panelsSideBySide(

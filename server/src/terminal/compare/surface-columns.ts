@@ -1,6 +1,6 @@
 import type { SurfaceRow } from '../../review/choosing/row.ts'
 import { monthNames } from '../../findings/months.ts'
-import { moneyCell, numberCell, textCell, unknown, type Column } from './column.ts'
+import { moneyCell, numberCell, textCell, unknown, type Column } from '../tables/column.ts'
 
 type C = Column<SurfaceRow>
 

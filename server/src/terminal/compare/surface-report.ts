@@ -1,10 +1,10 @@
 import type { SurfaceRow } from '../../review/choosing/row.ts'
-import { chosen, filtered, sorted, textCell, type Column } from './column.ts'
-import { foldWords } from './fitted-table.ts'
-import { noteInMarkdown, toCsv, toMarkdown, toText } from './formats.ts'
+import { chosen, filtered, sorted, textCell, type Column } from '../tables/column.ts'
+import { foldWords } from '../tables/fitted-table.ts'
+import { noteInMarkdown, toCsv, toMarkdown, toText } from '../tables/formats.ts'
 import { jsonText } from '../visible.ts'
 import type { SurfaceComparison } from './on-surface.ts'
-import type { TableOptions } from './options.ts'
+import type { TableOptions } from '../tables/options.ts'
 import { isPart, shownColumns, surfaceColumns } from './surface-columns.ts'
 
 /** Panels on one surface as they are printed. */

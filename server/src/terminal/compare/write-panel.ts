@@ -1,4 +1,4 @@
-import type { Place } from '../../review/choosing/laid-array.ts'
+import type { Target } from '../../review/choosing/laid-array.ts'
 import type { Strings } from '../../review/choosing/row.ts'
 import { setScalar } from '../../text/edits.ts'
 import { applyEdits, type Edit } from '../../text/span.ts'
@@ -30,7 +30,12 @@ export async function writePanel(world: World, comparison: SurfaceComparison, id
   return `${name}: ${series * parallel} x ${id} on ${place.surface.id?.value}, ${series} in series x ${parallel}${note}\n`
 }
 
-function replaced(tree: Tree, place: Place, id: string, { in_series: series, in_parallel: parallel }: Strings): Edit[] {
+function replaced(
+  tree: Tree,
+  place: Target,
+  id: string,
+  { in_series: series, in_parallel: parallel }: Strings,
+): Edit[] {
   const fields = fieldsOf(place)
   return [
     setScalar(tree, fields.panel, id),
@@ -40,13 +45,13 @@ function replaced(tree: Tree, place: Place, id: string, { in_series: series, in_
   ]
 }
 
-function otherController({ array }: Place, { controller }: Strings): string {
+function otherController({ array }: Target, { controller }: Strings): string {
   const own = array?.entry.controller.id?.value
   return own === undefined || own === controller ? '' : `; they need the controller ${controller}, not ${own}`
 }
 
 /** Pointers of what changes; only an array with one kind of panels, which all lie on the surface, has one place for each. */
-function fieldsOf({ array, surface }: Place) {
+function fieldsOf({ array, surface }: Target) {
   const [only, ...more] = array?.panels ?? []
   const { in_series: series, in_parallel: parallel } = array?.entry.wiring ?? {}
   if (!only || more.length > 0 || only.surface !== surface)

@@ -16,7 +16,7 @@ export function formatGithub(files: readonly FileReport[]): string {
   const commands = severities.flatMap((severity) => {
     const level = levels[severity]
     const some = level ? all.filter(({ finding }) => finding.severity === severity) : []
-    // notices share their ten with the remarks on what was left out
+    // notices share their ten with the notes on what was left out
     const limit = level === 'notice' ? shown - 2 : shown
     const rest = some.length - limit
     const left =

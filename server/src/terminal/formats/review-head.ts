@@ -3,7 +3,7 @@ import type { Figures } from '../../review/figures.ts'
 import { isKept, marginsOf, type Margin } from '../../review/margins.ts'
 import type { ResolvedSystem } from '../../review/resolved.ts'
 import { totalsOf, type ArrayParts, type Totals } from '../../review/totals.ts'
-import { table } from '../table.ts'
+import { table } from '../tables/table.ts'
 
 /** What the system is made of, with its totals. */
 export function totalsText(system: ResolvedSystem, figures: Figures): string {

@@ -2,13 +2,13 @@ import { formatNumber } from '../../quantities/format.ts'
 import { accuracyOf } from '../../review/measured/accuracy.ts'
 import { verdictOf } from '../../review/measured/verdict.ts'
 import { measuredOf } from '../../review/measured/measured.ts'
-import type { Judged } from '../../review/measured/judged.ts'
+import type { MeasuredFindings } from '../../review/measured/measured-findings.ts'
 import type { PowerLeft, Trend } from '../../review/measured/power-left.ts'
 import { endingInWords } from '../../review/measured/ending-in-words.ts'
 import { differenceText, nameOf } from '../../review/measured/in-words.ts'
 import { namesOf, quantities, unitsOf, type Reading } from '../../review/measured/string.ts'
 import type { ResolvedSystem } from '../../review/resolved.ts'
-import { table } from '../table.ts'
+import { table } from '../tables/table.ts'
 
 /** Each measured value beside the expected one, and by year what is left of the power; empty where nothing was measured. */
 export function measuredText(system: ResolvedSystem): string {
@@ -26,7 +26,7 @@ export function measuredText(system: ResolvedSystem): string {
   return `${table([head, ...once(rows)])}${note}${trends.length > 0 ? `\nPower left by year\n${leftText(trends)}` : ''}`
 }
 
-function row(one: Judged, reading: Reading): readonly string[] {
+function row(one: MeasuredFindings, reading: Reading): readonly string[] {
   const { quantity, field, expected, off, apart } = reading
   const { measurement, array, number } = one.string
   const by = one.low.find((low) => low.reading.quantity === quantity && !low.power)?.by ?? off ?? apart

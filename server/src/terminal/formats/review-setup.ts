@@ -1,7 +1,7 @@
 import { coldestBattery, frostOf, isProtected } from '../../review/frost.ts'
 import type { ResolvedSystem } from '../../review/resolved.ts'
 import { said } from '../../review/said.ts'
-import { table } from '../table.ts'
+import { table } from '../tables/table.ts'
 import { visible } from '../visible.ts'
 
 /** How the battery is kept, as rows of the page. */

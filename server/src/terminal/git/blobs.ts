@@ -7,16 +7,16 @@ export type Blobs = ReadonlyMap<string, string>
 
 /** The records of a commit. */
 export async function committed(world: World, top: string, commit: string): Promise<Blobs> {
-  const listed = await world.git(top, ['ls-tree', '-r', '-z', '--full-tree', commit])
-  if (listed?.code !== 0) throw new CouldNotRun(`git cannot list ${commit}`)
-  return blobs(top, listed.out.toString(), /^(\d+) blob ([0-9a-f]+)\t([^]+)$/)
+  const output = await world.git(top, ['ls-tree', '-r', '-z', '--full-tree', commit])
+  if (output?.code !== 0) throw new CouldNotRun(`git cannot list ${commit}`)
+  return blobs(top, output.out.toString(), /^(\d+) blob ([0-9a-f]+)\t([^]+)$/)
 }
 
 /** The records of the index. */
 export async function inIndex(world: World, top: string, indexFile?: string): Promise<Blobs> {
-  const listed = await world.git(top, ['ls-files', '-s', '-z'], { indexFile })
-  if (listed?.code !== 0) throw new CouldNotRun(`git cannot list the index of ${top}`)
-  return blobs(top, listed.out.toString(), /^(\d+) ([0-9a-f]+) \d\t([^]+)$/)
+  const output = await world.git(top, ['ls-files', '-s', '-z'], { indexFile })
+  if (output?.code !== 0) throw new CouldNotRun(`git cannot list the index of ${top}`)
+  return blobs(top, output.out.toString(), /^(\d+) ([0-9a-f]+) \d\t([^]+)$/)
 }
 
 /** The contents of blobs, as git keeps them: no filter is run. */

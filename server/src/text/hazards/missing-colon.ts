@@ -13,12 +13,12 @@ export const missingColon: HazardRule = {
     ...strays(tree).flatMap((stray) =>
       stray.kind === 'no-colon' ? [joined(stray)] : stray.kind === 'bare' ? [bare(stray)] : [],
     ),
-    ...tree.problems.flatMap(remark),
+    ...tree.problems.flatMap(strayText),
   ],
 }
 
 /** A line that the reading of the file has taken for a comment. */
-function remark({ code, sentence, span, fix }: SyntaxProblem): Hazard[] {
+function strayText({ code, sentence, span, fix }: SyntaxProblem): Hazard[] {
   return code === 'stray-text' && sentence && fix
     ? [hazard({ message: sentence, pointer: '', span, spoils: [], fixes: [{ ...fix, text: '' }] })]
     : []

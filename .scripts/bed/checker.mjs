@@ -1,5 +1,5 @@
 /** How the checker fares on records with a known mistake. `program` is a bundle of its sources. */
-export function judging({ createLibrary, checkFile, readFile, applyEdits }) {
+export function checker({ createLibrary, checkFile, readFile, applyEdits }) {
   const today = { today: '2026-09-01' }
   const path = 'it.panel.yaml'
   const isSerious = ({ severity }) => severity === 'error' || severity === 'warning'

@@ -3,7 +3,7 @@ import type { QuantityKind } from '../../server/src/quantities/quantity.ts'
 import type { ReadOptions } from '../../server/src/quantities/read.ts'
 import { readQuantity } from '../../server/src/quantities/read.ts'
 
-/** Read all the same, with a quiet fix. `marked` has the characters that the remark is on in brackets. */
+/** Read all the same, with a quiet fix. `marked` has the characters that the note is on in brackets. */
 type Case = [QuantityKind, marked: string, value: number, code: string, fix: string, certainty: string, ReadOptions?]
 
 test.each<Case>([
@@ -40,15 +40,15 @@ test.each<Case>([
   const read = readQuantity(text, kind, options)
   expect(read.problem).toBeUndefined()
   expect(read.quantity!.value).toBeCloseTo(value, 10)
-  const [remark, ...more] = read.quantity ? read.remarks : []
+  const [note, ...more] = read.quantity ? read.notes : []
   expect(more).toEqual([])
-  const { start, end } = remark!
+  const { start, end } = note!
   expect(`${text.slice(0, start)}[${text.slice(start, end)}]${text.slice(end)}`).toBe(marked)
-  expect(remark).toMatchObject({ code, fixes: [{ text: fix, certainty }] })
+  expect(note).toMatchObject({ code, fixes: [{ text: fix, certainty }] })
 })
 
-test('the fix of one remark makes the other harmless fixes too', () => {
+test('the fix of one note makes the other harmless fixes too', () => {
   const read = readQuantity('–0,38 %/ºC', 'power-coefficient')
-  const texts = read.quantity ? read.remarks.flatMap((r) => r.fixes.map((m) => m.text)) : []
+  const texts = read.quantity ? read.notes.flatMap((r) => r.fixes.map((m) => m.text)) : []
   expect(texts).toEqual(['-0.38 %/°C', '-0.38 %/°C', '-0.38 %/°C'])
 })

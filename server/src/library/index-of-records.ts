@@ -3,7 +3,7 @@ import { recordOfPath } from '../records/kinds.ts'
 import { byPath, placeIn } from './in-order.ts'
 
 /** Paths of records by what is asked for them: their library and kind, or their id besides; each list in path order. */
-export interface Listed {
+export interface Index {
   put(path: string): void
   drop(path: string): void
   /** What belongs to which library has changed. */
@@ -13,7 +13,7 @@ export interface Listed {
 }
 
 /** @param all  the paths of all records; they are listed when somebody first asks, and one by one from then on */
-export function createListed(all: () => Iterable<string>, rootOf: (path: string) => string): Listed {
+export function createIndex(all: () => Iterable<string>, rootOf: (path: string) => string): Index {
   let lists: Map<string, string[]> | null = null
 
   return {

@@ -7,7 +7,7 @@ import type { Tree } from '../text/tree.ts'
 import { remedy } from './sentences.ts'
 
 /** Runs rules over one record; each doubt is shown at its first suspect, the others become its places. */
-export function judge<R, A>(
+export function applyRules<R, A>(
   rules: readonly Rule<R, A>[],
   { kind, record, tree }: { readonly kind: RecordKind; readonly record: R; readonly tree: Tree },
   about: A,

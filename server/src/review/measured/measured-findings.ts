@@ -3,7 +3,7 @@ import type { Doubt } from './doubts.ts'
 import type { MeasuredString } from './string.ts'
 
 /** One measured string and what is thought of it. */
-export interface Judged {
+export interface MeasuredFindings {
   readonly string: MeasuredString
   /** Whether a typing mistake explains one of its values. */
   readonly isMistyped: boolean

@@ -1,3 +1,5 @@
+import { stringify } from 'csv-stringify/sync'
+import { guarded } from '../../rows/guard.ts'
 import type { Column } from './column.ts'
 import { fittedTable } from './fitted-table.ts'
 
@@ -6,19 +8,15 @@ export const toText = <Row>(rows: readonly Row[], columns: readonly Column<Row>[
   fittedTable([columns.map(({ label }) => label), ...texts(rows, columns)], width)
 
 /**
- * Comma-separated values: keys as head, numbers bare; what is not known says so. A text that a spreadsheet would take for a formula
- * has an apostrophe before it, as has one that begins with an apostrophe, so that taking one off gives the text back.
+ * Comma-separated values (RFC 4180): keys as head, numbers bare, and no text that a spreadsheet would take for a formula.
+ *
+ * @param none  what stands where a value is not known
  */
-export function toCsv<Row>(rows: readonly Row[], columns: readonly Column<Row>[]): string {
+export function toCsv<Row>(rows: readonly Row[], columns: readonly Column<Row>[], none = 'not known'): string {
+  const plain = (value: number | string | null) => (typeof value === 'string' ? guarded(value) : String(value ?? none))
   const lines = rows.map((row) => columns.map(({ cell }) => plain(cell(row).value)))
-  return [columns.map(({ key }) => key), ...lines].map((line) => `${line.map(quoted).join(',')}\n`).join('')
+  return stringify([columns.map(({ key }) => key), ...lines], { quoted_match: /^\s|\s$/ })
 }
-
-const plain = (value: number | string | null): string =>
-  typeof value === 'string' ? value.replace(/^(?=[=+\-@\t\r'])/, "'") : String(value ?? 'not known')
-
-/** Quoted where it has to be: RFC 4180. */
-const quoted = (text: string) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text)
 
 export function toMarkdown<Row>(rows: readonly Row[], columns: readonly Column<Row>[]): string {
   const lines = [columns.map(({ label }) => label), columns.map(() => '---'), ...texts(rows, columns)]

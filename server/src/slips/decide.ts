@@ -1,19 +1,19 @@
-import { at, pointers, type Evidence } from './evidence.ts'
+import { index, pointers, type Evidence } from './evidence.ts'
 import { lender, siblingsLike, siblingsOtherThan, type Family } from './family/family.ts'
 import type { Tried } from './typos/tried.ts'
 import type { SlipFix, SlipVerdict } from './verdict.ts'
 
 /** Logarithm of the odds, before looking, that a record has no slip; set where true records stay quiet. */
 const quietOfGlass = 2.15
-/** Of flexible panels less is known, and the density is wide: few true ones come near it; judged. */
+/** Of flexible panels less is known, and the density is wide: few true ones come near it; estimated. */
 const quietOfOthers = 1.2
-/** Share of the belief from which a fix is offered, and from which two are that are about as likely; judged. */
+/** Share of the belief from which a fix is offered, and from which two are that are about as likely; estimated. */
 const sure = 0.55
 const sureOfTwo = 0.8
 const ofSecond = 0.25
 
 /** Weighs what was tried: no slip, one that can be named, or a field that is wrong in an unknown way. */
-export function judge(evidence: Evidence, tried: readonly Tried[], family: Family | null): SlipVerdict {
+export function decide(evidence: Evidence, tried: readonly Tried[], family: Family | null): SlipVerdict {
   const isGlass = evidence.construction === undefined || evidence.construction === 'rigid'
   const quiet = isGlass ? quietOfGlass : quietOfOthers
   // joining keeps the sum, and true records end here
@@ -26,25 +26,25 @@ export function judge(evidence: Evidence, tried: readonly Tried[], family: Famil
   const odds = top.score + Math.log(total) - quiet
   if (odds <= 0) return { kind: 'consistent' }
   const share = (score: number) => Math.exp(score - top.score) / total
-  const byPlace = new Map<number, number>()
+  const byField = new Map<number, number>()
   for (const { candidate, score } of sorted)
-    byPlace.set(candidate.places[0]!, (byPlace.get(candidate.places[0]!) ?? 0) + share(score))
-  const places = [...byPlace]
+    byField.set(candidate.fields[0]!, (byField.get(candidate.fields[0]!) ?? 0) + share(score))
+  const fields = [...byField]
     .sort((a, b) => b[1] - a[1])
     .filter(([, s], i) => i === 0 || s > 0.02)
-    .map(([place]) => place)
+    .map(([field]) => field)
   const exact = sorted.filter(({ candidate }) => candidate.texts.length > 0)
-  const best = exact.find(({ candidate }) => candidate.places[0] === places[0])
-  const text = (place: number) => evidence.readings[pointers[place]!]?.text ?? ''
-  const from = family ? lender(family, evidence, places[0]!) : undefined
+  const best = exact.find(({ candidate }) => candidate.fields[0] === fields[0])
+  const text = (field: number) => evidence.readings[pointers[field]!]?.text ?? ''
+  const from = family ? lender(family, evidence, fields[0]!) : undefined
   const borrowed = from && { from }
   const second = exact.find((one) => one !== best && share(one.score) >= ofSecond)
   // a value that nothing explains, where it is the one that is offered
-  const alike = ({ candidate: { places, values, texts } }: Tried) =>
+  const alike = ({ candidate: { fields, values, texts } }: Tried) =>
     best?.candidate.isComputed &&
     texts.length === 0 &&
-    places.length === 1 &&
-    places[0] === best.candidate.places[0] &&
+    fields.length === 1 &&
+    fields[0] === best.candidate.fields[0] &&
     Math.abs(values[0]! / best.candidate.values[0]! - 1) < 0.01
   const certainty = best
     ? share(best.score) + sorted.filter(alike).reduce((sum, { score }) => sum + share(score), 0)
@@ -53,8 +53,8 @@ export function judge(evidence: Evidence, tried: readonly Tried[], family: Famil
   if (!best || (certainty < sure && !rival))
     return {
       kind: 'disagree',
-      pointers: places.map((p) => pointers[p]!),
-      siblings: family ? siblingsOtherThan(family, evidence, places[0]!) : [],
+      pointers: fields.map((p) => pointers[p]!),
+      siblings: family ? siblingsOtherThan(family, evidence, fields[0]!) : [],
       ...borrowed,
       odds,
     }
@@ -63,27 +63,27 @@ export function judge(evidence: Evidence, tried: readonly Tried[], family: Famil
   return {
     kind: 'slip',
     ...first,
-    siblings: family ? siblingsLike(family, best.candidate.places[0]!, best.candidate.values[0]!) : [],
+    siblings: family ? siblingsLike(family, best.candidate.fields[0]!, best.candidate.values[0]!) : [],
     ...borrowed,
     // twelve of the open ratings do, see test/published/data/README.md
-    isListed: best.candidate.places[0] === at.cells && text(at.cells) === '72' && first.text === '60',
+    isSeenInTrueRecords: best.candidate.fields[0] === index.cells && text(index.cells) === '72' && first.text === '60',
     ...(rival && { rival: fixing(rival, share(rival.score)) }),
     alternatives: fixes.filter((m) => m.text !== first.text || m.pointer !== first.pointer).slice(0, 3),
     odds,
   }
 }
 
-function fixing({ candidate: { places, texts, why, also: further = [] } }: Tried, certainty: number): SlipFix {
-  const also = [...texts.slice(1).map((text, i) => ({ pointer: pointers[places[i + 1]!]!, text })), ...further]
-  return { pointer: pointers[places[0]!]!, text: texts[0]!, ...(also.length > 0 && { also }), why, certainty }
+function fixing({ candidate: { fields, texts, why, also: further = [] } }: Tried, certainty: number): SlipFix {
+  const also = [...texts.slice(1).map((text, i) => ({ pointer: pointers[fields[i + 1]!]!, text })), ...further]
+  return { pointer: pointers[fields[0]!]!, text: texts[0]!, ...(also.length > 0 && { also }), why, certainty }
 }
 
 /** The same correction by several ways counts once, with their sum. */
 function joined(tried: readonly Tried[]): Tried[] {
   const byText = new Map<string, Tried>()
   for (const one of tried) {
-    const { places, texts } = one.candidate
-    const key = texts.length > 0 ? `${places.join()} ${texts.join()}` : `${places.join()}`
+    const { fields, texts } = one.candidate
+    const key = texts.length > 0 ? `${fields.join()} ${texts.join()}` : `${fields.join()}`
     const other = byText.get(key)
     if (!other) byText.set(key, one)
     else {

@@ -1,4 +1,4 @@
-import { visible } from './visible.ts'
+import { visible } from '../visible.ts'
 
 /** Columns padded to their widest cell, two spaces between them, nothing behind the last. */
 export function table(cells: readonly (readonly string[])[]): string {

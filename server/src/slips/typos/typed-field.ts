@@ -1,36 +1,36 @@
 import type { Said } from '../../findings/message.ts'
 import type { Candidate } from './candidate.ts'
 import { onceEach } from '../../records/once-each.ts'
-import { at, pointers, type Evidence, type Reading } from '../evidence.ts'
+import { index, pointers, type Evidence, type Reading } from '../evidence.ts'
 import { decimalsOf, isAbsolute, takeApart, type Printed } from './printed.ts'
 
 /** Decimals that such a value is printed with where the record has no other like it. */
 const usualDecimals: Readonly<Record<number, number>> = {
-  [at.pmax]: 0,
-  [at.vmp]: 1,
-  [at.imp]: 2,
-  [at.voc]: 1,
-  [at.isc]: 2,
-  [at.efficiency]: 1,
-  [at.length]: 0,
-  [at.width]: 0,
-  [at.gamma]: 2,
-  [at.beta]: 2,
-  [at.alpha]: 3,
-  [at.noct]: 0,
-  [at.noctPmax]: 1,
-  [at.noctVmp]: 1,
-  [at.noctImp]: 2,
+  [index.pmax]: 0,
+  [index.vmp]: 1,
+  [index.imp]: 2,
+  [index.voc]: 1,
+  [index.isc]: 2,
+  [index.efficiency]: 1,
+  [index.length]: 0,
+  [index.width]: 0,
+  [index.gamma]: 2,
+  [index.beta]: 2,
+  [index.alpha]: 3,
+  [index.noct]: 0,
+  [index.noctPmax]: 1,
+  [index.noctVmp]: 1,
+  [index.noctImp]: 2,
 }
 const alike: readonly (readonly number[])[] = [
-  [at.vmp, at.voc, at.noctVmp],
-  [at.imp, at.isc, at.noctImp],
-  [at.gamma, at.beta],
+  [index.vmp, index.voc, index.noctVmp],
+  [index.imp, index.isc, index.noctImp],
+  [index.gamma, index.beta],
 ]
 
 /** What one field says, taken apart. */
-export interface Place extends Printed {
-  readonly place: number
+export interface TypedField extends Printed {
+  readonly field: number
   readonly text: string
   /** Base units in one unit of the text, and the value of its 0. */
   readonly factor: number
@@ -40,20 +40,20 @@ export interface Place extends Printed {
   readonly more: number
 }
 
-/** What a field says, by its place. */
-export type Read = (place: number) => Place | undefined
+/** What a field says, by its field. */
+export type Read = (field: number) => TypedField | undefined
 
 /** A text is taken apart once, as each field asks for those like it. */
 const apart = onceEach(({ text }: Reading): Printed | null => takeApart(text))
 
-export function placeOf(evidence: Evidence, place: number): Place | undefined {
-  const reading = evidence.readings[pointers[place]!]
+export function typedField(evidence: Evidence, field: number): TypedField | undefined {
+  const reading = evidence.readings[pointers[field]!]
   const printed = reading && apart(reading)
   if (!printed) return undefined
   const number = Number(printed.number)
-  const zero = fahrenheit.test(printed.rest) && place === at.noct ? -32 / 1.8 : 0
+  const zero = fahrenheit.test(printed.rest) && field === index.noct ? -32 / 1.8 : 0
   const factor = number !== 0 ? (reading.value - zero) / number : printed.rest.includes('%') ? 0.01 : 1
-  const others = (alike.find((group) => group.includes(place)) ?? []).filter((p) => p !== place)
+  const others = (alike.find((group) => group.includes(field)) ?? []).filter((p) => p !== field)
   const decimals = others.flatMap((p) => {
     const other = evidence.readings[pointers[p]!]
     const parts = other && apart(other)
@@ -61,42 +61,42 @@ export function placeOf(evidence: Evidence, place: number): Place | undefined {
       ? [decimalsOf(parts.number)]
       : []
   })
-  const usual = decimals.length > 0 ? Math.max(...decimals) : usualDecimals[place]!
+  const usual = decimals.length > 0 ? Math.max(...decimals) : usualDecimals[field]!
   const more = -2.3 * Math.max(1, decimals.length)
-  return { ...printed, place, text: reading.text, factor, zero, decimals: Math.min(usual, 3), more }
+  return { ...printed, field, text: reading.text, factor, zero, decimals: Math.min(usual, 3), more }
 }
 
 const fahrenheit = /[F℉]/
 
-export const volts: readonly number[] = [at.vmp, at.voc, at.noctVmp]
+export const volts: readonly number[] = [index.vmp, index.voc, index.noctVmp]
 
-/** Nobody means a number that ends with its point; how rare it is otherwise is judged. */
+/** Nobody means a number that ends with its point; how rare it is otherwise is estimated. */
 const unfinished = 9
 
 /** A printed form with another count of decimals than its like is less likely; volts lose a last zero, but not both. */
-function form(p: Place, number: string): number {
+function form(p: TypedField, number: string): number {
   const more = decimalsOf(number) - p.decimals
   if (number.endsWith('.')) return -unfinished
   if (more === 0) return 0
-  if (more < 0) return volts.includes(p.place) ? (number.includes('.') ? -0.7 : -3) : 1.5 * more
-  return p.place === at.alpha
+  if (more < 0) return volts.includes(p.field) ? (number.includes('.') ? -0.7 : -3) : 1.5 * more
+  return p.field === index.alpha
     ? -2 * more
-    : volts.includes(p.place)
+    : volts.includes(p.field)
       ? more * p.more
       : more === 1 && decimalsOf(p.number) > p.decimals
         ? -1
         : -2.5 * more
 }
 
-/** The field with another number, and what its printed form adds to the chance. Chances of forms are judged. */
-export function simple(p: Place, number: string, why: Said, chance: number): Candidate {
+/** The field with another number, and what its printed form adds to the chance. Chances of forms are estimated. */
+export function simple(p: TypedField, number: string, why: Said, chance: number): Candidate {
   const gain = Math.min(
-    p.number.endsWith('.') ? unfinished : volts.includes(p.place) ? 6 : 3,
+    p.number.endsWith('.') ? unfinished : volts.includes(p.field) ? 6 : 3,
     form(p, number) - form(p, p.number),
   )
-  const power = p.place === at.pmax && p.factor === 1 ? roundPower(number) - roundPower(p.number) : 0
+  const power = p.field === index.pmax && p.factor === 1 ? roundPower(number) - roundPower(p.number) : 0
   return {
-    places: [p.place],
+    fields: [p.field],
     values: [Number(number) * p.factor + p.zero],
     halves: [0.5 * 10 ** -decimalsOf(number) * p.factor],
     texts: [number + p.rest],

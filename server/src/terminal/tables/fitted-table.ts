@@ -1,4 +1,4 @@
-import { table } from '../table.ts'
+import { table } from './table.ts'
 
 /**
  * A table that is no wider than the terminal: the last column is folded first, and where that is not enough the columns are

@@ -16,6 +16,17 @@ export interface Column<Row> {
   /** What is better: `more`, `less`, or neither, and then the alphabet sorts. */
   readonly better?: 'more' | 'less'
   readonly cell: (row: Row) => Cell
+  /** What sorting and filters take instead of a text that says a number: what it says, and what a condition does. */
+  readonly measure?: {
+    readonly of: (row: Row) => Measured | null
+    readonly read: (condition: string) => Measured | null
+  }
+}
+
+/** Only what has the same unit is compared. */
+export interface Measured {
+  readonly value: number
+  readonly unit?: string
 }
 
 export const unknown: Cell = { value: null, text: 'not known' }
@@ -45,14 +56,20 @@ export function chosen<Row>(columns: readonly Column<Row>[], names: string | und
   return picked.includes(columns[0]!) ? picked : [columns[0]!, ...picked]
 }
 
-/** Best first; what is not known is last, and where nothing decides the order stays. */
+/** Best first, or with a minus before the name the other way; what is not known is last, and where nothing decides the order stays. */
 export function sorted<Row>(rows: readonly Row[], columns: readonly Column<Row>[], name: string | undefined) {
   if (name === undefined) return rows
-  const { cell, better } = named(columns, name)
-  return [...rows].sort((a, b) => order(cell(a), cell(b), better))
+  const isTurned = name.startsWith('-')
+  const column = named(columns, isTurned ? name.slice(1) : name)
+  const better = (column.better === 'more') !== isTurned ? 'more' : 'less'
+  return [...rows].sort((a, b) => order(ranked(column, a), ranked(column, b), better))
 }
 
-function order(a: Cell, b: Cell, better: 'more' | 'less' | undefined): number {
+/** What a row is sorted by. */
+const ranked = <Row>({ cell, measure }: Column<Row>, row: Row): Cell =>
+  measure ? { ...unknown, ...measure.of(row) } : cell(row)
+
+function order(a: Cell, b: Cell, better: 'more' | 'less'): number {
   if (a.value === null || b.value === null) return Number(a.value === null) - Number(b.value === null)
   if (a.unit !== b.unit) return compare(a.unit ?? '', b.unit ?? '')
   return better === 'more' ? compare(b.value, a.value) : compare(a.value, b.value)
@@ -67,11 +84,19 @@ export function filtered<Row>(rows: readonly Row[], columns: readonly Column<Row
 }
 
 function testOf<Row>(columns: readonly Column<Row>[], filter: string): (row: Row) => boolean {
-  const match = /^(\w+)\s*(<=|>=|<|>|=)(.+)$/.exec(filter.trim())
+  const match = /^([\w./-]+?)\s*(<=|>=|<|>|=)(.+)$/.exec(filter.trim())
   if (!match) throw new CouldNotRun(`--filter "${filter}": write a column, one of < <= = >= >, and a value`)
   const [, name, sign, typed] = match as unknown as [string, string, string, string]
   const wanted = typed.trim()
-  const { cell } = named(columns, name)
+  const { cell, measure } = named(columns, name)
+  if (measure) {
+    const limit = measure.read(wanted)
+    if (limit === null) throw new CouldNotRun(`--filter "${filter}": \`${wanted}\` is no value of ${name}`)
+    return (row) => {
+      const one = measure.of(row)
+      return one !== null && one.unit === limit.unit && holds[sign as keyof typeof holds](one.value, limit.value)
+    }
+  }
   // a unit behind the number is for the reader
   const number = Number(/^[-+]?\d*\.?\d+/.exec(wanted)?.[0] ?? NaN)
   return (row) => {

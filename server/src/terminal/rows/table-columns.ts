@@ -1,0 +1,74 @@
+import { readQuantity } from '../../quantities/read.ts'
+import type { Quantity } from '../../quantities/quantity.ts'
+import type { FieldInfo, RecordKind } from '../../records/field-info.ts'
+import type { Measure } from '../../records/field.ts'
+import { infoAt } from '../../records/info-at.ts'
+import type { ReadFile } from '../../records/read-file.ts'
+import { schemas } from '../../records/schemas.generated.ts'
+import { dotted } from '../../rows/cells.ts'
+import type { Column, Measured } from '../tables/column.ts'
+
+/** One record with what it types, by pointer. */
+export interface TypedRow {
+  readonly file: ReadFile
+  /** As a person would name it. */
+  readonly path: string
+  readonly cells: ReadonlyMap<string, string>
+}
+
+/**
+ * The file, then every field of the kinds of record that there are, in the order of the schemas, and what records type beside them.
+ *
+ * @returns  all columns, and of them those that any record fills
+ */
+export function typedColumns(rows: readonly TypedRow[]) {
+  const kinds = [...new Set(rows.map(({ file }) => file.kind))]
+  const typed = new Set(rows.flatMap(({ cells }) => [...cells.keys()]))
+  const known = kinds.flatMap((kind) => pointersOf(schemas[kind]!, ''))
+  const pointers = [...new Set([...known, ...typed])]
+  const all = [file, ...pointers.map((pointer) => typedColumn(pointer, kinds))]
+  return { all, filled: [file, ...all.slice(1).filter((_, i) => typed.has(pointers[i]!))] }
+}
+
+const file: Column<TypedRow> = {
+  key: 'file',
+  label: 'file',
+  cell: ({ path }) => ({ value: path, text: path }),
+}
+
+function typedColumn(pointer: string, kinds: readonly RecordKind[]): Column<TypedRow> {
+  const infos = kinds.map((kind) => infoAt(schemas[kind]!, pointer))
+  const info = infos.find((one) => one !== null)
+  const key = dotted(pointer)
+  return {
+    key,
+    label: key,
+    cell: ({ cells }) => {
+      const text = cells.get(pointer)
+      return text === undefined ? { value: null, text: '' } : { value: text, text }
+    },
+    ...(info?.type === 'quantity' && {
+      measure: {
+        of: ({ file: { fields } }) => measured((fields.get(pointer) as Measure | undefined)?.quantity),
+        read: (text) => measured(readQuantity(text, info.kind!, info.unit ? { unit: info.unit } : {}).quantity),
+      },
+    }),
+    ...((info?.type === 'number' || info?.type === 'integer') && {
+      measure: {
+        of: ({ cells }) => number(cells.get(pointer)),
+        read: number,
+      },
+    }),
+  }
+}
+
+const measured = (quantity: Quantity | undefined): Measured | null =>
+  quantity ? { value: quantity.value, unit: quantity.dimension === 'money' ? quantity.unit : quantity.dimension } : null
+
+const number = (text: string | undefined): Measured | null =>
+  text === undefined || text.trim() === '' || Number.isNaN(Number(text)) ? null : { value: Number(text) }
+
+/** Of all fields of a group, depth first; a list is one. */
+function pointersOf({ fields = [] }: FieldInfo, parent: string): readonly string[] {
+  return fields.flatMap((field) => [`${parent}/${field.key}`, ...pointersOf(field, `${parent}/${field.key}`)])
+}
