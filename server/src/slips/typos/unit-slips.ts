@@ -130,7 +130,7 @@ export function sidesMoved(read: Read): Candidate[] {
       values: both.map(({ side, text }) => Number(text) * side.factor),
       texts: both.map(({ side, text }) => text + side.rest),
       why: reason({ say: 'pointMovedOnBoth' }),
-      prior: ofKind - 1,
+      prior: ofKind - 3,
     }
   })
 }
