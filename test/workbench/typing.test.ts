@@ -33,7 +33,8 @@ describe.skipIf(missing)(missing ?? 'a record and a boat typed in a window', () 
   test('a boat: no error on the line being typed, none at the end', () => typedWhole(boat, littleBoat), 400_000)
 
   test('an error of value is there at once, on the line being typed', async () => {
-    const editor = await window.open('knot-70.panel.yaml')
+    await window.tab('knot-70').click()
+    const editor = window.editor('knot-70.panel.yaml')
     await window.line(editor, /weight:\s1\.9/).click()
     await here.page.keyboard.press('End')
     await here.page.keyboard.press('Shift+Home')
