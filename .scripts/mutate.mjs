@@ -1,22 +1,16 @@
 // Changes the source in small ways (mutants) and counts how many of them the tests notice: a seeded sample of 1 000 over four
 // layers. Prints the figures and keeps the mutants that no test notices beside the tests. A run that was interrupted goes on
-// where it stopped, and after a change of some tests only these run again; without .output/mutate it begins anew.
+// where it stopped; without .output/mutate it begins anew.
 //   npm run mutate [FOLDER...]    MUTATE_SEED and MUTATE_COUNT draw another sample
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { drawMutants } from './mutate/draw.mjs'
-import { createRuns } from './mutate/runs.mjs'
+import { reach, tryOneByOne } from './mutate/runs.mjs'
+import { triesOf } from './mutate/tries.mjs'
 
 const layers = ['quantities', 'physics', 'slips', 'review']
 /** Tests that start no program and take no minutes. */
 const asked = ['quantities', 'physics', 'published', 'slips', 'review', 'rules', 'systems', 'values', 'check']
 const notAsked = /(command|fuzz|repeats|statistics)[.]test[.]ts$|(check|review)[/]properties|systems[/]references/
-/** Fast tests first: most mutants are noticed there, and the slow ones see what is left. In ms. */
-const rounds = [
-  { after: -1, limit: 50, budget: 60_000 },
-  { after: 50, limit: 250, budget: 1000 },
-  { after: 250, limit: 1000, budget: 1500 },
-  { after: 1000, limit: 4000, budget: 4000 },
-]
 const { MUTATE_SEED = '1', MUTATE_COUNT = '1000' } = process.env
 
 const wanted = process.argv.length > 2 ? process.argv.slice(2) : layers
@@ -24,26 +18,22 @@ const files = wanted.flatMap((layer) => filesIn(`server/src/${layer}`, /(?<![.]g
 const tests = asked.flatMap((name) => filesIn(`test/${name}`, /[.]test[.]ts$/)).filter((path) => !notAsked.test(path))
 
 const folder = '.output/mutate'
-mkdirSync(`${folder}/noticed`, { recursive: true })
+for (const name of ['noticed', 'survived']) mkdirSync(`${folder}/${name}`, { recursive: true })
 
 const { all, mutants, sources } = await drawMutants(files, Number(MUTATE_COUNT), MUTATE_SEED)
 console.log(`${mutants.length} of ${all} mutants drawn`)
-const runs = createRuns(folder, mutants, sources)
-
-const reached = await runs.reach(tests)
-const [fastest, ...slower] = rounds
-await runs.tryTogether(reached, fastest)
-await runs.tryAlone(reached)
-for (const round of slower) await runs.tryTogether(reached, round)
+const reached = await reach(folder, tests, sources)
+const tried = mutants.map((mutant) => ({ ...mutant, tries: triesOf(mutant, reached) }))
+await tryOneByOne(folder, tried, sources)
 
 const noticed = new Set(readdirSync(`${folder}/noticed`))
-for (const layer of wanted) print(layer, ofFolder(`server/src/${layer}/`))
+for (const layer of wanted)
+  print(
+    layer,
+    mutants.filter(({ file }) => file.startsWith(`server/src/${layer}/`)),
+  )
 print('all', mutants)
 writeSurvivors('test/mutation/survivors.json')
-
-function ofFolder(path) {
-  return mutants.filter(({ file }) => file.startsWith(path))
-}
 
 function print(name, own) {
   const count = own.filter(({ key }) => noticed.has(key)).length
@@ -54,16 +44,14 @@ function print(name, own) {
 function writeSurvivors(path) {
   const before = existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : []
   const whyOf = new Map(before.map(({ key, why }) => [key, why]))
-  const isReached = (id) =>
-    reached.some(({ tests: own, once }) => once.has(id) || own.some(({ ids }) => ids.includes(id)))
-  const survivors = mutants
+  const survivors = tried
     .filter(({ key }) => !noticed.has(key))
-    .map(({ id, key, file, line, code, replacement }) => ({
+    .map(({ key, file, line, code, replacement, tries }) => ({
       key,
       at: `${file}:${line}`,
       code,
       replacement,
-      why: whyOf.get(key) ?? (isReached(id) ? '' : 'no test that is asked reaches it'),
+      why: whyOf.get(key) || (tries.length > 0 ? '' : 'no test that is asked reaches it'),
     }))
   survivors.sort((a, b) => a.at.localeCompare(b.at, 'en', { numeric: true }))
   writeFileSync(path, `[\n${survivors.map((one) => `  ${JSON.stringify(one)}`).join(',\n')}\n]\n`)

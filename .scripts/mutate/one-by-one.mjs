@@ -17,7 +17,7 @@ const require = createRequire(import.meta.url)
 
 for (const { id, key, tries } of mutants) {
   if (existsSync(`${folder}/noticed/${key}`) || existsSync(`${folder}/survived/${key}`)) continue
-  writeFileSync(`${folder}/now`, JSON.stringify({ id, until: Date.now() + 120_000 }))
+  writeFileSync(`${folder}/now`, JSON.stringify({ key, until: Date.now() + 120_000 }))
   const by = await noticedBy(id, tries)
   writeFileSync(by === null ? `${folder}/survived/${key}` : `${folder}/noticed/${key}`, by ?? '')
 }

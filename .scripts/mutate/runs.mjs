@@ -1,164 +1,55 @@
-// The three runs of a sample of mutants: which tests reach which, many mutants in one process, and those left each in its own.
+// The two runs of a sample of mutants: which tests reach which, by vitest, and each mutant with the tests that reach it.
 import { spawn } from 'node:child_process'
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
-import { relative } from 'node:path'
-import { Writable } from 'node:stream'
-import { createVitest } from 'vitest/node'
 import { hashOf } from './draw.mjs'
 
-const config = 'test/vitest.mutate.config.mts'
-const sink = new Writable({ write: (_, __, done) => done() })
-const timeout = (ms) => new Promise((resolve) => setTimeout(resolve, ms, null).unref())
-
-/** Tests by the name of a rule. */
-const ofRules = /^test[/]rules[/](rules|reference)[.]test/
-
-export function createRuns(folder, mutants, sources) {
-  const plan = `${folder}/plan.json`
-  const keyOf = Object.fromEntries(mutants.map(({ id, key }) => [id, key]))
-  const notice = (id, by) => writeFileSync(`${folder}/noticed/${keyOf[id]}`, by)
-  const isNoticed = (id) => existsSync(`${folder}/noticed/${keyOf[id]}`)
+/**
+ * Runs the tests on the sources as they are; what is known of a test file is kept while neither it nor the sources change.
+ *
+ * @returns by file: its tests with their times [ms] and the mutants that they reach, and those reached while it loads
+ */
+export async function reach(folder, files, sources) {
   const version = hashOf(JSON.stringify(sources))
-  /** What a run leaves of a test file, while neither it nor the sources change. */
-  const reports = (phase, file) =>
-    `${folder}/${phase}/${hashOf(`${version} ${file} ${readFileSync(file, 'utf8')}`)}.json`
-  const reportOf = (phase, file) => {
-    const path = reports(phase, file)
-    return existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : null
-  }
+  const pathOf = (file) => `${folder}/reach/${hashOf(`${version} ${file} ${readFileSync(file, 'utf8')}`)}.json`
+  const reports = Object.fromEntries(files.map((file) => [file, pathOf(file)]))
+  const tests = files.filter((file) => !existsSync(reports[file]))
+  mkdirSync(`${folder}/reach`, { recursive: true })
+  writeFileSync(`${folder}/plan.json`, JSON.stringify({ tests, sources, reports }))
+  process.env.MUTATE_PLAN = `${folder}/plan.json`
+  const args = ['node_modules/vitest/vitest.mjs', 'run', '--config', 'test/vitest.mutate.config.mts']
+  if (tests.length > 0) await ended(spawn(process.execPath, args, { stdio: 'inherit' }))
+  return files.map((file) => {
+    if (!existsSync(reports[file])) throw new Error(`${file} fails without a mutant`)
+    return { file, ...JSON.parse(readFileSync(reports[file], 'utf8')) }
+  })
+}
 
-  return {
-    /** Runs the tests on the sources as they are. @returns by file: its tests with their times [ms] and the mutants that they reach, and those reached while it loads */
-    async reach(files) {
-      const open = files.filter((file) => !reportOf('reach', file))
-      if (open.length > 0) await vitest('reach', open)
-      return files.map((file) => {
-        const report = reportOf('reach', file)
-        if (!report) throw new Error(`${file} fails without a mutant`)
-        return { file, tests: report.tests, once: new Set(report.once) }
-      })
-    },
-
-    /**
-     * Every mutant in one process a file; again where one spoilt its process or did not end.
-     *
-     * @param after   by tests that take longer than that [ms]
-     * @param limit   and up to that [ms]
-     * @param budget  that a file spends on one mutant at most [ms]
-     */
-    async tryTogether(reached, { after, limit, budget }) {
-      const phase = `try-${limit}`
-      const isOpen = ({ file, tests }) =>
-        !reportOf(phase, file) &&
-        tests.some(({ ms, ids }) => after < ms && ms <= limit && ids.some((id) => keyOf[id] && !isNoticed(id)))
-      const timeOf = ({ tests }) =>
-        tests.reduce((sum, { ms, ids }) => sum + (after < ms && ms <= limit ? ms * ids.length : 0), 0)
-      const inOrder = [...reached].sort((a, b) => timeOf(a) - timeOf(b))
-      for (;;) {
-        const open = inOrder.filter(isOpen).map(({ file }) => file)
-        if (open.length === 0) return
-        const before = noticedCount()
-        const { stuck } = await vitest(phase, open, { after, limit, budget })
-        if (stuck) notice(stuck, 'time')
-        else if (noticedCount() === before && open.every((file) => !reportOf(phase, file)))
-          throw new Error(`${open[0]} could not be run`)
-      }
-    },
-
-    /**
-     * What runs while modules load: each mutant is there from the first line on, and the first test that fails ends its run. A
-     * mutant of a rule is tried by the fixture of that rule, any other by the fastest files that reach it.
-     */
-    async tryAlone(reached) {
-      const timeOf = ({ tests }) => tests.reduce((sum, { ms }) => sum + ms, 0)
-      const inOrder = [...reached].sort((a, b) => timeOf(a) - timeOf(b))
-      let server = null
-      for (const { id, file } of mutants) {
-        const rule = /\/rules\/(?:.*\/)?([\w-]+)[.]ts$/.exec(file)?.[1]
-        const own = inOrder
-          .filter(({ once }) => once.has(id))
-          .filter((one) => (rule ? ofRules.test(one.file) : timeOf(one) < 5000))
-        const open = (rule ? own : own.slice(0, 10)).map((one) => one.file)
-        const phase = `alone-${keyOf[id]}`
-        if (isNoticed(id) || open.every((one) => reportOf(phase, one))) continue
-        write(
-          'alone',
-          inOrder.map((one) => one.file),
-          { alone: id },
-        )
-        server ??= await createVitest(
-          'test',
-          { config, watch: true, bail: 1, reporters: [{}] },
-          {},
-          { stdout: sink, stderr: sink },
-        )
-        if (rule) server.setGlobalTestNamePattern(new RegExp(`(^|[ '])${rule}($|[ ',])`))
-        else server.resetGlobalTestNamePattern()
-        const specifications = (await server.globTestSpecifications()).filter(({ moduleId }) =>
-          open.includes(relative('.', moduleId)),
-        )
-        const ended = await Promise.race([server.runTestSpecifications(specifications), timeout(120_000)])
-        const passed = ended?.testModules.every((module) => module.ok()) && ended.unhandledErrors.length === 0
-        if (!passed) notice(id, 'alone')
-        else for (const one of open) report(phase, one)
-        if (ended) continue
-        await server.close()
-        server = null
-      }
-      await server?.close()
-    },
-  }
-
-  function report(phase, file) {
-    mkdirSync(`${folder}/${phase}`, { recursive: true })
-    writeFileSync(reports(phase, file), '{}')
-  }
-
-  function noticedCount() {
-    return mutants.filter(({ id }) => isNoticed(id)).length
-  }
-
-  function write(phase, tests, more) {
-    mkdirSync(`${folder}/${phase}`, { recursive: true })
-    const reportPaths = Object.fromEntries(tests.map((file) => [file, reports(phase, file)]))
-    writeFileSync(
-      plan,
-      JSON.stringify({ phase, folder, keyOf, tests, sources: uncached(sources), reportPaths, ...more }),
-    )
-    process.env.MUTATE_PLAN = plan
-  }
-
-  function vitest(phase, tests, more) {
-    write(phase, tests, more)
+/** Tries every mutant in a process of its own memory; one that does not end counts as noticed, and the next process goes on. */
+export async function tryOneByOne(folder, mutants, sources) {
+  const plan = `${folder}/tries.json`
+  const list = mutants.filter(({ tries }) => tries.length > 0).map(({ id, key, tries }) => ({ id, key, tries }))
+  writeFileSync(plan, JSON.stringify({ folder, mutants: list, sources, budget: 2500 }))
+  for (;;) {
     writeFileSync(`${folder}/now`, '{}')
-    const child = spawn(process.execPath, ['node_modules/vitest/vitest.mjs', 'run', '--config', config], {
-      env: { ...process.env, CI: 'true' },
-      stdio: phase === 'reach' ? 'inherit' : 'ignore',
-      detached: true,
-    })
+    const child = spawn(process.execPath, ['.scripts/mutate/one-by-one.mjs', plan], { stdio: 'inherit' })
     let stuck = null
     const watch = setInterval(() => {
-      const { id, until } = nowOf(`${folder}/now`)
-      if (!id || Date.now() < until) return
-      stuck = id
-      process.kill(-child.pid, 'SIGKILL')
+      const { key, until } = nowOf(`${folder}/now`)
+      if (!key || Date.now() < until) return
+      stuck = key
+      child.kill('SIGKILL')
     }, 1000)
-    return new Promise((resolve) =>
-      child.once('exit', () => {
-        clearInterval(watch)
-        resolve({ stuck })
-      }),
-    )
+    const code = await ended(child)
+    clearInterval(watch)
+    if (stuck === null) {
+      if (code !== 0) throw new Error('the mutants could not be tried')
+      return
+    }
+    writeFileSync(`${folder}/noticed/${stuck}`, 'time')
   }
 }
 
-/** Quantities that were read are kept across calls, which would hide a mutant from a test that has run before. */
-function uncached(sources) {
-  const path = 'server/src/quantities/read.ts'
-  const text = sources[path]?.replaceAll('known.set(key, reading)', 'key')
-  if (text !== undefined && text === sources[path]) throw new Error(`${path} keeps what it has read in another way`)
-  return text === undefined ? sources : { ...sources, [path]: text }
-}
+const ended = (child) => new Promise((resolve) => child.once('exit', resolve))
 
 /** The file may be half written. */
 function nowOf(path) {
