@@ -24,7 +24,7 @@ const words = {
   temperature: 'temp|heat|therm|warm',
   operating:
     'operat|betrieb|working|funcion|fonctionn|esercizio|bedrijf|servic|einsatz|permit|zulass|range|bereich|rango|plage|intervallo|modul|gebruik|utilis|use\\b',
-  storage: 'storage|lager|almacen|stockage|opslag|magazz|transport|ambient|umgebung|ambiant|ambiente|omgeving',
+  storage: 'storage|\\bstock|stocc|lager|almacen|stockage|opslag|magazz|transport|ambient|umgebung|ambiant|ambiente|omgeving',
   length: 'length|lang|largo|longitud|longueur|lengte|lunghezza|long side|lunga',
   width: 'width|breit|ancho|anchura|largeur|breedte|larghezza|short side|\\bwide\\b',
   thickness:

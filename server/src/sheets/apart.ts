@@ -10,7 +10,7 @@ export function apart(piece: Piece, isValue: (text: string) => boolean): readonl
   if (!sign || sign.index < 2) return [piece]
   const value = text.slice(sign.index + sign[0].length)
   // `NOCT: 800 W/m2, 20 °C` is a heading
-  if (!/\d/.test(value) || conditionIn(value) !== null || !isValue(value)) return [piece]
+  if (!/\d/.test(value) || /[.…·_]{4,}/.test(value) || conditionIn(value) !== null || !isValue(value)) return [piece]
   // letters differ in width, but a value only has to be right of its label
   const at = (index: number) => piece.x + (piece.width * index) / text.length
   const part = (text: string, x: number, right: number): Piece => ({ ...piece, text, x, right, width: right - x })

@@ -41,7 +41,8 @@ export function restAmong(pool: readonly Placed[], stc: Ratings): ReadonlyMap<st
   )
   put(
     '/limits/operating_temperature',
-    only(named(all('/limits/operating_temperature'))) ?? only(all('/limits/operating_temperature')),
+    only(all('/limits/operating_temperature').filter(({ fit }) => fit.named === 3)) ??
+      only(all('/limits/operating_temperature').filter(isUsualRange)),
   )
   const voc = stc.voc?.fit.value
   const isc = stc.isc?.fit.value
@@ -72,6 +73,10 @@ export function restAmong(pool: readonly Placed[], stc: Ratings): ReadonlyMap<st
   put('/cells/in_series', cells(all('/cells/in_series'), voc))
   return made
 }
+
+/** Panels are rated to work from about -40 to 85 °C; cooler ranges are those of storage and of the air, common practice, no source. */
+const isUsualRange = ({ fit }: Choice): boolean =>
+  fit.typed.endsWith('°F') ? fit.value <= -20 : fit.value <= -30 && Number(/\.\.(\d+)/.exec(fit.typed)?.[1]) >= 70
 
 /** Weight of a text in kg, g or lb. */
 function kilograms({ typed, value }: Fit): number {
