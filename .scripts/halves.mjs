@@ -70,10 +70,17 @@ async function evaluate(learnt, unseen) {
         sum.n++
         sum.caught += fresh.length > 0
         sum.placed += fresh.some(({ pointer }) => pointers.includes(pointer))
-        sum.fixed += first.some(({ pointer, text }) => pointers.includes(pointer) && text === was[pointer])
+        sum.fixed += first.some(({ pointer, text }) => pointers.includes(pointer) && isSame(text, was[pointer]))
       }
     })
   }
+}
+
+/** The same text, or the same length in inches to the last digit that is offered. */
+function isSame(text, was) {
+  const [, inches, decimals = ''] = /^(\d+(?:[.](\d+))?) in$/.exec(text) ?? []
+  const off = was.endsWith(' mm') ? Math.abs(parseFloat(was) / 25.4 - Number(inches)) : Infinity
+  return text === was || off <= 0.5001 * 10 ** -decimals.length
 }
 
 /** Rows as the calibration wants them, which knows no names of technologies. */

@@ -42,7 +42,7 @@ async function inWorkbench() {
     const record = await window.open('decimal-point-moved.panel.yaml')
     await window.squiggle(record, 'error').waitFor()
     await window.token(record, '2.21 V').hover()
-    await window.hover.getByText('Voc 2.21 V is below Vmp 18.6 V').first().waitFor()
+    await window.hover.getByText('Voc 2.21 V is probably 22.1 V').first().waitFor()
     await here.page.screenshot({ path: media('workbench.png') })
 
     await here.page.setViewportSize({ width: 1500, height: 900 })

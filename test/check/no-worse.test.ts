@@ -4,6 +4,8 @@ import { checkFile } from '../../server/src/check/check.ts'
 import type { Finding } from '../../server/src/findings/finding.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
 import { applyEdits } from '../../server/src/text/span.ts'
+import { marked } from '../markers.ts'
+import { examples } from '../rules/fixtures.ts'
 import { recordsIn, spoiled } from './any-record.ts'
 import { today } from './checked.ts'
 
@@ -54,6 +56,16 @@ test.each([...folders, 'samples/systems/hazards'].flatMap(inFolder).concat(besid
     expect(worse(path, text)).toEqual([])
   },
 )
+
+test('nor for any example of any rule', () => {
+  const fixed = examples.flatMap(({ rule, title, kind, yaml }) => {
+    const { source } = marked(yaml.split(/^---\n/m)[0]!)
+    const path = `example.${kind}.yaml`
+    return findings(path, source).length > 0 ? [{ name: `${rule}: ${title}`, path, source }] : []
+  })
+  expect(fixed.length).toBeGreaterThan(200)
+  expect(fixed.flatMap(({ name, path, source }) => worse(path, source).map((one) => `${name}: ${one}`))).toEqual([])
+})
 
 test.each(beside.concat(inFolder('samples/library/panels')))(
   'nor for $path with one of its values typed wrongly',

@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
+import { recordsIn } from './any-record.ts'
 
 const panel = (name: string, changes: Readonly<Record<string, string>> = {}) => {
   const {
@@ -57,4 +59,55 @@ test('a coefficient that its family has otherwise is reported once, with every s
 test('a rating that is a neighbour’s is reported as that', () => {
   const [one] = found(panel('Tern 110', { pmax: '105 W' }), [twin])
   expect(one!.message).toContain('Pmax 105 W is what Tern 105 has')
+})
+
+const boat = readFileSync('samples/systems/boat.system.yaml', 'utf8')
+const puffin = readFileSync('samples/systems/panels/puffin-115.panel.yaml', 'utf8')
+
+/** What is found of a sample beyond what is found of it unchanged. */
+function beyond(path: string, text: string, from: string | RegExp, to: string) {
+  const library = createLibrary()
+  for (const folder of ['panels', 'batteries', 'climates', 'controllers'])
+    for (const one of recordsIn(`samples/systems/${folder}`)) library.put(`${folder}/${one.path}`, one.text)
+  const rules = (now: string) => {
+    library.put(path, now)
+    return checkFile(library, path, { today: '2026-11-25' })!.findings.filter(({ severity }) => severity !== 'hint')
+  }
+  const known = rules(text).map(({ message }) => message)
+  const changed = text.replace(from, to)
+  expect(changed).not.toBe(text)
+  return rules(changed).filter(({ message }) => !known.includes(message))
+}
+
+test.each([
+  [
+    'a length twice wrong',
+    'panels/puffin-115.panel.yaml',
+    puffin,
+    /1050 mm\n.*\n/,
+    '10.50 m\n  width: 5.60 m\n',
+    '1.050 m',
+  ],
+  [
+    'sides in the wrong unit',
+    'panels/puffin-115.panel.yaml',
+    puffin,
+    /1050 mm\n.*\n/,
+    '41.3 mm\n  width: 22.0 mm\n',
+    '41.3 in',
+  ],
+  ['an unknown surface', 'boat.system.yaml', boat, 'surface: bimini', 'surface: binimi', 'bimini'],
+  ['a missing colon', 'panels/puffin-115.panel.yaml', puffin, 'voc: 24.5 V', 'voc 24.5 V', '24.5 V'],
+  ['a misspelt limit', 'panels/puffin-115.panel.yaml', puffin, 'bend: 30', 'bnd: 30', 'bend'],
+  ['misspelt limits', 'panels/puffin-115.panel.yaml', puffin, 'limits:', 'limts:', 'limits'],
+] as const)('%s is one finding with its fix', (_, path, text, from, to, fix) => {
+  const [one, ...others] = beyond(path, text, from, to)
+  expect(others).toEqual([])
+  expect(one!.corrections[0]!.text).toBe(fix)
+})
+
+test('a system without wiring is not said to be wired wrongly, nor one without panels', () => {
+  const rules = (from: RegExp, to: string) => beyond('boat.system.yaml', boat, from, to).map(({ rule }) => rule)
+  expect(rules(/ {4}wiring: .*\n/, '')).not.toContain('wiring-count-mismatch')
+  expect(rules(/panels: \[\{.*\n/, 'panels: []\n')).not.toContain('wiring-count-mismatch')
 })

@@ -16,7 +16,7 @@ function actionsAt(fixture: string, { only, ...options }: Options = {}) {
 function check(fixture: string, title: string | RegExp, after: string, options: Options = {}) {
   const { actions, source, here, workspace } = actionsAt(fixture, options)
   const action = actions.find((one) =>
-    typeof title === 'string' ? one.title.startsWith(title) : title.test(one.title),
+    typeof title === 'string' ? one.title.replace(/^Use /, '').startsWith(title) : title.test(one.title),
   )!
   expect(action, `${title} among ${actions.map((one) => one.title).join(' | ')}`).toBeDefined()
   const now = applied(source, editsOf(action, options.reason ?? ''))
@@ -62,6 +62,18 @@ describe('fixes', () => {
       'source.fixAll.wattproof',
     )
   })
+})
+
+test('decimal commas, case, labels and no-break spaces of a record are put right in one step', () => {
+  const right = `${tern}weight: 2.2 kg\nlimits: { bend: 30 deg, operating_temperature: -40..85 °C }\n`
+  const typed = right
+    .replace('22.1 V', '22,1 V')
+    .replace('  imp: 5.92 A', '  imp:\u00A05,92\u00A0A')
+    .replace('flexible', 'Flexible')
+    .replace('  isc:', '  Kurzschlussstrom:')
+    .replace('2.2 kg', '2,2\u00A0kg')
+  check(`$0${typed}`, 'Fix all', right, { only: ['source.fixAll'] })
+  check(typed.replace('22,1', '22$0,1'), 'Fix all 6', right)
 })
 
 describe('acceptance', () => {

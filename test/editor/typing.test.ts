@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { afterEach, expect, test } from 'vitest'
 import { bare, folderOf, full, startServer, tern, type Client } from './client.ts'
+import { littleBoat } from './little-boat.ts'
 import { typist } from './typist.ts'
 
 const panels = 'samples/systems/panels'
@@ -12,34 +13,6 @@ const library = Object.fromEntries(
     ]),
   ),
 )
-const boat = `# typed by hand
-format: 1
-name: Little boat
-kind: boat
-site: { climate: example-bay, coldest: -5 °C, hottest: 33 °C }
-surfaces:
-  - id: coachroof
-    size: { length: 2.6 m, width: 1.7 m }
-    mounting: standoff
-    tilt: 0 deg
-arrays:
-  - id: main
-    panels: [{ panel: puffin-115, count: 4, surface: coachroof }]
-    wiring: { in_series: 2, in_parallel: 2 }
-    controller: example-mppt-30
-    cable: { size: 10 mm2, length: 6 m, insulation: 90 °C }
-battery:
-  battery: example-lfp-100
-  in_parallel: 2
-  fuse: 60 A
-  cable: { size: 25 mm2, length: 1 m }
-  autonomy: 2 days
-loads:
-  - { name: fridge, power: 45 W, hours: 8, supply: dc }
-  - name: lights
-    current: 1.5 A
-    hours: 4
-`
 
 let client: Client
 let folder: ReturnType<typeof folderOf> | undefined
@@ -54,7 +27,7 @@ const serious = (found: readonly { severity?: number; message: unknown }[]) =>
 
 test.each([
   ['a record', 'panels/knot-70.panel.yaml', readFileSync(`${panels}/puffin-115.panel.yaml`, 'utf8')],
-  ['a boat', 'boat.system.yaml', boat],
+  ['a boat', 'boat.system.yaml', littleBoat],
 ])(
   '%s is typed key by key: no line is doubted while it is typed, and none at the end',
   async (_, name, text) => {

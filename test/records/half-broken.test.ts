@@ -15,7 +15,7 @@ const all = known(whole)
 /** One line is broken; which derived values are lost, and which rule says so. */
 test.each([
   ['a colon is missing', 'weight: 2.2 kg', 'weight 2.2 kg', ['power_per_weight', 'weight_per_area']],
-  ['a brace is missing', 'imp: 0.01 %/°C }', 'imp: 0.01 %/°C', []],
+  ['a brace is missing', '-40..85 °C }', '-40..85 °C', []],
   ['a quote is not closed', 'notes: Junction', 'notes: "Junction', []],
   ['a word stands alone', 'surface: ETFE', 'ETFE', []],
   ['a value is of another kind', 'voc: 22.1 V', 'voc: [22.1 V]', ['fill_factor', 'voc_cold', 'voc_per_cell']],

@@ -68,6 +68,44 @@ test.each([
   expect(fixed).toBe(to.startsWith('weight_kg') ? panel.replace('2.2 kg', '2.2') : panel)
 })
 
+/** How sheets in other languages print the rows of a panel, as the trade calls them. */
+const labels: readonly (readonly [field: string, ...names: string[]])[] = [
+  ['pmax: 110 W', 'Nennleistung', 'Puissance maximale', 'Potencia máxima', 'Potenza massima', 'Nominaal vermogen'],
+  ['vmp:', 'MPP-Spannung', 'Tension à Pmax', 'Tensión a máxima potencia', 'Tensione a Pmax', 'MPP-spanning'],
+  ['imp:', 'MPP-Strom', 'Courant à Pmax', 'Corriente a máxima potencia', 'Corrente a Pmax', 'MPP-stroom'],
+  [
+    'voc: 22.1',
+    'Leerlaufspannung',
+    'Tension de circuit ouvert',
+    'Tensión de circuito abierto',
+    'Tensione a circuito aperto',
+    'Nullastspanning',
+  ],
+  [
+    'isc: 6.31',
+    'Kurzschlussstrom',
+    'Courant de court-circuit',
+    'Corriente de cortocircuito',
+    'Corrente di cortocircuito',
+    'Kortsluitstroom',
+  ],
+  ['efficiency:', 'Wirkungsgrad', 'Rendement', 'Eficiencia', 'Efficienza', 'Rendement'],
+  ['weight:', 'Gewicht', 'Poids', 'Peso', 'Peso', 'Gewicht'],
+  ['length: 1190', 'Länge', 'Longueur', 'Longitud', 'Lunghezza', 'Lengte'],
+  ['width:', 'Breite', 'Largeur', 'Anchura', 'Larghezza', 'Breedte'],
+]
+
+test.each(
+  labels.flatMap(([field, ...names]) =>
+    names.map((name) => [field, field.replace(/^\w+/, name.includes(':') ? `"${name}"` : name)]),
+  ),
+)('%s under the label of a sheet in another language, %s', (from, to) => {
+  const { found, fixed } = typed('tern-110.panel.yaml', panel, from, to)
+  expect(found).toHaveLength(1)
+  expect(found[0]).toMatch(/^information other-word: .* is read as /)
+  expect(fixed).toBe(panel)
+})
+
 test.each([
   ['example.battery.yaml', battery, 'lifepo4', 'LiFePO4'],
   ['example.battery.yaml', battery, 'lifepo4', 'LFP'],

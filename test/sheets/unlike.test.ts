@@ -132,9 +132,9 @@ test('what the sheet prints is no slip of the hand: the search looks among the r
   const isArithmetic = ({ rule }: { readonly rule: string }) => rule === 'pmax-not-vmp-times-imp'
   const text = record
     .replace('imp: 5.92 A', 'imp: 5.29 A')
-    .replace(/noct: .*\n/, '')
+    .replace(/^noct:.*\n(?: .*\n)+/m, '')
     .replace('  efficiency: 17.1 % # as printed\n', '')
-    .replace(', vmp: -0.39 %/°C, imp: 0.01 %/°C', '')
+    .replace('  vmp: -0.39 %/°C\n  imp: 0.01 %/°C\n', '')
   const alone = createLibrary()
   alone.put(path, text)
   const [swapped] = checkFile(alone, path, { today: '2026-11-25' })!.findings.filter(isArithmetic)

@@ -64,6 +64,14 @@ test('the settings that explain the library are in order', () => {
   expect(run.out).toBe('1 file, 0 errors\n')
 })
 
+test('nothing warns about the system that explains what a system can say', () => {
+  const system = blocks('yaml').find((text) => text.startsWith('format: 1\nname: Ketch')) ?? ''
+  const named = ['check', '-', '--stdin-filename', 'samples/systems/readme.system.yaml', '--fail-on', 'warning']
+  const run = wattproof(named, { input: system })
+  expect(run.out).toMatch(/^1 file, 0 errors(, 1 information)?\n$/m)
+  expect(run.code).toBe(0)
+})
+
 test('the commands of the table are the commands there are, and every option of check is reported', () => {
   const help = wattproof(['--help']).out
   const there = [...help.matchAll(/^ {2}([a-z]+) /gm)].map(([, name]) => name).filter((name) => name !== 'help')

@@ -68,7 +68,7 @@ test.each([
 
 test('only what is missing is named for the energy of a year', () => {
   const place = 'the climate of a place (site.climate in wattproof.yaml)'
-  const coefficients = /^temperature_coefficients:.*\n/m
+  const coefficients = /^temperature_coefficients:\n(?: .*\n)+/m
   const missing = (yaml: string, id: string) => valuesOf(yaml).get(id)!.missing
   expect(missing(tern, 'energy_per_year')).toEqual([place])
   expect(missing(tern.replace(coefficients, ''), 'energy_per_year')).toEqual([place, 'Pmax coefficient'])
@@ -79,7 +79,7 @@ test('only what is missing is named for the energy of a year', () => {
 test.each([
   { without: /^weight:.*\n/m, lost: { power_per_weight: ['weight'], weight_per_area: ['weight'] } },
   {
-    without: /^temperature_coefficients:.*\n/m,
+    without: /^temperature_coefficients:\n(?: .*\n)+/m,
     lost: { pmax_hot: ['Pmax coefficient'], voc_cold: ['Voc coefficient'] },
   },
   { without: /, in_series: 36/, lost: { voc_per_cell: ['cells in series'] } },

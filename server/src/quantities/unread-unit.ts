@@ -41,7 +41,7 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
   if (digits && isTouching) return letterInNumber(task, end, wanted, digits)
   const other = unitOfAnyKind(unit)
   const units = (likely: readonly string[]) =>
-    likely.map((u) => guess(replaced(task, start, end, spaced(text, start, u)), phrase`in ${u}`))
+    likely.map((u) => guess(replaced(task, start, end, spaced(text, start, u)), phrase`${u} instead of ${shown}`))
   if (other) {
     const rate = other.symbol === '°C' && task.kind === 'current' && unit === 'C'
     const message = rate

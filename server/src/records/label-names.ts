@@ -48,12 +48,14 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
 /** The field of a group that a label of a datasheet names, in any of its languages: `Kurzschlussstrom` is `isc`. */
 export function fieldNamed(label: string, { key }: FieldInfo): string | null {
   const words = label.replaceAll('_', ' ')
+  const says = conceptsIn(words)
   if (key === 'stc' || key === 'noct' || key === 'temperature_coefficients') {
     const symbol = symbolIn(words)
-    if (symbol) return symbol
+    // the voltage at Pmax is no power
+    const isOfPower = symbol === 'pmax' && ['voltage', 'current'].some((one) => says.has(one as Concept))
+    if (symbol && !isOfPower) return symbol
   }
   // one word of few letters is more often misspelt than a label
   if (words.length < 4) return null
-  const says = conceptsIn(words)
   return rows[key]?.find(([, ...concepts]) => concepts.every((concept) => says.has(concept)))?.[0] ?? null
 }

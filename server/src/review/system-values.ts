@@ -1,3 +1,4 @@
+import { monthNames } from '../findings/months.ts'
 import { formatIn } from '../quantities/format.ts'
 import type { Field } from '../records/field.ts'
 import type { InputShown, Value } from '../values/value.ts'
@@ -116,9 +117,9 @@ function ofYear({ system, climate }: ResolvedSystem, { months }: Figures): reado
   const mean = (of: (month: MonthFigures) => number | null) =>
     sum(months, (m) => (of(m) ?? 0) * monthDays[m.month - 1]!) / sum(monthDays, (days) => days)
   const list = (of: (month: MonthFigures) => number | null, unit: string) =>
-    `January to December ${months.map((m) => (of(m) ?? 0).toFixed(0)).join(', ')} ${unit}`
+    `by month, in ${unit}: ${months.map((m) => `${monthNames[m.month - 1]!} ${(of(m) ?? 0).toFixed(0)}`).join(', ')}`
   const sunny = { name: 'climate', value: 0, unit: '', text: climate?.record.name?.text ?? 'as given', pointer: null }
-  const more = (formula: string, at: Field<unknown> | undefined) => ({
+  const more = (formula: string, at: Pick<Field<unknown>, 'pointer'> | undefined) => ({
     formula,
     source: simulated,
     inputs: [sunny],
@@ -156,8 +157,8 @@ function ofYear({ system, climate }: ResolvedSystem, { months }: Figures): reado
       isKnown && load > 0 ? mean((m) => m.unserved_wh_day) / load : null,
       '1',
       more(
-        list((m) => m.unserved_wh_day, 'Wh a day of unmet load'),
-        system.loads[0]?.name,
+        list((m) => m.unserved_wh_day, 'Wh a day'),
+        { pointer: '/loads' },
       ),
     ),
   ]
@@ -166,7 +167,7 @@ function ofYear({ system, climate }: ResolvedSystem, { months }: Figures): reado
 const sum = <T>(parts: readonly T[], of: (part: T) => number) => parts.reduce((total, part) => total + of(part), 0)
 
 type More = Pick<Value, 'formula' | 'source' | 'inputs'> & {
-  readonly at: Field<unknown> | undefined
+  readonly at: Pick<Field<unknown>, 'pointer'> | undefined
   /** As many as are worth showing; three where nothing is said. */
   readonly digits?: number
 }

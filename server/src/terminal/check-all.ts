@@ -26,7 +26,9 @@ export async function checkAll(
 ): Promise<readonly FileReport[]> {
   const threads = Math.min(jobs ?? Math.min(world.processors, Math.floor(targets.length / worthwhile)), targets.length)
   const { cwd, today } = world
-  if (threads <= 1) return reports(library, targets, cwd, nowOf(today, sheets))
+  let done = 0
+  const checked = (count: number) => world.progress('checked', (done += count), targets.length)
+  if (threads <= 1) return reports(library, targets, cwd, nowOf(today, sheets), checked)
   const size = Math.ceil(targets.length / threads)
   const shares = Array.from({ length: threads }, (_, i) => ({
     texts,
@@ -35,17 +37,28 @@ export async function checkAll(
     today,
     sheets,
   }))
-  return (await Promise.all(shares.map(world.inThread))).flat()
+  return (await Promise.all(shares.map((share) => world.inThread(share, checked)))).flat()
 }
 
 /** What a thread does. */
-export const checkShare = ({ texts, targets, cwd, today, sheets }: Share) =>
-  reports(libraryOf(texts), targets, cwd, nowOf(today, sheets))
+export const checkShare = ({ texts, targets, cwd, today, sheets }: Share, checked: (count: number) => void) =>
+  reports(libraryOf(texts), targets, cwd, nowOf(today, sheets), checked)
 
 const nowOf = (today: string, sheets: Share['sheets']): Today => ({ today, sheetOf: (path) => sheets.get(path) })
 
 /** Files for each thread below which starting it costs more than it saves; measured. */
 const worthwhile = 1000
 
-const reports = (library: Library, targets: readonly string[], cwd: string, now: Today) =>
-  targets.flatMap((path) => reportFile(library, path, cwd, now) ?? [])
+function reports(
+  library: Library,
+  targets: readonly string[],
+  cwd: string,
+  now: Today,
+  checked: (count: number) => void,
+): readonly FileReport[] {
+  return targets.flatMap((path) => {
+    const report = reportFile(library, path, cwd, now) ?? []
+    checked(1)
+    return report
+  })
+}

@@ -11,11 +11,13 @@ import { hashes } from './hashes.ts'
 import { slashed } from './paths.ts'
 import { writeAside } from './write-aside.ts'
 import { checkShare } from './check-all.ts'
+import type { FileReport } from './file-report.ts'
+import { createProgress } from './progress.ts'
 import { main } from './main.ts'
 import type { Share } from './share.ts'
 import type { Pictures, Standing, World } from './world.ts'
 
-const { argv, env, stdout } = process
+const { argv, env, stderr, stdout } = process
 const file = realpathSync(argv[1] as string)
 const program = dirname(file)
 
@@ -42,8 +44,14 @@ const world: World = {
     stdout.write(text)
   },
   err: (text) => {
-    process.stderr.write(text)
+    stderr.write(text)
   },
+  progress: stderr.isTTY
+    ? createProgress(
+        (text) => stderr.write(text),
+        () => performance.now(),
+      )
+    : () => {},
   stdin: async () => {
     const pieces: Buffer[] = []
     for await (const piece of process.stdin) pieces.push(piece as Buffer)
@@ -72,9 +80,13 @@ const world: World = {
   hashes: async (path, algorithm) => hashes(path, algorithm),
   processors: availableParallelism(),
   sheets: (cache) => createSheets(join(program, 'sheet-reader.js'), { cache, env }),
-  inThread: (share) =>
+  inThread: (share, checked) =>
     new Promise((resolve, reject) => {
-      new Worker(file, { workerData: share }).once('message', resolve).once('error', reject)
+      const worker = new Worker(file, { workerData: share })
+      worker.on('message', (message: FromThread) =>
+        'reports' in message ? resolve(message.reports) : checked(message.checked),
+      )
+      worker.once('error', reject)
     }),
   pictures: () => require(join(program, 'pictures.js')) as Pictures,
   serve: async () => {
@@ -93,7 +105,14 @@ stdout.on('error', (error: NodeJS.ErrnoException) => {
 })
 
 if (isMainThread) run()
-else parentPort?.postMessage(checkShare(workerData as Share))
+else shareOfWork()
+
+type FromThread = { readonly checked: number } | { readonly reports: readonly FileReport[] }
+
+function shareOfWork(): void {
+  const say = (message: FromThread) => parentPort?.postMessage(message)
+  say({ reports: checkShare(workerData as Share, (checked) => say({ checked })) })
+}
 
 function run(): void {
   main(world).then(

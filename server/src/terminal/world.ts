@@ -1,6 +1,7 @@
 import type { FileText } from '../records/unread.ts'
 import type { FileReport } from './file-report.ts'
 import type { Sheets } from '../reader/kept.ts'
+import type { Progress } from './progress.ts'
 import type * as pictures from '../report/index.ts'
 import type { Share } from './share.ts'
 
@@ -30,6 +31,8 @@ export interface World {
   readonly width: number
   readonly out: (text: string) => void
   readonly err: (text: string) => void
+  /** Shown on a terminal alone. */
+  readonly progress: Progress
   /** The whole of standard input. */
   readonly stdin: () => Promise<string>
   /** A file's text without a byte order mark; rejects where it cannot be read. */
@@ -56,8 +59,8 @@ export interface World {
   readonly processors: number
   /** The datasheets that records name; `cache` says whether what was read is kept from run to run. */
   readonly sheets: (cache: boolean) => Sheets
-  /** Checks a share of the files in another thread. */
-  readonly inThread: (share: Share) => Promise<readonly FileReport[]>
+  /** Checks a share of the files in another thread, which says how many more it has checked. */
+  readonly inThread: (share: Share, checked: (count: number) => void) => Promise<readonly FileReport[]>
   /** Draws pictures and pages; loaded when it is first asked for, as no other command needs it. */
   readonly pictures: () => Pictures
   /** Becomes the language server; settles when that ends. */

@@ -12,8 +12,9 @@ import { addition, missingIn } from './missing.ts'
 import type { Span } from '../../text/span.ts'
 import { fixAll } from '../capabilities.ts'
 import type { Here } from '../here.ts'
-import { isWithin, spotAt } from '../spot.ts'
+import { spotAt } from '../spot.ts'
 import { toTextEdit } from '../to-protocol.ts'
+import { everySafeFix } from './fix-all.ts'
 import { fromSheet } from './sheet-actions.ts'
 import { acceptance, removal } from './accept.ts'
 
@@ -75,7 +76,7 @@ function lacking(here: Here, span: Span): CodeAction[] {
 function titleOf({ checked: { tree } }: Here, { pointer, text, why }: Correction): string {
   const node = nodeAtPointer(tree, pointer)
   const isKept = text === '' || (node?.kind === 'scalar' && node.text === text)
-  return isKept ? why.charAt(0).toUpperCase() + why.slice(1) : `${text}: ${why}`
+  return isKept ? why.charAt(0).toUpperCase() + why.slice(1) : `Use ${text} (${why})`
 }
 
 function conversions(here: Here, offset: number): CodeAction[] {
@@ -97,35 +98,19 @@ const additions = (here: Here, offset: number): CodeAction[] =>
     edit: edit(here, edits),
   }))
 
-/** Only what keeps the meaning; two fixes of the same characters wait for the next time. */
-function safeFixes({ checked }: Here): readonly Correction[] {
-  const safe: Correction[] = []
-  for (const { corrections } of checked.findings) {
-    const fix = corrections.find(({ certainty }) => certainty === 'same')
-    const taken = safe.flatMap(({ edits }) => edits)
-    if (fix && fix.edits.every((one) => taken.every((other) => isApart(one.span, other.span)))) safe.push(fix)
-  }
-  return safe
-}
-
 function allSafe(here: Here): CodeAction[] {
-  const edits = safeFixes(here).flatMap((one) => one.edits)
+  const { edits } = everySafeFix(here)
   return edits.length === 0 ? [] : [{ title: 'Fix all that keeps its meaning', kind: fixAll, edit: edit(here, edits) }]
 }
 
 /** The same from one of them, where there are several. */
 function everySpelling(here: Here): CodeAction[] {
-  const safe = safeFixes(here)
-  if (safe.length < 2) return []
-  const edits = safe.flatMap((one) => one.edits)
-  return [
-    { title: `Fix all ${safe.length} spellings in this file`, kind: CodeActionKind.QuickFix, edit: edit(here, edits) },
-  ]
+  const { count, edits } = everySafeFix(here)
+  if (count < 2) return []
+  return [{ title: `Fix all ${count} spellings in this file`, kind: CodeActionKind.QuickFix, edit: edit(here, edits) }]
 }
 
 const isSafe = ({ corrections }: Finding) => corrections.some(({ certainty }) => certainty === 'same')
-
-const isApart = (a: Span, b: Span) => !isWithin(a, b.start) && !isWithin(a, b.end) && !isWithin(b, a.start)
 
 function edit({ uri, checked, client }: Here, edits: Correction['edits']): WorkspaceEdit {
   return changes(

@@ -1,7 +1,7 @@
 import type { InlayHint } from 'vscode-languageserver'
 import type { Measure } from '../../records/field.ts'
 import { formatIn } from '../../quantities/format.ts'
-import { nodeAtPointer } from '../../text/tree-queries.ts'
+import { keySpanOrValue, nodeAtPointer } from '../../text/tree-queries.ts'
 import type { Span } from '../../text/span.ts'
 import type { Tree } from '../../text/tree.ts'
 import type { Value } from '../../values/value.ts'
@@ -30,7 +30,7 @@ const words: Readonly<Record<string, string>> = {
   yield: 'a day',
   unmet_load: 'unmet',
 }
-const byWorth = Object.keys(words)
+const ranks = Object.keys(words)
 
 /** Characters of a hint; editors cut what is much longer. */
 const room = 20
@@ -93,10 +93,11 @@ function derivedHints({ checked, uri }: Here): Placed[] {
   for (const value of checked
     .values()
     .filter(({ id }) => wordOf(id) in words)
-    .sort(worth)) {
+    .sort(byWorth)) {
     const node = value.value === null ? null : nodeAtPointer(tree, value.at)
     if (!node || (node.kind === 'scalar' && node.text === value.text)) continue
-    const at = lineContentEnd(tree, node.span.end)
+    const isBelow = node.kind !== 'scalar' && !node.flow
+    const at = lineContentEnd(tree, isBelow ? keySpanOrValue(tree, value.at).end : node.span.end)
     const { line } = toPosition(tree, at)
     lines.set(line, { at, values: [...(lines.get(line)?.values ?? []), value] })
   }
@@ -107,8 +108,9 @@ function derivedHints({ checked, uri }: Here): Placed[] {
   })
 }
 
-const worth = (a: Value, b: Value) => rank(a) - rank(b)
-const rank = ({ id }: Value) => byWorth.indexOf(wordOf(id))
+/** Those that matter most first; those that no line shows last. */
+export const byWorth = (a: Value, b: Value): number => rank(a) - rank(b)
+const rank = ({ id }: Value) => (ranks.includes(wordOf(id)) ? ranks.indexOf(wordOf(id)) : ranks.length)
 
 /** The first two where a line has room for both, else the first. */
 function together(values: readonly Value[]): readonly Value[] {
@@ -118,6 +120,7 @@ function together(values: readonly Value[]): readonly Value[] {
 
 function labelOf(values: readonly Value[]): string {
   const [first, second] = values
+  if (first && wordOf(first.id) === 'unmet_load' && first.value === 0) return 'all met'
   if (first?.id === 'efficiency' && !second) return `efficiency ${first.text}`
   return values.map(({ id, text }) => `${words[wordOf(id)]} ${text}`.trim()).join(', ')
 }

@@ -52,7 +52,7 @@ export function packPanels(
   best = staircases(grid, best, enough, narrow)
   if (enough <= best.length) return packing(best, true)
   if (at.complete) {
-    const exact = searchAll(grid, at, { known: best.length, enough, steps: exactSteps })
+    const exact = searchAll(grid, at, { known: best.length, enough, steps: Math.floor(exactSteps / bound) })
     best = exact.boxes ?? best
     if (exact.proven) return packing(best, true)
   }
@@ -85,10 +85,10 @@ function thinned(all: readonly number[]): readonly number[] {
 /** A surface is looked at for so many short sides of a panel each way: a length typed in the wrong unit is no reason to work for hours. */
 const mostSides = 100
 
-/** Steps of the searches, and staircases that go on: what a keystroke has time for. */
+/** Steps of the searches, and staircases that go on: what a keystroke has time for. Those that more panels make dearer are shared out among the panels. */
 const clearSteps = 150_000
 const partSteps = 10_000
-const exactSteps = 10_000
+const exactSteps = 150_000
 const staircaseSteps = 1_500
 const [narrow, wide] = [3, 60]
 const rounds = 4

@@ -1,5 +1,5 @@
 import { Beam, type Stairs } from './beam.ts'
-import { isFree, sharedArea, type Box, type Grid } from './surface.ts'
+import type { Box, Grid } from './surface.ts'
 
 /**
  * Layouts that grow from one end of the surface as a staircase: its lowest step takes a panel, either way round, or is given up as
@@ -53,8 +53,7 @@ export function staircase(
     }
 
     function put(y: number, way: Grid['orientations'][number]): void {
-      const box = { x, y, dx: way.dx, dy: way.dy, turned: way.turned }
-      if (!isFree(grid, box)) return
+      for (const k of blocked) if (x < k.x1 && k.x0 < x + way.dx && y < k.y1 && k.y0 < y + way.dy) return
       start(stairs, low)
       if (from < y) step(y, x)
       step(y + way.dy, x + way.dx)
@@ -66,7 +65,7 @@ export function staircase(
           reach: reach.slice(0, size),
           lost,
           count: stairs.count + 1,
-          box,
+          box: { x, y, ...way },
           before: stairs,
         })
     }
@@ -137,9 +136,12 @@ export function staircase(
   }
 
   function keptOut(x0: number, x1: number, y0: number, y1: number): number {
-    const part = { x0, x1, y0, y1 }
     let sum = 0
-    for (const k of apart) sum += sharedArea(part, k)
+    for (const k of apart) {
+      const across = (x1 < k.x1 ? x1 : k.x1) - (x0 < k.x0 ? k.x0 : x0)
+      const up = (y1 < k.y1 ? y1 : k.y1) - (y0 < k.y0 ? k.y0 : y0)
+      if (across > 0 && up > 0) sum += across * up
+    }
     return sum
   }
 }

@@ -12,6 +12,7 @@ export const efficiencyImpossible = panelRule({
   source:
     'W. Shockley, H. J. Queisser, J. Appl. Phys. 32 (1961) 510; S. Rühle, "Tabulated values of the Shockley-Queisser limit", Solar Energy 130 (2016) 139: 33.7 % at 1.34 eV under AM1.5G (33.2 % where the rear face shines too); silicon 29.4 %: A. Richter, M. Hermle, S. W. Glunz, IEEE J. Photovoltaics 3 (2013) 1184 (from memory)',
   messages: {
+    beyondAll: '{pmax} cannot come from {length} by {width}',
     impossible: '{pmax} cannot come from {length} by {width}: {efficiency} is above the limit of {limit}',
   },
 
@@ -22,10 +23,13 @@ export const efficiencyImpossible = panelRule({
     const limit =
       panel.cells.technology?.value === 'tandem' ? tandemLimit : isCrystalline(panel) ? siliconLimit : shockleyQueisser
     if (efficiency === undefined || !pmax || !length || !width || efficiency <= limit) return null
+    const suspects = [pmax, length, width] as const
+    // more than all of the light: a number of thousands of per cent helps nobody
+    if (efficiency > 1) return { say: 'beyondAll', with: { pmax, length, width }, suspects }
     return {
       say: 'impossible',
       with: { pmax, length, width, efficiency: percent(efficiency), limit: percent(limit) },
-      suspects: [pmax, length, width],
+      suspects,
     }
   },
 })

@@ -10,7 +10,7 @@ import { coefficients, electrical, sides } from '../fields.ts'
 import { typedField, simple, volts, type TypedField, type Read } from './typed-field.ts'
 import { reason } from './reasons.ts'
 import { severalSlips } from './several.ts'
-import { sidesInOtherUnit, unitSlips } from './unit-slips.ts'
+import { isShape, sidesInOtherUnit, sidesMoved, unitSlips } from './unit-slips.ts'
 
 /** Slips that would explain what was typed: of one field by its field, and of two that stand in each other's. */
 export function candidates(evidence: Evidence, frame: Frame) {
@@ -26,7 +26,7 @@ export function candidates(evidence: Evidence, frame: Frame) {
     of(field: number): readonly Candidate[] {
       const p = read(field)
       const others = siblings(field, evidence, frame)
-      const own = field === index.cells ? cellCounts(frame) : p ? ofPlace(p) : []
+      const own = field === index.cells ? cellCounts(frame) : p ? ofPlace(p).filter((one) => isShape(one, read)) : []
       if (others.length === 0) return own
       // the same value as siblings print it
       const printed = (one: Candidate) =>
@@ -37,7 +37,7 @@ export function candidates(evidence: Evidence, frame: Frame) {
     /** Slips of two fields at once. */
     ofPairs: (suspects: readonly number[]): readonly Candidate[] => [
       ...swaps(read, suspects),
-      ...(suspects.some((field) => sides.includes(field)) ? sidesInOtherUnit(read) : []),
+      ...(suspects.some((field) => sides.includes(field)) ? [...sidesInOtherUnit(read), ...sidesMoved(read)] : []),
     ],
   }
 }

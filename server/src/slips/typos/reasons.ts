@@ -11,6 +11,7 @@ export const reasons = {
     neighbouringKey: 'neighbouring key hit',
     pointDropped: 'decimal point dropped',
     pointMoved: 'decimal point moved',
+    pointMovedOnBoth: 'decimal point moved on both sides',
     signLost: 'minus sign lost',
     exchanged: '{first} and {second} exchanged',
     coefficientsExchanged: 'the {first} and {second} coefficients exchanged',

@@ -116,5 +116,35 @@ export function sidesInOtherUnit(read: Read): Candidate[] {
   })
 }
 
+/** The decimal point of both sides moved in the same way: `10.50 m` by `5.60 m`. */
+export function sidesMoved(read: Read): Candidate[] {
+  const [length, width] = [read(index.length), read(index.width)]
+  if (!length || !width || length.rest !== width.rest) return []
+  return [1, -1].map((places) => {
+    const both = [length, width].map((side) => ({
+      side,
+      text: (Number(side.number) * 10 ** places).toFixed(Math.max(0, decimalsOf(side.number) - places)),
+    }))
+    return {
+      fields: [index.length, index.width],
+      values: both.map(({ side, text }) => Number(text) * side.factor),
+      texts: both.map(({ side, text }) => text + side.rest),
+      why: reason({ say: 'pointMovedOnBoth' }),
+      prior: ofKind - 3,
+    }
+  })
+}
+
+/** No panel is so long and narrow that one side is more than so many times the other: common practice, no source. */
+const mostOfRatio = 25
+
+/** Whether a side, as a slip would have it, makes a panel with the other one. */
+export function isShape({ fields: [field], values: [value] }: Candidate, read: Read): boolean {
+  const other = field === index.length ? read(index.width) : field === index.width ? read(index.length) : undefined
+  if (!other || !value) return true
+  const ratio = value / (Number(other.number) * other.factor)
+  return ratio <= mostOfRatio && 1 / mostOfRatio <= ratio
+}
+
 /** What sheets print the sides of a panel in. */
 const sideUnits = ['mm', 'cm', 'm', 'in'] as const
