@@ -26,7 +26,7 @@ function pairOf(text: string): readonly string[] | null {
 
 /** `Voc / Isc` with `22.1 V / 6.3 A` is two rows. */
 function pairApart(row: Row): readonly Row[] {
-  const labels = row.label.split(/\s*\/\s*/)
+  const labels = row.label.split('/').map((part) => part.trim())
   const pairs = row.values.map(({ text }) => pairOf(text))
   if (labels.length !== 2 || labels.some((l) => l.length < 2)) return [row]
   if (pairs.some((pair) => !pair || pair[0]!.at(-1) === pair[1]!.at(-1))) return [row]
