@@ -1,22 +1,7 @@
 // Prints every published check: what, source, our value, theirs, difference. Fails where a difference is larger than allowed.
-import { build } from 'esbuild'
-import { mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
+import { load } from './load.mjs'
 
-const folder = mkdtempSync(join(tmpdir(), 'sources-'))
-const outfile = join(folder, 'checks.mjs')
-await build({
-  entryPoints: ['test/published/all.checks.ts'],
-  bundle: true,
-  format: 'esm',
-  platform: 'node',
-  outfile,
-  logLevel: 'error',
-})
-const { allChecks } = await import(pathToFileURL(outfile))
-rmSync(folder, { recursive: true })
+const { allChecks } = await load(`export { allChecks } from './test/published/all.checks.ts'`)
 
 const figure = (x) =>
   x !== 0 && (Math.abs(x) < 1e-3 || Math.abs(x) >= 1e6) ? x.toExponential(6) : String(Number(x.toPrecision(10)))

@@ -60,6 +60,9 @@ export function missingUnit(task: Task, end: number, units = kinds[task.kind].un
   const { text, typed } = task.plain
   const message = phrase`"${typed.trim()}" has no unit; ${kinds[task.kind].name} is expected, such as ${kinds[task.kind].example}`
   return problem(task, 'missing-unit', text.length - text.trimStart().length, end, message, () =>
-    units.map((unit) => guess(replaced(task, end, end, ` ${unit}`), phrase`in ${unit}`)),
+    units.map((unit) => guess(replaced(task, end, end, ` ${unit}`), phrase`in ${inWords[unit] ?? unit}`)),
   )
 }
+
+/** Units whose sign would read as another word, or as none. */
+const inWords: Readonly<Record<string, string>> = { in: 'inches', ft: 'feet', h: 'hours', A: 'amperes' }
