@@ -1,42 +1,22 @@
-// Layouts of invented sheets as blocks: headings, paragraphs, tables with spans, columns, cards. `s` picks words and notes what it prints.
-
-const ratings = ['pmax', 'vmp', 'imp', 'voc', 'isc']
-const thermal = ['noct', 'gamma', 'beta', 'alpha']
-const build = ['cells', 'size', 'weight']
-const limits = ['system', 'fuse', 'operating', 'bend']
-const electric = ['pmax', 'tolerance', 'vmp', 'imp', 'voc', 'isc', 'efficiency']
-const at = (condition, keys = ratings) => keys.map((key) => `${condition} ${key}`)
-const inStc = (keys) => keys.map((key) => (ratings.includes(key) ? `stc ${key}` : key))
-
-const head = (...cells) => ({ head: true, cells })
-const row = (...cells) => ({ cells })
-const list = (s, keys, i = 0) => keys.filter((key) => s.has(key, i)).map((key) => row(s.label(key), s.text(key, i)))
-const lures = (s) => s.lures().map(([label, text]) => row(label, text))
-const table = (rows, options = {}) => ({ kind: 'table', rows, ...options })
-const title = (s, key) => ({ kind: 'heading', text: s.heading(key) })
-const all = (s) => s.models.map((_, i) => i)
-const names = (s) => s.models.map(({ name }) => name)
-const shared = (s, keys) =>
-  table([
-    ...keys
-      .filter((k) => s.has(k, 0))
-      .map((k) =>
-        s.same(k)
-          ? row(s.label(k), { text: s.text(k, all(s)), span: s.models.length })
-          : row(s.label(k), ...all(s).map((i) => s.text(k, i))),
-      ),
-  ])
-
-const rest = (s) => [
-  title(s, 'thermal'),
-  shared(s, thermal),
-  title(s, 'mechanical'),
-  shared(s, build),
-  title(s, 'limits'),
-  shared(s, limits),
-  title(s, 'packing'),
-  table(lures(s)),
-]
+// Layouts of invented sheets as blocks: headings, paragraphs, tables with spans, columns, cards.
+import {
+  ratings,
+  thermal,
+  build,
+  limits,
+  electric,
+  at,
+  inStc,
+  head,
+  row,
+  list,
+  lures,
+  table,
+  title,
+  all,
+  shared,
+} from './blocks.mjs'
+import { turned } from './layout-turned.mjs'
 
 /** Layouts whose failures may be looked at. */
 export const open = {
@@ -177,17 +157,7 @@ export const open = {
       ),
     ],
   },
-  turned: {
-    most: 1,
-    draw: (s) => [
-      title(s, 'general'),
-      table(
-        [...inStc(s.order(electric)), ...thermal, ...build, ...limits]
-          .filter((k) => s.has(k, 0))
-          .map((k) => row(s.text(k, 0), s.label(k))),
-      ),
-    ],
-  },
+  turned,
   sections: {
     most: 4,
     draw: (s) => [
@@ -270,69 +240,6 @@ export const open = {
           .filter((k) => s.has(k, 0))
           .map((k) => [s.label(k), s.text(k, 0)]),
       },
-      table(lures(s)),
-    ],
-  },
-}
-
-/** Layouts kept apart for the last measurement. */
-export const kept = {
-  series: {
-    most: 3,
-    draw: (s) => [
-      ...[0, 1].flatMap((k) => {
-        const own = all(s).filter((i) => i % 2 === k)
-        return own.length === 0
-          ? []
-          : [
-              { kind: 'heading', text: `${s.heading('stc')} ${k + 1}` },
-              table([
-                head(s.label('model'), ...own.map((i) => s.models[i].name)),
-                ...[...inStc(s.order(electric)), 'size', 'weight'].map((key) =>
-                  row(s.label(key), ...own.map((i) => s.text(key, i))),
-                ),
-              ]),
-            ]
-      }),
-      title(s, 'thermal'),
-      shared(s, ['gamma', 'beta', 'alpha', 'noct', ...limits]),
-      table(lures(s)),
-    ],
-  },
-  conditions: {
-    most: 4,
-    draw: (s) => [
-      table([
-        head(s.label('model'), '', ...at('stc').map((k) => `${s.label(k)} [${s.unit(k)}]`)),
-        ...all(s).flatMap((i) => [
-          row(s.models[i].name, 'STC', ...at('stc').map((k) => s.bare(k, i))),
-          row('', 'NOCT', ...at('noct').map((k) => s.bare(k, i))),
-        ]),
-      ]),
-      title(s, 'mechanical'),
-      shared(s, ['cells']),
-      title(s, 'limits'),
-      shared(s, limits),
-      table(lures(s)),
-    ],
-  },
-  narrow: {
-    most: 3,
-    draw: (s) => [
-      title(s, 'general'),
-      table(
-        [
-          head(s.label('model'), ...names(s)),
-          ...[...inStc(s.order(electric)), ...thermal, ...build, ...limits]
-            .filter((k) => s.has(k, 0))
-            .map((k) =>
-              s.same(k)
-                ? row(s.label(k), { text: s.text(k, all(s)), span: s.models.length })
-                : row(s.label(k), ...all(s).map((i) => s.text(k, i))),
-            ),
-        ],
-        { narrow: true, glyphs: s.chance(0.5) },
-      ),
       table(lures(s)),
     ],
   },
