@@ -1,6 +1,6 @@
 // How well sheets are read whose words and layouts nobody listed: invented products in words that were written before the reader saw
 // them, printed by a browser, by WeasyPrint, LibreOffice, groff, TeX and reportlab, some rewritten by Ghostscript and qpdf.
-//   npm run unlisted -- make FOLDER [--n 60] [--seed 1] [--kept]     writes PDFs and answers.json; --kept takes words and layouts kept apart
+//   npm run unlisted -- make FOLDER [--n 60] [--seed 1] [--kept] [--layouts a,b]     writes PDFs and answers.json; --kept takes words and layouts kept apart
 //   npm run unlisted -- score FOLDER [--each] [--naive]              reads them; --each prints what is wrong or missed
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
@@ -20,6 +20,7 @@ const { values: o, positionals } = parseArgs({
     n: { type: 'string', default: '60' },
     seed: { type: 'string', default: '1' },
     kept: { type: 'boolean' },
+    layouts: { type: 'string' },
     each: { type: 'boolean' },
     naive: { type: 'boolean' },
   },
@@ -34,7 +35,10 @@ async function make() {
     readFileSync(join(import.meta.dirname, `unlisted/words-${o.kept ? 'kept' : 'open'}.json`), 'utf8'),
   )
   const rows = usable(readRatings('test/published/data/modules-open.csv'))
-  const layouts = Object.entries(o.kept ? { ...open, ...kept } : open)
+  const wanted = o.layouts?.split(',')
+  const layouts = Object.entries(o.kept || wanted ? { ...open, ...kept } : open).filter(
+    ([name]) => wanted?.includes(name) ?? true,
+  )
   const languages = ['en', 'en', ...Object.keys(words)]
   const names = Object.keys(producers)
   mkdirSync(folder, { recursive: true })

@@ -310,7 +310,7 @@ export const kept = {
         ]),
       ]),
       title(s, 'mechanical'),
-      table(list(s, ['cells'])),
+      shared(s, ['cells']),
       title(s, 'limits'),
       shared(s, limits),
       table(lures(s)),

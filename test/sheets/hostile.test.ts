@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { deflateSync } from 'node:zlib'
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { createReader, type Reader } from '../../server/src/reader/ask.ts'
+import { unpacksTooFar } from '../../server/src/reader/unpacked.ts'
 import { locked } from './hostile/locked.ts'
 
 let reader: Reader
@@ -85,6 +86,36 @@ test.each(strangers)('%s ends in words, and the next sheet is read', { timeout: 
   expect(sheet.problem).toMatch(words)
   expect(sheet.models).toEqual([])
   expect((await reader.read(good)).sheet.problem).toBeNull()
+})
+
+describe('before a browser unpacks a sheet', () => {
+  const packed = (content: Buffer, filter: string) =>
+    new Uint8Array(pdf(catalogue, onePage, page, stream(content, `/Filter${filter}`)))
+  const large = Buffer.alloc(1 << 20, ' ')
+
+  test.each([
+    ['packed once', deflateSync(large), '/FlateDecode'],
+    ['packed twice', deflateSync(deflateSync(large)), '[/FlateDecode/FlateDecode]'],
+    ['under its short name', deflateSync(large), '/Fl'],
+    ['with bytes behind its end', Buffer.concat([deflateSync(large), Buffer.from('\r\n ')]), '/FlateDecode'],
+  ])('what it unpacks to is counted: %s', async (_, content, filter) => {
+    expect(await unpacksTooFar(packed(content, filter), 1e6)).toBe(true)
+    expect(await unpacksTooFar(packed(content, filter), 2e6)).toBe(false)
+  })
+
+  test('over all streams together, and no further than the limit', async () => {
+    const half = stream(deflateSync(Buffer.alloc(700_000, ' ')), '/Filter/FlateDecode')
+    expect(await unpacksTooFar(new Uint8Array(pdf(catalogue, onePage, page, half, half)), 1e6)).toBe(true)
+    const bomb = strangers.find(([what]) => what.includes('512 MB'))![1]()
+    const before = process.memoryUsage().rss
+    expect(await unpacksTooFar(new Uint8Array(bomb))).toBe(true)
+    expect(process.memoryUsage().rss - before).toBeLessThan(200e6)
+  })
+
+  test('every sample, damaged and locked files included, is let through', async () => {
+    for (const bytes of [good, good.subarray(0, 2000), Buffer.from(locked, 'base64'), Buffer.alloc(0)])
+      expect(await unpacksTooFar(new Uint8Array(bytes))).toBe(false)
+  })
 })
 
 test('more than fifty pages: the first fifty are read', { timeout: 60_000 }, async () => {

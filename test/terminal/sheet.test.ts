@@ -71,7 +71,7 @@ test.each([
   ['a battery', { 'a.battery.yaml': 'format: 1\n' }, 'a.battery.yaml', 'only sheets of panels are read'],
   ['no PDF', { 'a.panel.yaml': tern, 'sheets/tern-110.pdf': 'text' }, 'a.panel.yaml', 'cannot be read'],
 ])('sheet says why it has nothing to print: %s', (_, files, path, why) => {
-  const run = wattproof(['sheet', path], { cwd: scratch(files as Record<string, string>), env: fresh() })
+  const run = wattproof(['sheet', path], { cwd: scratch(files), env: fresh() })
   expect([run.code, run.out, run.err]).toEqual([2, '', expect.stringContaining(why)])
 })
 

@@ -18,7 +18,10 @@ export function slipIn(
   beside?: Beside,
 ): SlipVerdict {
   if (isUnreadable(file)) return none
-  const verdict = findSlip(withWitnesses(evidence, heldOf(file, beside)), family)
+  const seen = withWitnesses(evidence, heldOf(file, beside))
+  // nothing is left that a hand could have mistyped; what the sheet itself contradicts is left to the rules
+  if (Object.values(seen.readings).every((reading) => reading?.isPrinted)) return none
+  const verdict = findSlip(seen, family)
   const vouched = ({ found }: Match) =>
     verdict.kind === 'slip' && found.severity !== 'hint' && found.pointer === verdict.pointer
   return accepted.some(vouched) ? none : withoutGuessAtThickness(file, verdict)

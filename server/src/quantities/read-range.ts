@@ -16,8 +16,19 @@ const between =
 
 /** Two temperatures, the lowest and the highest: `-40..85 °C`, `-40 °C to +85 °C`. */
 export function readRange(task: Task): Draft {
-  const pair = /^(.*\d.*\d\s*(?:°|deg\.?)?\s*[CFK])\s*[(/]\s*([^()]*\d.*[CFK])\s*\)?\s*$/.exec(task.plain.text)
-  return (pair && readBoth(task, pair[1]!.trim(), pair[2]!.trim())) ?? readRangeOf(task)
+  const { text } = task.plain
+  for (const { index } of text.matchAll(/[(/]/g)) {
+    const [first, second] = [
+      text.slice(0, index).trim(),
+      text
+        .slice(index + 1)
+        .replace(')', '')
+        .trim(),
+    ]
+    const both = /[CFK]$/.test(first) && readBoth(task, first, second)
+    if (both) return both
+  }
+  return readRangeOf(task)
 }
 
 /** `-40 to 185 °F (-40..85 °C)`: the same in two units, read as the first where they agree. */

@@ -19,12 +19,13 @@ const standard = new RegExp(
   `^(\\D*\\d[\\d.,]*\\s*V[^\\d(/]{0,6})(\\(\\s*${body}(?:\\s*[/,&+]\\s*${body}){0,3}\\s*\\)\\s*)$`,
 )
 
-const spread = /^(\s*\(?)(\s*[-+−–]?\s?\d[\d.,]*)(\s*(?:±|\+\/?[-−])\s*\d[\d.,]*\s*\)?)(\s*(?:%|ppm|m?[VAW])\s*\/.*)$/
+const spread = /^(\(?)([-+−–]? ?\d[\d.,]*) ?(?:±|\+\/?[-−]) ?\d[\d.,]*(\)?) ?((?:%|ppm|m?[VAW]) ?\/.*)$/
 
 function withoutSpread(text: string): string {
-  const [, open = '', number, range = '', unit] = spread.exec(text) ?? []
-  if (number === undefined || open.includes('(') !== range.includes(')')) return text
-  return blanks(open) + number + blanks(range) + unit
+  const [, open, number, close, unit] = spread.exec(text.trim()) ?? []
+  if (number === undefined || unit === undefined || (open === '') !== (close === '')) return text
+  const [at, unitAt] = [text.indexOf(number), text.lastIndexOf(unit)]
+  return blanks(text.slice(0, at)) + number + blanks(text.slice(at + number.length, unitAt)) + text.slice(unitAt)
 }
 
 function withoutTolerance(text: string): string {

@@ -3,6 +3,11 @@ export const mostBytes = 50e6
 
 export const tooLarge = 'it has more than 50 MB'
 
+/** Pictures and all: a sheet of some pages unpacks to a tenth of it [bytes]. */
+export const mostUnpacked = 300e6
+
+export const unpacksTooLarge = 'unpacked it has more than 300 MB'
+
 /** Longer than any datasheet takes; a reader that starts first loads the library. */
 export const readingSeconds = 5
 export const startingSeconds = 3

@@ -1,5 +1,7 @@
 // Runs in the view beside the editor, which loads it with the first sheet: draws pages as they are printed.
+import { unpacksTooLarge } from './limits.ts'
 import { openPdf } from './pdf-file.ts'
+import { unpacksTooFar } from './unpacked.ts'
 
 /** A sheet that is open in the view. */
 export interface OpenSheet {
@@ -18,6 +20,7 @@ const widest = 4096
 
 /** @throws where the library cannot open the file */
 export async function openSheet(bytes: Uint8Array): Promise<OpenSheet> {
+  if (await unpacksTooFar(bytes)) throw new Error(unpacksTooLarge)
   const task = openPdf(bytes, largestImage)
   const document = await task.promise
   let drawing: { cancel(): void; readonly promise: Promise<void> } | undefined

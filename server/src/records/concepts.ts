@@ -24,14 +24,15 @@ const words = {
   temperature: 'temp|heat|therm|warm',
   operating:
     'operat|betrieb|working|funcion|fonctionn|esercizio|bedrijf|servic|einsatz|permit|zulass|range|bereich|rango|plage|intervallo|modul|gebruik|utilis|use\\b',
-  storage: 'storage|lager|almacen|stockage|opslag|magazz|transport|ambient|umgebung|ambiant|ambiente|omgeving',
+  storage:
+    'storage|\\bstock|stocc|lager|almacen|stockage|opslag|magazz|transport|ambient|umgebung|ambiant|ambiente|omgeving',
   length: 'length|lang|largo|longitud|longueur|lengte|lunghezza|long side|lunga',
   width: 'width|breit|ancho|anchura|largeur|breedte|larghezza|short side|\\bwide\\b',
   thickness:
     'thick|dick|stark|height|hohe|alto|altura|espesor|grosor|epaisseur|hauteur|dikte|hoogte|spessor|altezz|depth|tiefe|profond|fondo|frame height|rahmenh|bauhoh',
   size: 'dimension|size|abmess|masse\\b|\\bmass\\b|\\bmasz|masze|medida|tamano|taille|mesure|afmeting|maten|misur|ingombr|format|footprint|outline|l ?x ?[wb]|measurements|external',
   weight: 'weight|\\bwt\\b|gewicht|\\bpeso|poids|masse|massa|\\bmass\\b|weigh|heft',
-  cells: 'cell|\\bcel(?:r|e|d)|zell|celul|cellul|\\bcell|celle|wafer',
+  cells: 'cell|\\bcel(?:[red]|\\b)|zell|celul|cellul|\\bcell|celle|wafer',
   bend: 'bend|bieg|curv|courb|buig|flexib|krumm|piega|flex|arch|bow|wolb|cintrag|dobl',
   radius: 'radius|radio|rayon|raggio|straal',
   pallet:

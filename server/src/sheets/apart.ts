@@ -10,7 +10,7 @@ export function apart(piece: Piece, isValue: (text: string) => boolean): readonl
   if (!sign || sign.index < 2) return [piece]
   const value = text.slice(sign.index + sign[0].length)
   // `NOCT: 800 W/m2, 20 °C` is a heading
-  if (!/\d/.test(value) || conditionIn(value) !== null || !isValue(value)) return [piece]
+  if (!/\d/.test(value) || /[.…·_]{4,}/.test(value) || conditionIn(value) !== null || !isValue(value)) return [piece]
   // letters differ in width, but a value only has to be right of its label
   const at = (index: number) => piece.x + (piece.width * index) / text.length
   const part = (text: string, x: number, right: number): Piece => ({ ...piece, text, x, right, width: right - x })
@@ -18,18 +18,22 @@ export function apart(piece: Piece, isValue: (text: string) => boolean): readonl
   return [part(text.slice(0, sign.index), piece.x, at(sign.index)), part(value, at(end), piece.right)]
 }
 
-const pairOf = /^([^/]*?\d ?(?:[VAW]|Wp))\s*\/\s*(\d[^/]*?\d? ?(?:[VAW]|Wp))$/
+/** `22.1 V / 6.3 A` as its two texts. */
+function pairOf(text: string): readonly string[] | null {
+  const parts = text.split('/').map((part) => part.trim())
+  return parts.length === 2 && parts.every((part) => /^\d[\d.,]* ?(?:[VAW]|Wp)$/.test(part)) ? parts : null
+}
 
 /** `Voc / Isc` with `22.1 V / 6.3 A` is two rows. */
 function pairApart(row: Row): readonly Row[] {
-  const labels = row.label.split(/\s*\/\s*/)
-  const pairs = row.values.map(({ text }) => pairOf.exec(text))
+  const labels = row.label.split('/').map((part) => part.trim())
+  const pairs = row.values.map(({ text }) => pairOf(text))
   if (labels.length !== 2 || labels.some((l) => l.length < 2)) return [row]
-  if (pairs.some((pair) => !pair || pair[1]!.at(-1) === pair[2]!.at(-1))) return [row]
+  if (pairs.some((pair) => !pair || pair[0]!.at(-1) === pair[1]!.at(-1))) return [row]
   return labels.map((label, i) => ({
     ...row,
     label,
-    values: row.values.map((value, at) => ({ ...value, text: pairs[at]![i + 1]! })),
+    values: row.values.map((value, at) => ({ ...value, text: pairs[at]![i]! })),
   }))
 }
 

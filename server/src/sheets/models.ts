@@ -17,12 +17,12 @@ export interface Placed extends Candidate {
 export function modelsOf(candidates: readonly Candidate[]): { names: readonly string[]; placed: readonly Placed[] } {
   const tables = new Map<number, Candidate[]>()
   for (const one of candidates) tables.set(one.cell.table, [...(tables.get(one.cell.table) ?? []), one])
-  const named = [...tables.values()].map((cells) => ({ cells, name: namer(cells) }))
+  const named = withSingles([...tables.values()].map((cells) => ({ cells, name: namer(cells) })))
   const names: string[] = []
   for (const { cells, name } of named) {
     if (!name || !isElectrical(cells)) continue
     for (const { cell } of cells) {
-      const own = cell.column < 0 && !name.rows ? '' : name.of(cell)
+      const own = cell.column < 0 && !name.rows && cell.columns > 1 ? '' : name.of(cell)
       if (own && indexOf(names, own) < 0) names.push(own)
     }
   }
@@ -32,11 +32,14 @@ export function modelsOf(candidates: readonly Candidate[]): { names: readonly st
     cells.map((one): Placed => {
       const { cell } = one
       const condition = conditionOf(one, name?.rows ?? false)
-      const block = `${cell.table} ${cell.heads.map((h) => conditionIn(h)).find(Boolean) ?? ''}`
+      const line = name?.rows ? conditionIn(cell.label) : null
+      const block = `${cell.table} ${line ?? cell.heads.map((h) => conditionIn(h)).find(Boolean) ?? ''}`
       const at = { ...one, condition, block }
       if (count === 1 || cell.column < 0) return { ...at, model: -1 }
       const own = name ? indexOf(names, name.of(cell)) : -1
       if (own >= 0) return { ...at, model: own }
+      // ratings of another product, which no heading names
+      if (cell.columns === 1 && !name && isElectrical(cells)) return { ...at, model: -2 }
       if (cell.columns === 1) return { ...at, model: names.map(bareName).indexOf(bareName(cell.label)) }
       return { ...at, model: cell.columns === count ? cell.column : -2 }
     }),
@@ -54,7 +57,7 @@ interface Namer {
 function namer(cells: readonly Candidate[]): Namer | null {
   const columns = Math.max(...cells.map(({ cell }) => cell.columns))
   if (columns < 2) return null
-  if (isTurned(cells)) return { rows: true, of: ({ label }) => label }
+  if (isTurned(cells)) return { rows: true, of: nameOfRow(cells) }
   const own = cells.filter(({ cell }) => cell.column >= 0).map(({ cell }) => cell.heads.filter(isName))
   const common = new Set((own[0] ?? []).filter((part) => own.every((parts) => parts.includes(part))))
   const of = ({ heads }: Candidate['cell']) => {
@@ -65,6 +68,37 @@ function namer(cells: readonly Candidate[]): Namer | null {
   const distinct = new Set(cells.flatMap(({ cell }) => (cell.column >= 0 ? [of(cell)] : [])).filter(Boolean)).size
   const conditions = new Set(cells.flatMap(({ cell }) => cell.heads.map(conditionIn).filter(Boolean)))
   return distinct < 1 || (distinct < 2 && conditions.size < 2) ? null : { rows: false, of }
+}
+
+/** A row whose label is a condition alone is of the model above it. */
+function nameOfRow(cells: readonly Candidate[]): Namer['of'] {
+  const names = new Map<number, string>()
+  for (const { cell } of cells) {
+    const name =
+      conditionIn(cell.label) === null ? cell.label : cell.label.replace(/\b(?:stc|noct|nmot|tonc|tnfc)\b/gi, '').trim()
+    names.set(cell.row, name || (names.get(cell.row - 1) ?? ''))
+  }
+  return ({ row }) => names.get(row) ?? ''
+}
+
+interface Named {
+  readonly cells: readonly Candidate[]
+  readonly name: Namer | null
+}
+
+/** Ratings of one product under its name, on a sheet that has more of them: each is a model of its own. */
+function withSingles(tables: readonly Named[]): readonly Named[] {
+  const headOf = ({ cells, name }: Named) =>
+    name || !isElectrical(cells)
+      ? undefined
+      : cells[0]!.cell.heads.filter((h) => isName(h) && /\d/.test(h) && /\p{L}/u.test(h)).at(-1)
+  const heads = new Set(tables.map(headOf).filter(Boolean))
+  const others = tables.some(({ cells, name }) => name && isElectrical(cells))
+  if (heads.size === 0 || (heads.size < 2 && !others)) return tables
+  return tables.map((table) => {
+    const head = headOf(table)
+    return head === undefined ? table : { ...table, name: { rows: false, of: () => head } }
+  })
 }
 
 const heading =
@@ -154,7 +188,7 @@ function conditionOf({ cell }: Candidate, rows: boolean): Condition {
     heads.find((c) => c === 'noct') ??
     heads.find(Boolean) ??
     conditionIn(cell.heading) ??
-    (rows ? null : conditionIn(cell.label))
+    conditionIn(rows ? (/\b(?:stc|noct|nmot)\b/i.exec(cell.label)?.[0] ?? '') : cell.label)
   )
 }
 

@@ -41,7 +41,8 @@ export function restAmong(pool: readonly Placed[], stc: Ratings): ReadonlyMap<st
   )
   put(
     '/limits/operating_temperature',
-    only(named(all('/limits/operating_temperature'))) ?? only(all('/limits/operating_temperature')),
+    only(all('/limits/operating_temperature').filter(({ fit }) => fit.named === 3)) ??
+      only(all('/limits/operating_temperature').filter(isUsualRange)),
   )
   const voc = stc.voc?.fit.value
   const isc = stc.isc?.fit.value
@@ -72,6 +73,10 @@ export function restAmong(pool: readonly Placed[], stc: Ratings): ReadonlyMap<st
   put('/cells/in_series', cells(all('/cells/in_series'), voc))
   return made
 }
+
+/** Panels are rated to work from about -40 to 85 °C; cooler ranges are those of storage and of the air, common practice, no source. */
+const isUsualRange = ({ fit }: Choice): boolean =>
+  fit.typed.endsWith('°F') ? fit.value <= -20 : fit.value <= -30 && Number(/\.\.(\d+)/.exec(fit.typed)?.[1]) >= 70
 
 /** Weight of a text in kg, g or lb. */
 function kilograms({ typed, value }: Fit): number {
@@ -121,10 +126,11 @@ function sizes(
   const [long, wide, thick] = keys.map(all)
   const fits = (a: Choice, b: Choice) => {
     const share = power ? power / (1000 * metres(a) * metres(b)) : null
-    if (share === null || !Number.isFinite(share)) return share === null
+    const isNamed = a.fit.named > 0 || b.fit.named > 0
+    if (share === null || !Number.isFinite(share)) return share === null && isNamed
     return efficiency
       ? Math.abs(share * 100 - efficiency) < Math.max(0.5, 0.06 * efficiency)
-      : 0.04 < share && share < 0.26
+      : (isNamed ? 0.04 : 0.07) < share && share < 0.26
   }
   const pairs = long!
     .flatMap((a) => wide!.map((b) => [a, b] as const))
@@ -169,7 +175,7 @@ function coefficients(all: All): readonly (readonly [string, Choice])[] {
   const made = new Map<string, Choice>()
   for (const key of ['pmax', 'voc', 'isc', 'vmp', 'imp']) {
     const choice = only(named(all(`/temperature_coefficients/${key}`)))
-    if (choice) made.set(key, choice)
+    if (choice && isPossible(key, choice)) made.set(key, choice)
   }
   const used = new Set([...made.values()].map(({ from }) => from.cell))
   const open = ['pmax', 'voc', 'isc'].filter((key) => !made.has(key))
@@ -200,6 +206,12 @@ function coefficients(all: All): readonly (readonly [string, Choice])[] {
     if (key && choice && other && (key === 'pmax') === choice.fit.value < other.fit.value) made.set(key, choice)
   }
   return [...made].map(([key, choice]) => [`/temperature_coefficients/${key}`, choice] as const)
+}
+
+/** Power and voltage change by tenths of a per cent per kelvin and currents by hundredths, whatever the words say; from memory. */
+function isPossible(key: string, { fit: { typed, value } }: Choice): boolean {
+  if (!/^\S+ %\/(?:K|°C)$/.test(typed)) return true
+  return /^[pv]/.test(key) ? 0.1 <= Math.abs(value) && Math.abs(value) <= 0.8 : Math.abs(value) <= 0.2
 }
 
 const distinct = (choices: readonly Choice[]) =>

@@ -2,6 +2,7 @@ import { apart, cellsApart, rowsApart } from './apart.ts'
 import { continued } from './continued.ts'
 import type { Piece } from './page.ts'
 import type { Row } from './row.ts'
+import { stackedRows } from './stacked.ts'
 import { numbersIn, plainly, unitAlone, type Decimal } from './numbers.ts'
 
 /** Whether a text is a cell that holds a quantity, and no name, sentence or heading. */
@@ -88,7 +89,10 @@ function labelledRows(printed: readonly Piece[], decimal: Decimal): readonly Row
       size: label.size,
     }
   })
-  return [...found.flatMap(rowsApart), ...unlabelled(loose)].sort(
+  const free = labels.filter((l) => !own.has(l))
+  const stacked = stackedRows(loose, free)
+  const rest = loose.filter((value) => !stacked.some(({ values }) => values[0] === value))
+  return [...found.flatMap(rowsApart), ...stacked, ...unlabelled(rest)].sort(
     (a, b) => a.y - b.y || a.values[0]!.x - b.values[0]!.x,
   )
 }

@@ -1,6 +1,8 @@
 import type { Concept } from '../../records/concepts.ts'
 import { has, singles, fit, type Asked, type Fit } from './fit.ts'
 
+const inMetres: Readonly<Record<string, number>> = { mm: 0.001, cm: 0.01, m: 1, in: 0.0254 }
+
 /** Letters that stand for a side over a column of their own. */
 const letters: Readonly<Record<string, 'length' | 'width' | 'thickness'>> = {
   L: 'length',
@@ -22,7 +24,13 @@ export function sizes(asked: Asked): readonly Fit[] {
   const lengths = groups.filter(
     (g) => g.length >= 2 && g.length <= 3 && g[0]!.unit !== null && [...metric, 'in'].includes(g[0]!.unit),
   )
-  const named = has(says, 'size', 'length', 'width', 'thickness') ? 3 : 0
+  // a crate or a pallet is as high as it is wide
+  const isCrate = ([, , third]: typeof sides) => third !== undefined && third.value * (inMetres[third.unit!] ?? 0) > 0.1
+  if (lengths.some(isCrate)) return []
+  const isSized = has(says, 'size', 'length', 'width', 'thickness')
+  // `2 x 1.2 m, 4 mm²` is a pair of cables
+  if (!isSized && numbers.some(({ unit }) => unit === 'other')) return []
+  const named = isSized ? 3 : 0
   if (lengths.length) {
     const keys = ['length', 'width', 'thickness']
     const turned = /\(\s?(?:w|b|width|breite|ancho|largeur|breedte)\s?(?:x|×|\*)\s?(?:l|h|length|height)/i.test(
