@@ -143,7 +143,7 @@ function siblings(field: number, evidence: Evidence, frame: Frame): Candidate[] 
 }
 
 /** `Pmax` of a coefficient of it. */
-const symbolOf = (place: number) => /\S+(?= coefficient)/.exec(nameOf(place))?.[0]
+const symbolOf = (place: number) => nameOf(place).split(' ').at(-2)
 
 function swaps(read: Read, suspects: readonly number[]): Candidate[] {
   const pairs = [
