@@ -15,6 +15,8 @@ import {
   title,
   all,
   shared,
+  names,
+  rest,
 } from './blocks.mjs'
 import { turned } from './layout-turned.mjs'
 

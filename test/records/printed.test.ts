@@ -41,4 +41,11 @@ describe('notations of sheets that stand for a field of the whole panel', () => 
       expect.objectContaining({ pointer: '/size', corrections: [expect.objectContaining({ text })] }),
     )
   })
+
+  test('the slash of a fraction begins no other unit', () => {
+    const text = '{ length: 46 7/8 in, width: 21 1/4 in }'
+    expect(found(`${head}size: 46 7/8 x 21 1/4 in\n`)).toContainEqual(
+      expect.objectContaining({ pointer: '/size', corrections: [expect.objectContaining({ text })] }),
+    )
+  })
 })

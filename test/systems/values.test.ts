@@ -12,7 +12,9 @@ test('values of a system are the figures of its review, each at a field that sta
   expect(all.get('arrays/1/isc_design')?.value).toBe(figures.arrays[1]!.isc_design_a)
   expect(all.get('battery/usable')?.value).toBe(figures.battery.usable_wh)
   const { months } = figures
-  expect(all.get('year/yield')?.formula).toContain(`by month, in Wh a day: January ${months[0]!.yield_wh_day.toFixed(0)}, February `)
+  expect(all.get('year/yield')?.formula).toContain(
+    `by month, in Wh a day: January ${months[0]!.yield_wh_day.toFixed(0)}, February `,
+  )
   expect(all.get('year/lowest_soc')?.value).toBe(Math.min(...months.map((m) => m.lowest_soc!)))
   expect(all.get('year/unmet_load')?.value).toBe(0)
   expect(all.size).toBe(2 * 9 + 3 + 3)

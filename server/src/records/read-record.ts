@@ -177,12 +177,13 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
 
   /** `-2.1 mV/K per cell`: that of the panel is as many times larger as it has cells in series. */
   function perCell(node: ScalarNode): Measure | undefined {
-    const one = /^(.*?)\s*(?:\bper|\/)\s*cell$/i.exec(node.text.trim())?.[1]
-    const own = one === undefined ? undefined : readQuantity(one, 'voltage-coefficient').quantity
+    const end = node.text.search(/(?:\bper|\/) ?cell$/i)
+    const one = node.text.slice(0, Math.max(0, end)).trimEnd()
+    const own = one === '' ? undefined : readQuantity(one, 'voltage-coefficient').quantity
     const cells = nodeAtPointer(context.tree, '/cells/in_series')
     const count = cells?.kind === 'scalar' ? scalarValue(cells) : null
     if (!own || own.dimension === 'per-kelvin' || typeof count !== 'number' || !(count > 0)) return undefined
-    const fixed = `${formatNumber(count * Number.parseFloat(one!.replace('−', '-')), 4)} ${own.unit}`
+    const fixed = `${formatNumber(count * Number.parseFloat(one.replace('−', '-')), 4)} ${own.unit}`
     const { quantity } = readQuantity(fixed, 'voltage-coefficient')
     const sentence = phrase`${node.text} is ${fixed} for the panel: ${count} cells in series.`
     return meant(node, quantity, sentence, { ...inOtherWords(node, fixed), why: phrase`of the whole panel` })

@@ -19,7 +19,9 @@ const between = /[x×*]|\bby\b/gi
  * unit, in brackets behind it, is left out.
  */
 export function sidesIn(whole: string): readonly Side[] | null {
-  const text = whole.replace(/\s*[(/]\s*\d[^()/]*\)?\s*$/, '')
+  // the slash of 46 7/8 has a digit before it
+  const other = whole.search(/\( ?\d|(?<=[a-z"\s])\/ ?\d/i)
+  const text = other > 0 ? whole.slice(0, other).trimEnd() : whole
   const parts: { readonly text: string; readonly start: number; readonly end: number }[] = []
   let start = 0
   for (const { index, 0: joint } of [...text.matchAll(between), { index: text.length, 0: '' }]) {
