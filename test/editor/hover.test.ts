@@ -51,6 +51,14 @@ test('a doubt: why it matters and where that comes from; what is wrong stands be
   expect(value).not.toContain('is below Vmp')
 })
 
+test('nothing that follows from a number which is probably another one is shown', () => {
+  check(tern.replace('22.1 V', '22.$01 V'), ['fill factor **'])
+  const { value } = check(tern.replace('22.1 V', '2.2$01 V'), ['**Voc**'])
+  expect(value).not.toContain('fill factor')
+  // what it has no part in stays
+  check(tern.replace('110 W', '11$00 W').replace('22.1 V', '2.21 V'), ['efficiency'])
+})
+
 test.each(['library/panels', 'systems/panels', 'systems/batteries', 'systems/controllers', 'systems'])(
   'five lines at most, and the rest below "More": each field of %s',
   (folder) => {

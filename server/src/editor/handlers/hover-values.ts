@@ -2,13 +2,13 @@ import { monthNames } from '../../findings/months.ts'
 import { energyOfMonths } from '../../values/energy.ts'
 import type { Value } from '../../values/value.ts'
 import type { Here } from '../here.ts'
+import { soundValues } from '../sound-values.ts'
 import { escaped } from '../to-protocol.ts'
 import { byWorth } from './inlay-hints.ts'
 
 /** Values that the field has a part in: those of its own line first, then those that matter most. */
 export const valuesAt = ({ checked }: Here, pointer: string): readonly Value[] =>
-  checked
-    .values()
+  soundValues(checked)
     .filter(({ inputs, at }) => at === pointer || inputs.some((one) => one.pointer === pointer))
     .sort((a, b) => Number(b.at === pointer) - Number(a.at === pointer) || byWorth(a, b))
 

@@ -8,6 +8,7 @@ import type { Value } from '../../values/value.ts'
 import type { Here } from '../here.ts'
 import type { EditorSettings } from '../protocol.ts'
 import { measuredHints } from './measured-hints.ts'
+import { soundValues } from '../sound-values.ts'
 import { toPosition } from '../to-protocol.ts'
 
 /** In so few words as a line has room for; where several belong to one line the first of these are shown. */
@@ -90,8 +91,7 @@ const spaced = (label: string) => ` ${label}`
 function derivedHints({ checked, uri }: Here): Placed[] {
   const { tree } = checked
   const lines = new Map<number, { at: number; values: Value[] }>()
-  for (const value of checked
-    .values()
+  for (const value of soundValues(checked)
     .filter(({ id }) => wordOf(id) in words)
     .sort(byWorth)) {
     const node = value.value === null ? null : nodeAtPointer(tree, value.at)
