@@ -117,10 +117,10 @@ describe('new panel --from', () => {
 
   test.each([
     [['--all'], 'new panel --from'],
-    [['--from', 'a.csv'], '.pdf'],
+    [['--from', 'a.txt'], '.pdf'],
     [['--from', 'missing.pdf'], 'missing.pdf'],
   ])('%j is refused in words', (args, why) => {
-    const cwd = scratch({ 'a.csv': 'x' })
+    const cwd = scratch({ 'a.txt': 'x' })
     const run = wattproof(['new', 'panel', ...args], { cwd, env: fresh() })
     expect([run.code, run.out, run.err]).toEqual([2, '', expect.stringContaining(why)])
   })
