@@ -79,7 +79,7 @@ export const ofSigns: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'a: { imp: 5.92 A, typ }',
       on: 'typ',
-      says: 'The comma before typ ends the entry inside { }: YAML reads imp: 5.92 A and a stray typ. Put the text in quotes, or give typ a colon and a value.',
+      says: 'The comma before typ ends the entry inside { }: quote the whole text, or give typ a colon and a value.',
       fixed: [['guess', 'a: { imp: "5.92 A, typ" }']],
       spoils: [],
       swallows: ['/a/typ'],
@@ -101,7 +101,7 @@ export const ofSigns: Readonly<Record<string, readonly Case[]>> = {
     {
       text: 'stc: { imp: 5.92 A #typ, voc: 22.1 V }\nb: 1',
       on: '#typ, voc: 22.1 V }',
-      says: 'The # begins a comment, so YAML loses the rest of the line: #typ, voc: 22.1 V }. Put quotes around the text with the #, or take it out.',
+      says: 'The # begins a comment, so YAML loses the rest of the line: #typ, voc: 22.1 V }. Take it out, or put the text in quotes.',
       fixed: [
         ['guess', 'stc: { imp: 5.92 A, voc: 22.1 V }\nb: 1'],
         ['guess', 'stc: { imp: "5.92 A #typ", voc: 22.1 V }\nb: 1'],
