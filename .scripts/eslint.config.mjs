@@ -4,7 +4,16 @@ import tseslint from 'typescript-eslint'
 
 const noClock = 'A layer below the adapters has no clock: take the day from Site or from an argument.'
 
+/** Of Node, and of the pages that some scripts look into. */
+const globals =
+  'AbortSignal Buffer DOMParser TextDecoder URL clearInterval clearTimeout console document fetch getComputedStyle location performance process setInterval setTimeout structuredClone window'
+
 export default tseslint.config(
+  {
+    files: ['.scripts/**/*.mjs', '.*.mjs'],
+    languageOptions: { globals: Object.fromEntries(globals.split(' ').map((name) => [name, 'readonly'])) },
+    rules: { 'no-undef': 'error' },
+  },
   { ignores: ['**/*.generated.*', 'dist/**', 'node_modules/**', '.output/**'] },
   {
     files: ['client/src/**/*.ts', 'server/src/**/*.ts', 'test/**/*.ts'],

@@ -11,7 +11,7 @@ export async function siblings(rows) {
   const { pointers, index, kinOf, sharedFields, growing, copied, chance, isCopy, nearestOf, wide } = await modelSource(
     `export { pointers, index } from './evidence.ts'; export { kinOf, sharedFields } from './family/family.ts'; export { copied, chance, isCopy, nearestOf } from './family/nearest-sibling.ts'; export { growing, wide } from './family/ladder.ts'`,
   )
-  const all = rows.map((row) => evidenceOf(row, pointers, at))
+  const all = rows.map((row) => evidenceOf(row, pointers, index))
   const fields = Object.keys(sharedFields)
   const shares = Object.fromEntries(fields.map((name) => [name, { same: [], ofCopies: [] }]))
   const listedAgain = Object.fromEntries(Object.keys(copied).map((name) => [name, []]))
@@ -36,9 +36,9 @@ export async function siblings(rows) {
         )
     for (const name of fields) {
       const asked = kin.filter(
-        ({ other, differs }) => (differs === -1 || differs === at[name]) && other.readings[pointers[at[name]]],
+        ({ other, differs }) => (differs === -1 || differs === index[name]) && other.readings[pointers[index[name]]],
       )
-      if (asked.length === 0 || !one.readings[pointers[at[name]]]) continue
+      if (asked.length === 0 || !one.readings[pointers[index[name]]]) continue
       const kind = asked.every(({ other }) => isCopy(one, other)) ? 'ofCopies' : 'same'
       shares[name][kind].push(asked.filter(({ differs }) => differs === -1).length / asked.length)
     }
@@ -68,7 +68,7 @@ function* ofLikeArea(all) {
   }
 }
 
-function evidenceOf(row, pointers, at) {
+function evidenceOf(row, pointers, index) {
   const values = new Map([
     [index.pmax, row.pmax_w],
     [index.vmp, row.vmp_v],

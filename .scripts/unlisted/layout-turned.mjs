@@ -1,5 +1,5 @@
 // Values before their labels.
-import { electric, row, table, title } from './blocks.mjs'
+import { electric, row, table, title, inStc, thermal, build, limits } from './blocks.mjs'
 
 export const turned = {
   most: 1,

@@ -1,5 +1,20 @@
 // Layouts of invented sheets as blocks, for the last measurement.
-import { limits, electric, head, row, lures, table, title, all, shared, names } from './blocks.mjs'
+import {
+  limits,
+  electric,
+  head,
+  row,
+  lures,
+  table,
+  title,
+  all,
+  shared,
+  names,
+  inStc,
+  at,
+  thermal,
+  build,
+} from './blocks.mjs'
 
 /** Layouts kept apart for the last measurement. */
 export const kept = {

@@ -80,7 +80,7 @@ describe.skipIf(missing)(missing ?? 'the sheet beside the record', () => {
     await expect.poll(() => window.input.inputValue()).toMatch(/\/$/)
     await window.input.fill(join(here.folder, 'library/sheets/'))
     await here.page.getByRole('option', { name: 'avocet.pdf' }).click()
-    await here.page.getByRole('option', { name: 'page 2' }).click() // it has two panels
+    await here.page.getByRole('option', { name: 'Avocet 120' }).click() // it has two panels
     const draft = window.editor('avocet.panel.yaml')
     await window.line(draft, /pmax:\s120\sW/).waitFor()
     expect(existsSync(join(here.folder, 'library/panels/avocet.panel.yaml'))).toBe(false)
