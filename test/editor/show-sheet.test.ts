@@ -85,7 +85,10 @@ test('a draft of a record from a sheet: the models to choose from, then the reco
   expect(one.text).toContain('source: "../sheets/tern-110.pdf"')
   const several = await client.request<{ models: readonly string[] }>('wattproof/draft', params('avocet.pdf'))
   expect(several.models).toEqual(['Avocet 50', 'Avocet 120'])
-  const chosen = await client.request<{ text: string }>('wattproof/draft', { ...params('avocet.pdf'), model: 'Avocet 120' })
+  const chosen = await client.request<{ text: string }>('wattproof/draft', {
+    ...params('avocet.pdf'),
+    model: 'Avocet 120',
+  })
   expect(chosen.text).toContain('model: Avocet 120')
   expect(await client.request('wattproof/draft', params('none.pdf'))).toEqual({ problem: 'none.pdf cannot be opened.' })
 })
