@@ -38,3 +38,5 @@ export const rest = (s) => [
   title(s, 'packing'),
   table(lures(s)),
 ]
+
+export const ending = (s) => [title(s, 'limits'), shared(s, limits), table(lures(s))]

@@ -14,6 +14,7 @@ import {
   at,
   thermal,
   build,
+  ending,
 } from './blocks.mjs'
 
 /** Layouts kept apart for the last measurement. */
@@ -52,9 +53,7 @@ export const kept = {
       ]),
       title(s, 'mechanical'),
       shared(s, ['cells']),
-      title(s, 'limits'),
-      shared(s, limits),
-      table(lures(s)),
+      ...ending(s),
     ],
   },
   narrow: {

@@ -17,6 +17,7 @@ import {
   shared,
   names,
   rest,
+  ending,
 } from './blocks.mjs'
 import { turned } from './layout-turned.mjs'
 
@@ -81,9 +82,7 @@ export const open = {
       ),
       title(s, 'thermal'),
       shared(s, thermal),
-      title(s, 'limits'),
-      shared(s, limits),
-      table(lures(s)),
+      ...ending(s),
     ],
   },
   beside: {

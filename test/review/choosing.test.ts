@@ -4,7 +4,7 @@ import { reviewOf } from '../../server/src/check/review.ts'
 import { surfaceComparison } from '../../server/src/check/surface-comparison.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
 import { bestFirst, withFront } from '../../server/src/review/choosing/front.ts'
-import type { SurfaceRow } from '../../server/src/review/choosing/row.ts'
+import { unknownRow, type SurfaceRow } from '../../server/src/review/choosing/row.ts'
 import { controller, panel, priced, system } from '../terminal/surface-library.ts'
 
 const bank = readFileSync('samples/systems/batteries/example-lfp-100.battery.yaml', 'utf8')
@@ -28,26 +28,7 @@ function compared(text: string, more: Record<string, string> = {}) {
   return { rows, of: (id: string) => rows.find((row) => row.panel === id)! }
 }
 
-const row = (id: string, more: Partial<SurfaceRow>): SurfaceRow => ({
-  panel: id,
-  count: 1,
-  proven: true,
-  layout: [],
-  pmax_stc_w: null,
-  pmax_hot_w: null,
-  weight_kg: null,
-  price: null,
-  wh_day: null,
-  kwh_year: null,
-  price_per_kwh: null,
-  warranty_years: null,
-  warranty_void: null,
-  strings: null,
-  front: false,
-  excluded: null,
-  not_known: [],
-  ...more,
-})
+const row = (id: string, more: Partial<SurfaceRow>): SurfaceRow => ({ ...unknownRow, panel: id, count: 1, ...more })
 const usd = (amount: number) => ({ amount, currency: 'USD' })
 const front = (rows: readonly SurfaceRow[]) =>
   withFront(rows)

@@ -67,6 +67,11 @@ test.each([
     { 'p.csv': 'name,Voc\nA b,22 V\na-B,22 V\n' },
     /rows 2 and 3 of p\.csv would both be `a-b\.panel\.yaml`/,
   ],
+  [
+    'file names that differ in capitals alone',
+    { 'p.csv': 'file,Voc\nA.panel.yaml,22 V\na.panel.yaml,22 V\n' },
+    /rows 2 and 3 of p\.csv would both be/,
+  ],
   ['no column that is a field', { 'p.csv': 'x,y\n1,2\n' }, /no column that is a field of a panel record: x, y/],
   ['an open quote', { 'p.csv': 'name,Voc\n"A,22 V\n' }, /p\.csv:\d+: /],
   ['more cells than headings', { 'p.csv': 'name,Voc\nA,22 V,5\n' }, /p\.csv:2: this row has 3 cells and the heading 2/],

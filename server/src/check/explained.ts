@@ -77,12 +77,12 @@ const slipClaim = (field: Field<unknown>): Said => ({
 
 /** The rule that speaks where no other does, with the severity that the library gives it; null where it is off. */
 function slipIsAll(
-  { isSeenInTrueRecords: isListed }: Slip,
+  { isSeenInTrueRecords }: Slip,
   field: Field<unknown>,
   { severities }: SlipContext,
 ): Pick<Found, 'rule' | 'severity'> | null {
   const rule: Speaker = slipFacts.slip
-  const severity = isListed ? 'information' : rule.severity
+  const severity = isSeenInTrueRecords ? 'information' : rule.severity
   const { pointer, span } = field
   const [kept] = severities([{ rule, severity, claim: slipClaim(field), pointer, span, places: [], fixes: [] }])
   return kept ? { rule, severity: kept.severity } : null

@@ -7,9 +7,9 @@ const words = {
   voltage: 'volt|spannung|tensi|spanning',
   current: 'current|amper|\\bamps?\\b|strom|corrent|corriente|intensi|courant|stroom',
   power: 'power|watt|leistung|potenc|puissanc|vermogen|potenza|output|\\bpmax|\\bp ?mpp?\\b|\\bpm\\b|\\bp max',
-  open: 'open|no current|without load|ohne last|unbelast|sans charge|sin carga|senza carico|zonder last|onbelast|idle|offen|leerlauf|no.?load|abiert|ouvert|\\bvide\\b|vacio|openklem|nullast|apert|vuoto|\\b[vu] ?(?:oc|co)\\b|\\boc\\b|unloaded|disconnect|unbelast',
+  open: 'open|no current|without load|ohne last|sans charge|sin carga|senza carico|zonder last|onbelast|idle|offen|leerlauf|no.?load|abiert|ouvert|\\bvide\\b|vacio|openklem|nullast|apert|vuoto|\\b[vu] ?(?:oc|co)\\b|\\boc\\b|unloaded|disconnect|unbelast',
   short:
-    'short|no voltage|bridg|gebruckt|\\bi c\\.?-?c\\b|\\bs ?\\/ ?c\\b|kurz|corto|court|kortsluit|\\bi ?(?:sc|cc|k)\\b|\\bsc\\b|joined|bridged',
+    'short|no voltage|bridg|gebruck|\\bi c\\.?-?c\\b|\\bs ?\\/ ?c\\b|kurz|corto|court|kortsluit|\\bi ?(?:sc|cc|k)\\b|\\bsc\\b|joined',
   peak: 'mpp|\\bmp\\b|\\b[vui] ?mp?\\b|\\b[vui] ?pm(?:ax)?\\b|max|peak|optim|operating|working|rated|nominal|nenn|betrieb|arbeit|load|pico|crete|puntal|piek|picco|lavoro|travail|trabajo|funcion|fonctionn|nominale|at power|bei last|\\bbest\\b|design',
   system:
     'system|systeem|sistem|string volt|isolation|insulation|reihe|iec|\\bul\\b|series volt|serie?volt|d\\.?c\\.? volt|dauerspannung|permissible|zulass|anlage|installation|impianto',
@@ -32,13 +32,13 @@ const words = {
     'thick|dick|stark|height|hohe|alto|altura|espesor|grosor|epaisseur|hauteur|dikte|hoogte|spessor|altezz|depth|tiefe|profond|fondo|frame height|rahmenh|bauhoh',
   size: 'dimension|size|abmess|masse\\b|\\bmass\\b|\\bmasz|masze|medida|tamano|taille|mesure|afmeting|maten|misur|ingombr|format|footprint|outline|l ?x ?[wb]|measurements|external',
   weight: 'weight|\\bwt\\b|gewicht|\\bpeso|poids|masse|massa|\\bmass\\b|weigh|heft',
-  cells: 'cell|\\bcel(?:[red]|\\b)|zell|celul|cellul|\\bcell|celle|wafer',
+  cells: 'cell|\\bcel(?:[red]|\\b)|zell|celul|wafer',
   bend: 'bend|bieg|curv|courb|buig|flexib|krumm|piega|flex|arch|bow|wolb|cintrag|dobl',
   radius: 'radius|radio|rayon|raggio|straal',
   pallet:
     'pallet|palet|bancal|pack|embal|verpack|verpak|imball|contain|ship|stuck pro|pieces|piezas|pezzi|\\bpcs|karton|carton|box\\b|crate|gross|brutto|conditionnement|versand|logisti|truck|transport|lkw|kiste|caisse|caja|scatole|doos\\b|stack',
   parts:
-    'frame|rahmen|marco|cadre|cornice|junction|anschluss|cable|kabel|cabl|cavo|connector|connect|steck|glass|glas|verre|vidrio|vetro|cover|front|front|back|ruck(?:seite|folie)|snow|schnee|wind|hail|hagel|grele|granizo|grandine|diode|bypass|hole|bohr|screw|grommet|lead|wire|draht|film|folie|foil|adhesive|bond|measur|messung|misura',
+    'frame|rahmen|marco|cadre|cornice|junction|anschluss|cable|kabel|cabl|cavo|connector|connect|steck|glass|glas|verre|vidrio|vetro|cover|front|back|ruck(?:seite|folie)|snow|schnee|wind|hail|hagel|grele|granizo|grandine|diode|bypass|hole|bohr|screw|grommet|lead|wire|draht|film|folie|foil|adhesive|bond|measur|messung|misura',
   rear: 'rear|bifacial|bifazial|ruckseit|backside|back side|gain|posterior|arriere|achter|retro',
   model:
     'model|type|typ\\b|modul\\b|module$|article|artikel|part no|item|product|referen|variant|version|series|serie\\b|code|order|best\\.?-?nr|sku',

@@ -7,7 +7,7 @@ import type { Node, Tree } from '../text/tree.ts'
 import { reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
 import { infoAt, nameOf } from './info-at.ts'
-import { choicesLike, meantBy } from './meant-by.ts'
+import { asList, meantBy } from './meant-by.ts'
 import { nearest } from './nearest.ts'
 import type { Complaint } from './validators.generated.js'
 
@@ -92,7 +92,7 @@ function wrongKind(node: Node | null, info: FieldInfo | null, place: Place, tree
       : nameOf(info)
   if (node === null) return finding(reading.emptyField, place, phrase`${name} has no value.`)
   return finding(reading.wrongKind, place, phrase`${name} is ${aOf(node)}; ${expected(info)}.`, {
-    corrections: choicesLike(node, info) ?? meantBy(node, info, tree),
+    corrections: asList(node, info) ?? meantBy(node, info, tree),
   })
 }
 

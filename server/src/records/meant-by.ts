@@ -41,7 +41,7 @@ function inYears(typed: string): string | null {
 }
 
 /** One text, or several parted by commas, where a list of texts belongs; null for what is no such case. */
-export function choicesLike(node: Node, info: FieldInfo | null): readonly Proposed[] | null {
+export function asList(node: Node, info: FieldInfo | null): readonly Proposed[] | null {
   if (node.kind !== 'scalar' || node.style !== 'plain' || info?.type !== 'list' || info.item?.type !== 'text')
     return null
   if (!/^[\w .,/+()-]+$/.test(node.text)) return null

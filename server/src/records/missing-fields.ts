@@ -11,7 +11,7 @@ import type { FieldInfo } from './field-info.ts'
 import { infoAt } from './info-at.ts'
 
 /**
- * Required fields that are not there: one finding for each group, on its key. Those that stand empty are missing together on
+ * Required fields that are not there: one finding for each group, on its key. Those that stand empty are reported together on
  * the first of them, for somebody is about to fill them in.
  */
 export function missingFields(pointers: readonly string[], root: FieldInfo, tree: Tree): readonly Finding[] {

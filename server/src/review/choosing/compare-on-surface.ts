@@ -8,7 +8,7 @@ import { yieldOf } from '../year.ts'
 import { unsuitedTo, voidHere } from './excluded.ts'
 import { bestFirst, withFront } from './front.ts'
 import type { Target } from './laid-array.ts'
-import type { Candidate, ControllerChoice, SurfaceRow } from './row.ts'
+import { unknownRow, type Candidate, type ControllerChoice, type SurfaceRow } from './row.ts'
 import { withinLimits } from './within-limits.ts'
 
 /**
@@ -49,10 +49,10 @@ function rowOf(
   const { size, warranty } = panel.record
   const shape = shapeOf(place.surface)
   const [length, width] = [size.length?.value ?? 0, size.width?.value ?? 0]
-  if (!shape || length <= 0 || width <= 0) return { ...nothing, panel: id, excluded: 'its size is not known' }
+  if (!shape || length <= 0 || width <= 0) return { ...unknownRow, panel: id, excluded: 'its size is not known' }
   const { places: layout, proven } = packPanels(shape, { length, width })
   const count = layout.length
-  if (count === 0) return { ...nothing, panel: id, proven, excluded: 'none fits on the surface, either way round' }
+  if (count === 0) return { ...unknownRow, panel: id, proven, excluded: 'none fits on the surface, either way round' }
 
   const { strings, array, over } = withinLimits(place, candidate, count, own, library)
   const alone = { ...place.system, arrays: [array] }
@@ -92,23 +92,4 @@ function rowOf(
       ...(hasController ? [] : ['controller']),
     ],
   }
-}
-
-const nothing: Omit<SurfaceRow, 'panel'> = {
-  count: 0,
-  proven: true,
-  layout: [],
-  pmax_stc_w: null,
-  pmax_hot_w: null,
-  weight_kg: null,
-  price: null,
-  wh_day: null,
-  kwh_year: null,
-  price_per_kwh: null,
-  warranty_years: null,
-  warranty_void: null,
-  strings: null,
-  front: false,
-  excluded: null,
-  not_known: [],
 }

@@ -49,3 +49,23 @@ export interface SurfaceRow {
   readonly excluded: string | null
   readonly not_known: readonly string[]
 }
+
+/** A row of a panel of which nothing is known but that it does not lie there. */
+export const unknownRow: Omit<SurfaceRow, 'panel'> = {
+  count: 0,
+  proven: true,
+  layout: [],
+  pmax_stc_w: null,
+  pmax_hot_w: null,
+  weight_kg: null,
+  price: null,
+  wh_day: null,
+  kwh_year: null,
+  price_per_kwh: null,
+  warranty_years: null,
+  warranty_void: null,
+  strings: null,
+  front: false,
+  excluded: null,
+  not_known: [],
+}

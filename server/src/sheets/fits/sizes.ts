@@ -1,7 +1,6 @@
 import type { Concept } from '../../records/concepts.ts'
+import { toBase } from '../../quantities/format.ts'
 import { has, singles, fit, type Asked, type Fit } from './fit.ts'
-
-const inMetres: Readonly<Record<string, number>> = { mm: 0.001, cm: 0.01, m: 1, in: 0.0254 }
 
 /** Letters that stand for a side over a column of their own. */
 const letters: Readonly<Record<string, 'length' | 'width' | 'thickness'>> = {
@@ -13,19 +12,21 @@ const letters: Readonly<Record<string, 'length' | 'width' | 'thickness'>> = {
   D: 'thickness',
 }
 
+/** A crate or a pallet is thicker [m]; framed panels have 30 to 50 mm: common practice, no source. */
+const mostThick = 0.1
+
 export function sizes(asked: Asked): readonly Fit[] {
   const { says, numbers, hint, heading } = asked
   const metric = ['mm', 'cm', 'm']
+  const isLength = (unit: string | null): unit is string => unit !== null && [...metric, 'in'].includes(unit)
   const sides = numbers.map((n) => ({ ...n, unit: n.unit ?? hint }))
   const groups: (typeof sides)[] = []
   for (const side of sides)
     if (side.join === 'by') groups.at(-1)?.push(side)
     else groups.push([side])
-  const lengths = groups.filter(
-    (g) => g.length >= 2 && g.length <= 3 && g[0]!.unit !== null && [...metric, 'in'].includes(g[0]!.unit),
-  )
-  // a crate or a pallet is as high as it is wide
-  const isCrate = ([, , third]: typeof sides) => third !== undefined && third.value * (inMetres[third.unit!] ?? 0) > 0.1
+  const lengths = groups.filter((g) => g.length >= 2 && g.length <= 3 && isLength(g[0]!.unit))
+  const isCrate = ([, , third]: typeof sides) =>
+    third !== undefined && isLength(third.unit) && toBase(third.value, third.unit) > mostThick
   if (lengths.some(isCrate)) return []
   const isSized = has(says, 'size', 'length', 'width', 'thickness')
   // `2 x 1.2 m, 4 mm²` is a pair of cables
@@ -64,8 +65,7 @@ export function sizes(asked: Asked): readonly Fit[] {
   if (letter) return fit(`/size/${letter}`, one, 3)
   const thin = one[0]!.unit === 'mm' && one[0]!.value <= 60
   // the height of a panel that hangs is its length
-  const isHigh =
-    !thin && says.has('thickness') && !has(says, 'length', 'width', 'parts') && heading.has('pallet') === false
+  const isHigh = !thin && says.has('thickness') && !has(says, 'length', 'width', 'parts') && !heading.has('pallet')
   if (isHigh) return fit('/size/length', one, 2)
   return thin
     ? fit('/size/thickness', one, exact('thickness'))

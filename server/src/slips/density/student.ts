@@ -1,4 +1,4 @@
-// freedom and width chosen by how well unseen halves of the open ratings are found, see test/slips/README.md
+// freedom and width chosen by how well the search does on unseen halves of the open ratings, see test/slips/README.md
 const nu = 5
 const oddScale = 2.5
 const oddNu = 30

@@ -40,7 +40,7 @@ export interface TypedField extends Printed {
   readonly more: number
 }
 
-/** What a field says, by its field. */
+/** What a field says, by its index. */
 export type Read = (field: number) => TypedField | undefined
 
 /** A text is taken apart once, as each field asks for those like it. */

@@ -116,7 +116,7 @@ export function sidesInOtherUnit(read: Read): Candidate[] {
   })
 }
 
-/** The decimal point of both sides moved in the same way: `10.50 m` by `5.60 m`. */
+/** The decimal point of both sides moved in the same way: `10.50 m` by `5.60 m`. How rare that is, is estimated. */
 export function sidesMoved(read: Read): Candidate[] {
   const [length, width] = [read(index.length), read(index.width)]
   if (!length || !width || length.rest !== width.rest) return []

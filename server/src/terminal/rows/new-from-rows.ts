@@ -118,12 +118,13 @@ function textOf(
 function mustDiffer(drafts: readonly { readonly path: string; readonly row: Row }[], from: string): void {
   const lines = new Map<string, number>()
   for (const { path, row } of drafts) {
-    const before = lines.get(path)
+    // for many disks a capital is a small letter
+    const before = lines.get(path.toLowerCase())
     if (before !== undefined)
       throw new CouldNotRun(
         `rows ${before} and ${row.line} of ${from} would both be \`${path.slice(path.lastIndexOf('/') + 1)}\``,
       )
-    lines.set(path, row.line)
+    lines.set(path.toLowerCase(), row.line)
   }
 }
 
