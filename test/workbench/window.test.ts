@@ -110,7 +110,6 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
     await here.page.keyboard.press('Control+End')
     for (const line of lines) {
       await here.page.keyboard.type(line, { delay: 60 })
-      await here.page.waitForTimeout(250) // a loaded machine shows the proposals of the last letter late
       await here.page.keyboard.press('Enter')
     }
     await here.page.keyboard.press('Control+S')

@@ -23,7 +23,7 @@ export function completionFor(here: Here, offset: number, trigger: CompletionTri
   const isUnit = slot.info.type === 'quantity'
   const items = isUnit && trigger === CompletionTriggerKind.TriggerCharacter ? [] : valueItems(here, slot)
   const typed = items.find(({ textEdit }) => (isUnit || !isAsked ? isThere(here, slot, textEdit) : false))
-  return { isIncomplete: true, items: typed ? [hidden(typed)] : items }
+  return { isIncomplete: isUnit, items: typed ? [hidden(typed)] : items }
 }
 
 /** Whether a proposal would change nothing before the cursor. */
