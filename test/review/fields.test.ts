@@ -99,7 +99,7 @@ battery: { battery: { chemistry: lifepo4, nominal_voltage: 12.8 V, capacity: { a
     marginsOf(one, figuresOf(one)).map(({ what, value, limit }) => [what, value, limit]),
   )
   // 600 W / 0.8 / 12.0 V is 62.5 A, of which each of two carries half, times 1.25
-  expect(margins).toContainEqual(['battery: design current of one of the parallel, its fuse', 39.0625, 50])
+  expect(margins).toContainEqual(['battery: design current, each fuse', 39.0625, 50])
   expect(margins).toContainEqual(['battery: interrupting rating of the fuse', 20_000, 10_000])
   expect(margins).toContainEqual(['inverter: while a motor starts', 1500, 1400])
   expect(margins).toContainEqual(['main: charge design current, output fuse', 12.5, 15])

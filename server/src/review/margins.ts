@@ -130,7 +130,7 @@ function ofBattery(system: ResolvedSystem): readonly Margin[] {
     { what: 'battery: fuse, cable', value: fuse?.value, limit: iz, unit: 'A' },
     { what: 'battery: design current, cable', value: pair.design, limit: iz, unit: 'A' },
     {
-      what: 'battery: design current of one of the parallel, its fuse',
+      what: 'battery: design current, each fuse',
       value: strings < 2 ? null : pair.design / strings,
       limit: each?.value,
       unit: 'A',

@@ -129,7 +129,7 @@ function* battery(resolved: ResolvedSystem): Generator<Phrase> {
     if (!discharge.max_current) yield phrase`Load current against the battery: its limit is not given.`
   }
   const { place, kept_above: kept } = own
-  if (resolved.battery && !place)
+  if (resolved.battery && !place && !kept)
     yield phrase`How cold the battery gets: where it is kept is not given; it counts as outside.`
   else if (place?.value === 'inside' && !kept)
     yield phrase`How cold the battery gets: above what the place inside is kept is not given; it counts as the mean of the day outside.`
