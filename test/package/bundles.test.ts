@@ -27,3 +27,8 @@ test('the browser programs ask for no module that a browser has not', () => {
   )
   expect(new Set(asked)).toEqual(new Set(['vscode']))
 })
+
+test('the PDF library is in programs of its own, which start with the first sheet', () => {
+  const readers = bundles.filter((name) => readFileSync(`dist/${name}`, 'utf8').includes('PasswordException'))
+  expect(new Set(readers)).toEqual(new Set(['sheet-reader.js', 'view/sheet.js', 'web/sheet-reader.js']))
+})

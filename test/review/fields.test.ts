@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest'
+import { mainCurrent } from '../../server/src/review/bank-current.ts'
 import { figuresOf } from '../../server/src/review/figures-of.ts'
+import { marginsOf } from '../../server/src/review/margins.ts'
+import { notChecked } from '../../server/src/review/not-checked.ts'
 import { chargeCurrentClipped } from '../../server/src/review/rules/charge-current-clipped.ts'
 import { yearOf } from '../../server/src/review/year.ts'
 import { strong } from './cases.ts'
@@ -66,4 +69,48 @@ test('where the current is clipped, finding and simulation divide by the same vo
   const { hot, current } = found!.with
   expect(hot.value / current.value).toBeCloseTo(14.4, 6)
   expect(Math.max(...yearOf(one)!.hours!.produced)).toBeCloseTo(5 * 14.4, 6)
+})
+
+const bank = (loads: string, more = '', inverter = '{ efficiency: 80 % }') =>
+  resolved(`
+battery: { battery: { chemistry: lifepo4, nominal_voltage: 12.8 V, capacity: { amount: 100 Ah } }, in_parallel: 2${more} }
+inverter: ${inverter}
+loads: ${loads}`)
+
+test('of loads that never run together the one that draws most from the battery counts, losses of the inverter included', () => {
+  const one = bank(
+    '[{ name: kettle, power: 900 W, hours: 0.1, supply: ac, one_of: galley }, { name: hob, power: 1000 W, hours: 0.1, one_of: galley }]',
+  )
+  // 900 W / 0.8 / 12.0 V, more than 1000 W / 12.0 V
+  expect(mainCurrent(one)!.amps).toBeCloseTo(93.75, 9)
+})
+
+test('fuses and cables of outputs, of each battery, what the fuse breaks and what motors need at the start have a margin', () => {
+  const loads = '[{ name: saw, power: 600 W, surge: 1500 W, hours: 0.1, supply: ac }]'
+  const own = bank(
+    loads,
+    ', fuse: 100 A, each_fuse: 50 A, interrupting_rating: 20 kA',
+    '{ efficiency: 80 %, power: 700 W, surge: 1400 W }',
+  )
+  const array = resolved(`
+arrays: [{ id: main, panels: [{ panel: ${strong}, count: 2 }], string_fuse: 10 A, wiring: { in_series: 1, in_parallel: 2 }, controller: { type: mppt, output: { max_current: 10 A } }, output: { fuse: 15 A, cable: { size: 4 mm2, length: 1 m, insulation: 90 °C } } }]
+battery: { battery: { chemistry: lifepo4, nominal_voltage: 12.8 V, capacity: { amount: 100 Ah } } }`)
+  const margins = [own, array].flatMap((one) =>
+    marginsOf(one, figuresOf(one)).map(({ what, value, limit }) => [what, value, limit]),
+  )
+  // 600 W / 0.8 / 12.0 V is 62.5 A, of which each of two carries half, times 1.25
+  expect(margins).toContainEqual(['battery: design current, each fuse', 39.0625, 50])
+  expect(margins).toContainEqual(['battery: interrupting rating of the fuse', 20_000, 10_000])
+  expect(margins).toContainEqual(['inverter: while a motor starts', 1500, 1400])
+  expect(margins).toContainEqual(['main: charge design current, output fuse', 12.5, 15])
+  expect(margins.map(([what]) => what)).toEqual(
+    expect.arrayContaining(['main: output fuse, output cable', 'main: charge design current, output cable']),
+  )
+})
+
+test('shade on single cells is named where no surface is', () => {
+  const one = resolved(
+    `arrays: [{ panels: [{ panel: ${strong}, count: 1 }], wiring: { in_series: 1, in_parallel: 1 } }]`,
+  )
+  expect(notChecked(one).some((line) => line.startsWith('Shade on single cells'))).toBe(true)
 })

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { shortfallOf, yearOf } from '../../server/src/review/year.ts'
+import { coldestBattery } from '../../server/src/review/frost.ts'
 import { north, strong, system } from './cases.ts'
 
 const panels = [strong, strong, strong, strong]
@@ -62,4 +63,11 @@ test('no hour in the frost charges the battery, and energy stays in balance', ()
   expect(Math.max(...through.map(Math.abs))).toBeLessThan(1e-9)
   expect(Math.max(...stored.slice(0, 24 * 59))).toBe(0)
   expect(Math.max(...stored.slice(24 * 150, 24 * 180))).toBeGreaterThan(0)
+})
+
+test('what is kept above a temperature is inside, unless the system says that it is outside', () => {
+  const coldest = (battery: string) => coldestBattery(system({ battery }))
+  expect(coldest('kept_above: 5 °C')).toBe(5)
+  expect(coldest('place: outside\n  kept_above: 5 °C')).toBe(-30)
+  expect(lacking('kept_above: 5 °C')).toBe(lacking('place: inside\n  kept_above: 5 °C'))
 })

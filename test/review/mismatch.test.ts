@@ -35,6 +35,6 @@ test('like panels lose nothing, and what is lost is missing in the year', () => 
 test('the message says how the panels are strung, and which wiring loses less', () => {
   const one = system({ panels: [strong, weak, strong, weak], series: 2 })
   const text = inWords(lostIn(one, one.arrays[0]!)!.said, mismatchPhrases)
-  expect(text).toMatch(/^2S2P loses (1[89]|2[01]) % of the year; /)
+  expect(text).toMatch(/^2S2P in list order loses (1[89]|2[01]) % of the year; /)
   expect(text).toMatch(/[14]S[14]P|like panels together, 2S2P/)
 })

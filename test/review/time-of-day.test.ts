@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { notChecked } from '../../server/src/review/not-checked.ts'
 import { sharesOf, windowOf } from '../../server/src/review/hours-of-day.ts'
 import { shortfallOf, yearOf } from '../../server/src/review/year.ts'
 import { strong, system } from './cases.ts'
@@ -48,3 +49,14 @@ test.each([
     expect(evening / day).toBeLessThan(2.6)
   },
 )
+
+test('loads without a time are named among what is not checked, those with one or on all day are not', () => {
+  const loads =
+    '[{ name: lamp, power: 9 W, hours: 4 }, { name: pump, power: 9 W, hours: 1 }, { name: tv, power: 9 W, hours: 2, at: evening }, { name: fridge, power: 9 W, hours: 24 }]'
+  const named = (list: string) =>
+    notChecked(system({ loads: list })).filter((line) => line.startsWith('When on the day'))
+  expect(named(loads)).toEqual([
+    'When on the day lamp and pump run: not given; spread over all of it, and more goes unmet where loads run in the evening.',
+  ])
+  expect(named('[{ name: tv, power: 9 W, hours: 2, at: 18..24 h }]')).toEqual([])
+})

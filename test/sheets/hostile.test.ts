@@ -4,36 +4,11 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { createReader, type Reader } from '../../server/src/reader/ask.ts'
 import { unpacksTooFar } from '../../server/src/reader/unpacked.ts'
 import { locked } from './hostile/locked.ts'
+import { catalogue, ofLines, onePage, page, pdf, stream } from './hostile/pdf.ts'
 
 let reader: Reader
 beforeAll(() => void (reader = createReader('dist/sheet-reader.js')))
 afterAll(() => reader.end())
-
-/** A PDF of numbered objects; the first is the catalogue. */
-function pdf(...first: readonly (string | Buffer | readonly string[])[]): Buffer {
-  const objects: readonly (string | Buffer)[] = first.flat()
-  const parts: Buffer[] = [Buffer.from('%PDF-1.7\n')]
-  const places: number[] = []
-  let start = parts[0]!.length
-  const add = (part: Buffer) => {
-    parts.push(part)
-    start += part.length
-  }
-  objects.forEach((object, i) => {
-    places.push(start)
-    add(Buffer.concat([Buffer.from(`${i + 1} 0 obj\n`), Buffer.from(object), Buffer.from('\nendobj\n')]))
-  })
-  const table = places.map((at) => `${String(at).padStart(10, '0')} 00000 n \n`).join('')
-  parts.push(Buffer.from(`xref\n0 ${objects.length + 1}\n0000000000 65535 f \n${table}`))
-  parts.push(Buffer.from(`trailer <</Root 1 0 R/Size ${objects.length + 1}>>\nstartxref\n${start}\n%%EOF`))
-  return Buffer.concat(parts)
-}
-
-const stream = (content: Buffer, more = '') =>
-  Buffer.concat([Buffer.from(`<</Length ${content.length}${more}>>\nstream\n`), content, Buffer.from('\nendstream')])
-const catalogue = '<</Type/Catalog/Pages 2 0 R>>'
-const onePage = '<</Type/Pages/Count 1/Kids[3 0 R]>>'
-const page = '<</Type/Page/Parent 2 0 R/MediaBox[0 0 200 200]/Contents 4 0 R>>'
 
 const good = readFileSync('samples/library/sheets/bittern-200.pdf')
 
@@ -79,7 +54,29 @@ const strangers: readonly (readonly [string, () => Buffer, RegExp])[] = [
       ),
     /took more than (?:300 MB|5 s)/,
   ],
+  ['drawings that draw the next one twelve times each', () => multiplied(12), /took more than 5 s/],
+  ['a drawing that draws itself', () => multiplied(1, 5), /no text/],
+  ['more than 50 MB', () => Buffer.concat([good, Buffer.alloc(50e6)]), /more than 50 MB/],
 ]
+
+/** @param last  the object that the last drawing draws; without one it writes a letter */
+function multiplied(depth: number, last?: number): Buffer {
+  const resources = (number: number) => `/Resources<</XObject<</X ${number} 0 R>>>>`
+  const drawings = Array.from({ length: depth }, (_, i) => {
+    const next = i < depth - 1 ? i + 6 : last
+    return stream(
+      Buffer.from(next ? '/X Do '.repeat(12) : 'BT /F 8 Tf (a) Tj ET'),
+      `/Type/XObject/Subtype/Form/BBox[0 0 200 200]${next ? resources(next) : ''}`,
+    )
+  })
+  return pdf(
+    catalogue,
+    onePage,
+    page.replace('/Contents', `${resources(5)}/Contents`),
+    stream(Buffer.from('/X Do')),
+    ...drawings,
+  )
+}
 
 test.each(strangers)('%s ends in words, and the next sheet is read', { timeout: 60_000 }, async (_, make, words) => {
   const { sheet } = await reader.read(make())
@@ -123,4 +120,15 @@ test('more than fifty pages: the first fifty are read', { timeout: 60_000 }, asy
   const pages = Array.from({ length: 400 }, () => page)
   const many = pdf(catalogue, `<</Type/Pages/Count 400/Kids[${kids}]>>`, 'null', stream(Buffer.from('q Q')), ...pages)
   expect((await reader.read(many)).sheet).toMatchObject({ pages: 50, problem: /no text/ })
+})
+
+test('a sheet with a script, an address and a file inside is read for its printed text alone', async () => {
+  const more =
+    '/OpenAction<</S/JavaScript/JS(while\\(true\\){})>>/URI<</Base(http://127.0.0.1:9/)>>/Names<</EmbeddedFiles<</Names[(a) 6 0 R]>>>>'
+  const { sheet } = await reader.read(
+    ofLines(['Pmax 100 W', 'Vmp 18.0 V', 'Imp 5.56 A', 'Voc 21.6 V', 'Isc 5.95 A'], more),
+  )
+  expect(sheet.problem).toBeNull()
+  const typed = sheet.models[0]!.readings.map((one) => one.typed)
+  expect(typed).toEqual(['100 W', '18.0 V', '5.56 A', '21.6 V', '5.95 A'])
 })

@@ -55,6 +55,15 @@ describe('a value that the sheet prints otherwise', () => {
     expect(findings[0]!.related.length).toBeGreaterThan(0)
   })
 
+  test('has its correction, though one value alone of another model agrees with the rest no better', async () => {
+    const text = record
+      .replace('pmax: 110 W', 'pmax: 55 W')
+      .replace('vmp: 18.6 V', 'vmp: 9.3 V')
+      .replace('voc: 22.1 V', 'voc: 11.0 V')
+    const unlike = found(text, await tern()).filter(({ rule }) => rule === 'unlike-sheet')
+    expect(unlike.map(({ corrections }) => corrections[0]?.text)).toEqual(['110 W', '18.6 V', '22.1 V'])
+  })
+
   test('is a matter of accepting like any other', async () => {
     const text = record.replace('weight: 2.2 kg', 'weight: 2.6 kg # accept unlike-sheet: weighed')
     expect(found(text, await tern()).map(({ rule }) => rule)).not.toContain('unlike-sheet')

@@ -1,4 +1,4 @@
-import { cpSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs'
+import { cpSync, mkdirSync, readFileSync, readdirSync, renameSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
@@ -142,6 +142,22 @@ test('what was read of a sheet is kept; a cut or foreign cache is read anew, and
     expect(check().out).toBe(first.out)
     expect(readFileSync(path, 'utf8')).toBe(whole)
   }
+})
+
+test('what another version kept is left alone', () => {
+  const cwd = folderWith('a.panel.yaml', heavier)
+  const env = fresh()
+  const check = () => wattproof(['check', 'a.panel.yaml'], { cwd, env }).out
+  const first = check()
+  const folder = join(env.XDG_CACHE_HOME, 'wattproof/sheets')
+  const [version = ''] = readdirSync(folder)
+  const [name = ''] = readdirSync(join(folder, version))
+  const other = readFileSync(join(folder, version, name), 'utf8').replaceAll('2.2 kg', '2.6 kg')
+  renameSync(join(folder, version), join(folder, 'other'))
+  writeFileSync(join(folder, 'other', name), other)
+  expect(check()).toBe(first)
+  expect(first).toContain('the sheet prints 2.2 kg')
+  expect(readFileSync(join(folder, 'other', name), 'utf8')).toBe(other)
 })
 
 test('a cache that cannot be written is no failure', () => {

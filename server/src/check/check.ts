@@ -18,6 +18,7 @@ import { fold } from './fold.ts'
 import { toFinding } from './in-words.ts'
 import { withKeptPromises } from './kept-promises.ts'
 import { rulesFound } from './kind-rules.ts'
+import { heldOf } from './held.ts'
 import { inOrder } from './order.ts'
 import { withOtherShapes } from './other-shape.ts'
 import { panelRulesFor } from './panel.ts'
@@ -26,6 +27,7 @@ import { rereads, type Reread } from './rereads.ts'
 import { reviewOf, type Review } from './review.ts'
 import { ruleNames } from './rule-names.ts'
 import { severitiesOf, type Severities } from './severities.ts'
+import { sheetFacts } from './sheet-facts.ts'
 import { siteFor } from './site.ts'
 import { slipIn } from './slip.ts'
 import type { Today } from './today.ts'
@@ -100,7 +102,12 @@ const fewestYears = 1
 
 /** Whether a rule may find something in a file, before what follows the rules takes time. */
 function mayFind(file: ReadFile, now: Run, rule: string): boolean {
-  if (file.kind !== 'panel' || !panelRules.some(({ id }) => id === rule)) return true
+  if (file.kind !== 'panel') return true
+  if (rule === sheetFacts.unlike.id) {
+    const held = heldOf(file as ReadFile<'panel'>, now.sheetOf?.(file.path))
+    return held === null || held.fields.some(({ status }) => status === 'other')
+  }
+  if (!panelRules.some(({ id }) => id === rule)) return true
   return now.ruleFindings(file as ReadFile<'panel'>).some((one) => one.rule.id === rule)
 }
 

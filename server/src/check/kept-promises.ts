@@ -5,6 +5,7 @@ import { applyEdits } from '../text/span.ts'
 import { nodeAtPointer } from '../text/tree-queries.ts'
 import { isBorneOut, isGuessed, isWorse } from './agreement.ts'
 import { plain } from './sentences.ts'
+import { sheetFacts } from './sheet-facts.ts'
 
 /** Characters that are read again, at most, to try corrections: a record of 2 KB may have a hundred of them. */
 const mostRead = 256 * 1024
@@ -27,7 +28,7 @@ interface Retried {
 /**
  * What was found, without the corrections that do not keep their promise: one that changes nothing or cannot be applied,
  * that puts no number where there is to be one, that leaves its own finding, makes a syntax error or drops a comment, or after which
- * the record disagrees more than before. A finding that loses its best correction no longer speaks of it.
+ * the record disagrees more than before, unless the sheet prints it so. A finding that loses its best correction no longer speaks of it.
  */
 export function withKeptPromises(
   { tree, readFindings }: ReadFile,
@@ -63,6 +64,8 @@ export function withKeptPromises(
   }
 
   function agrees(one: Found, fix: Fix, after: Retried): boolean {
+    // of a column that was typed from another model, one value alone is no better than none
+    if (one.rule.id === sheetFacts.unlike.id) return true
     if (isGuessed(one, fix)) return isBorneOut(one, fix, typedAt(one.pointer), judgedWith)
     const before = ofReading.has(one.rule.id) ? null : tryOnce(tree.text)
     return !before || !isWorse(after.findings(), before.findings())

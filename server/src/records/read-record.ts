@@ -4,6 +4,7 @@ import { finding, type Proposed } from '../findings/make.ts'
 import { isDay } from './dates.ts'
 import type { Fix } from '../quantities/quantity.ts'
 import { formatNumber } from '../quantities/format.ts'
+import { ofPanel } from '../quantities/per-cell.ts'
 import { readQuantity } from '../quantities/read.ts'
 import { insertEntry, renameKey, replaceNode } from '../text/edits.ts'
 import { childPointer, parentPointer } from '../text/pointer.ts'
@@ -177,15 +178,12 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
 
   /** `-2.1 mV/K per cell`: that of the panel is as many times larger as it has cells in series. */
   function perCell(node: ScalarNode): Measure | undefined {
-    const end = node.text.search(/(?:\bper|\/) ?cell$/i)
-    const one = node.text.slice(0, Math.max(0, end)).trimEnd()
-    const own = one === '' ? undefined : readQuantity(one, 'voltage-coefficient').quantity
     const cells = nodeAtPointer(context.tree, '/cells/in_series')
     const count = cells?.kind === 'scalar' ? scalarValue(cells) : null
-    if (!own || own.dimension === 'per-kelvin' || typeof count !== 'number' || !(count > 0)) return undefined
-    const fixed = `${formatNumber(count * Number.parseFloat(one.replace('−', '-')), 4)} ${own.unit}`
+    const fixed = ofPanel(node.text, count)
+    if (fixed === null) return undefined
     const { quantity } = readQuantity(fixed, 'voltage-coefficient')
-    const sentence = phrase`${node.text} is ${fixed} for the panel: ${count} cells in series.`
+    const sentence = phrase`${node.text} is ${fixed} for the panel: ${String(count)} cells in series.`
     return meant(node, quantity, sentence, { ...inOtherWords(node, fixed), why: phrase`of the whole panel` })
   }
 

@@ -2675,7 +2675,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
      {
       "key": "place",
       "title": "place",
-      "description": "Where the battery is kept, which decides how cold it gets; outside where nothing is said.",
+      "description": "Where the battery is kept, which decides how cold it gets; where nothing is said, inside with `kept_above` and outside without.",
       "examples": [
        "inside"
       ],

@@ -47,7 +47,10 @@ export function loadCurrent(
   const efficiency = inverterEfficiency(system.inverter.efficiency?.value)
   let most: readonly Part[] = []
   for (let month = 1; month <= 12; month++) {
-    const on = together(system.loads.filter((load) => counts(load) && isUsedIn(load, month)))
+    const on = together(
+      system.loads.filter((load) => counts(load) && isUsedIn(load, month)),
+      ({ power, supply }) => (power?.value ?? 0) / (supply?.value === 'ac' ? efficiency : 1),
+    )
     const parts = [...direct(on, bank), ...inverted(on, system.inverter, efficiency, bank)]
     if (sum(parts) > sum(most)) most = parts
   }
@@ -75,13 +78,16 @@ export function startingPower(system: ResolvedSystem): { readonly name: string; 
   return most ? { name: most.name?.text ?? 'a load', watts: acPower(system) + added(most) } : null
 }
 
-/** Of loads that never run together only the largest. */
-export function together(loads: readonly Load[]): readonly Load[] {
+/** Of loads that never run together only the largest, as a rule by what each takes itself [W]. */
+function together(
+  loads: readonly Load[],
+  drawn: (load: Load) => number = ({ power }) => power?.value ?? 0,
+): readonly Load[] {
   const largest = new Map<string, Load>()
   for (const load of loads) {
     const group = load.one_of?.value
     const other = group === undefined ? undefined : largest.get(group)
-    if (group !== undefined && (other?.power?.value ?? -1) < (load.power?.value ?? 0)) largest.set(group, load)
+    if (group !== undefined && (other ? drawn(other) : -1) < drawn(load)) largest.set(group, load)
   }
   return loads.filter((load) => load.one_of === undefined || largest.get(load.one_of.value) === load)
 }

@@ -100,3 +100,6 @@ export const allChargeCurrent = (system: ResolvedSystem, bank: Bank): number =>
 /** As typed, or what is usual (common practice, no source). */
 export const inverterEfficiency = (typed: number | undefined): number =>
   typed && typed > 0 ? Math.min(1, typed) : 0.88
+
+/** What the main fuse of a bank must be able to break [A]. @source ABYC E-11 for lead-acid (from memory); for lithium common practice, no source */
+export const leastRating = ({ lithium }: Bank): number => (lithium ? 10_000 : 5_000)

@@ -24,19 +24,26 @@ export function isProtected({ battery, system }: ResolvedSystem): boolean {
   return !!(protection ?? (cutoff?.value || battery?.record.charge.low_temperature_cutoff?.value))
 }
 
-/** As cold as the battery gets where it is kept [°C]; `air` is that of the coldest morning. */
-export function coldestBattery({ system, coldest }: ResolvedSystem): number {
+/** Whether the battery is kept behind walls: what is kept above a temperature is, unless the system says otherwise. */
+export function isInside({ system }: ResolvedSystem): boolean {
   const { place, kept_above: kept } = system.battery
-  return place?.value === 'inside' && kept ? Math.max(coldest.value, kept.value) : coldest.value
+  return place ? place.value === 'inside' : kept !== undefined
+}
+
+/** As cold as the battery gets where it is kept [°C]; `air` is that of the coldest morning. */
+export function coldestBattery(resolved: ResolvedSystem): number {
+  const { coldest, system } = resolved
+  const { kept_above: kept } = system.battery
+  return isInside(resolved) && kept ? Math.max(coldest.value, kept.value) : coldest.value
 }
 
 /**
  * Temperature of the battery hour by hour [°C]: that of the air outside; inside walls even out day and night, and it is as
  * warm as the place is kept.
  */
-export function batteryTemperature({ system }: ResolvedSystem, { air }: SunHours): Float64Array {
-  const { place, kept_above: kept } = system.battery
-  if (place?.value !== 'inside') return air
+export function batteryTemperature(resolved: ResolvedSystem, { air }: SunHours): Float64Array {
+  if (!isInside(resolved)) return air
+  const { kept_above: kept } = resolved.system.battery
   const inside = new Float64Array(air.length)
   for (let start = 0; start < air.length; start += 24) {
     const mean = air.subarray(start, start + 24).reduce((sum, t) => sum + t, 0) / 24

@@ -1,5 +1,5 @@
-import { acPower, loadCurrent } from './bank-current.ts'
-import { allChargeCurrent, bankOf } from './bank.ts'
+import { acPower, continuous, loadCurrent, startingPower } from './bank-current.ts'
+import { allChargeCurrent, bankOf, chargeCurrent, leastRating } from './bank.ts'
 import { allowable, inside } from './cable-figures.ts'
 import { controllersOf, mostPower, sumOf } from './controllers.ts'
 import { costOf } from './cost.ts'
@@ -50,6 +50,7 @@ function ofArrays(system: ResolvedSystem, figures: Figures): readonly Margin[] {
     const needed = voltageNeeded(system, array)
     const { controller, entry, panels } = array
     const starts = controller?.record.input.above_battery ? needed?.start : null
+    const seriesFuse = lowest(panels.map(({ panel }) => panel?.record.limits.series_fuse))?.value
     const systemVoltage = lowest(panels.map(({ panel }) => panel?.record.limits.system_voltage))?.value
     return known([
       {
@@ -80,6 +81,7 @@ function ofArrays(system: ResolvedSystem, figures: Figures): readonly Margin[] {
         limit: entry.disconnect.voltage?.value,
         unit: 'V',
       },
+      { what: `${own.id}: string fuse, panels`, value: entry.string_fuse?.value, limit: seriesFuse, unit: 'A' },
     ])
   })
 }
@@ -87,6 +89,11 @@ function ofArrays(system: ResolvedSystem, figures: Figures): readonly Margin[] {
 function ofControllers(system: ResolvedSystem, figures: Figures): readonly Margin[] {
   return controllersOf(system).flatMap((group) => {
     const { input } = group.controller?.record ?? {}
+    const bank = bankOf(system)
+    const charge = bank && chargeCurrent(group, bank)
+    const design = charge === null ? null : continuous * charge
+    const { fuse, cable } = group.arrays[0].entry.output
+    const iz = cable.size ? allowable(cable, cable.size.value, inside) : null
     const name = group.arrays.map((array) => figures.arrays[system.arrays.indexOf(array)]!.id).join(' and ')
     const isc = sumOf(group, (array) => figures.arrays[system.arrays.indexOf(array)]!.isc_design_a)
     return known([
@@ -99,10 +106,13 @@ function ofControllers(system: ResolvedSystem, figures: Figures): readonly Margi
       {
         what: `${name}: panels, controller`,
         value: sumOf(group, arrayPmax),
-        limit: mostPower(group, bankOf(system)?.voltage),
+        limit: mostPower(group, bank?.voltage),
         unit: 'W',
         unused: true,
       },
+      { what: `${name}: charge design current, output fuse`, value: design, limit: fuse?.value, unit: 'A' },
+      { what: `${name}: output fuse, output cable`, value: fuse?.value, limit: iz, unit: 'A' },
+      { what: `${name}: charge design current, output cable`, value: design, limit: iz, unit: 'A' },
     ])
   })
 }
@@ -111,15 +121,31 @@ function ofBattery(system: ResolvedSystem): readonly Margin[] {
   const bank = bankOf(system)
   const pair = mainPair(system)
   if (!bank || !pair) return []
-  const { fuse, cable } = system.system.battery
+  const { fuse, cable, each_fuse: each, in_parallel: parallel, interrupting_rating: rating } = system.system.battery
+  const { power, surge } = system.system.inverter
   const iz = cable.size ? allowable(cable, cable.size.value, inside) : null
+  const strings = parallel?.value ?? 1
   return known([
     { what: 'battery: design current, fuse', value: pair.design, limit: fuse?.value, unit: 'A' },
     { what: 'battery: fuse, cable', value: fuse?.value, limit: iz, unit: 'A' },
     { what: 'battery: design current, cable', value: pair.design, limit: iz, unit: 'A' },
+    {
+      what: 'battery: design current, each fuse',
+      value: strings < 2 ? null : pair.design / strings,
+      limit: each?.value,
+      unit: 'A',
+    },
+    {
+      what: 'battery: interrupting rating of the fuse',
+      value: rating?.value,
+      limit: leastRating(bank),
+      unit: 'A',
+      atLeast: true,
+    },
     { what: 'battery: charge current', value: allChargeCurrent(system, bank), limit: bank.mostIn, unit: 'A' },
     { what: 'battery: load current', value: loadCurrent(system, bank).amps, limit: bank.mostOut, unit: 'A' },
-    { what: 'inverter: loads at once', value: acPower(system), limit: system.system.inverter.power?.value, unit: 'W' },
+    { what: 'inverter: loads at once', value: acPower(system), limit: power?.value, unit: 'W' },
+    { what: 'inverter: while a motor starts', value: startingPower(system)?.watts, limit: surge?.value, unit: 'W' },
   ])
 }
 

@@ -11,6 +11,7 @@ export const mismatchPhrases = {
   id: 'mismatch',
   messages: {
     now: '{series}S{parallel}P loses {loss} of the year',
+    listed: '{series}S{parallel}P in list order loses {loss} of the year',
     and: '{now}; {wiring}',
     sorted: 'like panels together, {series}S{parallel}P loses {loss}',
     inOrder: '{series}S{parallel}P loses {loss}',
@@ -37,7 +38,8 @@ export function lostIn(system: ResolvedSystem, array: ResolvedArray): Lost | nul
   if (loss === undefined) return null
   const { in_series: series, in_parallel: parallel } = array.entry.wiring
   const now = say({
-    say: 'now',
+    // of one string, or of single panels side by side, the order makes no difference
+    say: (series?.value ?? 1) > 1 && (parallel?.value ?? 1) > 1 ? 'listed' : 'now',
     with: { series: series ?? 1, parallel: parallel ?? 1, loss: roughPercent(loss) },
   })
   const better = loss > much ? bestWiring(system, array, bank, loss) : null

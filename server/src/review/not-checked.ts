@@ -106,11 +106,12 @@ function* surfaces({ system, arrays }: ResolvedSystem): Generator<Phrase> {
   for (const surface of system.surfaces) {
     const id = surface.id?.value ?? 'surface'
     if (!shapeOf(surface)) yield phrase`${id}: whether the panels fit: its size is not given.`
-    yield phrase`Shade on single cells: a rope on one cell takes a whole string of cells; \`shading\` is an even share.`
     if (!surface.mounting) yield phrase`${id}: how panels are mounted is not given; they count as mounted as usual.`
     if (surface.tilt && surface.tilt.value > 0 && !surface.azimuth && !system.site.swings?.value)
       yield phrase`${id}: which way it faces is not given; it counts as facing the midday sun.`
   }
+  if (arrays.length > 0)
+    yield phrase`Shade on single cells: a rope on one cell takes a whole string of cells; \`shading\` is an even share.`
   const unplaced = arrays.flatMap(({ panels }) => panels).filter(({ entry }) => !entry.surface)
   if (unplaced.length > 0)
     yield phrase`Fit, heat and tilt of panels for which no surface is named; they count as flat and mounted as usual.`
@@ -128,7 +129,7 @@ function* battery(resolved: ResolvedSystem): Generator<Phrase> {
     if (!discharge.max_current) yield phrase`Load current against the battery: its limit is not given.`
   }
   const { place, kept_above: kept } = own
-  if (resolved.battery && !place)
+  if (resolved.battery && !place && !kept)
     yield phrase`How cold the battery gets: where it is kept is not given; it counts as outside.`
   else if (place?.value === 'inside' && !kept)
     yield phrase`How cold the battery gets: above what the place inside is kept is not given; it counts as the mean of the day outside.`

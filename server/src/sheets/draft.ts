@@ -1,3 +1,4 @@
+import { isPerCell } from '../quantities/per-cell.ts'
 import { schemas } from '../records/schemas.generated.ts'
 import { skeleton, type Given } from '../records/skeleton.ts'
 import type { SheetModel } from './sheet.ts'
@@ -20,8 +21,9 @@ export function draftOf(
   const given = new Map<string, Given>()
   const put = (pointer: string, text: string, note: string) => given.set(pointer, { text, note })
   if (name && name !== `page ${own}`) put('/name', quoted(name), 'as the sheet heads it')
+  const hasCells = readings.some(({ field }) => field === '/cells/in_series')
   for (const { field, typed, page, label } of readings)
-    put(field, typed, `page ${page}${label ? `: ${oneLine(label)}` : ''}`)
+    if (!isPerCell(typed) || hasCells) put(field, typed, `page ${page}${label ? `: ${oneLine(label)}` : ''}`)
   put('/datasheet/source', quoted(source), 'the sheet')
   const page = readings.find(({ field }) => field === '/stc/pmax')?.page
   if (page !== undefined) put('/datasheet/page', String(page), 'the page with the ratings')

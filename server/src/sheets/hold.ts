@@ -1,3 +1,4 @@
+import { isPerCell, ofPanel } from '../quantities/per-cell.ts'
 import type { Field, Measure } from '../records/field.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { nodeAtPointer } from '../text/tree-queries.ts'
@@ -33,7 +34,13 @@ export function hold(file: ReadFile<'panel'>, sheet: Sheet): Held {
   return {
     model: at < 0 ? null : sheet.models[at]!.name,
     fields: [...asPairs(fields), ...certified(file, certificates)],
-    unused: readings.filter((r) => !certificates.includes(r) && !file.fields.has(r.field) && !isOtherStep(r, file)),
+    unused: readings.filter(
+      (r) =>
+        !certificates.includes(r) &&
+        !file.fields.has(r.field) &&
+        !isOtherStep(r, file) &&
+        (!isPerCell(r.typed) || file.fields.has('/cells/in_series')),
+    ),
   }
 }
 
@@ -45,10 +52,13 @@ function witness(field: Field<unknown>, readings: readonly Reading[], file: Read
   const none: Witness = { field, status: 'not found', reading: null, text: null }
   if (!reading) return none
   const rating = file.fields.get(field.pointer.replace('temperature_coefficients', 'stc'))?.value
-  const text =
+  const cells = file.fields.get('/cells/in_series')?.value
+  const whole = isPerCell(reading.typed) ? { ...reading, typed: ofPanel(reading.typed, cells) ?? '' } : reading
+  const other =
     'quantity' in field
-      ? otherText(field as Measure, reading, typeof rating === 'number' ? rating : undefined)
-      : otherNumber(field, reading)
+      ? otherText(field as Measure, whole, typeof rating === 'number' ? rating : undefined)
+      : otherNumber(field, whole)
+  const text = other === whole.typed ? reading.typed : other
   if (text === undefined) return none
   return text === null ? { ...none, status: 'same', reading } : { ...none, status: 'other', reading, text }
 }

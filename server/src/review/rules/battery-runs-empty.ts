@@ -1,5 +1,6 @@
+import type { Said } from '../../findings/message.ts'
 import { bankOf } from '../bank.ts'
-import { darkHours } from '../dark-hours.ts'
+import { darkHours, type Dark } from '../dark-hours.ts'
 import { monthsInWords } from '../months-in-words.ts'
 import { rough, roughPercent } from '../rough.ts'
 import type { ResolvedSystem } from '../resolved.ts'
@@ -17,12 +18,12 @@ export const batteryRunsEmpty = reviewRule({
   source: 'hour-by-hour years around the monthly means, after Aguiar, Collares-Pereira and Conde (1988)',
   messages: {
     inOneYear: ', {value} in one year of ten',
-    oneMore: '; one more in parallel ends that',
-    more: '; {more} more in parallel end that',
+    oneMore: '; add one in parallel',
+    more: '; add {more} in parallel',
+    both: '{nights} and {days}',
     mostIn: 'mostly in {month}',
     only: 'in {months}',
-    inAUsual:
-      'On {nights} and {days} of a usual year the battery is empty, {when}: {share} of the loads are not met{then}',
+    inAUsual: 'On {dark} of a usual year the battery is empty, {when}: {share} of the loads are not met{worst}{then}',
     lithium: 'lithium',
     leadAcid: 'lead-acid',
     inAUsual2: 'In a usual year the battery falls to {low}, below the {value} % that {part} should keep',
@@ -36,7 +37,6 @@ export const batteryRunsEmpty = reviewRule({
     if (!bank || !short || !year.hours || !place) return null
     const share = short.load > 0 ? short.unserved / short.load : 0
     if (said <= share) {
-      const { days, nights } = darkHours(year.hours)
       const dark = months.filter((m) => (m.unserved_wh_day ?? 0) > 1e-3 * m.load_wh_day)
       const most = dark.reduce((a, m) => (a.unserved_wh_day! < m.unserved_wh_day! ? m : a), dark[0]!)
       const when =
@@ -45,15 +45,15 @@ export const batteryRunsEmpty = reviewRule({
           : { say: 'only', with: { months: monthsInWords(dark.map(({ month }) => month)) } }
       const [usual, worst] = [roughPercent(share), bad === null ? null : roughPercent(bad / short.load)]
       const more = moreInParallel(system, said)
-      const then =
-        more !== null
-          ? { say: more === 1 ? 'oneMore' : 'more', with: { more } }
-          : worst === null || worst === usual
-            ? null
-            : { say: 'inOneYear', with: { value: worst } }
       return {
         say: 'inAUsual',
-        with: { nights: count(nights, 'night'), days: count(days, 'day'), when, share: usual, then },
+        with: {
+          dark: darkInWords(darkHours(year.hours)),
+          when,
+          share: usual,
+          worst: worst === null || worst === usual ? null : { say: 'inOneYear', with: { value: worst } },
+          then: more === null ? null : { say: more === 1 ? 'oneMore' : 'more', with: { more } },
+        },
         suspects: [place],
         severity: share < warned ? 'information' : 'warning',
       }
@@ -86,6 +86,13 @@ function moreInParallel(system: ResolvedSystem, share: number): number | null {
     if (short && short.unserved < share * short.load) return more
   }
   return null
+}
+
+/** Leaves out what there is none of: an evening load leaves no day dark. */
+function darkInWords({ days, nights }: Dark): Said | string {
+  const said = { nights: count(nights, 'night'), days: count(days, 'day') }
+  if (nights === 0) return said.days
+  return days === 0 ? said.nights : { say: 'both', with: said }
 }
 
 const count = (number: number, what: string) => `${rough(number)} ${what}${number === 1 ? '' : 's'}`

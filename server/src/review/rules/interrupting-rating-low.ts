@@ -1,4 +1,4 @@
-import { bankOf } from '../bank.ts'
+import { bankOf, leastRating } from '../bank.ts'
 import { said } from '../said.ts'
 import { reviewRule } from '../rule.ts'
 
@@ -19,7 +19,7 @@ export const interruptingRatingLow = reviewRule({
     const { interrupting_rating: rating } = system.system.battery
     const bank = bankOf(system)
     if (!rating || !bank) return null
-    const least = bank.lithium ? 10_000 : 5_000
+    const least = leastRating(bank)
     if (least <= rating.value) return null
     return {
       say: 'low',

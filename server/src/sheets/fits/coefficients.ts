@@ -1,6 +1,10 @@
-import { symbolIn, type Concept } from '../../records/concepts.ts'
+import { folded, symbolIn, type Concept } from '../../records/concepts.ts'
 import type { Printed } from '../numbers.ts'
 import { has, singles, fit, type Asked, type Fit } from './fit.ts'
+
+/** A cell in the languages of datasheets; the temperature of a cell is none. */
+const perCell =
+  /(?:\b(?:per|pro|je|par|por)|[k°cf)]\s?\/) ?(?:single |einzel)?(?:cellule|celula|celda|cella|cell|cel|zelle)\b(?! ?temp)/
 
 export function coefficients(asked: Asked): readonly Fit[] {
   const { says, words } = asked
@@ -16,7 +20,10 @@ export function coefficients(asked: Asked): readonly Fit[] {
           ? -3
           : 0
   const relative = singles(asked, ['%/K', '%/°C', '%/°F', 'ppm/K'])
-  const volts = singles(asked, ['mV/K', 'mV/°C', 'V/K', 'V/°C'])
+  const isOfCell = perCell.test(folded(`${words} | ${asked.cell.text}`))
+  const volts = singles(asked, ['mV/K', 'mV/°C', 'V/K', 'V/°C']).map((n) =>
+    isOfCell ? { ...n, unit: `${n.unit} per cell` } : n,
+  )
   const amps = singles(asked, ['mA/K', 'mA/°C', 'A/K', 'A/°C'])
   const watts = singles(asked, ['W/K', 'W/°C', 'mW/K', 'mW/°C'])
   const at = (key: string) => `/temperature_coefficients/${key}`

@@ -1,4 +1,4 @@
-import { coldestBattery, frostOf, isProtected } from '../../review/frost.ts'
+import { coldestBattery, frostOf, isInside, isProtected } from '../../review/frost.ts'
 import type { ResolvedSystem } from '../../review/resolved.ts'
 import { said } from '../../review/said.ts'
 import { table } from '../tables/table.ts'
@@ -10,13 +10,11 @@ export function keptRows(system: ResolvedSystem): readonly (readonly string[])[]
   if (!frost) return []
   const { place, kept_above: kept, charge_protection: protection } = system.system.battery
   const warm = kept ? `, kept above ${said(kept)}` : ''
+  const where = isInside(system) ? `inside${warm}` : place ? place.value : 'not given, counts as outside'
   const below = `below ${frost.limit} °C`
   const how = protection?.value === 'heated' ? `heated ${below}` : `charging is cut off ${below}`
   return [
-    [
-      '  kept',
-      `${place ? `${place.value}${warm}` : 'not given, counts as outside'}; coldest ${coldestBattery(system)} °C`,
-    ],
+    ['  kept', `${where}; coldest ${coldestBattery(system)} °C`],
     ['  in the frost', isProtected(system) ? how : `nothing is said to stop charging ${below}`],
   ]
 }
