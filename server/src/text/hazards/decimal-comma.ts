@@ -112,9 +112,12 @@ function readings(typed: string): { text: string; why: Phrase }[] {
   const decimal = { text: plain.replace(/\.(?=\d{3}[.,])/g, '').replace(',', '.') + unit, why: phrase`a decimal point` }
   const thousands = { text: plain.replaceAll(',', '') + unit, why: phrase`the thousands comma left out` }
   if (!/^[-+]?[1-9]\d{0,2}(?:,\d{3})+$/.test(plain)) return commas === 1 ? [decimal] : []
-  // sheets hardly print three decimals
-  return commas === 1 ? [thousands, decimal] : [thousands]
+  // sheets print neither thousandths of a millimetre or a watt nor three decimals
+  return commas === 1 && !ofWholes.test(unit) ? [thousands, decimal] : [thousands]
 }
+
+/** Units that are too small, or too usual, for three decimals. */
+const ofWholes = /^\s*(?:mm|Wh?|g|mAh)$/
 
 function advice([first, second]: readonly Fix[]): Phrase {
   if (!first) return phrase` Write the number without commas.`
