@@ -130,7 +130,7 @@ function foundIn(
   const acceptances = acceptancesIn(file)
   const read = withLoadsInWatts(file, readingFound(file.readFindings), review)
   const rest = severities(
-    withoutConsequences([...withOtherShapes(file, read, settings), ...rulesFound(library, file, review)]),
+    withoutConsequences(file, [...withOtherShapes(file, read, settings), ...rulesFound(library, file, review)]),
   )
   const panel =
     file.kind === 'panel' ? panelFound(file as ReadFile<'panel'>, now, severities, acceptances, reread) : null
