@@ -7,7 +7,7 @@ import type { Entry, MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
 import { phrase } from '../wording/phrase.ts'
 import { reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
-import { nameOf } from './info-at.ts'
+import { fieldName } from './info-at.ts'
 import { isMaybeOneLine, oneLine, type OneLine } from './one-line.ts'
 import { choiceMeant, fieldMeant, type Meant } from './other-words.ts'
 import { plain } from './plain.ts'
@@ -44,7 +44,7 @@ function said({ pointer, typed, place, info, meant, value, line }: Renamed, tree
     return finding(
       reading.otherWord,
       { pointer, span: node.span },
-      phrase`${nameOf(info)} "${typed}" is read as ${value!}.`,
+      phrase`${fieldName(info)} "${typed}" is read as ${value!}.`,
       {
         corrections: [{ pointer, text: value!, why: phrase`the word of the schema`, certainty: 'same', edits }],
       },
@@ -69,7 +69,7 @@ function inPlaceOf(
 ): Finding {
   const { sides, node: meant } = line
   const text = isJson(tree) ? JSON.stringify(plain(meant, new Set())) : line.text
-  const sentence = sides ? aFieldEach(sides) : phrase`${nameOf(info)} "${typed}" is read as ${line.text}.`
+  const sentence = sides ? aFieldEach(sides) : phrase`${fieldName(info)} "${typed}" is read as ${line.text}.`
   return finding(sides ? reading.wrongKind : reading.otherWord, { pointer, span }, sentence, {
     severity: 'information',
     corrections: [

@@ -4,6 +4,7 @@ import type { ResolvedArray, ResolvedSystem } from '../resolved.ts'
 import { obstacle, voltageNeeded, wiringsThatWork } from '../rewire.ts'
 import { elsewhere, placeOf } from '../rule.ts'
 import { isUniform, stringVocHot } from '../strings.ts'
+import { said } from '../said.ts'
 import { reviewRule } from '../rule.ts'
 
 export const stringVoltageLow = reviewRule({
@@ -14,7 +15,7 @@ export const stringVoltageLow = reviewRule({
     'headroom of 1 V to run is common practice, no source; loaded, the voltage at maximum power counts and, to start, the open-circuit voltage, both by the sheet’s coefficients',
   messages: {
     tooLittle: '; the controller needs {run}',
-    startsLater: ', open {open}; the controller starts only at {start}',
+    startsLater: ' (open {open}); the controller starts at {start} (battery + {above})',
     littleAbove: ', only {voltage} above the {run} that the controller needs',
     noString: '; no string of these panels suits this controller',
     longer: '. {series} in series give {hot} ({cold} at {coldest}){obstacle}',
@@ -39,7 +40,7 @@ export const stringVoltageLow = reviewRule({
           : !starts
             ? {
                 say: 'startsLater',
-                with: { open: figure(open, 'V'), start: figure(needed.start, 'V') },
+                with: { open: figure(open, 'V'), start: figure(needed.start, 'V'), above: said(above) },
               }
             : { say: 'littleAbove', with: { voltage: figure(vmp - needed.run, 'V'), run: figure(needed.run, 'V') } }
       return [
