@@ -1,9 +1,7 @@
 import type { Found } from '../findings/found.ts'
-import { formatNumber } from '../quantities/format.ts'
-import { readQuantity } from '../quantities/read.ts'
 import { reading } from '../records/facts.ts'
 import type { ReadFile } from '../records/read-file.ts'
-import { bankOf } from '../review/bank.ts'
+import { amperesInWatts } from '../review/amperes-in-watts.ts'
 import { nodeAtPointer } from '../text/tree-queries.ts'
 import { phrase } from '../wording/phrase.ts'
 import type { Review } from './review.ts'
@@ -14,17 +12,13 @@ import { whole } from './sentences.ts'
  * alternating voltage is not that of the battery, so that there nothing is offered.
  */
 export function withLoadsInWatts({ tree }: ReadFile, found: readonly Found[], review: Review | null): readonly Found[] {
-  const voltage = review && bankOf(review.system)?.voltage
-  if (!voltage) return found
   return found.map((one) => {
-    if (one.rule.id !== reading.wrongDimension.id || !/^\/(?:loads|other_sources)\/\d+\/power$/.test(one.pointer))
-      return one
+    const isLoad = one.rule.id === reading.wrongDimension.id && /^\/loads\/\d+\/power$/.test(one.pointer)
     const typed = textAt(one.pointer)
-    const amperes = readQuantity(typed, 'current').quantity?.value
-    if (amperes === undefined) return one
+    const meant = isLoad && review ? amperesInWatts(typed, review.system) : null
+    if (!meant) return one
     if (textAt(one.pointer.replace(/power$/, 'supply')) === 'ac') return { ...one, fixes: [] }
-    const watts = `${formatNumber(amperes * voltage, 3)} W`
-    const said = whole(phrase`${typed} is a current; a power belongs here (${watts} at ${formatNumber(voltage, 3)} V).`)
+    const said = whole(phrase`${typed} is a current; a power belongs here (${meant.power} at ${meant.voltage}).`)
     return { ...one, claim: said, sentence: said }
   })
 
