@@ -1,6 +1,7 @@
-import { readFileSync } from 'node:fs'
+import { spawnSync } from 'node:child_process'
+import { cpSync, readFileSync, readdirSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { scratch, wattproof } from './run.ts'
+import { program, scratch, wattproof } from './run.ts'
 
 const readme = readFileSync('README.md', 'utf8')
 const fenced = [...readme.matchAll(/^ *```(\w*)\n([^]*?)^ *```$/gm)].map(([, language = '', text = '']) => ({
@@ -32,6 +33,21 @@ test('what the tour shows is what the command line prints', () => {
         line,
       ).toBe(true)
     }
+  }
+})
+
+test('a command in the running text can be copied, too, if it has no place for a name', () => {
+  const folder = scratch()
+  cpSync('samples', `${folder}/samples`, { recursive: true })
+  cpSync('samples/library/panels', `${folder}/panels`, { recursive: true })
+  const inText = [...readme.matchAll(/`wattproof ([^`]+)`/g)].map(([, args = '']) => args)
+  const whole = inText.filter((args) => !/[A-Z]{4,}|^serve/.test(args))
+  expect(whole.length).toBeGreaterThanOrEqual(7)
+  for (const args of whole) {
+    const run = spawnSync(`node ${program} ${args}`, { cwd: folder, shell: true, encoding: 'utf8' })
+    // 1 says that there are findings: a record that was only begun lacks its ratings
+    expect(run.status, `${args}: ${run.stderr}`).toBeLessThanOrEqual(args.includes('--from panels.csv') ? 1 : 0)
+    expect(readdirSync(folder)).toEqual(expect.arrayContaining(args.match(/(?<=-o |> )[\w.]+(?=$)/g) ?? []))
   }
 })
 

@@ -58,6 +58,18 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
     await here.picture('fixed')
   })
 
+  test('what the lines of the exemplary record are worth is inside the window', async () => {
+    const exemplary = await window.open('tern-110.panel.yaml')
+    const worth = [/per cell\s0\.614/, /2\.63\sUSD\/W/, /171\sW\/m2/, /30\.6\sW\/kg/, /hot cell\s90/]
+    for (const one of worth) await window.line(exemplary, one).waitFor()
+    await here.picture('exemplary')
+    const edge = (await exemplary.locator('.minimap').boundingBox())!.x
+    for (const one of worth) {
+      const { x, width } = (await window.line(exemplary, one).locator('> span').boundingBox())!
+      expect(x + width, String(one)).toBeLessThan(edge)
+    }
+  })
+
   test('plain YAML syntax is reported too, where no other extension does', async () => {
     const broken = await window.open('comma-in-braces.panel.yaml')
     await window.squiggle(broken, 'error').waitFor()
