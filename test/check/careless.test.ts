@@ -53,7 +53,12 @@ test.each([
   [boat, 'fuse: 100 A', 'breaker: 100 A'],
   [boat, 'name: fridge, power: 45 W', 'name: fridge, watts: 45 W'],
   [boat, 'autonomy: 2 days', 'autonomy_days: 2'],
+  [boat, 'kind: boat', 'type: boat'],
+  [panel, 'construction: flexible', 'type: flexible'],
+  [boat, '- id: bimini\n    size', '- name: bimini\n    size'],
   // another word
+  [panel, 'surface: ETFE', 'surface: ETFE film'],
+  [boat, 'supply: ac', 'supply: inverter'],
   [boat, 'kind: boat', 'kind: yacht'],
   [boat, 'mounting: standoff', 'mounting: rails'],
   [boat, 'mounting: canvas', 'mounting: zip'],
@@ -157,6 +162,23 @@ test('what a fix leaves is said with the numbers that it leaves', () => {
   const text = right.replace('1050 mm', '46.9').replace('560 mm', '28.9')
   const printed = findings(panel, text).find(({ rule }) => rule === 'efficiency-printed')
   expect(printed?.message).toMatch(/disagrees with 13\.2 % from Pmax 115 W, 46\.9 in by 28\.9 in/)
+})
+
+test.each([
+  [
+    'size: { length',
+    'size { length',
+    'The colon after size is missing: write size: { length: 1190 mm, width: 540 mm, thi....',
+  ],
+  [
+    'cells: { technology',
+    'cells{ technology',
+    'The colon after cells is missing: write cells: { technology: mono, in_series: 36, pa....',
+  ],
+])('%j without its colon, %j, is one finding', (from, to, message) => {
+  const { text, right, found } = typed(tern, from, to)
+  expect(found.map((one) => one.message)).toEqual([message])
+  expect(applyEdits(text, found[0]!.corrections[0]!.edits)).toBe(right)
 })
 
 test('a wire gauge with its number sign keeps the rest of its line', () => {

@@ -170,3 +170,21 @@ test('lines that are made comments in a form and taken out again leave it as it 
   await client.notify('textDocument/didSave', { textDocument: { uri: form } })
   expect(serious(await client.pull(form))).toEqual(before)
 })
+
+test('files that are not open are looked at when nobody types, for one of them can take a while', async () => {
+  folder = folderOf(library)
+  client = await startServer({ folders: [folder.uri] })
+  const panel = folder.uriOf('panels/knot-70.panel.yaml')
+  await client.open(panel, '')
+  await client.pull(panel)
+  const typed = await typist(client, panel)
+  await typed.key('f')
+  let isAnswered = false
+  const report = client.request('workspace/diagnostic', { previousResultIds: [] }).then(() => (isAnswered = true))
+  for (const key of 'ormat: 1') {
+    await typed.key(key)
+    await new Promise((resolve) => setTimeout(resolve, 100))
+    expect(isAnswered).toBe(false)
+  }
+  await report
+})

@@ -13,6 +13,8 @@ import type { Session } from './session.ts'
 const patience = 150
 /** How long a workspace report may keep other requests waiting [ms]. */
 const slice = 10
+/** How long nobody must have typed before files that are not open are looked at [ms]: one of them can take a while. */
+const rest = 500
 
 export async function documentReport(
   session: Session,
@@ -59,6 +61,8 @@ export async function newsOf(session: Session, previous: ReadonlyMap<string, str
     const uri = session.uriOf(path)
     present.add(uri)
     if (session.isOpen(path) || session.isBesides(path)) continue
+    while (session.typing.wasWithin(rest) && !token.isCancellationRequested)
+      await new Promise((resolve) => setTimeout(resolve, 50))
     if (Date.now() - since > slice) {
       await new Promise((resolve) => setTimeout(resolve, 0))
       since = Date.now()

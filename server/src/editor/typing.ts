@@ -17,13 +17,17 @@ export function createTyping(ended: (path: string) => void) {
   const texts = new Map<string, string>()
   const edited = new Map<string, { readonly end: number; readonly timer: ReturnType<typeof setTimeout> }>()
   const holding = new Set<string>()
+  let last = -Infinity
 
   return {
+    /** Whether a file was edited so many milliseconds ago, or fewer. */
+    wasWithin: (time: number) => Date.now() - last < time,
     opened: (path: string, text: string) => void texts.set(path, text),
     changed(path: string, text: string) {
       const before = texts.get(path)
       texts.set(path, text)
       if (before === undefined || before === text) return
+      last = Date.now()
       stop(path)
       holding.delete(path)
       edited.set(path, { end: editEnd(before, text), timer: setTimeout(() => rest(path), patience) })

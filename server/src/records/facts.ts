@@ -69,12 +69,7 @@ export const reading = {
     si,
   ),
   missingUnit: fact('missing-unit', 'error', 'A number without a unit could mean anything.', si),
-  twoNumbers: fact(
-    'two-numbers',
-    'error',
-    'A field holds one value; a second would be dropped silently.',
-    schema,
-  ),
+  twoNumbers: fact('two-numbers', 'error', 'A field holds one value; a second would be dropped silently.', schema),
   ambiguousComma: fact(
     'ambiguous-comma',
     'error',

@@ -26,18 +26,26 @@ export const plainly = (word: string): string =>
  * @param taken  keys that stand in the group already
  */
 export function fieldMeant({ key, value }: Entry, group: FieldInfo, taken: ReadonlySet<string>): Meant | null {
+  // a group on one line without its colon
+  if (/[{}]/.test(key)) return null
   const free = (group.fields ?? []).filter((field) => !taken.has(field.key))
   const [, name, unit] = /^(.+[^_ ([])[_ ([]([A-Za-z%²]{1,5})[)\]]?$/.exec(key) ?? []
   const field = name === undefined ? null : (free.find((one) => one.key === plainly(name)) ?? named(name, free, group))
   const found = field?.kind && unit ? unitOfKind(unit, field.kind) : null
   if (!field || !found || value?.kind !== 'scalar') {
     const whole = isSide(key, value, free) ?? named(key, free, group)
-    return whole && { field: whole }
+    return whole && suits(key, value, whole) ? { field: whole } : null
   }
   const read = readQuantity(value.text, field.kind!, field.unit ? { unit: field.unit } : {}).quantity
   if (read && !read.unitDefaulted) return { field }
   return found.symbol === field.unit ? { field } : { field, value: `${value.text} ${found.symbol}` }
 }
+
+/** What a type is, its value says: `type: flexible` is the construction, `type: mono` is not. */
+const suits = (key: string, value: Entry['value'], field: FieldInfo): boolean =>
+  !/^type$/i.test(key) ||
+  (value?.kind === 'scalar' &&
+    (field.choices?.some((choice) => choice.value === value.text) || choiceMeant(value.text, field) !== null))
 
 /** Sheets call the thickness the height; more than the thickness of a panel is a side. */
 function isSide(key: string, value: Entry['value'], free: readonly FieldInfo[]): FieldInfo | undefined {
@@ -66,5 +74,12 @@ export function choiceMeant(typed: string, { choices = [] }: FieldInfo): string 
   const values = choices.map(({ value }) => value)
   if (values.includes(typed)) return null
   const word = plainly(typed)
-  return values.find((value) => plainly(value) === word) ?? synonymOf(word, values)
+  return values.find((value) => plainly(value) === word) ?? synonymOf(word, values) ?? onlyIn(word, values)
+}
+
+/** `ETFE film`: the one choice that is a word of it. */
+function onlyIn(word: string, values: readonly string[]): string | null {
+  const words = word.split('_')
+  const found = values.filter((value) => value !== 'other' && words.includes(plainly(value)))
+  return words.length <= 3 && !words.includes('no') && !words.includes('not') && found.length === 1 ? found[0]! : null
 }

@@ -49,6 +49,7 @@ const ofPanels: Readonly<Record<string, readonly string[]>> = {
   hjt: ['heterojunction', 'shj'],
   'a-si': ['amorphous'],
   cigs: ['cis'],
+  construction: ['type', 'build'],
   flexible: ['semi_flexible', 'bendable'],
   folding: ['foldable', 'portable'],
   rigid: ['framed'],
@@ -56,6 +57,7 @@ const ofPanels: Readonly<Record<string, readonly string[]>> = {
 }
 
 const ofBatteriesAndControllers: Readonly<Record<string, readonly string[]>> = {
+  chemistry: ['type', 'battery_type'],
   lifepo4: ['lfp', 'lithium_iron_phosphate', 'life_po4'],
   flooded: ['lead_acid', 'wet'],
   agm: ['absorbent_glass_mat'],
@@ -72,6 +74,8 @@ const ofBatteriesAndControllers: Readonly<Record<string, readonly string[]>> = {
 }
 
 const ofSystems: Readonly<Record<string, readonly string[]>> = {
+  id: ['name', 'label'],
+  kind: ['type'],
   boat: ['yacht', 'sailboat', 'sailing_boat', 'motorboat', 'ship'],
   vehicle: ['van', 'camper', 'campervan', 'camper_van', 'motorhome', 'rv', 'truck', 'caravan'],
   cabin: ['house', 'hut', 'cottage', 'home', 'shed'],
@@ -80,7 +84,7 @@ const ofSystems: Readonly<Record<string, readonly string[]>> = {
   standoff: ['spacers', 'standoffs', 'stand_off', 'raised', 'rail', 'rails', 'feet'],
   'open rack': ['rack', 'pole', 'arch', 'gantry', 'stand', 'ground_mount'],
   dc: ['12_v', '24_v', '48_v', '12v', '24v', '48v', '12_v_dc', '24_v_dc'],
-  ac: ['110_v', '120_v', '230_v', '240_v', '110v', '120v', '230v', '240v', '230_v_ac', 'mains'],
+  ac: ['110_v', '120_v', '230_v', '240_v', '110v', '120v', '230v', '240v', '230_v_ac', 'mains', 'inverter'],
   in_parallel: ['parallel', 'strings', 'batteries_in_parallel', 'panels_in_parallel', 'strings_in_parallel'],
   count: ['qty', 'quantity', 'number', 'pieces', 'pcs'],
   fuse: ['breaker', 'main_fuse', 'fuse_rating'],

@@ -57,8 +57,8 @@ export function unknownFields(
 type Placed = Unknown & { readonly home: Home }
 
 function misplacedFields(run: readonly Placed[]): Finding {
-  const [{ entry, group, home }] = run as [Placed]
-  const [here, there] = [placeOf(group), placeOf(home)]
+  const [{ entry, map, group, home }] = run as [Placed]
+  const [here, there] = [placeOf(group, map), placeOf(home)]
   const names = run.map((one) => one.entry.key)
   const sentence =
     names.length === 1
@@ -70,8 +70,10 @@ function misplacedFields(run: readonly Placed[]): Finding {
   })
 }
 
-const placeOf = (group: { readonly key: string } | null) =>
-  group?.key ? phrase`under ${group.key}` : phrase`at the left margin`
+function placeOf(group: { readonly key: string } | null, map?: MapNode): Phrase {
+  const name = group?.key || (map && listOf(map))
+  return name ? phrase`under ${name}` : phrase`at the left margin`
+}
 
 function someOf(names: readonly string[]): Phrase {
   return names.length <= 3
@@ -91,7 +93,7 @@ function misspeltField(
   const near = nearest(key, free)
   const homes = near ? null : homesOf(key, root)
   if (homes) {
-    const sentence = phrase`${key} is ${placeOf(group)}; it belongs ${homes}.`
+    const sentence = phrase`${key} is ${placeOf(group, map)}; it belongs ${homes}.`
     return { finding: finding(reading.misplacedField, place, sentence), meant: [] }
   }
   const mean = near ? phrase` Did you mean ${near}?` : ''

@@ -1,6 +1,8 @@
 import { phrase } from '../../wording/phrase.ts'
-import { childPointer } from '../pointer.ts'
-import type { SyntaxProblem } from '../tree.ts'
+import { lineAround } from '../lines.ts'
+import { childPointer, parentPointer } from '../pointer.ts'
+import { entriesOf } from '../tree-queries.ts'
+import type { Entry, SyntaxProblem, Tree } from '../tree.ts'
 import { hazard, yamlSource, type Hazard, type HazardRule } from './hazard.ts'
 import { strays, withoutColon, type Stray } from './strays.ts'
 
@@ -13,6 +15,7 @@ export const missingColon: HazardRule = {
     ...strays(tree).flatMap((stray) =>
       stray.kind === 'no-colon' ? [joined(stray)] : stray.kind === 'bare' ? [bare(stray)] : [],
     ),
+    ...entriesOf(tree).flatMap(({ entry }) => beforeBrace(tree, entry)),
     ...tree.problems.flatMap(strayText),
   ],
 }
@@ -44,6 +47,34 @@ function joined({ entry, map }: Stray): Hazard {
       },
     ],
   })
+}
+
+/** `noct { temperature: 46 °C }`: a group on one line without its colon, which YAML takes for a name. */
+function beforeBrace({ text }: Tree, { key, keySpan, pointer }: Entry): Hazard[] {
+  const [, name, joint = ''] = /^([A-Za-z_][\w-]*)( *)\{/.exec(key) ?? []
+  if (name === undefined) return []
+  const start = keySpan.start + name.length
+  const { end } = lineAround(text, start)
+  const group = text.slice(start + joint.length, end).trimEnd()
+  const own = childPointer(parentPointer(pointer), name)
+  const short = group.length <= 40 ? group : `${group.slice(0, 37)}...`
+  return [
+    hazard({
+      message: phrase`The colon after ${name} is missing: write ${name}: ${short}.`,
+      pointer: own,
+      span: keySpan,
+      swallows: [pointer, own],
+      explains: [{ start: keySpan.start, end }],
+      fixes: [
+        {
+          edits: [{ span: { start, end: start + joint.length }, text: ': ' }],
+          why: phrase`a colon after the name`,
+          certainty: 'same',
+          text: group,
+        },
+      ],
+    }),
+  ]
 }
 
 function bare({ entry, map }: Stray): Hazard {

@@ -14,7 +14,9 @@ interface TextHazard extends Omit<HazardRule, 'find'> {
 export function textHazard({ damaged, message, better, ...facts }: TextHazard): HazardRule {
   const find = (tree: Tree): Hazard[] =>
     inventory(tree).scalars.flatMap((node) =>
-      node.style === 'plain' && damaged.test(node.text) && !isMerge(node) ? [found(tree, node)] : [],
+      node.style === 'plain' && damaged.test(node.text) && !isMerge(node) && !isBehindBrace(node)
+        ? [found(tree, node)]
+        : [],
     )
   const found = (tree: Tree, node: ScalarNode): Hazard => {
     const guess = better(node.text)
@@ -34,3 +36,6 @@ export function numberBehind(sign: RegExp, text: string): string | null {
 }
 
 const isMerge = ({ pointer }: ScalarNode) => pointer.endsWith('/<<')
+
+/** `size { length: 1190 mm }`: what is wrong there is the name, which is reported. */
+const isBehindBrace = ({ pointer }: ScalarNode) => /\{[^/]*$/.test(pointer)
