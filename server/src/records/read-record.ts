@@ -177,7 +177,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
 
   /** `1C`, `C/5`, `0.2 C10`: a multiple of the capacity of the battery around it. */
   function chargeRate(node: ScalarNode): Measure | undefined {
-    const [, times, part] = /^(?:(\d*\.?\d+) ?C(?:\d+)?|C ?\/ ?(\d+))$/.exec(node.text) ?? []
+    const [, times, part] = /^(?:(\d+(?:\.\d+)?|\.\d+) ?C(?:\d+)?|C ?\/ ?(\d+))$/.exec(node.text) ?? []
     const rate = part ? 1 / Number(part) : Number(times)
     const battery = parentPointer(parentPointer(node.pointer))
     const amount = nodeAtPointer(context.tree, `${battery}/capacity/amount`)

@@ -108,7 +108,8 @@ function misspeltField(
 }
 
 /** The list that a group is an item of: `loads`. */
-const listOf = ({ pointer }: MapNode) => /([^/]+)\/\d+$/.exec(pointer)?.[1]
+const listOf = ({ pointer }: MapNode) =>
+  /^\d+$/.test(pointer.split('/').at(-1)!) ? pointer.split('/').at(-2) : undefined
 
 /** Where a key is known, at the top or in the groups there: `under stc or noct`. */
 function homesOf(key: string, root: FieldInfo): Phrase | null {

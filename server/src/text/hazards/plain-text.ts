@@ -38,4 +38,4 @@ export function numberBehind(sign: RegExp, text: string): string | null {
 const isMerge = ({ pointer }: ScalarNode) => pointer.endsWith('/<<')
 
 /** `size { length: 1190 mm }`: what is wrong there is the name, which is reported. */
-const isBehindBrace = ({ pointer }: ScalarNode) => /\{[^/]*$/.test(pointer)
+const isBehindBrace = ({ pointer }: ScalarNode) => pointer.slice(pointer.lastIndexOf('/')).includes('{')
