@@ -11,6 +11,7 @@ import { clientOf, type Client } from './client.ts'
 import { addFeatures } from './features.ts'
 import { addPictures } from './add-pictures.ts'
 import { addSheet } from './add-sheet.ts'
+import { addTables } from './add-tables.ts'
 import type { Pictures } from './pictures.ts'
 import type { Files } from './files.ts'
 import { diagnostics } from './handlers/diagnostics.ts'
@@ -56,6 +57,7 @@ export function serve(
     addChanges(connection, session)
     addPictures(connection, session, () => loadPictures(client.options.pictures))
     addSheet(connection, session)
+    addTables(connection, session)
     return { capabilities: capabilitiesFor(client), serverInfo: { name: 'wattproof', version } }
   })
   connection.onRequest(skeletonRequest, ({ kind }: SkeletonParams): SkeletonResult => {
