@@ -22,7 +22,7 @@ test('the extension is woken by YAML, JSON and libraries, not by every window', 
 
 test('it claims no language and no schema, so that other YAML extensions go on working', () => {
   const contributed = Object.keys(manifest.contributes).sort()
-  expect(contributed).toEqual(['commands', 'configuration', 'configurationDefaults', 'menus'])
+  expect(contributed).toEqual(['commands', 'configuration', 'configurationDefaults', 'menus', 'walkthroughs'])
 })
 
 test('it is typed against the oldest editor that it promises to run in', () => {

@@ -33,16 +33,18 @@ export type LoadPictures = (address: string | undefined) => Pictures
  *
  * @param own     how this host reads files itself, for clients that do not offer to
  * @param makeSheets  what reads datasheets for a client; null where nothing can
+ * @param rulePage  address of the page of a rule, with `{rule}` where its id goes; null where only the client has one
  * @param loadPictures  loads the program that draws, once, when it is first asked for
  */
 export function serve(
   connection: Connection,
   own: Files | null,
   makeSheets: (client: Client) => Sheets | null,
+  rulePage: string | null,
   loadPictures: LoadPictures,
 ): void {
   connection.onInitialize((params) => {
-    const client = clientOf(params)
+    const client = clientOf(params, rulePage)
     const session = createSession(
       connection,
       client,

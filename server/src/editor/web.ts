@@ -23,7 +23,7 @@ self.addEventListener('unhandledrejection', ({ reason }) => {
 })
 
 const connection = createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker))
-serve(connection, null, sheetsOf, loadPictures)
+serve(connection, null, sheetsOf, null, loadPictures)
 
 function sheetsOf({ options: { sheetReader } }: Client): Sheets | null {
   if (sheetReader === undefined) return null
