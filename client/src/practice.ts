@@ -1,6 +1,6 @@
 import {
   DiagnosticSeverity,
-  Disposable,
+  type Disposable,
   Uri,
   commands,
   languages,

@@ -63,7 +63,7 @@ describe.skipIf(missing)(missing ?? 'the first minutes', () => {
     await window.command('Wattproof: Show the Page of a Rule')
     await option(/^voc-below-vmp.*at the cursor/).waitFor()
     await here.page.keyboard.press('Enter')
-    await shownPage('An open circuit')
+    await shownPage('A panel gives its highest voltage')
     await here.picture('rule-page')
     await here.page.keyboard.press('Control+W')
     await window.command('View: Focus First Editor Group')
@@ -82,8 +82,9 @@ describe.skipIf(missing)(missing ?? 'the first minutes', () => {
   })
 
   test('the records are shown as a table', async () => {
+    await window.open('tern-110.panel.yaml')
     await window.command('Wattproof: Show Table of Records')
-    await option('Panels').waitFor()
+    await option(/^Panels$/).waitFor()
     await here.page.keyboard.press('Enter')
     await window.tab('Preview panel records').waitFor()
     await shownPage('tern-110.panel.yaml')
@@ -98,7 +99,7 @@ describe.skipIf(missing)(missing ?? 'the first minutes', () => {
     await window.open('new.csv')
     await window.command('Wattproof: New Records from a Table')
     await dialog('new.csv')
-    await option('Panels').waitFor()
+    await option(/^Panels$/).waitFor()
     await here.page.keyboard.press('Enter')
     const made = join(here.folder, 'library/panels/knot-70.panel.yaml')
     await expect.poll(() => existsSync(made), { timeout: 10_000 }).toBe(true)

@@ -1,6 +1,7 @@
 import { appendFileSync, lstatSync, mkdirSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs'
 import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
+import { createSupportsHyperlinks } from 'supports-hyperlinks'
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
 import { knownToGit } from './git/known.ts'
 import { runGit } from './git/run.ts'
@@ -24,6 +25,8 @@ const program = dirname(file)
 /** Escapes only for a terminal that wants them; FORCE_COLOR is for continuous integration that shows colours. */
 const colour = !env.NO_COLOR && ((env.FORCE_COLOR ?? '0') !== '0' || (stdout.isTTY && env.TERM !== 'dumb'))
 
+const width = stdout.columns || Number(env.COLUMNS) || 0
+
 const disk: Disk = {
   real: (path) => realpathSync.native(path).replaceAll('\\', '/'),
   about: (path) => statSync(path),
@@ -39,7 +42,9 @@ const world: World = {
   home: dirname(program),
   today: dayOf(new Date()),
   colour,
-  width: stdout.columns || Number(env.COLUMNS) || 100,
+  links: colour && stdout.isTTY && createSupportsHyperlinks(stdout),
+  width: width || 100,
+  hasWidth: width > 0,
   out: (text) => {
     stdout.write(text)
   },
