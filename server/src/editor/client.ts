@@ -1,9 +1,11 @@
 import type { ClientCapabilities, InitializeParams } from 'vscode-languageserver'
+import { languageOf, type Language } from '../wording/bundle.ts'
 import type { InitializationOptions } from './protocol.ts'
 
 /** What the client can do, as far as an answer depends on it. */
 export interface Client {
   readonly options: InitializationOptions
+  readonly language: Language
   readonly markdown: boolean
   /** Asks for findings, and asks again when it is asked to. */
   readonly pull: boolean
@@ -28,7 +30,7 @@ export interface Client {
 
 /** @param ownRulePage  address of the page of a rule that the host of this server has, with `{rule}` where its id goes */
 export function clientOf(
-  { capabilities, initializationOptions }: InitializeParams,
+  { capabilities, initializationOptions, locale }: InitializeParams,
   ownRulePage: string | null,
 ): Client {
   const { textDocument: text, workspace }: ClientCapabilities = capabilities
@@ -38,6 +40,7 @@ export function clientOf(
   const edits = workspace?.workspaceEdit
   return {
     options,
+    language: languageOf(options.language ?? locale),
     markdown: formats.includes('markdown'),
     // a client that cannot be asked to pull again would keep findings that another file has made stale
     pull: text?.diagnostic !== undefined && workspace?.diagnostics?.refreshSupport === true,

@@ -6,7 +6,7 @@ import type { Entry, MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
 import { phrase } from '../wording/phrase.ts'
 import { reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
-import { nameOf } from './info-at.ts'
+import { fieldName } from './info-at.ts'
 import { choiceMeant, fieldMeant, type Meant } from './other-words.ts'
 import { hasSides, mapOfSides, sidesIn, type Side } from './sides.ts'
 import { schemas } from './schemas.generated.ts'
@@ -41,7 +41,7 @@ function said({ pointer, typed, place, info, meant, value, sides }: Renamed, tre
     return finding(
       reading.otherWord,
       { pointer, span: node.span },
-      phrase`${nameOf(info)} "${typed}" is read as ${value!}.`,
+      phrase`${fieldName(info)} "${typed}" is read as ${value!}.`,
       {
         corrections: [{ pointer, text: value!, why: phrase`the word of the schema`, certainty: 'same', edits }],
       },

@@ -13,7 +13,7 @@ import type { MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
 import { quantityFacts, reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
 import type { Field, Measure } from './field.ts'
-import { nameOf } from './info-at.ts'
+import { fieldName } from './info-at.ts'
 import { scalarValue } from './plain.ts'
 import { schemas } from './schemas.generated.ts'
 import { sidesIn } from './sides.ts'
@@ -104,7 +104,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   /** A date that is not written as one is reported by the schema. */
   function date(f: FieldInfo, node: ScalarNode): Field<string> | undefined {
     if (isDay(node.text)) return text(node)
-    const message = phrase`${nameOf(f)} ${node.text} is not a day of the calendar.`
+    const message = phrase`${fieldName(f)} ${node.text} is not a day of the calendar.`
     if (written.test(node.text)) findings.push(finding(reading.wrongText, node, message))
     return undefined
   }

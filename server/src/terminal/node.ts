@@ -11,6 +11,7 @@ import { dayOf } from '../records/dates.ts'
 import { hashes } from './hashes.ts'
 import { slashed } from './paths.ts'
 import { writeAside } from './write-aside.ts'
+import type { Bundle } from '../wording/bundle.ts'
 import { checkShare } from './check-all.ts'
 import type { FileReport } from './file-report.ts'
 import { createProgress } from './progress.ts'
@@ -43,6 +44,8 @@ const world: World = {
   today: dayOf(new Date()),
   colour,
   links: colour && stdout.isTTY && createSupportsHyperlinks(stdout),
+  words: (language) =>
+    language === 'en' ? undefined : (require(join(program, 'languages', `${language}.js`)) as Bundle),
   width: width || 100,
   hasWidth: width > 0,
   out: (text) => {
