@@ -21,4 +21,7 @@ export const commandNames = [
   'fixAll',
 ] as const
 
-export type CommandName = (typeof commandNames)[number]
+type CommandName = (typeof commandNames)[number]
+
+/** What each command does, with what a menu or a keybinding hands it. */
+export type Run = Readonly<Record<CommandName, (argument: unknown) => unknown>>

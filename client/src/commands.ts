@@ -1,6 +1,7 @@
 import { Uri, commands, type ExtensionContext } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
 import type { Beside } from './beside.ts'
+import type { Run } from './command-names.ts'
 import { newClimateFromWeather } from './new-climate.ts'
 import { newFromSheet } from './new-from-sheet.ts'
 import { newLibrary } from './new-library.ts'
@@ -10,11 +11,10 @@ import { openPracticeRecord } from './practice.ts'
 import { reviewSystem } from './review-system.ts'
 import { showRule } from './rule-page.ts'
 import { savePage } from './save-page.ts'
-import type { Session } from './session.ts'
 import { saveTable, showTable } from './tables.ts'
 
 /** What each command does. An argument is what a menu hands over: a file or a folder. */
-export function commandsOf(context: ExtensionContext, client: BaseLanguageClient, beside: Beside): Session['run'] {
+export function commandsOf(context: ExtensionContext, client: BaseLanguageClient, beside: Beside): Run {
   const begin = (kind: string) => (folder: unknown) => newRecord(client, kind, uri(folder))
   return {
     newPanelRecord: begin('panel'),

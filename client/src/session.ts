@@ -2,16 +2,16 @@ import { Uri, extensions, window, type ExtensionContext } from 'vscode'
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient'
 import { recordGlobs, schemes, type InitializationOptions } from '../../server/src/editor/protocol.ts'
 import { createBeside } from './beside.ts'
-import type { CommandName } from './command-names.ts'
+import type { Run } from './command-names.ts'
 import { commandsOf } from './commands.ts'
 import { answerFiles } from './library-files.ts'
 import { answerPages } from './pages.ts'
 import { showSummary } from './summary.ts'
 import { showReferences } from './show-references.ts'
 
-/** What the entry can do once the language server is there: each command takes what a menu or a keybinding hands it. */
+/** What the entry can do once the language server is there. */
 export interface Session {
-  readonly run: Readonly<Record<CommandName, (argument: unknown) => unknown>>
+  readonly run: Run
 }
 export type StartSession = (context: ExtensionContext) => Promise<Session>
 
