@@ -56,6 +56,8 @@ interface Start {
   readonly settings?: unknown
   readonly initializationOptions?: unknown
   readonly args?: readonly string[]
+  /** The program that runs it. */
+  readonly node?: string
 }
 
 export type Client = Awaited<ReturnType<typeof startServer>>
@@ -67,8 +69,9 @@ export async function startServer({
   settings = {},
   initializationOptions,
   args = [program, '--stdio'],
+  node = process.execPath,
 }: Start = {}) {
-  const child = spawn(process.execPath, args, { stdio: ['pipe', 'pipe', 'inherit'] })
+  const child = spawn(node, args, { stdio: ['pipe', 'pipe', 'inherit'] })
   const connection = createMessageConnection(
     new StreamMessageReader(child.stdout),
     new StreamMessageWriter(child.stdin),
