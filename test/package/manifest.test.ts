@@ -3,6 +3,7 @@ import { expect, test } from 'vitest'
 import { commandNames } from '../../client/src/command-names.ts'
 
 interface Manifest {
+  readonly version: string
   readonly activationEvents: readonly string[]
   readonly engines: { readonly vscode: string }
   readonly devDependencies: Readonly<Record<string, string>>
@@ -28,6 +29,12 @@ test('it claims no language and no schema, so that other YAML extensions go on w
 
 test('it is typed against the oldest editor that it promises to run in', () => {
   expect(`^${manifest.devDependencies['@types/vscode']}`).toBe(manifest.engines.vscode)
+})
+
+test('the changelog has a section of this version, with its date', () => {
+  const sections = [...readFileSync('CHANGELOG.md', 'utf8').matchAll(/^## \[(.+)\](?: - (\d{4}-\d\d-\d\d))?$/gm)]
+  expect(sections.map(([, name, date]) => [name, date !== undefined])).toContainEqual([manifest.version, true])
+  expect(sections[0]![1]).toBe('Unreleased')
 })
 
 test('the programs are bundles, so that nothing else has to be installed', () => {
