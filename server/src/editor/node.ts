@@ -2,6 +2,7 @@ import { createConnection } from 'vscode-languageserver/node'
 import { join } from 'node:path'
 import { createSheets } from '../reader/kept.ts'
 import type { Pictures } from './pictures.ts'
+import { inTurn } from './in-turn.ts'
 import { nodeFiles } from './node-files.ts'
 import { serve } from './server.ts'
 
@@ -12,7 +13,7 @@ const transport = /^--(stdio|node-ipc|(socket|pipe)(=|$))/
 if (process.argv.some((argument) => transport.test(argument))) {
   const sheets = createSheets(join(__dirname, 'sheet-reader.js'), { cache: true, env: process.env })
   serve(
-    createConnection(),
+    createConnection({ messageStrategy: inTurn() }),
     nodeFiles,
     () => sheets,
     () => require(join(__dirname, 'pictures.js')) as Pictures,
