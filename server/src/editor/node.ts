@@ -1,6 +1,8 @@
 import { createConnection } from 'vscode-languageserver/node'
 import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { createSheets } from '../reader/kept.ts'
+import type { Bundle } from '../wording/bundle.ts'
 import type { Pictures } from './pictures.ts'
 import { inTurn } from './in-turn.ts'
 import { nodeFiles } from './node-files.ts'
@@ -16,7 +18,9 @@ if (process.argv.some((argument) => transport.test(argument))) {
     createConnection({ messageStrategy: inTurn() }),
     nodeFiles,
     () => sheets,
+    `${pathToFileURL(join(__dirname, '..', 'schemas', 'rules.md')).href}#{rule}`,
     () => require(join(__dirname, 'pictures.js')) as Pictures,
+    (language) => require(join(__dirname, 'languages', `${language}.js`)) as Bundle,
   )
 } else {
   process.stderr.write('wattproof: this is the language server, which an editor starts with --stdio.\n')

@@ -11,7 +11,9 @@ import { clientOf, type Client } from './client.ts'
 import { addFeatures } from './features.ts'
 import { addPictures } from './add-pictures.ts'
 import { addSheet } from './add-sheet.ts'
+import { addTables } from './add-tables.ts'
 import type { Pictures } from './pictures.ts'
+import type { Bundle, Language } from '../wording/bundle.ts'
 import type { Files } from './files.ts'
 import { diagnostics } from './handlers/diagnostics.ts'
 import {
@@ -27,27 +29,33 @@ import { documentReport, newsOf, ready, workspaceReport } from './pull.ts'
 import { createSession, type Session } from './session.ts'
 
 export type LoadPictures = (address: string | undefined) => Pictures
+export type LoadWords = (language: Exclude<Language, 'en'>, address: string | undefined) => Bundle | undefined
 
 /**
  * Answers a client until it hangs up.
  *
  * @param own     how this host reads files itself, for clients that do not offer to
  * @param makeSheets  what reads datasheets for a client; null where nothing can
+ * @param rulePage  address of the page of a rule, with `{rule}` where its id goes; null where only the client has one
  * @param loadPictures  loads the program that draws, once, when it is first asked for
+ * @param loadWords  loads the words of a language for a client that wants another than English
  */
 export function serve(
   connection: Connection,
   own: Files | null,
   makeSheets: (client: Client) => Sheets | null,
+  rulePage: string | null,
   loadPictures: LoadPictures,
+  loadWords: LoadWords,
 ): void {
   connection.onInitialize((params) => {
-    const client = clientOf(params)
+    const client = clientOf(params, rulePage)
     const session = createSession(
       connection,
       client,
       client.options.clientFiles ? clientFiles(connection, own) : own,
       makeSheets(client),
+      client.language === 'en' ? undefined : loadWords(client.language, client.options.languages),
     )
     const folders = params.workspaceFolders?.map(({ uri }) => uri) ?? (params.rootUri ? [params.rootUri] : [])
     connection.onInitialized(() => start(connection, session, folders))
@@ -57,6 +65,7 @@ export function serve(
     addChanges(connection, session)
     addPictures(connection, session, () => loadPictures(client.options.pictures))
     addSheet(connection, session)
+    addTables(connection, session)
     return { capabilities: capabilitiesFor(client), serverInfo: { name: 'wattproof', version } }
   })
   addRefusals(connection)

@@ -4,6 +4,7 @@ import { mostBytes } from '../reader/limits.ts'
 import type { Client } from './client.ts'
 import { inTurn } from './in-turn.ts'
 import { bytesRequest, lockPrefix, type BytesParams, type BytesResult } from './protocol.ts'
+import type { Bundle, Language } from '../wording/bundle.ts'
 import type { Pictures } from './pictures.ts'
 import { serve } from './server.ts'
 import { webSheets } from './web-sheets.ts'
@@ -26,7 +27,7 @@ self.addEventListener('unhandledrejection', ({ reason }) => {
 const connection = createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker), {
   messageStrategy: inTurn(),
 })
-serve(connection, null, sheetsOf, loadPictures)
+serve(connection, null, sheetsOf, null, loadPictures, loadWords)
 
 function sheetsOf({ options: { sheetReader } }: Client): Sheets | null {
   if (sheetReader === undefined) return null
@@ -43,4 +44,12 @@ function loadPictures(address: string | undefined): Pictures {
     loaded.importScripts(address)
   }
   return loaded.wattproofPictures!
+}
+
+/** A client that names no address is answered in English. */
+function loadWords(language: Language, address: string | undefined): Bundle | undefined {
+  if (address === undefined) return undefined
+  const loaded = self as unknown as { wattproofLanguage?: Bundle; importScripts(address: string): void }
+  loaded.importScripts(`${address}/${language}.js`)
+  return loaded.wattproofLanguage
 }

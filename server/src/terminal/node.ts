@@ -1,6 +1,7 @@
 import { appendFileSync, lstatSync, mkdirSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs'
 import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
+import { createSupportsHyperlinks } from 'supports-hyperlinks'
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
 import { knownToGit } from './git/known.ts'
 import { runGit } from './git/run.ts'
@@ -10,6 +11,7 @@ import { dayOf } from '../records/dates.ts'
 import { hashes } from './hashes.ts'
 import { slashed } from './paths.ts'
 import { writeAside } from './write-aside.ts'
+import type { Bundle } from '../wording/bundle.ts'
 import { checkShare } from './check-all.ts'
 import type { FileReport } from './file-report.ts'
 import { createProgress } from './progress.ts'
@@ -23,6 +25,8 @@ const program = dirname(file)
 
 /** Escapes only for a terminal that wants them; FORCE_COLOR is for continuous integration that shows colours. */
 const colour = !env.NO_COLOR && ((env.FORCE_COLOR ?? '0') !== '0' || (stdout.isTTY && env.TERM !== 'dumb'))
+
+const width = stdout.columns || Number(env.COLUMNS) || 0
 
 const disk: Disk = {
   real: (path) => realpathSync.native(path).replaceAll('\\', '/'),
@@ -39,7 +43,11 @@ const world: World = {
   home: dirname(program),
   today: dayOf(new Date()),
   colour,
-  width: stdout.columns || Number(env.COLUMNS) || 100,
+  links: colour && stdout.isTTY && createSupportsHyperlinks(stdout),
+  words: (language) =>
+    language === 'en' ? undefined : (require(join(program, 'languages', `${language}.js`)) as Bundle),
+  width: width || 100,
+  hasWidth: width > 0,
   out: (text) => {
     stdout.write(text)
   },
