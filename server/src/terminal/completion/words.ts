@@ -23,7 +23,7 @@ export const wordsOf = (program: Command, ids: readonly string[]): readonly Word
     name: command.name(),
     description: oneLine(command.description()),
     options: command.options.map(({ short, long, description, required, optional, argChoices }) => ({
-      flags: [long, short].filter((flag) => flag != null),
+      flags: [long, short].filter((flag) => typeof flag === 'string'),
       description: oneLine(description),
       takesValue: required || optional,
       choices: argChoices ?? [],
