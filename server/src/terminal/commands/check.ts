@@ -173,17 +173,17 @@ async function print(world: World, files: readonly FileReport[], options: Option
   const top = (await repositoryOf(world, world.cwd)) ?? world.cwd
   const seen = fromTop(files, world.cwd, top)
   const formatted = {
-    text: () => formatText(files, false, showAccepted),
+    text: () => formatText(files, false, showAccepted, world.bundle),
     json: () => formatJson(files, showAccepted),
     sarif: () => formatSarif(seen, top),
     github: () => formatGithub(seen),
     junit: () => formatJunit(files, options.failOn),
   }[format]()
   if (output === undefined) {
-    out(format === 'text' ? formatText(files, world.colour, showAccepted) : formatted)
+    out(format === 'text' ? formatText(files, world.colour, showAccepted, world.bundle) : formatted)
   } else {
     await writeOutput(world, output, formatted)
-    out(formatText(files, world.colour, showAccepted))
+    out(formatText(files, world.colour, showAccepted, world.bundle))
   }
   const { GITHUB_STEP_SUMMARY: summary } = world.env
   if (format === 'github' && summary) await writeSummary(world, summary, summaryTable(seen))
