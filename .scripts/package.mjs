@@ -3,7 +3,11 @@
 import { createVSIX } from '@vscode/vsce'
 import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { resolve } from 'node:path'
+import { withKeys } from './package/manifest-words.mjs'
 
+const languages = Object.fromEntries(
+  ['de', 'es'].map((language) => [language, JSON.parse(readFileSync(`client/l10n/manifest.${language}.json`, 'utf8'))]),
+)
 const packagePath = resolve('wattproof.vsix')
 const staged = '.output/extension'
 const contents = [
@@ -38,7 +42,10 @@ function stage() {
   for (const path of contents) cpSync(path, `${staged}/${path}`, { recursive: true })
   for (const program of [...Object.values(bin), 'dist/terminal.js']) rmSync(`${staged}/${program}`)
   const shown = files.filter((path) => !/^client\/media\/(?!icon)/.test(path))
-  writeFileSync(`${staged}/package.json`, JSON.stringify({ ...manifest, files: shown }, null, 2))
+  const { manifest: keyed, files: words } = withKeys(manifest, languages)
+  const listed = [...shown, ...Object.keys(words)]
+  writeFileSync(`${staged}/package.json`, JSON.stringify({ ...keyed, files: listed }, null, 2))
+  for (const [name, own] of Object.entries(words)) writeFileSync(`${staged}/${name}`, JSON.stringify(own, null, 2))
   for (const page of ['README.md', 'CHANGELOG.md'])
     writeFileSync(`${staged}/${page}`, asListed(readFileSync(page, 'utf8')))
 }

@@ -4,6 +4,7 @@ import { recordGlobs, schemes, type InitializationOptions } from '../../server/s
 import type { Side } from './beside-messages.ts'
 import { createBeside } from './beside.ts'
 import { answerFiles } from './library-files.ts'
+import { chosenLanguage, restartWhenLanguageChanges } from './language.ts'
 import { newFromSheet } from './new-from-sheet.ts'
 import { newRecord } from './new-record.ts'
 import { reviewSystem } from './review-system.ts'
@@ -34,7 +35,13 @@ export function sessionWith(make: MakeClient): StartSession {
       markdown: { isTrusted: false, supportHtml: false },
     })
     answerFiles(client)
-    context.subscriptions.push(log, client, showReferences(client), restartWhenYamlCheckerComesOrGoes(client))
+    context.subscriptions.push(
+      log,
+      client,
+      showReferences(client),
+      restartWhenYamlCheckerComesOrGoes(client),
+      restartWhenLanguageChanges(client),
+    )
     await client.start()
     const beside = createBeside(context, client)
     return {
@@ -50,6 +57,7 @@ export function sessionWith(make: MakeClient): StartSession {
 const initializationOptions = ({ extensionUri }: ExtensionContext): InitializationOptions => ({
   pictures: Uri.joinPath(extensionUri, 'dist', 'pictures.js').toString(true),
   sheetReader: Uri.joinPath(extensionUri, 'dist', 'web', 'sheet-reader.js').toString(true),
+  ...chosenLanguage(),
   languages: Uri.joinPath(extensionUri, 'dist', 'languages').toString(true),
   syntaxElsewhere: yamlIsCheckedElsewhere(),
   clientFiles: true,
