@@ -46,14 +46,14 @@ export function serve(
 ): void {
   let bundle: Bundle | undefined
   connection.onInitialize((params) => {
-    const client = clientOf(params)
-    bundle = client.language === 'en' ? undefined : loadWords(client.language, client.options.languages)
+    const asked = clientOf(params)
+    bundle = asked.language === 'en' ? undefined : loadWords(asked.language, asked.options.languages)
+    const client = { ...asked, bundle }
     const session = createSession(
       connection,
       client,
       client.options.clientFiles ? clientFiles(connection, own) : own,
       makeSheets(client),
-      bundle,
     )
     const folders = params.workspaceFolders?.map(({ uri }) => uri) ?? (params.rootUri ? [params.rootUri] : [])
     connection.onInitialized(() => start(connection, session, folders))
