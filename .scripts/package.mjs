@@ -16,6 +16,7 @@ const contents = [
   'LICENSE',
   'THIRD-PARTY-NOTICES',
   'client/media/icon.png',
+  'client/media/walkthrough',
   'dist',
   'schemas',
 ]
@@ -41,7 +42,7 @@ function stage() {
   mkdirSync(staged, { recursive: true })
   for (const path of contents) cpSync(path, `${staged}/${path}`, { recursive: true })
   for (const program of [...Object.values(bin), 'dist/terminal.js']) rmSync(`${staged}/${program}`)
-  const shown = files.filter((path) => !/^client\/media\/(?!icon)/.test(path))
+  const shown = files.filter((path) => !/^client\/media\/(?!icon|walkthrough)/.test(path))
   const { manifest: keyed, files: words } = withKeys(manifest, languages)
   const listed = [...shown, ...Object.keys(words)]
   writeFileSync(`${staged}/package.json`, JSON.stringify({ ...keyed, files: listed }, null, 2))

@@ -1,5 +1,6 @@
 import { createConnection } from 'vscode-languageserver/node'
 import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { createSheets } from '../reader/kept.ts'
 import type { Bundle } from '../wording/bundle.ts'
 import type { Pictures } from './pictures.ts'
@@ -16,6 +17,7 @@ if (process.argv.some((argument) => transport.test(argument))) {
     createConnection(),
     nodeFiles,
     () => sheets,
+    `${pathToFileURL(join(__dirname, '..', 'schemas', 'rules.md')).href}#{rule}`,
     () => require(join(__dirname, 'pictures.js')) as Pictures,
     (language) => require(join(__dirname, 'languages', `${language}.js`)) as Bundle,
   )

@@ -11,6 +11,7 @@ import { clientOf, type Client } from './client.ts'
 import { addFeatures } from './features.ts'
 import { addPictures } from './add-pictures.ts'
 import { addSheet } from './add-sheet.ts'
+import { addTables } from './add-tables.ts'
 import type { Pictures } from './pictures.ts'
 import type { Bundle, Language } from '../wording/bundle.ts'
 import type { Files } from './files.ts'
@@ -34,6 +35,7 @@ export type LoadWords = (language: Exclude<Language, 'en'>, address: string | un
  *
  * @param own     how this host reads files itself, for clients that do not offer to
  * @param makeSheets  what reads datasheets for a client; null where nothing can
+ * @param rulePage  address of the page of a rule, with `{rule}` where its id goes; null where only the client has one
  * @param loadPictures  loads the program that draws, once, when it is first asked for
  * @param loadWords  loads the words of a language for a client that wants another than English
  */
@@ -41,12 +43,13 @@ export function serve(
   connection: Connection,
   own: Files | null,
   makeSheets: (client: Client) => Sheets | null,
+  rulePage: string | null,
   loadPictures: LoadPictures,
   loadWords: LoadWords,
 ): void {
   let bundle: Bundle | undefined
   connection.onInitialize((params) => {
-    const asked = clientOf(params)
+    const asked = clientOf(params, rulePage)
     bundle = asked.language === 'en' ? undefined : loadWords(asked.language, asked.options.languages)
     const client = { ...asked, bundle }
     const session = createSession(
@@ -63,6 +66,7 @@ export function serve(
     addChanges(connection, session)
     addPictures(connection, session, () => loadPictures(client.options.pictures))
     addSheet(connection, session)
+    addTables(connection, session)
     return { capabilities: capabilitiesFor(client), serverInfo: { name: 'wattproof', version } }
   })
   connection.onRequest(skeletonRequest, ({ kind }: SkeletonParams): SkeletonResult => {

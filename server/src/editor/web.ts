@@ -24,7 +24,7 @@ self.addEventListener('unhandledrejection', ({ reason }) => {
 })
 
 const connection = createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker))
-serve(connection, null, sheetsOf, loadPictures, loadWords)
+serve(connection, null, sheetsOf, null, loadPictures, loadWords)
 
 function sheetsOf({ options: { sheetReader } }: Client): Sheets | null {
   if (sheetReader === undefined) return null

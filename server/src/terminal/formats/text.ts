@@ -1,3 +1,5 @@
+import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { styleText } from 'node:util'
 import type { Accepted } from '../../check/checked.ts'
 import type { Correction, Finding, Severity } from '../../findings/finding.ts'
@@ -7,23 +9,45 @@ import type { Bundle } from '../../wording/bundle.ts'
 import { sayIn } from '../../wording/phrase.ts'
 import type { FileReport } from '../file-report.ts'
 import { count, inWords } from '../severity.ts'
-import { visible } from '../visible.ts'
+import { linked, visible } from '../visible.ts'
+import type { World } from '../world.ts'
 import { excerpt } from './excerpt.ts'
 
 /** What a compiler would print: the place and the message in one line, the text with a marker, the fix; a count at the end. */
 export function formatText(
   files: readonly FileReport[],
-  colour: boolean,
+  { colour, rulePages, bundle }: TextStyle,
   showAccepted: boolean,
-  bundle?: Bundle,
 ): string {
   const paint: Paint = colour ? (style, text) => styleText(style, text, { validateStream: false }) : (_, text) => text
   const parts = files.flatMap((file) => [
-    ...file.findings.map((finding) => toText(finding, file, paint, bundle)),
+    ...file.findings.map((finding) => toText(finding, file, paint, { rulePages, bundle })),
     ...(showAccepted ? file.accepted.map((one) => acceptedText(one, file, paint, bundle)) : []),
   ])
   return [...parts, `${inWords(count(files), bundle)}\n`].join('\n')
 }
+
+/** What the terminal shows beside text. */
+export interface TextStyle {
+  readonly colour: boolean
+  /** Address of the page of all rules, to which ids lead; null where links are not shown. */
+  readonly rulePages: string | null
+  /** The words of another language. */
+  readonly bundle?: Bundle | undefined
+}
+
+export const plain: TextStyle = { colour: false, rulePages: null }
+
+export const styleOf = ({
+  colour,
+  links,
+  home,
+  bundle,
+}: Pick<World, 'colour' | 'links' | 'home' | 'bundle'>): TextStyle => ({
+  colour,
+  bundle,
+  rulePages: links ? pathToFileURL(join(home, 'schemas', 'rules.md')).href : null,
+})
 
 type Style = 'red' | 'yellow' | 'blue' | 'gray' | 'bold' | 'green'
 type Paint = (style: Style, text: string) => string
@@ -34,7 +58,7 @@ function toText(
   { rule, severity, message, span, corrections, related }: Finding,
   file: FileReport,
   paint: Paint,
-  bundle: Bundle | undefined,
+  { rulePages, bundle }: Omit<TextStyle, 'colour'>,
 ): string {
   const say = sayIn(bundle)
   const { text, starts, path } = file
@@ -43,8 +67,9 @@ function toText(
   const number = String(line + 1)
   const gutter = ' '.repeat(number.length)
   const style = styles[severity]
+  const id = rulePages === null ? rule : linked(rule, `${rulePages}#${rule}`)
   const lines = [
-    `${paint('bold', `${visible(path)}:${number}:${shown.column}:`)} ${paint(style, severity)} ${rule}: ${visible(message)}`,
+    `${paint('bold', `${visible(path)}:${number}:${shown.column}:`)} ${paint(style, severity)} ${id}: ${visible(message)}`,
     `${paint('gray', `  ${number} |`)} ${shown.line}`,
     `${paint('gray', `  ${gutter} |`)} ${paint(style, shown.marker)}`,
     ...corrections
