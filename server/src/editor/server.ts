@@ -24,6 +24,7 @@ import {
   type SkeletonResult,
   weatherGlob,
 } from './protocol.ts'
+import { addRefusals } from './in-turn.ts'
 import { documentReport, newsOf, ready, workspaceReport } from './pull.ts'
 import { createSession, type Session } from './session.ts'
 
@@ -69,6 +70,7 @@ export function serve(
     addTables(connection, session)
     return { capabilities: capabilitiesFor(client), serverInfo: { name: 'wattproof', version } }
   })
+  addRefusals(connection)
   connection.onRequest(skeletonRequest, ({ kind }: SkeletonParams): SkeletonResult => {
     const info = Object.hasOwn(schemas, kind) ? schemas[kind as keyof typeof schemas] : undefined
     return info ? { text: skeleton(info, new Map(), bundle) } : null
