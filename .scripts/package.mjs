@@ -5,8 +5,9 @@ import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFil
 import { resolve } from 'node:path'
 import { withKeys } from './package/manifest-words.mjs'
 
+const wordFiles = { de: 'client/l10n/manifest.de.json', es: 'client/l10n/manifest.es.json' }
 const languages = Object.fromEntries(
-  ['de', 'es'].map((language) => [language, JSON.parse(readFileSync(`client/l10n/manifest.${language}.json`, 'utf8'))]),
+  Object.entries(wordFiles).map(([language, path]) => [language, JSON.parse(readFileSync(path, 'utf8'))]),
 )
 const packagePath = resolve('wattproof.vsix')
 const staged = '.output/extension'
@@ -23,7 +24,7 @@ const contents = [
 const time = (path) => statSync(path).mtimeMs
 const fresh =
   existsSync(packagePath) &&
-  ['package.json', 'dist/.built', ...contents].every((path) => time(path) <= time(packagePath))
+  ['package.json', 'dist/.built', ...Object.values(wordFiles), ...contents].every((path) => time(path) <= time(packagePath))
 
 if (!(fresh && process.argv.includes('--if-stale'))) {
   stage()

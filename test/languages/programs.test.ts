@@ -85,3 +85,10 @@ test('clients in two languages do not disturb each other', async () => {
     '# Ficha de batería',
   ])
 })
+
+test('the page of a rule says how severe it is and why in the language that is asked for', () => {
+  const page = inLanguage('de', 'explain', 'voc-below-vmp').out
+  expect(page).toContain('Schweregrad: Fehler. Die höchste Spannung gibt ein Modul im Leerlauf')
+  expect(page).toContain('#### In Ordnung')
+  expect(inLanguage('es', 'explain').out).toMatch(/^voc-below-vmp +error +Un módulo da su mayor tensión en vacío/m)
+})
