@@ -24,7 +24,9 @@ const contents = [
 const time = (path) => statSync(path).mtimeMs
 const fresh =
   existsSync(packagePath) &&
-  ['package.json', 'dist/.built', ...Object.values(wordFiles), ...contents].every((path) => time(path) <= time(packagePath))
+  ['package.json', 'dist/.built', ...Object.values(wordFiles), ...contents].every(
+    (path) => time(path) <= time(packagePath),
+  )
 
 if (!(fresh && process.argv.includes('--if-stale'))) {
   stage()

@@ -22,16 +22,15 @@ export const addExplain: AddCommand = (program, world) => {
           .map((part) => [part.slice(0, part.search(/\s/)), ownPart(part)]),
       )
       if (id === undefined)
-        return world.out(
-          table([...rules].map(([rule, text]) => [rule, ...severityAndReason(inLanguage(text, world.bundle))])),
-        )
+        return world.out(table([...rules].map(([rule, text]) => [rule, ...severityAndReason(text, world.bundle)])))
       const text = rules.get(currentRuleId(id))
       if (text === undefined) throw new CouldNotRun(`there is no rule \`${id}\`${suggestion(id, [...rules.keys()])}`)
       world.out(`${inLanguage(text, world.bundle)}\n`)
     })
 }
 
-const severityAndReason = (text: string) => /^[^\n:]+: (\p{L}+)\. (.*)$/mu.exec(text)?.slice(1) ?? []
+const severityAndReason = (text: string, bundle: Bundle | undefined) =>
+  (/^Severity: (\w+)\. (.*)$/m.exec(text)?.slice(1) ?? []).map((one) => translated(one, bundle))
 
 /** The severity, the reason and the names of the usual parts in another language; what the examples are about stays English. */
 function inLanguage(page: string, bundle: Bundle | undefined): string {
