@@ -185,7 +185,7 @@ function rearGain({ values, present, isGlass }: Frame, read: Read): Candidate[] 
       [index.isc, share],
     ],
     reason({ say: 'rearGain' }),
-    2,
+    3.5,
   )
 }
 
