@@ -134,7 +134,9 @@ export function familyGains({ shared, nearest }: Family, v: Float64Array): Float
  */
 export function anothersLog(family: Family | null, evidence: Evidence, field: number): number {
   if (!family || !lender(family, evidence, field)) return 0
-  return sides.includes(field) ? Math.log(10) : Math.log(100) - Math.log(family.ofSize.length)
+  return sides.includes(field)
+    ? Math.max(0, Math.log(10 / family.ofOtherSizes.length))
+    : Math.log(100) - Math.log(family.ofSize.length)
 }
 
 /** A sibling of the same size and another power class that has just this value, and of another size that has just this side. */
