@@ -135,7 +135,7 @@ export function familyGains({ shared, nearest }: Family, v: Float64Array): Float
 export function anothersLog(family: Family | null, evidence: Evidence, field: number): number {
   if (!family || !lender(family, evidence, field)) return 0
   return sides.includes(field)
-    ? Math.max(0, Math.log(10 / family.ofOtherSizes.length))
+    ? Math.max(0, Math.log(5 / family.ofOtherSizes.length))
     : Math.log(100) - Math.log(family.ofSize.length)
 }
 
