@@ -36,6 +36,17 @@ const sealed = {
   plugins: [withoutCode],
 }
 
+/** A file of words that nothing imports would have nothing to export. */
+const whole = {
+  name: 'whole',
+  setup({ onLoad }) {
+    onLoad({ filter: /l10n[.]\w+[.]json$/ }, ({ path }) => ({
+      contents: `module.exports = ${readFileSync(path, 'utf8')}`,
+      loader: 'js',
+    }))
+  },
+}
+
 /** Every program of the package, as esbuild is to make it of its `entry`. */
 export const programs = [
   {
@@ -56,6 +67,15 @@ export const programs = [
     globalName: 'wattproofPictures', // for a worker of a browser, which has no modules to require
     footer: { js: 'if (typeof module === "object") module.exports = wattproofPictures' },
   },
+  ...['de', 'es'].map((language) => ({
+    ...web,
+    entry: `server/l10n/bundle.l10n.${language}.json`,
+    outfile: `dist/languages/${language}.js`,
+    format: 'iife',
+    globalName: 'wattproofLanguage', // as the pictures, for a worker
+    footer: { js: 'if (typeof module === "object") module.exports = wattproofLanguage' },
+    plugins: [whole],
+  })),
   { ...node, entry: 'client/src/desktop.ts', outfile: 'dist/client.js', external: ['vscode', './session.js'] },
   { ...node, entry: 'client/src/session-desktop.ts', outfile: 'dist/session.js', external: ['vscode'] },
   { ...web, entry: 'server/src/editor/web.ts', outfile: 'dist/web/server.js', format: 'iife' },

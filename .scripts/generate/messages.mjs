@@ -11,7 +11,9 @@ export async function messageCatalogue(root) {
     .sort()
   const sources = paths.map((path) => ({ path, text: readFileSync(path, 'utf8') }))
   const named = await namedIn(
-    sources.filter(({ path, text }) => path.includes('/rules/') || /^ *messages\b/m.test(text)).map(({ path }) => path),
+    sources
+      .filter(({ path, text }) => /[/](rules|hazards)[/]|facts[.]ts$/.test(path) || /\bmessages\b *[:=]/.test(text))
+      .map(({ path }) => path),
   )
   const sentences = sources.filter(({ text }) => text.includes('phrase`')).flatMap(phrasesIn)
   const entries = [...named, ...sentences.map((template) => [template, template])]

@@ -50,6 +50,7 @@ export function sessionWith(make: MakeClient): StartSession {
 const initializationOptions = ({ extensionUri }: ExtensionContext): InitializationOptions => ({
   pictures: Uri.joinPath(extensionUri, 'dist', 'pictures.js').toString(true),
   sheetReader: Uri.joinPath(extensionUri, 'dist', 'web', 'sheet-reader.js').toString(true),
+  languages: Uri.joinPath(extensionUri, 'dist', 'languages').toString(true),
   syntaxElsewhere: yamlIsCheckedElsewhere(),
   clientFiles: true,
   showReferences: 'wattproof.showReferences',

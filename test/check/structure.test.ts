@@ -87,7 +87,7 @@ test.each([
     flat,
     /^ {2}size/m,
     'size',
-    'size is indented by 0 spaces, its neighbours by 2.',
+    'size is at the left margin, its neighbours are indented by 2 spaces.',
   ],
   [
     'a no-break space after a colon',

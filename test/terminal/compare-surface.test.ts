@@ -115,7 +115,7 @@ test('fewer than fit where the limits of the customer allow no more, and the fig
   const { out } = run(cwd)
   expect(out).toMatch(/^heavy +(yes|no) +3 of 6 /m)
   expect(out.replace(/\s+/g, ' ')).toContain(
-    '4 of 8: eight fit, of which wiring and the limits of the customer allow four',
+    "3 of 6: 6 fit; the wiring and the customer's limits allow 3. All figures are of those 3.",
   )
 })
 

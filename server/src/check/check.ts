@@ -14,11 +14,13 @@ import { acceptancesIn, type Acceptance } from './acceptances.ts'
 import { besideSheet } from './beside-sheet.ts'
 import type { Checked } from './checked.ts'
 import { relativesOf, type Relatives } from './family.ts'
+import { withoutConsequences } from './consequences.ts'
 import { fold } from './fold.ts'
 import { toFinding } from './in-words.ts'
 import { withKeptPromises } from './kept-promises.ts'
 import { rulesFound } from './kind-rules.ts'
 import { heldOf } from './held.ts'
+import { withLoadsInWatts } from './load-in-watts.ts'
 import { inOrder } from './order.ts'
 import { withOtherShapes } from './other-shape.ts'
 import { panelRulesFor } from './panel.ts'
@@ -126,10 +128,10 @@ function foundIn(
   const settings = library.settings(file.path)?.record
   const severities = severitiesOf(settings)
   const acceptances = acceptancesIn(file)
-  const rest = severities([
-    ...withOtherShapes(file, readingFound(file.readFindings), settings),
-    ...rulesFound(library, file, review),
-  ])
+  const read = withLoadsInWatts(file, readingFound(file.readFindings), review)
+  const rest = severities(
+    withoutConsequences(file, [...withOtherShapes(file, read, settings), ...rulesFound(library, file, review)]),
+  )
   const panel =
     file.kind === 'panel' ? panelFound(file as ReadFile<'panel'>, now, severities, acceptances, reread) : null
   const { open, accepted } = accept([...rest, ...(panel?.open ?? [])], acceptances)

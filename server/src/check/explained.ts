@@ -55,8 +55,9 @@ export function explained(
   if (!one) return null
   const claim = lead?.claim ?? slipClaim(field)
   const places = [...(lead ? [lead] : []), ...gone.filter((f) => f !== lead)].flatMap((f) => placesOf(file, f))
+  const corrected = [verdict.pointer, ...(verdict.also ?? []).map((other) => other.pointer)]
   return [
-    ...found.filter((f) => !gone.includes(f)),
+    ...found.filter((f) => !gone.includes(f)).map((f) => asItWillBe(f, left, corrected, context)),
     {
       ...one,
       claim,
@@ -67,6 +68,21 @@ export function explained(
       fixes,
     },
   ]
+}
+
+/** What the fix leaves, with the numbers that it leaves it with: nothing is derived from one that is probably wrong. */
+function asItWillBe(
+  f: Found,
+  left: readonly Found[],
+  corrected: readonly string[],
+  { severities }: SlipContext,
+): Found {
+  const after = left.find((l) => l.rule.id === f.rule.id && l.pointer === f.pointer)
+  const speaks = [f, ...f.places].some(({ pointer }) => corrected.includes(pointer))
+  if (!after || !speaks) return f
+  const fixes = f.fixes.filter(({ text }) => after.fixes.some((fix) => fix.text === text))
+  const severity = severities([after])[0]?.severity ?? f.severity
+  return { ...f, severity, claim: after.claim, sentence: after.sentence, fixes }
 }
 
 const slipClaim = (field: Field<unknown>): Said => ({

@@ -1,4 +1,4 @@
-import type { Bundle } from '../findings/words.ts'
+import type { Bundle } from '../wording/bundle.ts'
 import type { Library } from '../library/library.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { figuresOf } from '../review/figures-of.ts'

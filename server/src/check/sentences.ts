@@ -1,7 +1,7 @@
 import type { Fix } from '../findings/found.ts'
 import { sayFrom, type Catalogue, type Said } from '../findings/message.ts'
-import type { Phrase } from '../wording/phrase.ts'
-import { infoAt } from '../records/info-at.ts'
+import { named, phrase, type Phrase } from '../wording/phrase.ts'
+import { fieldName, infoAt } from '../records/info-at.ts'
 import { schemas } from '../records/schemas.generated.ts'
 import { slipFields } from './slip-facts.ts'
 import type { RecordKind } from '../records/field-info.ts'
@@ -25,6 +25,7 @@ export const sentences = {
     against: ' and with {family}',
     like: ', as in {family}',
     whole: '{text}',
+    subject: '{field} {value}',
   },
 } as const satisfies Catalogue
 
@@ -43,18 +44,19 @@ export function remedy(kind: RecordKind, claim: Said, { pointer, text, why }: Fi
   const root = kind === 'system' ? schemas.system : undefined
   const info = root && infoAt(root, pointer)
   if (info?.type === 'integer')
-    return sentence({ say: 'shouldBeSoMany', with: { field: info.title, value, claim, text, why } })
+    return sentence({ say: 'shouldBeSoMany', with: { field: named(info.title), value, claim, text, why } })
   const field = fieldAt(kind, pointer)
   if (field === null || (info && info.type !== 'quantity')) return sentence({ say: 'use', with: { claim, text, why } })
   return sentence({ say: info ? 'should' : 'agrees', with: { field, value, claim, text, why } })
 }
 
 /** What a sentence about a field begins with: `The Voc coefficient`, `The weight`. */
-function fieldAt(kind: RecordKind, pointer: string): Said | string | null {
+function fieldAt(kind: RecordKind, pointer: string): Said | Phrase | null {
   if (pointer in slipFields.messages) return { say: pointer, of: slipFields }
   const root = schemas[kind]
   const info = root && infoAt(root, pointer)
   // a number of years is called by what it is the warranty of
   if (!info || info.key === 'years') return null
-  return info.symbol && /^[A-Z]\w*$/.test(info.symbol) ? info.symbol : `The ${info.symbol ?? (info.title || info.key)}`
+  const name = fieldName(info)
+  return info.symbol && /^[A-Z]\w*$/.test(info.symbol) ? name : phrase`The ${name}`
 }

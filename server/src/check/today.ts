@@ -1,4 +1,4 @@
-import type { Bundle } from '../findings/words.ts'
+import type { Bundle } from '../wording/bundle.ts'
 import type { Beside } from '../sheets/beside.ts'
 
 /** What the adapters know and the layers below may not ask for. */
@@ -10,5 +10,5 @@ export interface Today {
   /** The sheet that the panel record at a path names; undefined where it names none or none was looked for. */
   readonly sheetOf?: (path: string) => Beside | undefined
   /** Messages of another language. */
-  readonly bundle?: Bundle
+  readonly bundle?: Bundle | undefined
 }

@@ -1,9 +1,11 @@
 import type { ClientCapabilities, InitializeParams } from 'vscode-languageserver'
+import { languageOf, type Language } from '../wording/bundle.ts'
 import type { InitializationOptions } from './protocol.ts'
 
 /** What the client can do, as far as an answer depends on it. */
 export interface Client {
   readonly options: InitializationOptions
+  readonly language: Language
   readonly markdown: boolean
   /** Asks for findings, and asks again when it is asked to. */
   readonly pull: boolean
@@ -24,13 +26,15 @@ export interface Client {
   readonly refresh: { readonly hints: boolean; readonly lenses: boolean }
 }
 
-export function clientOf({ capabilities, initializationOptions }: InitializeParams): Client {
+export function clientOf({ capabilities, initializationOptions, locale }: InitializeParams): Client {
   const { textDocument: text, workspace }: ClientCapabilities = capabilities
   const formats = text?.hover?.contentFormat ?? []
   const reports = text?.publishDiagnostics
   const edits = workspace?.workspaceEdit
+  const options: InitializationOptions = isObject(initializationOptions) ? initializationOptions : {}
   return {
-    options: isObject(initializationOptions) ? initializationOptions : {},
+    options,
+    language: languageOf(options.language ?? locale),
     markdown: formats.includes('markdown'),
     // a client that cannot be asked to pull again would keep findings that another file has made stale
     pull: text?.diagnostic !== undefined && workspace?.diagnostics?.refreshSupport === true,

@@ -1,6 +1,7 @@
 import { createConnection } from 'vscode-languageserver/node'
 import { join } from 'node:path'
 import { createSheets } from '../reader/kept.ts'
+import type { Bundle } from '../wording/bundle.ts'
 import type { Pictures } from './pictures.ts'
 import { nodeFiles } from './node-files.ts'
 import { serve } from './server.ts'
@@ -16,6 +17,7 @@ if (process.argv.some((argument) => transport.test(argument))) {
     nodeFiles,
     () => sheets,
     () => require(join(__dirname, 'pictures.js')) as Pictures,
+    (language) => require(join(__dirname, 'languages', `${language}.js`)) as Bundle,
   )
 } else {
   process.stderr.write('wattproof: this is the language server, which an editor starts with --stdio.\n')

@@ -12,6 +12,7 @@ import { addFeatures } from './features.ts'
 import { addPictures } from './add-pictures.ts'
 import { addSheet } from './add-sheet.ts'
 import type { Pictures } from './pictures.ts'
+import type { Bundle, Language } from '../wording/bundle.ts'
 import type { Files } from './files.ts'
 import { diagnostics } from './handlers/diagnostics.ts'
 import {
@@ -26,6 +27,7 @@ import { documentReport, newsOf, ready, workspaceReport } from './pull.ts'
 import { createSession, type Session } from './session.ts'
 
 export type LoadPictures = (address: string | undefined) => Pictures
+export type LoadWords = (language: Exclude<Language, 'en'>, address: string | undefined) => Bundle | undefined
 
 /**
  * Answers a client until it hangs up.
@@ -33,12 +35,14 @@ export type LoadPictures = (address: string | undefined) => Pictures
  * @param own     how this host reads files itself, for clients that do not offer to
  * @param makeSheets  what reads datasheets for a client; null where nothing can
  * @param loadPictures  loads the program that draws, once, when it is first asked for
+ * @param loadWords  loads the words of a language for a client that wants another than English
  */
 export function serve(
   connection: Connection,
   own: Files | null,
   makeSheets: (client: Client) => Sheets | null,
   loadPictures: LoadPictures,
+  loadWords: LoadWords,
 ): void {
   connection.onInitialize((params) => {
     const client = clientOf(params)
@@ -47,6 +51,7 @@ export function serve(
       client,
       client.options.clientFiles ? clientFiles(connection, own) : own,
       makeSheets(client),
+      client.language === 'en' ? undefined : loadWords(client.language, client.options.languages),
     )
     const folders = params.workspaceFolders?.map(({ uri }) => uri) ?? (params.rootUri ? [params.rootUri] : [])
     connection.onInitialized(() => start(connection, session, folders))

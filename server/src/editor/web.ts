@@ -3,6 +3,7 @@ import type { Sheets } from '../reader/kept.ts'
 import { mostBytes } from '../reader/limits.ts'
 import type { Client } from './client.ts'
 import { bytesRequest, lockPrefix, type BytesParams, type BytesResult } from './protocol.ts'
+import type { Bundle, Language } from '../wording/bundle.ts'
 import type { Pictures } from './pictures.ts'
 import { serve } from './server.ts'
 import { webSheets } from './web-sheets.ts'
@@ -23,7 +24,7 @@ self.addEventListener('unhandledrejection', ({ reason }) => {
 })
 
 const connection = createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker))
-serve(connection, null, sheetsOf, loadPictures)
+serve(connection, null, sheetsOf, loadPictures, loadWords)
 
 function sheetsOf({ options: { sheetReader } }: Client): Sheets | null {
   if (sheetReader === undefined) return null
@@ -40,4 +41,12 @@ function loadPictures(address: string | undefined): Pictures {
     loaded.importScripts(address)
   }
   return loaded.wattproofPictures!
+}
+
+/** A client that names no address is answered in English. */
+function loadWords(language: Language, address: string | undefined): Bundle | undefined {
+  if (address === undefined) return undefined
+  const loaded = self as unknown as { wattproofLanguage?: Bundle; importScripts(address: string): void }
+  loaded.importScripts(`${address}/${language}.js`)
+  return loaded.wattproofLanguage
 }

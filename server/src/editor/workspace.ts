@@ -8,6 +8,7 @@ import { recordOfPath } from '../records/kinds.ts'
 import type { FileText } from '../records/unread.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { Beside } from '../sheets/beside.ts'
+import type { Bundle } from '../wording/bundle.ts'
 
 /** The library with a memory of what was checked: one parse and one check per version of a file. */
 export interface Workspace {
@@ -36,11 +37,15 @@ const mostRead = 300
 /** Checks that are kept: those of open files, and of what was looked at beside them. */
 const mostChecked = 200
 
-/** @param onMistake  hears of a mistake of our own in a file, with the places in the program on the way to it */
+/**
+ * @param onMistake  hears of a mistake of our own in a file, with the places in the program on the way to it
+ * @param bundle     the words of another language
+ */
 export function createWorkspace(
   today: () => string,
   sheetOf?: (path: string) => Beside | undefined,
   onMistake?: (path: string, trace: string) => void,
+  bundle?: Bundle,
 ): Workspace {
   const library = createLibrary(mostRead)
   const known = new Recent<Checked>(mostChecked)
@@ -87,6 +92,7 @@ export function createWorkspace(
       const isTyping = changed.size > 0 && recordOfPath(path)?.kind === 'system'
       const checked = checkFile(library, path, {
         today: today(),
+        bundle,
         ...(sheetOf && { sheetOf }),
         ...(isTyping && { years: 1 }),
       })

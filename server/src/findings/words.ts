@@ -1,20 +1,27 @@
+import type { Bundle } from '../wording/bundle.ts'
+import { translated } from '../wording/bundle.ts'
 import { phraseInWords } from '../wording/phrase.ts'
 import type { Figure, Param, Catalogue, Said } from './message.ts'
-
-/**
- * Templates of another language by `rule/template`, or where a template has no name by its English text, as in a bundle of
- * @vscode/l10n; what it lacks is said in English.
- */
-export type Bundle = Readonly<Record<string, string>>
 
 /** A sentence or a part of one in words; parts of it that name no phrases are looked up in those of the whole. Throws where there is no such template or a number is none, which is a mistake of the rule. */
 export function inWords(said: Said, by: Catalogue, bundle?: Bundle): string {
   const phrases = said.of ?? by
   const { id, messages } = phrases
-  const template = bundle?.[`${id}/${said.say}`] ?? messages[said.say]
+  const template = templateOf(messages[said.say], `${id}/${said.say}`, bundle)
   if (template === undefined) throw new Error(`${id} has no message ${said.say}`)
   return template.replace(/\{(\w+)\}/g, (_, name: string) => param(said.with?.[name], phrases, bundle))
 }
+
+/** Words of our own between those of a sentence. */
+export const joining: Catalogue = { id: 'joining', messages: { and: 'and', or: 'or' } }
+
+/** By its name where a bundle has that, otherwise by its English text. */
+export const templateOf = <T extends string | undefined>(
+  english: T,
+  name: string,
+  bundle: Bundle | undefined,
+): string | T =>
+  bundle === undefined || english === undefined ? english : (bundle[name] ?? translated(english, bundle))
 
 function param(value: Param, by: Catalogue, bundle: Bundle | undefined): string {
   if (value === null || value === undefined) return ''
@@ -25,7 +32,7 @@ function param(value: Param, by: Catalogue, bundle: Bundle | undefined): string 
   if ('list' in value) {
     const words = value.list.map((one) => param(one, by, bundle))
     if (!value.last || words.length < 2) return words.join(', ')
-    return `${words.slice(0, -1).join(', ')} ${value.last} ${words.at(-1)}`
+    return `${words.slice(0, -1).join(', ')} ${translated(value.last, bundle)} ${words.at(-1)}`
   }
   return 'text' in value ? value.text : number(value)
 }

@@ -77,10 +77,13 @@ function decimalSign(digits: string): { sign: '.' | ',' | ''; ambiguous?: true }
 const inThousands = new Set(['mm', 'W', 'Wh', 'g', 'mAh'])
 const inDecimals = new Set(['m', 'kg', 'lb', 'in', 'ft'])
 
+/** Whether a comma before three digits and this unit is one of thousands. */
+export const isInThousands = (unit: string): boolean => inThousands.has(unit)
+
 /** A number with one comma before three digits, where its unit says what the comma is. */
 export function disambiguated(number: Scanned, unit: string): Scanned {
   const { ambiguous, ...rest } = number
-  if (!ambiguous || !(inThousands.has(unit) || inDecimals.has(unit))) return number
+  if (!ambiguous || !(isInThousands(unit) || inDecimals.has(unit))) return number
   if (inDecimals.has(unit)) return { ...rest, odd: 'decimal-comma' }
   return {
     ...rest,

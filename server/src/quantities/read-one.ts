@@ -100,11 +100,12 @@ function noNumber(task: Task, at: number) {
   const { name, example } = kinds[task.kind]
   const from = text.slice(at).search(/[-+]?\.?\d/)
   const message = phrase`No number is read in "${typed.trim()}"; ${name} is expected, such as ${example}`
+  // the 2 of C/2 is no number of its own
+  const isApart = from > 0 && !/[A-Za-z/]$/.test(text.slice(at, at + from))
+  const behind = () => typed.slice(task.plain.start(at + from)).replace(/\)\s*$/, '')
   return problem(task, 'no-number', 0, text.length, message, () =>
     from > 0
-      ? (looksLikeDigits(typed) ?? [
-          guess(typed.slice(task.plain.start(at + from)).replace(/\)\s*$/, ''), phrase`only the number and its unit`),
-        ])
+      ? (looksLikeDigits(typed) ?? (isApart ? [guess(behind(), phrase`only the number and its unit`)] : []))
       : [],
   )
 }

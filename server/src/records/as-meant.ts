@@ -1,15 +1,18 @@
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { renameKey, replaceNode } from '../text/edits.ts'
+import { isJson } from '../text/spelling.ts'
 import { childPointer } from '../text/pointer.ts'
 import type { Entry, MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
 import { phrase } from '../wording/phrase.ts'
 import { reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
-import { nameOf } from './info-at.ts'
+import { fieldName } from './info-at.ts'
+import { isMaybeOneLine, oneLine, type OneLine } from './one-line.ts'
 import { choiceMeant, fieldMeant, type Meant } from './other-words.ts'
-import { hasSides, mapOfSides, sidesIn, type Side } from './sides.ts'
+import { plain } from './plain.ts'
 import { schemas } from './schemas.generated.ts'
+import { aFieldEach } from './sides.ts'
 
 /**
  * A tree with the names and the choices of the schema where other words for them were typed: `Voc`, `short circuit current`,
@@ -30,18 +33,18 @@ interface Renamed {
   readonly info: FieldInfo
   readonly meant: Meant | null
   readonly value: string | null
-  readonly sides?: readonly Side[]
+  readonly line?: OneLine
 }
 
-function said({ pointer, typed, place, info, meant, value, sides }: Renamed, tree: Tree): Finding {
-  if (sides) return severalSides(pointer, place as ScalarNode, sides)
+function said({ pointer, typed, place, info, meant, value, line }: Renamed, tree: Tree): Finding {
+  if (line) return inPlaceOf(place as ScalarNode, info, pointer, line, tree)
   if (!meant) {
     const node = place as ScalarNode
     const edits = [replaceNode(tree, node, value!)]
     return finding(
       reading.otherWord,
       { pointer, span: node.span },
-      phrase`${nameOf(info)} "${typed}" is read as ${value!}.`,
+      phrase`${fieldName(info)} "${typed}" is read as ${value!}.`,
       {
         corrections: [{ pointer, text: value!, why: phrase`the word of the schema`, certainty: 'same', edits }],
       },
@@ -57,13 +60,27 @@ function said({ pointer, typed, place, info, meant, value, sides }: Renamed, tre
   })
 }
 
-function severalSides(pointer: string, { span }: ScalarNode, sides: readonly Side[]): Finding {
-  const names = sides.map(({ key }) => key)
-  const sentence = phrase`Give ${names.slice(0, -1).join(', ')} and ${names.at(-1)} a field each: ${sides.map(({ text }) => text).join(', ')}.`
-  const text = `{ ${sides.map((side) => `${side.key}: ${side.text}`).join(', ')} }`
-  return finding(reading.wrongKind, { pointer, span }, sentence, {
+function inPlaceOf(
+  { span, text: typed }: ScalarNode,
+  info: FieldInfo,
+  pointer: string,
+  line: OneLine,
+  tree: Tree,
+): Finding {
+  const { sides, node: meant } = line
+  const text = isJson(tree) ? JSON.stringify(plain(meant, new Set())) : line.text
+  const sentence = sides ? aFieldEach(sides) : phrase`${fieldName(info)} "${typed}" is read as ${line.text}.`
+  return finding(sides ? reading.wrongKind : reading.otherWord, { pointer, span }, sentence, {
     severity: 'information',
-    corrections: [{ pointer, text, why: phrase`a field each`, certainty: 'same', edits: [{ span, text }] }],
+    corrections: [
+      {
+        pointer,
+        text,
+        why: sides ? phrase`a field each` : phrase`as the schema has it`,
+        certainty: 'same',
+        edits: [{ span, text }],
+      },
+    ],
   })
 }
 
@@ -71,7 +88,7 @@ function severalSides(pointer: string, { span }: ScalarNode, sides: readonly Sid
 function hasOthers(typed: Node, info: FieldInfo): boolean {
   const group = groupOf(typed, info)
   if (typed.kind === 'scalar')
-    return info.choices ? info.choices.every(({ value }) => value !== typed.text) : hasSides(info)
+    return info.choices ? info.choices.every(({ value }) => value !== typed.text) : isMaybeOneLine(typed, info)
   if (typed.kind === 'list')
     return typed.items.some((item) => item !== null && group.item !== undefined && hasOthers(item, group.item))
   return typed.entries.some(({ key, value }) => {
@@ -86,15 +103,15 @@ const groupOf = (typed: Node, info: FieldInfo): FieldInfo =>
 function node(typed: Node, info: FieldInfo, pointer: string, renamed: Renamed[]): Node {
   const group = groupOf(typed, info)
   if (typed.kind === 'map' && group.fields) return map(typed, group, pointer, renamed)
-  if (typed.kind === 'map' && group.item) return mapOf(typed, group.item, pointer, renamed)
+  if (typed.kind === 'map' && group.type === 'map' && group.item) return mapOf(typed, group.item, pointer, renamed)
   if (typed.kind === 'list' && group.item) {
     const items = typed.items.map((item, i) => item && node(item, group.item!, childPointer(pointer, i), renamed))
     return { ...typed, pointer, items }
   }
-  const sides = typed.kind === 'scalar' && hasSides(info) ? sidesIn(typed.text) : null
-  if (typed.kind === 'scalar' && sides) {
-    renamed.push({ pointer, typed: typed.text, place: typed, info, meant: null, value: null, sides })
-    return mapOfSides(typed, pointer, sides)
+  const line = typed.kind === 'scalar' && isMaybeOneLine(typed, info) ? oneLine(typed, info, pointer) : null
+  if (line) {
+    renamed.push({ pointer, typed: (typed as ScalarNode).text, place: typed, info, meant: null, value: null, line })
+    return line.node
   }
   if (typed.kind !== 'scalar' || !info.choices) return pointed(typed, pointer)
   const value = choiceMeant(typed.text, info)

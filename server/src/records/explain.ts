@@ -1,4 +1,4 @@
-import { phrase, type Phrase } from '../wording/phrase.ts'
+import { named, phrase, type Phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding, type Proposed } from '../findings/make.ts'
 import { setScalar } from '../text/edits.ts'
@@ -6,7 +6,7 @@ import { keySpanOrValue, nodeAtPointer } from '../text/tree-queries.ts'
 import type { Node, Tree } from '../text/tree.ts'
 import { reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
-import { infoAt, nameOf } from './info-at.ts'
+import { infoAt, fieldName } from './info-at.ts'
 import { asList, meantBy } from './meant-by.ts'
 import { nearest } from './nearest.ts'
 import type { Complaint } from './validators.generated.js'
@@ -23,7 +23,7 @@ export function explain(
   const node = nodeAtPointer(tree, pointer)
   const info = infoAt(root, pointer)
   const place = { pointer, span: keySpanOrValue(tree, pointer) }
-  const name = info ? nameOf(info) : pointer
+  const name = info ? fieldName(info) : pointer
   const typed = node?.kind === 'scalar' ? node.text : ''
 
   switch (keyword) {
@@ -76,7 +76,7 @@ function notAChoice(typed: string, info: FieldInfo | null, place: Place, tree: T
   const list =
     words.length <= 6 ? words.join(', ') : phrase`${words.slice(0, 6).join(', ')} and ${words.length - 6} more`
   const mean = near ? phrase` Did you mean ${near}?` : ''
-  const name = info ? nameOf(info) : place.pointer
+  const name = info ? fieldName(info) : place.pointer
   return finding(reading.notAChoice, place, phrase`${name} "${shorten(typed)}" is none of ${list}.${mean}`, {
     corrections: near ? [correction(tree, place.pointer, near, phrase`the nearest known word`)] : [],
   })
@@ -86,10 +86,10 @@ function wrongKind(node: Node | null, info: FieldInfo | null, place: Place, tree
   // a word that is no choice or no format is reported as that; a text may look like a number
   if (node?.kind === 'scalar' && (info?.choices || info?.key === 'format' || info?.type === 'text')) return null
   const name = !info?.key
-    ? phrase`The ${(info?.title ?? 'value').toLowerCase()}`
+    ? phrase`The ${named((info?.title ?? 'value').toLowerCase())}`
     : isCollection(info)
       ? info.key
-      : nameOf(info)
+      : fieldName(info)
   if (node === null) return finding(reading.emptyField, place, phrase`${name} has no value.`)
   return finding(reading.wrongKind, place, phrase`${name} is ${aOf(node)}; ${expected(info)}.`, {
     corrections: asList(node, info) ?? meantBy(node, info, tree),

@@ -1,4 +1,5 @@
 import type { FieldInfo } from './field-info.ts'
+import { named, type Phrase } from '../wording/phrase.ts'
 import { schemas } from './schemas.generated.ts'
 
 /** The description of the field at a JSON pointer, through groups, lists, maps and records in place of an id. */
@@ -18,3 +19,6 @@ export function infoAt(root: FieldInfo, pointer: string): FieldInfo | null {
 
 /** What messages call a field: the datasheet's word where there is one. */
 export const nameOf = (info: FieldInfo): string => info.symbol ?? (info.title || info.key)
+
+/** The same, for a sentence: another language has its own word for it. */
+export const fieldName = (info: FieldInfo): Phrase => named(nameOf(info))

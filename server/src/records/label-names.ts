@@ -45,10 +45,23 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
   ],
 }
 
+/** Coefficients as formulas call them. */
+const ofGreek: Readonly<Record<string, string>> = {
+  alpha: 'isc',
+  α: 'isc',
+  beta: 'voc',
+  β: 'voc',
+  gamma: 'pmax',
+  γ: 'pmax',
+}
+
 /** The field of a group that a label of a datasheet names, in any of its languages: `Kurzschlussstrom` is `isc`. */
 export function fieldNamed(label: string, { key }: FieldInfo): string | null {
   const words = label.replaceAll('_', ' ')
   const says = conceptsIn(words)
+  const greek =
+    key === 'temperature_coefficients' ? /^(?:t[ck] )?([a-zα-γ]+)(?: [a-z]+)?$/i.exec(words)?.[1] : undefined
+  if (greek && Object.hasOwn(ofGreek, greek.toLowerCase())) return ofGreek[greek.toLowerCase()]!
   if (key === 'stc' || key === 'noct' || key === 'temperature_coefficients') {
     const symbol = symbolIn(words)
     // the voltage at Pmax is no power

@@ -1,12 +1,10 @@
 import { phrase } from '../wording/phrase.ts'
 import type { Proposed } from '../findings/make.ts'
-import { formatNumber, fromBase } from '../quantities/format.ts'
-import { readQuantity } from '../quantities/read.ts'
 import { setScalar } from '../text/edits.ts'
 import type { Node, Tree } from '../text/tree.ts'
 import type { FieldInfo } from './field-info.ts'
 
-/** What a value of the wrong shape most likely stands for: `yes`, `5 years`, `2026/10/4`. */
+/** What a value of the wrong shape most likely stands for: `36.0` or `"36"` cells, `2026/10/4`. */
 export function meantBy(node: Node, info: FieldInfo | null, tree: Tree): readonly Proposed[] {
   if (node.kind !== 'scalar') return []
   const text = fix(node.text, info)
@@ -18,13 +16,10 @@ export function meantBy(node: Node, info: FieldInfo | null, tree: Tree): readonl
 
 function fix(typed: string, info: FieldInfo | null): string | null {
   switch (info?.type) {
-    case 'boolean':
-      return /^(?:yes|y|on)$/i.test(typed) ? 'true' : /^(?:no|n|off)$/i.test(typed) ? 'false' : null
     case 'integer':
-      return /^(\d+)(?:\.0+)?\s*[a-z]*$/i.exec(typed)?.[1] ?? null
+      return /^(\d+)(?:\.0+)?$/.exec(typed)?.[1] ?? null
     case 'number':
-      if (info.key === 'years') return inYears(typed)
-      return /^(\d+(?:\.\d+)?)\s*[a-z]*$/i.exec(typed)?.[1] ?? null
+      return /^\d+(?:\.\d+)?$/.exec(typed)?.[0] ?? null
     case 'date': {
       const [, year, month, day] = /^(\d{4})[-./](\d{1,2})[-./](\d{1,2})$/.exec(typed) ?? []
       return year && month && day ? `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}` : null
@@ -32,12 +27,6 @@ function fix(typed: string, info: FieldInfo | null): string | null {
     default:
       return null
   }
-}
-
-/** `60 months` is 5. */
-function inYears(typed: string): string | null {
-  const { quantity } = readQuantity(typed, 'duration')
-  return quantity ? formatNumber(fromBase(quantity.value, 'years'), 3) : null
 }
 
 /** One text, or several parted by commas, where a list of texts belongs; null for what is no such case. */

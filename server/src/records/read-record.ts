@@ -2,7 +2,7 @@ import { phrase, type Phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding, type Proposed } from '../findings/make.ts'
 import { isDay } from './dates.ts'
-import type { Fix } from '../quantities/quantity.ts'
+import type { Fix, QuantityKind } from '../quantities/quantity.ts'
 import { formatNumber } from '../quantities/format.ts'
 import { ofPanel } from '../quantities/per-cell.ts'
 import { readQuantity } from '../quantities/read.ts'
@@ -13,10 +13,10 @@ import type { MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
 import { quantityFacts, reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
 import type { Field, Measure } from './field.ts'
-import { nameOf } from './info-at.ts'
+import { fieldName } from './info-at.ts'
 import { scalarValue } from './plain.ts'
 import { schemas } from './schemas.generated.ts'
-import { sidesIn } from './sides.ts'
+import { aFieldEach, isSameLength, sidesIn, type Side } from './sides.ts'
 
 /** What reading needs beside the tree. */
 export interface ReadingContext {
@@ -104,7 +104,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   /** A date that is not written as one is reported by the schema. */
   function date(f: FieldInfo, node: ScalarNode): Field<string> | undefined {
     if (isDay(node.text)) return text(node)
-    const message = phrase`${nameOf(f)} ${node.text} is not a day of the calendar.`
+    const message = phrase`${fieldName(f)} ${node.text} is not a day of the calendar.`
     if (written.test(node.text)) findings.push(finding(reading.wrongText, node, message))
     return undefined
   }
@@ -119,14 +119,13 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     for (const note of notes) {
       const at = startOf(node)
       const span = at === null ? node.span : { start: at + note.start, end: at + note.end }
+      const sides = note.code === 'two-numbers' && f.key === 'length' ? (sidesIn(node.text) ?? []) : []
       const corrections = [
         ...(note.code === 'wrong-dimension' ? renamed(node, free) : []),
-        ...(note.code === 'two-numbers' && f.key === 'length' ? sides(node, free) : []),
-        ...note.fixes.map((fix) => fixed(fix, node)),
+        ...(sides.length > 0 ? apart(sides, node, free) : note.fixes.map((fix) => fixed(fix, node))),
       ]
-      findings.push(
-        finding(quantityFacts[note.code], { pointer: node.pointer, span }, phrase`${note.message}.`, { corrections }),
-      )
+      const message = sides.length > 0 ? aFieldEach(sides) : phrase`${note.message}.`
+      findings.push(finding(quantityFacts[note.code], { pointer: node.pointer, span }, message, { corrections }))
     }
     return read.quantity && { ...text(node), value: read.quantity.value, quantity: read.quantity }
   }
@@ -142,29 +141,44 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
 
   /** The one field beside it that takes what was typed: a load's current under `power`. */
   function renamed(node: ScalarNode, free: readonly FieldInfo[]): Proposed[] {
-    const takes = free.filter(({ kind }) => kind && readQuantity(node.text, kind).quantity)
+    const beside = nodeAtPointer(context.tree, parentPointer(node.pointer))
+    // where another field has such a value, the name is not what is wrong
+    const isTyped = (kind: QuantityKind) =>
+      beside?.kind === 'map' &&
+      beside.entries.some(
+        ({ value }) => value?.kind === 'scalar' && value.span !== node.span && readQuantity(value.text, kind).quantity,
+      )
+    const takes = free.filter(({ kind }) => kind && !isTyped(kind) && readQuantity(node.text, kind).quantity)
     const [only] = takes.length === 1 ? takes : []
     if (!only) return []
     const edits = [renameKey(context.tree, node.pointer, only.key)]
     return [{ pointer: node.pointer, text: only.key, why: phrase`the field that takes it`, certainty: 'guess', edits }]
   }
 
-  /** `length: 1190 x 735 x 2.5 mm` where the other sides are not typed. */
-  function sides(node: ScalarNode, free: readonly FieldInfo[]): Proposed[] {
-    const [first, ...others] = sidesIn(node.text) ?? []
-    if (!first || !others.every(({ key }) => free.some((field) => field.key === key))) return []
+  /** `length: 1190 x 735 x 2.5 mm` where the other sides are not typed, or are typed as the same. */
+  function apart([first, ...others]: readonly Side[], node: ScalarNode, free: readonly FieldInfo[]): Proposed[] {
     const parent = parentPointer(node.pointer)
+    const missing = others.filter(({ key }) => free.some((field) => field.key === key))
+    const isTyped = ({ key, text }: Side) => {
+      const typed = nodeAtPointer(context.tree, childPointer(parent, key))
+      return typed?.kind === 'scalar' && isSameLength(typed.text, text)
+    }
+    if (!first || !others.every((side) => missing.includes(side) || isTyped(side))) return []
     const edits = [
       replaceNode(context.tree, node, first.text),
-      ...others.map(({ key, text }) => insertEntry(context.tree, parent, key, text, 'length')),
+      ...missing.map(({ key, text }) => insertEntry(context.tree, parent, key, text, 'length')),
     ]
-    const also = others.map(({ key, text }) => ({ pointer: childPointer(parent, key), text }))
-    return [{ pointer: node.pointer, text: first.text, why: phrase`a field each`, certainty: 'guess', edits, also }]
+    const also = missing.map(({ key, text }) => ({ pointer: childPointer(parent, key), text }))
+    const why = phrase`a field each`
+    return [
+      { pointer: node.pointer, text: first.text, why, certainty: 'guess', edits, ...(also.length > 0 && { also }) },
+    ]
   }
 
-  /** `1C`: a multiple of the capacity of the battery around it. */
+  /** `1C`, `C/5`, `0.2 C10`: a multiple of the capacity of the battery around it. */
   function chargeRate(node: ScalarNode): Measure | undefined {
-    const rate = Number(/^(\d+(?:\.\d+)?)\s*C$/.exec(node.text)?.[1])
+    const [, times, part] = /^(?:(\d*\.?\d+) ?C(?:\d+)?|C ?\/ ?(\d+))$/.exec(node.text) ?? []
+    const rate = part ? 1 / Number(part) : Number(times)
     const battery = parentPointer(parentPointer(node.pointer))
     const amount = nodeAtPointer(context.tree, `${battery}/capacity/amount`)
     if (!(rate > 0) || amount?.kind !== 'scalar') return undefined
@@ -172,7 +186,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     if (!capacity) return undefined
     const fixed = `${formatNumber(rate * capacity.value, 4)} A`
     const { quantity } = readQuantity(fixed, 'current')
-    const sentence = phrase`${node.text} is ${fixed}: ${rate} times the capacity ${amount.text}.`
+    const sentence = phrase`${node.text} is ${fixed}: ${formatNumber(rate, 3)} times the capacity ${amount.text}.`
     return meant(node, quantity, sentence, { ...inOtherWords(node, fixed), why: phrase`as a current` })
   }
 

@@ -1,4 +1,5 @@
 import { phrase } from '../wording/phrase.ts'
+import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { readTree } from '../text/read-tree.ts'
 import type { Tree } from '../text/tree.ts'
@@ -35,7 +36,7 @@ export function readFile(path: string, text: FileText, currency?: string): ReadF
     } as ReadFile
   }
   try {
-    return { path, ...what, ...read(what.kind, readTree(text), currency) } as ReadFile
+    return read({ path, ...what }, readTree(text), currency)
   } catch (error) {
     return { path, ...what, ...nothingOf(what.kind, text), readFindings: [internalError(error)] } as ReadFile
   }
@@ -46,24 +47,46 @@ function nothingOf(kind: RecordKind, text: string) {
   return { tree, ...understood(kind, tree) }
 }
 
-function read(kind: RecordKind, typed: Tree, currency: string | undefined) {
+/** The schema is held against a file only when somebody asks what was found: to compare 500 panels nobody does. */
+function read(what: Pick<ReadFile, 'path' | 'kind' | 'id'>, typed: Tree, currency: string | undefined): ReadFile {
+  const { kind } = what
   const hazards = hazardsOf(typed)
   const info = schemas[kind]
   const { tree, findings: words } = info ? asMeant(info, typed) : { tree: typed, findings: [] }
   const { record, fields, findings } = understood(kind, tree, hazards.spoiled, currency)
+  let found: readonly Finding[] | undefined
+  return {
+    ...what,
+    tree,
+    record: record as ReadFile['record'],
+    fields,
+    get readFindings() {
+      return (found ??= findingsOf(kind, tree, { hazards, words, quantities: findings }))
+    },
+  }
+}
+
+/** What the readers found each for itself. */
+interface Read {
+  readonly hazards: ReturnType<typeof hazardsOf>
+  readonly words: readonly Finding[]
+  readonly quantities: readonly Finding[]
+}
+
+function findingsOf(kind: RecordKind, tree: Tree, { hazards, words, quantities }: Read): readonly Finding[] {
   const unreadable = tree.root === null && hazards.findings.length > 0
   const nothing = tree.root === null && !unreadable
-  const others = findings.flatMap(({ corrections }) =>
+  const others = quantities.flatMap(({ corrections }) =>
     corrections.flatMap(({ also = [] }) => also.map((one) => one.pointer)),
   )
   const reported = new Set(hazards.findings.map(({ pointer }) => pointer))
-  const readFindings = [
+  return [
     ...hazards.findings,
     ...words,
-    ...(unreadable || nothing ? [] : schemaFindings(kind, tree, new Set([...hazards.swallowed, ...others]))).filter(
+    ...(unreadable || nothing ? [] : shapeFindings()).filter(
       ({ rule, pointer }) => rule !== reading.wrongKind.id || !reported.has(pointer),
     ),
-    ...findings,
+    ...quantities,
     ...(nothing
       ? [
           finding(
@@ -74,7 +97,14 @@ function read(kind: RecordKind, typed: Tree, currency: string | undefined) {
         ]
       : []),
   ]
-  return { tree, record, fields, readFindings }
+
+  function shapeFindings(): readonly Finding[] {
+    try {
+      return schemaFindings(kind, tree, new Set([...hazards.swallowed, ...others]))
+    } catch (error) {
+      return [internalError(error)]
+    }
+  }
 }
 
 function understood(kind: RecordKind, tree: Tree, spoiled: ReadonlySet<string> = new Set(), currency?: string) {

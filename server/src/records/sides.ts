@@ -1,6 +1,5 @@
 import { readQuantity } from '../quantities/read.ts'
-import type { MapNode, ScalarNode } from '../text/tree.ts'
-import { childPointer } from '../text/pointer.ts'
+import { phrase, type Phrase } from '../wording/phrase.ts'
 import type { FieldInfo } from './field-info.ts'
 
 /** One side of a size on one line: which field it is, what that reads, and where it was typed. */
@@ -40,20 +39,21 @@ export function sidesIn(whole: string): readonly Side[] | null {
   return isSize ? sides : null
 }
 
-const isLength = (text: string) => readQuantity(text, 'length', { unit: 'mm' }).quantity !== undefined
+const metresOf = (text: string) => readQuantity(text, 'length', { unit: 'mm' }).quantity?.value
+const isLength = (text: string) => metresOf(text) !== undefined
+
+/** Whether two texts say the same length, but for rounding. */
+export function isSameLength(one: string, other: string): boolean {
+  const [a, b] = [metresOf(one), metresOf(other)]
+  return a !== undefined && b !== undefined && Math.abs(a - b) <= 0.001 * Math.max(a, b)
+}
+
+/** What sides on one line should be. */
+export function aFieldEach(sides: readonly Side[]): Phrase {
+  const names = sides.map(({ key }) => key)
+  return phrase`Give ${names.slice(0, -1).join(', ')} and ${names.at(-1)} a field each: ${sides.map(({ text }) => text).join(', ')}.`
+}
 
 /** Whether a group holds the sides of something. */
 export const hasSides = ({ fields = [] }: FieldInfo): boolean =>
   ['length', 'width'].every((key) => fields.some((field) => field.key === key))
-
-/** The group that the sides on one line stand for, every side in its place. */
-export function mapOfSides(node: ScalarNode, pointer: string, sides: readonly Side[]): MapNode {
-  const at = node.style === 'plain' ? node.span.start : node.span.start + 1
-  const entries = sides.map(({ key, text, start, end }) => {
-    const span = { start: at + start, end: at + end }
-    const own = childPointer(pointer, key)
-    const value: ScalarNode = { kind: 'scalar', pointer: own, span, text, style: node.style }
-    return { key, keySpan: span, pointer: own, colon: null, value }
-  })
-  return { kind: 'map', pointer, span: node.span, entries, flow: true }
-}

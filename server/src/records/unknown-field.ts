@@ -95,7 +95,7 @@ function misspeltField(
     return { finding: finding(reading.misplacedField, place, sentence), meant: [] }
   }
   const mean = near ? phrase` Did you mean ${near}?` : ''
-  const sentence = phrase`${group?.key || phrase`The record`} has no field ${key}, so it is not read.${mean}`
+  const sentence = phrase`${group?.key || listOf(map) || phrase`The record`} has no field ${key}, so it is not read.${mean}`
   const meant = near ? [childPointer(map.pointer, near)] : []
   const severity = meant.some((one) => missing.has(one)) ? reading.missingField.severity : undefined
   const why = phrase`the nearest known field`
@@ -104,6 +104,9 @@ function misspeltField(
     : []
   return { finding: finding(reading.unknownField, place, sentence, { severity, corrections }), meant }
 }
+
+/** The list that a group is an item of: `loads`. */
+const listOf = ({ pointer }: MapNode) => /([^/]+)\/\d+$/.exec(pointer)?.[1]
 
 /** Where a key is known, at the top or in the groups there: `under stc or noct`. */
 function homesOf(key: string, root: FieldInfo): Phrase | null {

@@ -5,7 +5,7 @@ import { measurementFigures } from './measured/measurement-figures.ts'
 import { notChecked } from './not-checked.ts'
 import { yearOf } from './year.ts'
 import type { ResolvedSystem } from './resolved.ts'
-import type { Bundle } from '../findings/words.ts'
+import type { Bundle } from '../wording/bundle.ts'
 
 /** The figures of a system. Pure; nothing throws, and what cannot be known is null and named. */
 export function figuresOf(system: ResolvedSystem, bundle?: Bundle): Figures {

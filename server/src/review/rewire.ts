@@ -10,7 +10,8 @@ import { countOf, isUniform, stringVocHot } from './strings.ts'
 export const rewiring = {
   id: 'rewiring',
   messages: {
-    otherCount: ', with another number of panels',
+    remainder: ', if the number of panels changes',
+    more: ', with more panels',
     tooMuchCurrent: ', but {strings} strings then give {current}, and the controller takes {limit}',
     wired: '{voltage} at {coldest}{strings}',
     strings: ', {strings} strings',
@@ -77,7 +78,7 @@ export function wiringsThatWork(
 /** Why the same panels cannot be wired in strings of so many; null where they can. */
 export function obstacle(array: ResolvedArray, figures: ArrayFigures, series: number): Said | null {
   const count = countAll(array)
-  if (count % series !== 0) return say({ say: 'otherCount' })
+  if (count % series !== 0) return say({ say: count < series ? 'more' : 'remainder' })
   const { isc_design_a: current } = figures
   const limit = array.controller?.record.input.max_short_circuit_current
   const strings = count / series

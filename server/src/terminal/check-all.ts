@@ -25,10 +25,10 @@ export async function checkAll(
   jobs?: number,
 ): Promise<readonly FileReport[]> {
   const threads = Math.min(jobs ?? Math.min(world.processors, Math.floor(targets.length / worthwhile)), targets.length)
-  const { cwd, today } = world
+  const { cwd, today, bundle } = world
   let done = 0
   const checked = (count: number) => world.progress('checked', (done += count), targets.length)
-  if (threads <= 1) return reports(library, targets, cwd, nowOf(today, sheets), checked)
+  if (threads <= 1) return reports(library, targets, cwd, nowOf({ today, sheets, bundle }), checked)
   const size = Math.ceil(targets.length / threads)
   const shares = Array.from({ length: threads }, (_, i) => ({
     texts,
@@ -36,15 +36,20 @@ export async function checkAll(
     cwd,
     today,
     sheets,
+    bundle,
   }))
   return (await Promise.all(shares.map((share) => world.inThread(share, checked)))).flat()
 }
 
 /** What a thread does. */
-export const checkShare = ({ texts, targets, cwd, today, sheets }: Share, checked: (count: number) => void) =>
-  reports(libraryOf(texts), targets, cwd, nowOf(today, sheets), checked)
+export const checkShare = ({ texts, targets, cwd, ...share }: Share, checked: (count: number) => void) =>
+  reports(libraryOf(texts), targets, cwd, nowOf(share), checked)
 
-const nowOf = (today: string, sheets: Share['sheets']): Today => ({ today, sheetOf: (path) => sheets.get(path) })
+const nowOf = ({ today, sheets, bundle }: Pick<Share, 'today' | 'sheets' | 'bundle'>): Today => ({
+  today,
+  bundle,
+  sheetOf: (path) => sheets.get(path),
+})
 
 /** Files for each thread below which starting it costs more than it saves; measured. */
 const worthwhile = 1000

@@ -1,5 +1,6 @@
-import { Command, CommanderError } from 'commander'
+import { Command, CommanderError, Option } from 'commander'
 import { version } from '../../../package.json'
+import { languages, type Bundle, type Language } from '../wording/bundle.ts'
 import { commands } from './commands/index.ts'
 import { CouldNotRun } from './could-not-run.ts'
 import { printable, visible } from './visible.ts'
@@ -11,7 +12,7 @@ import type { World } from './world.ts'
  * @returns  exit code: 0 clean, 1 findings at or above the threshold, 2 could not run
  */
 export async function main(outside: World): Promise<number> {
-  const world: World = {
+  const world: World & { bundle?: Bundle | undefined } = {
     ...outside,
     out: (text) => outside.out(printable(text, outside.colour)),
     err: (text) => outside.err(printable(text, false)),
@@ -28,6 +29,10 @@ export async function main(outside: World): Promise<number> {
     })
     .addHelpText('after', '\nExit code: 0 clean, 1 findings at or above --fail-on, 2 could not run.')
   for (const add of commands) add(program, world, (result) => (code = result))
+  for (const command of program.commands.filter((one) => one.name() !== 'serve')) command.addOption(inLanguage())
+  program.hook('preAction', (_, command) => {
+    world.bundle = world.words(command.opts<{ language?: Language }>().language ?? 'en')
+  })
   try {
     await program.parseAsync(world.args, { from: 'user' })
     return code
@@ -41,5 +46,9 @@ export async function main(outside: World): Promise<number> {
     return 2
   }
 }
+
+/** Only where it is asked for: the same command prints the same on every machine. */
+const inLanguage = () =>
+  new Option('--language <language>', 'of what is printed for people').choices(languages).default('en')
 
 const inFull = (error: unknown) => (error instanceof Error ? (error.stack ?? error.message) : String(error))

@@ -10,6 +10,7 @@ import { dayOf } from '../records/dates.ts'
 import { hashes } from './hashes.ts'
 import { slashed } from './paths.ts'
 import { writeAside } from './write-aside.ts'
+import type { Bundle } from '../wording/bundle.ts'
 import { checkShare } from './check-all.ts'
 import type { FileReport } from './file-report.ts'
 import { createProgress } from './progress.ts'
@@ -39,6 +40,8 @@ const world: World = {
   home: dirname(program),
   today: dayOf(new Date()),
   colour,
+  words: (language) =>
+    language === 'en' ? undefined : (require(join(program, 'languages', `${language}.js`)) as Bundle),
   width: stdout.columns || Number(env.COLUMNS) || 100,
   out: (text) => {
     stdout.write(text)

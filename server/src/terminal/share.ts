@@ -1,4 +1,5 @@
 import type { Beside } from '../sheets/beside.ts'
+import type { Bundle } from '../wording/bundle.ts'
 import type { FileText } from '../records/unread.ts'
 
 /** Texts by path, as a library is made of them. */
@@ -10,6 +11,8 @@ export interface Share {
   readonly targets: readonly string[]
   readonly cwd: string
   readonly today: string
+  /** The words of another language. */
+  readonly bundle?: Bundle | undefined
   /** By the path of the record that names it. */
   readonly sheets: ReadonlyMap<string, Beside>
 }

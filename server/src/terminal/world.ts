@@ -3,6 +3,7 @@ import type { FileReport } from './file-report.ts'
 import type { Sheets } from '../reader/kept.ts'
 import type { Progress } from './progress.ts'
 import type * as pictures from '../report/index.ts'
+import type { Bundle, Language } from '../wording/bundle.ts'
 import type { Share } from './share.ts'
 
 export type Pictures = typeof pictures
@@ -27,6 +28,10 @@ export interface World {
   /** The date, year-month-day. */
   readonly today: string
   readonly colour: boolean
+  /** The words of another language; loaded when it is asked for. */
+  readonly words: (language: Language) => Bundle | undefined
+  /** Those that were asked for; none for English. */
+  readonly bundle?: Bundle | undefined
   /** Of the terminal, in characters; 100 where there is none. */
   readonly width: number
   readonly out: (text: string) => void

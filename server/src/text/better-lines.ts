@@ -69,10 +69,22 @@ function readingsOf({ text, problems }: Tree): readonly Reading[] {
     for (const near of at < 0 ? [] : [at, at + 1, at - 1])
       if (0 <= near && near < full.length) suspects.set(near, suspects.get(near) || ofColumns.has(code))
   }
+  const gauges = Array.from(text.matchAll(gauge), ({ index, 1: size = '' }) => gaugeSign(index, size))
   return [...suspects].flatMap(([at, isColumn]) => [
+    ...gauges,
     ...(isColumn ? [...uncommented(lines, full[at]!), ...moved(full, at)] : []),
     ...comment(full[at]!),
   ])
+}
+
+/** `{ size: #10, … }`: a wire gauge as America writes it. */
+const gauge = /(?<=\{[^}\n]*\bsize: )#(\d{1,2})(?=[ ,}])/g
+
+function gaugeSign(start: number, size: string): Reading {
+  const edits = [{ span: { start, end: start + 1 + size.length }, text: `${size} AWG` }]
+  const sentence = phrase`#${size} should be ${size} AWG: the # begins a comment, so that YAML loses the rest of the line.`
+  const fix = { edits, why: phrase`a wire gauge`, certainty: 'same' } as const
+  return { edits, problem: problem('comment', sentence, start, size.length + 1, fix) }
 }
 
 /** What YAML says of a line in the wrong column. */
@@ -136,8 +148,11 @@ const shifted = ({ start, indent }: Line, by: number): Edit =>
 
 function misplaced(line: Line, column: number, edits: readonly Edit[]): SyntaxProblem {
   const name = nameOf(line)
-  const sentence = phrase`${name} is indented by ${spaces(line.indent)}, its neighbours by ${String(column)}.`
-  const why = phrase`indent ${name} by ${spaces(column)}`
+  const sentence =
+    line.indent === 0
+      ? phrase`${name} is at the left margin, its neighbours are indented by ${spaces(column)}.`
+      : phrase`${name} is indented by ${spaces(line.indent)}, its neighbours by ${String(column)}.`
+  const why = column === 0 ? phrase`move ${name} to the left margin` : phrase`indent ${name} by ${spaces(column)}`
   return problem('indent', sentence, line.start + line.indent, name.length, { edits, why, certainty: 'guess' })
 }
 

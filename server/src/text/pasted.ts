@@ -11,4 +11,5 @@ export function pasted(text: string): readonly Edit[] {
   }))
 }
 
-const isBlank = (sign: string) => /\s/.test(sign) && sign !== '\uFEFF'
+/** Whether a person sees it, as a space. */
+export const isBlank = (sign: string) => /\s/.test(sign) && sign !== '\uFEFF'

@@ -1,3 +1,5 @@
+import { translated, type Bundle } from './bundle.ts'
+
 /** What goes into a placeholder; nothing for undefined. */
 type Part = string | number | Phrase | undefined
 
@@ -16,6 +18,9 @@ export const phrase = (parts: TemplateStringsArray, ...values: readonly Part[]):
   values,
 })
 
+/** A name or another text that says no more than itself. */
+export const named = (text: string): Phrase => ({ template: text, values: [] })
+
 /** Parts of a sentence in a row. */
 export const inARow = (parts: readonly Part[], between: string): Phrase => ({
   template: parts.map((_, i) => `{${i}}`).join(between),
@@ -27,8 +32,8 @@ export const joined = (parts: readonly Part[]): Phrase =>
   parts.length < 2 ? inARow(parts, '') : phrase`${inARow(parts.slice(0, -1), ', ')} and ${parts.at(-1)}`
 
 /** The sentence in words: in English, or as a bundle by templates has it. */
-export const phraseInWords = ({ template, values }: Phrase, bundle?: Readonly<Record<string, string>>): string =>
-  (bundle?.[template] ?? template).replace(/\{(\d+)\}/g, (typed, i: string) => {
+export const phraseInWords = ({ template, values }: Phrase, bundle?: Bundle): string =>
+  translated(template, bundle).replace(/\{(\d+)\}/g, (typed, i: string) => {
     if (Number(i) >= values.length) return typed
     const value = values[Number(i)]
     return typeof value === 'object' ? phraseInWords(value, bundle) : String(value ?? '')

@@ -1,4 +1,5 @@
 import { arrayFigures } from '../array-figures.ts'
+import type { ArrayFigures } from '../figures.ts'
 import { wiringsThatWork } from '../rewire.ts'
 import { laidArray, type Target } from './laid-array.ts'
 import type { Candidate, ControllerChoice, Strings } from './row.ts'
@@ -20,10 +21,12 @@ export function stringsFor(
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],
 ): Wired | null {
-  let best = own ? wiredBy(place, candidate, count, own) : null
+  const figures = figuresOfOne(place, candidate)
+  const wiredBy = (choice: ControllerChoice) => mostWired(wiringsOf(place, candidate, figures, choice), count, choice)
+  let best = own ? wiredBy(own) : null
   for (const choice of [...library].sort(byPrice)) {
     if (best && wires(best) === count) break
-    const next = wiredBy(place, candidate, count, choice)
+    const next = wiredBy(choice)
     if (next && (!best || wires(best) < wires(next))) best = next
   }
   return best
@@ -43,15 +46,17 @@ export const takersOf = (
   candidate: Candidate,
   { in_series: series, in_parallel: parallel }: Pick<Strings, 'in_series' | 'in_parallel'>,
   library: readonly ControllerChoice[],
-): readonly ControllerChoice[] =>
-  library.filter((choice) =>
-    wiringsOf(place, candidate, choice).some((way) => way.series === series && parallel <= way.most),
+): readonly ControllerChoice[] => {
+  const figures = figuresOfOne(place, candidate)
+  return library.filter((choice) =>
+    wiringsOf(place, candidate, figures, choice).some((way) => way.series === series && parallel <= way.most),
   )
+}
 
 /** Most panels first, then a margin of 5 % in the cold (common practice, no source), then few strings. */
-function wiredBy(place: Target, candidate: Candidate, count: number, choice: ControllerChoice): Wired | null {
+function mostWired(ways: readonly Way[], count: number, choice: ControllerChoice): Wired | null {
   const highest = choice.controller.record.input.max_voltage?.value ?? Infinity
-  const wirings = wiringsOf(place, candidate, choice)
+  const wirings = ways
     .map(({ series, cold, most }) => ({
       series,
       parallel: Math.min(most, Math.floor(count / series)),
@@ -64,14 +69,34 @@ function wiredBy(place: Target, candidate: Candidate, count: number, choice: Con
   return { strings: { in_series: first.series, in_parallel: first.parallel, controller: choice.id }, choice }
 }
 
+/** So many in series, their open-circuit voltage in the cold [V], and the most such strings. */
+interface Way {
+  readonly series: number
+  readonly cold: number
+  readonly most: number
+}
+
+/** Of one panel alone, whatever controller it is wired to. */
+function figuresOfOne(place: Target, candidate: Candidate): ArrayFigures {
+  const one = laidArray(place, candidate, [1, 1], undefined)
+  return arrayFigures({ ...place.system, arrays: [one] }, one, 0)
+}
+
 /** How many in series a controller takes, and the most such strings. */
-function wiringsOf(place: Target, candidate: Candidate, choice: ControllerChoice) {
+function wiringsOf(
+  place: Target,
+  candidate: Candidate,
+  figures: ArrayFigures,
+  choice: ControllerChoice,
+): readonly Way[] {
   const one = laidArray(place, candidate, [1, 1], choice)
-  const system = { ...place.system, arrays: [one] }
-  const figures = arrayFigures(system, one, 0)
   const { input, output, type } = choice.controller.record
   // one that only switches passes the panels' whole current
   const limit = input.max_short_circuit_current ?? (type?.value === 'pwm' ? output.max_current : undefined)
   const most = limit && figures.isc_design_a ? Math.floor(limit.value / figures.isc_design_a) : Infinity
-  return wiringsThatWork(system, one, figures).map(({ series, cold }) => ({ series, cold, most }))
+  return wiringsThatWork({ ...place.system, arrays: [one] }, one, figures).map(({ series, cold }) => ({
+    series,
+    cold,
+    most,
+  }))
 }

@@ -19,6 +19,7 @@ export function blocks(
   enough: number,
 ): readonly Box[] {
   const area = grid.orientations[0]!.dx * grid.orientations[0]!.dy
+  const fillings = new Map<string, Filling>()
   const whole = { x0: 0, x1: grid.length, y0: 0, y1: grid.width }
   const plan = bestOf(whole, 'x', 2, 0)
   const other = bestOf(whole, 'y', 2, plan.count)
@@ -28,7 +29,17 @@ export function blocks(
   function bestOf(part: Blocked, axis: 'x' | 'y', cuts: number, known: number): Plan {
     if (!grid.blocked.some((k) => meets(part, k)))
       return { count: clear.count(part.x1 - part.x0, part.y1 - part.y0), clear: part }
-    return cuts === 0 ? filled(grid, part) : cut(part, axis, cuts, known)
+    return cuts === 0 ? fill(part) : cut(part, axis, cuts, known)
+  }
+
+  /** Many cuts leave the same parts. */
+  function fill(part: Blocked): Plan {
+    const key = `${part.x0} ${part.x1} ${part.y0} ${part.y1}`
+    const before = fillings.get(key)
+    if (before) return before
+    const filling = filled(grid, part)
+    fillings.set(key, filling)
+    return filling
   }
 
   function cut(part: Blocked, axis: 'x' | 'y', cuts: number, known: number): Plan {

@@ -48,6 +48,11 @@ export function fiveBlocks(ways: readonly Orientation[], length: number, width: 
     return (rasters[i] = [...cuts].sort((p, q) => p - q))
   }
 
+  /** Panels that the area of a size would hold. */
+  function roomOf(i: number, j: number): number {
+    return Math.floor((useful[i]! * useful[j]!) / area)
+  }
+
   function planOf(i: number, j: number): Plan {
     const key = i * useful.length + j
     const before = known.get(key)
@@ -66,12 +71,18 @@ export function fiveBlocks(ways: readonly Orientation[], length: number, width: 
 
   function cut(i: number, j: number, filled: Plan): Plan {
     const [x, y] = [useful[i]!, useful[j]!]
-    const most = Math.floor((x * y) / area)
+    const most = roomOf(i, j)
     let best = filled
     if (best.count === most) return best
     const [ps, qs] = [cutsOf(i), cutsOf(j)]
-    for (const p of ps) if (2 * useful[p]! <= x && inTwo([p, j], [atMost(x - useful[p]!), j])) return best
-    for (const q of qs) if (2 * useful[q]! <= y && inTwo([i, q], [i, atMost(y - useful[q]!)])) return best
+    for (const p of ps) {
+      if (x < 2 * useful[p]!) break
+      if (inTwo(p, j, atMost(x - useful[p]!), j)) return best
+    }
+    for (const q of qs) {
+      if (y < 2 * useful[q]!) break
+      if (inTwo(i, q, i, atMost(y - useful[q]!))) return best
+    }
     for (let m = 0; m < ps.length; m++)
       for (let n = m + 1; n < ps.length; n++)
         for (let u = 0; u < qs.length; u++)
@@ -101,19 +112,27 @@ export function fiveBlocks(ways: readonly Orientation[], length: number, width: 
       return attempt(parts, [[0, 0], [x2, 0], [x1, y2], [0, y1], [x1, y1]]) // prettier-ignore
     }
 
-    function inTwo([p, q]: Size, other: Size): boolean {
-      return attempt([[p, q], other], [[0, 0], q === j ? [useful[p]!, 0] : [0, useful[q]!]]) // prettier-ignore
+    /** As `attempt`, of two parts: what is asked most, so nothing is built before it is better. */
+    function inTwo(p: number, q: number, p2: number, q2: number): boolean {
+      const second = roomOf(p2, q2)
+      if (roomOf(p, q) + second <= best.count) return false
+      const first = planOf(p, q).count
+      if (first + second <= best.count) return false
+      const count = first + planOf(p2, q2).count
+      if (best.count < count)
+        best = { count, parts: [[p, q], [p2, q2]], corners: [[0, 0], q === j ? [useful[p]!, 0] : [0, useful[q]!]] } // prettier-ignore
+      return best.count === most
     }
 
     /** @returns whether no more can be better */
     function attempt(parts: readonly Size[], corners: readonly Corner[]): boolean {
       let room = 0
-      for (const [p, q] of parts) room += Math.floor((useful[p]! * useful[q]!) / area)
+      for (const [p, q] of parts) room += roomOf(p, q)
       let count = 0
       for (const [p, q] of parts) {
         if (room <= best.count) return false
         const own = planOf(p, q).count
-        room += own - Math.floor((useful[p]! * useful[q]!) / area)
+        room += own - roomOf(p, q)
         count += own
       }
       if (best.count < count) best = { count, parts, corners }

@@ -57,7 +57,7 @@ export function packPanels(
     if (exact.proven) return packing(best, true)
   }
   if (grid.blocked.length > 0) {
-    best = staircases(grid, best, enough, Math.min(wide, Math.floor(staircaseSteps / bound)))
+    best = staircases(grid, best, enough, Math.min(wide, Math.floor(staircaseSteps / bound ** 1.5)))
     best = inWindows(grid, best, { enough, rounds, width: narrow })
   }
   return packing(best, enough <= best.length)
@@ -89,6 +89,6 @@ const mostSides = 100
 const clearSteps = 150_000
 const partSteps = 10_000
 const exactSteps = 150_000
-const staircaseSteps = 1_500
+const staircaseSteps = 12_000
 const [narrow, wide] = [3, 60]
 const rounds = 4

@@ -10,7 +10,9 @@ export const autonomyShort = reviewRule({
   messages: {
     wanted: 'you asked for {autonomy}',
     usual: 'at least 1 day is usual',
-    short: 'The battery lasts {days} days; {what}. {more} in parallel would do',
+    oneDay: '1 day',
+    days: '{days} days',
+    short: 'The battery lasts {days}; {what}. {more} in parallel would do',
   },
 
   check(system, { battery: { autonomy_days: days } }) {
@@ -24,7 +26,7 @@ export const autonomyShort = reviewRule({
     return {
       say: 'short',
       with: {
-        days: estimate(days),
+        days: days.toPrecision(2) === '1.0' ? { say: 'oneDay' } : { say: 'days', with: { days: estimate(days) } },
         what: autonomy ? { say: 'wanted', with: { autonomy: said(autonomy) } } : { say: 'usual' },
         more,
       },

@@ -15,7 +15,7 @@ export const stringVoltageLow = reviewRule({
     'headroom of 1 V to run is common practice, no source; loaded, the voltage at maximum power counts and, to start, the open-circuit voltage, both by the sheet’s coefficients',
   messages: {
     tooLittle: '; the controller needs {run}',
-    startsLater: ', and open {open}; the controller starts only at {start}, {above} above the battery being charged',
+    startsLater: ' (open {open}); the controller starts at {start} (battery + {above})',
     littleAbove: ', only {voltage} above the {run} that the controller needs',
     noString: '; no string of these panels suits this controller',
     longer: '. {series} in series give {hot} ({cold} at {coldest}){obstacle}',

@@ -1,11 +1,15 @@
+import { isInThousands } from '../../quantities/number.ts'
+
 /** A field's text taken apart: sign and digits, and all that stands behind them. */
 export interface Printed {
   readonly number: string
   readonly rest: string
 }
 
-/** `-0,38 %/°C` is `-0.38` and ` %/°C`; null where the text does not start with one plain number. */
-export function takeApart(text: string): Printed | null {
+/** `-0,38 %/°C` is `-0.38` and ` %/°C`, `1,190 mm` is `1190`; null where the text does not start with one plain number. */
+export function takeApart(typed: string): Printed | null {
+  const [, unit] = /^\s*[1-9]\d?,\d{3}\s*([A-Za-z]*)$/.exec(typed) ?? []
+  const text = unit && isInThousands(unit) ? typed.replace(/,/, '') : typed
   const match = /^\s*(?:([-−–])\s*)?(\d+(?:[.,]\d*)?|[.,]\d+)(?![\d.,])(.*)$/s.exec(text)
   if (!match) return null
   return { number: (match[1] ? '-' : '') + match[2]!.replace(',', '.'), rest: match[3]!.trimEnd() }

@@ -16,6 +16,8 @@ export const reasons = {
     exchanged: '{first} and {second} exchanged',
     coefficientsExchanged: 'the {first} and {second} coefficients exchanged',
     unitForUnit: '{typed} typed for {meant}',
+    noUnit: 'no unit, so read as mm',
+    noUnits: 'no units, so read as mm',
     columnsExchanged: 'the columns of STC and NOCT exchanged',
     columnAtNoct: 'the column of NOCT typed',
     rowsShifted: 'each rating in the row of its neighbour',

@@ -27,7 +27,7 @@ export function unitSlips(p: TypedField, { values }: Frame, read: Read): Candida
                   fields: [p.field],
                   values: [Number(p.number) * factor],
                   texts: [`${p.number} ${unit}`],
-                  why: reason({ say: 'unitForUnit', with: { typed: p.rest.trim() || 'mm', meant: unit } }),
+                  why: takenFor(p.rest, unit, 'unitForUnit'),
                   prior: chance,
                 },
               ]
@@ -82,6 +82,12 @@ export function unitSlips(p: TypedField, { values }: Frame, read: Read): Candida
   return found
 }
 
+/** A side without a unit is read as millimetres. */
+const takenFor = (typed: string, meant: string, say: 'unitForUnit' | 'bothSides'): Said =>
+  typed.trim() === ''
+    ? reason({ say: say === 'bothSides' ? 'noUnits' : 'noUnit' })
+    : reason({ say, with: { typed: typed.trim(), meant } })
+
 /** Degrees of one scale typed as those of the other. */
 function temperatures(p: TypedField): Candidate[] {
   const number = Number(p.number)
@@ -113,7 +119,7 @@ export function sidesInOtherUnit(read: Read): Candidate[] {
       fields: [index.length, index.width],
       values: both.map(({ number }) => Number(number) * factor),
       texts: both.map(({ number }) => `${number} ${unit}`),
-      why: reason({ say: 'bothSides', with: { typed: length.rest.trim() || 'mm', meant: unit } }),
+      why: takenFor(length.rest, unit, 'bothSides'),
       prior: ofKind - Math.log(sideUnits.length - 1),
     }
   })

@@ -7,6 +7,12 @@ import type { SurfaceComparison } from './on-surface.ts'
 import type { TableOptions } from '../tables/options.ts'
 import { isPart, shownColumns, surfaceColumns } from './surface-columns.ts'
 
+/** What "4 of 8" in the table means, by its own first example. */
+function fewer({ count, strings }: SurfaceRow): string {
+  const wired = strings!.in_series * strings!.in_parallel
+  return `${wired} of ${count}: ${count} fit; the wiring and the customer's limits allow ${wired}. All figures are of those ${wired}.`
+}
+
 /** Panels on one surface as they are printed. */
 export function surfaceReport(
   { file, place, rows: all, beside }: SurfaceComparison,
@@ -36,9 +42,7 @@ export function surfaceReport(
     return [toMarkdown(rows, named(chosen(surfaceColumns, names))), ...mark.map(noteInMarkdown)].join('\n')
   const notes = [
     ...mark,
-    ...(taken.some(isPart)
-      ? ['4 of 8: eight fit, of which wiring and the limits of the customer allow four; all figures are of those four.']
-      : []),
+    ...taken.filter(isPart).slice(0, 1).map(fewer),
     'On the front: no other gives at least as much energy a year for no more weight and no more money.',
     'Energy and price are those of the panels on this surface. The figures are an aid; local codes and licensed practice decide.',
   ]

@@ -41,8 +41,11 @@ function split(tree: Tree, head: Entry, pieces: readonly Entry[]): Hazard {
     ' and a stray ',
   )
   const read = phrase`YAML reads ${head.key}: ${(head.value as ScalarNode).text} and a stray ${rest}`
+  const meant = choice(fixes)
   return hazard({
-    message: phrase`The decimal comma in ${typed} splits the entry inside { }: ${read}.${advice(fixes)}`,
+    message: meant
+      ? phrase`${typed} should be ${meant}: the comma splits the entry inside { }, and ${read}.`
+      : phrase`The comma in ${typed} splits the entry inside { }: ${read}. Write the number without commas.`,
     pointer: head.pointer,
     span,
     swallows: pieces.map(({ pointer }) => pointer),
@@ -78,10 +81,10 @@ function inList(tree: Tree, list: ListNode): Hazard[] {
   )
   return [
     hazard({
-      message: phrase`A decimal comma in ${typed} splits the item inside [ ]: YAML reads ${inARow(
+      message: phrase`${typed} should be ${text}: the comma splits the item inside [ ], and YAML reads ${inARow(
         split.flat().map((item) => item.text),
         ' and ',
-      )}. Write ${text}.`,
+      )}.`,
       pointer: list.pointer,
       span,
       spoils: [list.pointer, ...list.items.flatMap((item) => (item ? [item.pointer] : []))],
@@ -104,19 +107,23 @@ function tightRuns(tree: Tree, list: ListNode): ScalarNode[][] {
 
 /** What a number with a comma can mean. Three digits behind it may be thousands as well. */
 function readings(typed: string): { text: string; why: Phrase }[] {
-  const number = /^[^\s,]*\d,\s*\d[\d,]*/.exec(typed)?.[0]
-  if (number === undefined) return []
-  const unit = typed.slice(number.length)
+  const [whole, lead = '', number] = /^([A-Z]{3} |[$€£])?([^\s,]*\d,\s*\d[\d,]*(?:\.\d+)?)/.exec(typed) ?? []
+  if (whole === undefined || number === undefined) return []
+  const unit = typed.slice(whole.length)
   const plain = number.replace(/\s/g, '')
   const commas = plain.split(',').length - 1
-  const decimal = { text: plain.replace(/\.(?=\d{3}[.,])/g, '').replace(',', '.') + unit, why: phrase`a decimal point` }
-  const thousands = { text: plain.replaceAll(',', '') + unit, why: phrase`the thousands comma left out` }
-  if (!/^[-+]?[1-9]\d{0,2}(?:,\d{3})+$/.test(plain)) return commas === 1 ? [decimal] : []
-  // sheets hardly print three decimals
-  return commas === 1 ? [thousands, decimal] : [thousands]
+  const point = plain.replace(/\.(?=\d{3}[.,])/g, '').replace(',', '.')
+  const decimal = { text: lead + point + unit, why: phrase`a decimal point` }
+  const thousands = { text: lead + plain.replaceAll(',', '') + unit, why: phrase`the thousands comma left out` }
+  if (!/^[-+]?[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?$/.test(plain))
+    return commas === 1 && /,\d+$/.test(plain) ? [decimal] : []
+  // sheets print neither thousandths of a millimetre, a watt or a dollar nor a comma before a point for decimals
+  const isWhole = plain.includes('.') || ofWholes.test(unit) || lead !== ''
+  return commas === 1 && !isWhole ? [thousands, decimal] : [thousands]
 }
 
-function advice([first, second]: readonly Fix[]): Phrase {
-  if (!first) return phrase` Write the number without commas.`
-  return second ? phrase` Write ${first.text} or ${second.text}.` : phrase` Write ${first.text}.`
-}
+/** Units that are too small for three decimals; of currencies all but those with thousandths. */
+const ofWholes = /^\s*(?:mm|Wh?|g|mAh|(?!BHD|IQD|JOD|KWD|LYD|OMR|TND)[A-Z]{3})$/
+
+const choice = ([first, second]: readonly Fix[]): Phrase | string | undefined =>
+  second ? phrase`${first!.text} or ${second.text}` : first?.text

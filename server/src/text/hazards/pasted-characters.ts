@@ -1,6 +1,6 @@
 import { phrase, type Phrase } from '../../wording/phrase.ts'
 import { lineAround } from '../lines.ts'
-import { pasted } from '../pasted.ts'
+import { isBlank, pasted } from '../pasted.ts'
 import { readAsTyped } from '../read-tree.ts'
 import type { Edit } from '../span.ts'
 import { entriesOf, inventory } from '../tree-queries.ts'
@@ -36,7 +36,12 @@ export const pastedCharacters: HazardRule = {
         fixes: [
           {
             edits,
-            why: more > 0 ? phrase`all ${String(edits.length)} cleaned` : phrase`a plain space`,
+            why:
+              more > 0
+                ? phrase`all ${String(edits.length)} cleaned`
+                : first.text === ''
+                  ? phrase`taken out`
+                  : phrase`a plain space`,
             certainty: 'same',
             text: scalar?.text ?? '',
           },
@@ -66,7 +71,9 @@ function said(text: string, { span: { start } }: Edit, isHarmless: boolean): Phr
   const at = word === '' ? phrase`at the start of a line` : phrase`after ${word}`
   return isHarmless
     ? phrase`There is ${name} ${at}, as PDFs have it; other tools stop at it.`
-    : phrase`There is ${name} ${at}, as PDFs have it; YAML needs a plain one.`
+    : isBlank(text[start]!)
+      ? phrase`There is ${name} ${at}, as PDFs have it; YAML needs a plain one.`
+      : phrase`There is ${name} ${at}, as PDFs have it; YAML takes it for a letter.`
 }
 
 const names: Readonly<Record<string, Phrase>> = {

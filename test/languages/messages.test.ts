@@ -1,0 +1,61 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { checkFile } from '../../server/src/check/check.ts'
+import { createLibrary } from '../../server/src/library/create.ts'
+import { languageOf } from '../../server/src/wording/bundle.ts'
+
+const read = (path: string) => JSON.parse(readFileSync(path, 'utf8')) as Record<string, string>
+const messages = read('server/messages.json')
+const holes = (template: string) => [...template.matchAll(/\{\w+\}/g)].map(([hole]) => hole).sort()
+
+describe.each(['de', 'es'])('%s', (language) => {
+  const bundle = read(`server/l10n/bundle.l10n.${language}.json`)
+  const english = new Set(Object.values(messages))
+
+  test('every template has a translation', () => {
+    expect([...english].filter((template) => !Object.hasOwn(bundle, template))).toEqual([])
+  })
+
+  test('what goes into a sentence goes into its translation', () => {
+    const unlike = Object.entries(bundle).filter(
+      ([template, translation]) => holes(messages[template] ?? template).join() !== holes(translation).join(),
+    )
+    expect(unlike).toEqual([])
+  })
+})
+
+test('a message, its reason and its correction are said in the language that is asked for', () => {
+  const tern = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8')
+  const library = createLibrary()
+  library.put('tern-110.panel.yaml', tern.replace('voc: 22.1 V', 'voc: 2.21 V'))
+  const say = (language: string) => {
+    const bundle = read(`server/l10n/bundle.l10n.${language}.json`)
+    const { findings } = checkFile(library, 'tern-110.panel.yaml', { today: '2026-11-25', bundle })!
+    return findings.map(({ message, reason, corrections }) => [message, reason, corrections[0]?.why])
+  }
+  expect(say('de')).toEqual([
+    [
+      'Voc 2.21 V ist wahrscheinlich 22.1 V (Dezimalpunkt verschoben): der Wert liegt unter Vmp 18.6 V.',
+      expect.stringContaining('Leerlauf') as string,
+      'Dezimalpunkt verschoben',
+    ],
+  ])
+  expect(say('es')).toEqual([
+    [
+      'Voc 2.21 V es probablemente 22.1 V (punto decimal desplazado): está por debajo de Vmp 18.6 V.',
+      expect.stringContaining('en vacío') as string,
+      'punto decimal desplazado',
+    ],
+  ])
+})
+
+test.each([
+  ['de', 'de'],
+  ['de-AT', 'de'],
+  ['es_MX.UTF-8', 'es'],
+  ['ES', 'es'],
+  ['en-GB', 'en'],
+  ['fr', 'en'],
+  ['', 'en'],
+  [undefined, 'en'],
+])('the language of locale %s is %s', (locale, language) => expect(languageOf(locale)).toBe(language))
