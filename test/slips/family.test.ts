@@ -132,3 +132,19 @@ test('a family that is named needs less likeness', () => {
   expect(familyOf(own, [other])).toBeNull()
   expect(familyOf({ ...own, family: 'Tern' }, [{ ...other, family: 'Tern' }])?.siblings).toHaveLength(1)
 })
+
+test.each([
+  ['/temperature_coefficients/voc', '-2.9 %/°C'],
+  ['/temperature_coefficients/pmax', '0.38 %/°C'],
+  ['/noct/temperature', '446 °C'],
+])('siblings that share a wrong %s do not vouch for it', (pointer, typed) => {
+  const wrong = [step(105, 5.65, 6.02, { [pointer]: typed }), step(115, 6.18, 6.6, { [pointer]: typed })]
+  expect(verdictOf({ [pointer]: typed }, wrong)).toMatchObject({ kind: 'slip', pointer })
+})
+
+test('differences of less than 1 % between siblings are no slip', () => {
+  const near = [step(105, 5.66, 6.03, { '/stc/voc': '22.0 V' }), step(115, 6.17, 6.62, { '/stc/voc': '22.2 V' })]
+  expect(verdictOf({}, near)).toEqual({ kind: 'consistent' })
+  expect(verdictOf({ '/stc/isc': '6.35 A' }, near)).toEqual({ kind: 'consistent' })
+  expect(verdictOf({ '/stc/voc': '22.25 V' }, near)).toEqual({ kind: 'consistent' })
+})

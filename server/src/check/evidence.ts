@@ -1,6 +1,7 @@
 import type { Measure } from '../records/field.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { pointers, type Evidence, type Reading } from '../slips/evidence.ts'
+import { numbersIn } from '../rules/words.ts'
 import { noctPointers } from '../slips/typos/noct-row.ts'
 
 /** What a panel record says of itself, as the slip search wants it. Fields that could not be read are absent. */
@@ -11,12 +12,13 @@ export function evidenceOf({ record, fields }: ReadFile<'panel'>): Evidence {
     if (field) readings[pointer] = { value: field.value, half: field.quantity?.half ?? 0, text: field.text }
   }
   const { technology } = record.cells
-  const { construction, maker, family } = record
+  const { construction, maker, family, name } = record
   return {
     ...(technology && { technology: technology.value }),
     ...(construction && { construction: construction.value }),
     ...(maker && { maker: maker.value }),
     ...(family && { family: family.value }),
+    ...(name && { named: numbersIn(name.text) }),
     readings,
   }
 }

@@ -34,7 +34,8 @@ export function cellCounts({ values, counted, isGlass }: Frame): Candidate[] {
   const rare = (isGlass ? rareOfGlass : [])
     .filter((n) => n !== typed)
     .map((n) => to(n, reason({ say: 'otherCount' }), ofKind - 8 - likeTrueRecords))
+  const footnote = typed > 150 ? [to(Math.floor(typed / 10), reason({ say: 'digitAdded' }), ofKind)] : []
   // flexible panels of half-cells are few
   const half = typed % 2 === 0 ? [to(typed / 2, reason({ say: 'halfCells' }), ofKind - (isGlass ? 0.5 : 2.5))] : []
-  return [...usual, ...rare, ...half]
+  return [...usual, ...rare, ...half, ...footnote]
 }
