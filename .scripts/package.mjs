@@ -12,6 +12,7 @@ const contents = [
   'LICENSE',
   'THIRD-PARTY-NOTICES',
   'client/media/icon.png',
+  'client/media/walkthrough',
   'dist',
   'schemas',
 ]
@@ -37,7 +38,7 @@ function stage() {
   mkdirSync(staged, { recursive: true })
   for (const path of contents) cpSync(path, `${staged}/${path}`, { recursive: true })
   for (const program of [...Object.values(bin), 'dist/terminal.js']) rmSync(`${staged}/${program}`)
-  const shown = files.filter((path) => !/^client\/media\/(?!icon)/.test(path))
+  const shown = files.filter((path) => !/^client\/media\/(?!icon|walkthrough)/.test(path))
   writeFileSync(`${staged}/package.json`, JSON.stringify({ ...manifest, files: shown }, null, 2))
   for (const page of ['README.md', 'CHANGELOG.md'])
     writeFileSync(`${staged}/${page}`, asListed(readFileSync(page, 'utf8')))

@@ -1,22 +1,17 @@
 import { Uri, extensions, window, type ExtensionContext } from 'vscode'
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient'
 import { recordGlobs, schemes, type InitializationOptions } from '../../server/src/editor/protocol.ts'
-import type { Side } from './beside-messages.ts'
 import { createBeside } from './beside.ts'
+import type { Run } from './command-names.ts'
+import { commandsOf } from './commands.ts'
 import { answerFiles } from './library-files.ts'
-import { newFromSheet } from './new-from-sheet.ts'
-import { newRecord } from './new-record.ts'
-import { reviewSystem } from './review-system.ts'
-import { savePage } from './save-page.ts'
+import { answerPages } from './pages.ts'
+import { showSummary } from './summary.ts'
 import { showReferences } from './show-references.ts'
 
 /** What the entry can do once the language server is there. */
 export interface Session {
-  newRecord(kind: string): Promise<void>
-  newFromSheet(): Promise<void>
-  showBeside(side: Side): void
-  reviewSystem(): Promise<void>
-  savePage(system: Uri | undefined): Promise<void>
+  readonly run: Run
 }
 export type StartSession = (context: ExtensionContext) => Promise<Session>
 
@@ -37,13 +32,8 @@ export function sessionWith(make: MakeClient): StartSession {
     context.subscriptions.push(log, client, showReferences(client), restartWhenYamlCheckerComesOrGoes(client))
     await client.start()
     const beside = createBeside(context, client)
-    return {
-      newRecord: (kind) => newRecord(client, kind),
-      newFromSheet: () => newFromSheet(client),
-      showBeside: (side) => beside.show(side),
-      reviewSystem: () => reviewSystem(() => beside.show('pictures')),
-      savePage: (system) => savePage(client, system),
-    }
+    context.subscriptions.push(beside, showSummary(), answerPages())
+    return { run: commandsOf(context, client, beside) }
   }
 }
 
@@ -53,6 +43,7 @@ const initializationOptions = ({ extensionUri }: ExtensionContext): Initializati
   languages: Uri.joinPath(extensionUri, 'dist', 'languages').toString(true),
   syntaxElsewhere: yamlIsCheckedElsewhere(),
   clientFiles: true,
+  rulePage: `command:wattproof.showRule?${encodeURIComponent('"')}{rule}${encodeURIComponent('"')}`,
   showReferences: 'wattproof.showReferences',
 })
 

@@ -3,19 +3,18 @@ import { join } from 'node:path'
 import { checkFile } from '../../server/src/check/check.ts'
 import type { Finding } from '../../server/src/findings/finding.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
-import { examples } from '../rules/fixtures.ts'
+import { examples, filesOf } from '../rules/fixtures.ts'
 import { marked } from '../markers.ts'
 import { today } from './checked.ts'
 
 /** All that is found in the examples of all rules, and in all samples, each with the name of its example or file. */
 export const foundEverywhere = (): readonly (Finding & { readonly where: string })[] => [
-  ...examples.flatMap(({ rule, kind, title, yaml }) => {
-    const [example, ...others] = yaml.split(/^---\n/m)
+  ...examples.flatMap((example) => {
+    const [first, ...others] = filesOf(example)
     const library = createLibrary()
-    const path = `example.${kind}.yaml`
-    library.put(path, marked(example!).source)
-    others.forEach((other, i) => library.put(`other-${i + 1}.panel.yaml`, other))
-    return found(library, path, `${rule}: ${title}`)
+    library.put(first!.path, marked(first!.text).source)
+    for (const { path, text } of others) library.put(path, text)
+    return found(library, first!.path, `${example.rule}: ${example.title}`)
   }),
   ...inSamples(),
 ]

@@ -112,6 +112,7 @@ export async function startServer({
   return {
     capabilities: result.capabilities,
     serverInfo: result.serverInfo,
+    pid: child.pid!,
     published,
     log,
     asked,

@@ -1,5 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { afterEach, expect, test } from 'vitest'
+import { schemas } from '../../server/src/records/schemas.generated.ts'
+import { skeleton } from '../../server/src/records/skeleton.ts'
 import { bare, folderOf, full, startServer, tern, type Client } from './client.ts'
 import { littleBoat } from './little-boat.ts'
 import { typist } from './typist.ts'
@@ -54,18 +56,23 @@ const rules = (found: readonly { code?: unknown }[]) => found.map(({ code }) => 
 const end = { line: 10, character: 0 }
 const insert = (text: string, at = end) => [{ range: { start: at, end: at }, text }]
 
-test.each(['te', 'weight: ', 'weight: 2', 'notes: "half of', 'limits: { bend: 3', 'temperature_coefficents:'])(
-  'the half-typed line %j is quiet until another line is edited',
-  async (half) => {
-    client = await startServer()
-    await client.open(uri, tern)
-    await client.change(uri, 2, insert(half))
-    expect(serious(await client.pull(uri))).toEqual([])
-    await client.change(uri, 3, insert(' ', { line: 1, character: 13 }))
-    const found = await client.pull(uri)
-    if (half !== 'weight: 2') expect(found.some(({ range }) => range.start.line === 10)).toBe(true)
-  },
-)
+test.each([
+  'te',
+  'weight: ',
+  'weight: 2',
+  'weight: 28.',
+  'notes: "half of',
+  'limits: { bend: 3',
+  'temperature_coefficents:',
+])('the half-typed line %j is quiet until another line is edited', async (half) => {
+  client = await startServer()
+  await client.open(uri, tern)
+  await client.change(uri, 2, insert(half))
+  expect(serious(await client.pull(uri))).toEqual([])
+  await client.change(uri, 3, insert(' ', { line: 1, character: 13 }))
+  const found = await client.pull(uri)
+  if (half !== 'weight: 2') expect(found.some(({ range }) => range.start.line === 10)).toBe(true)
+})
 
 test('or until the file is saved', async () => {
   client = await startServer()
@@ -114,4 +121,52 @@ test('a file that was broken before somebody typed elsewhere goes on being repor
   expect(rules(await client.pull(uri))).toContain('colon-missing')
   await client.change(uri, 2, insert('we', { line: 11, character: 0 }))
   expect(rules(await client.pull(uri))).toContain('colon-missing')
+})
+
+test('an empty file has an error with the form as its fix, and none while its first lines are typed', async () => {
+  client = await startServer()
+  const empty = 'file:///nowhere/new.panel.yaml'
+  await client.open(empty, '')
+  const [error, ...others] = await client.pull(empty)
+  expect([error!.severity, error!.message, others]).toEqual([
+    1,
+    'The panel record is empty; wattproof new panel begins one.',
+    [],
+  ])
+  const actions = await client.request<{ title: string }[]>('textDocument/codeAction', {
+    textDocument: { uri: empty },
+    range: error!.range,
+    context: { diagnostics: [error] },
+  })
+  expect(actions.map(({ title }) => title)).toContain('Insert the form of a panel record')
+  const typed = await typist(client, empty)
+  for (const key of '# typed by hand\n# from the sheet\nform') expect(serious((await typed.key(key)).found)).toEqual([])
+})
+
+test('lines that are made comments in a form and taken out again leave it as it was', async () => {
+  client = await startServer()
+  const form = 'file:///nowhere/form.panel.yaml'
+  const lines = skeleton(schemas.panel!).split('\n')
+  // as an editor toggles a line: "# " after the indent
+  const toggled = lines.map((line) =>
+    line.trim() === ''
+      ? line
+      : line.replace(/^( *)(?:# )?/, (all, indent: string) => (all.includes('#') ? indent : `${indent}# `)),
+  )
+  const again = toggled.map((line) =>
+    line.trim() === ''
+      ? line
+      : line.replace(/^( *)(?:# )?/, (all, indent: string) => (all.includes('#') ? indent : `${indent}# `)),
+  )
+  expect(again).toEqual(lines)
+  await client.open(form, lines.join('\n'))
+  const before = serious(await client.pull(form))
+  // the lines of one group, uncommented together
+  const at = lines.findIndex((line) => /^ *# *noct:/.test(line))
+  expect(at).toBeGreaterThan(0)
+  const end = lines.findIndex((line, i) => i > at && !/^ *# {2,}\S|^ +# /.test(line))
+  const open = lines.map((line, i) => (at <= i && i < end ? line.replace(/^( *)# /, '$1') : line)).join('\n')
+  await client.change(form, 2, [{ text: open }])
+  await client.notify('textDocument/didSave', { textDocument: { uri: form } })
+  expect(serious(await client.pull(form))).toEqual(before)
 })

@@ -6,7 +6,7 @@ export interface Example {
   readonly title: string
   /** panel unless the fence says another: ```yaml controller */
   readonly kind: string
-  /** Records of the same family follow behind `---`. */
+  /** Other records of the library follow after `---`: of the same family, or those that `# name` in their first line names. */
   readonly yaml: string
 }
 
@@ -25,3 +25,11 @@ export const examples: readonly Example[] = readdirSync(folder)
       yaml: yaml ?? '',
     }))
   })
+
+/** The files of an example, that which is looked at first. */
+export function filesOf({ kind, yaml }: Example): readonly { readonly path: string; readonly text: string }[] {
+  return yaml.split(/^---\n/m).map((text, i) => {
+    const [, name] = /^# (\S+[.]yaml)\n/.exec(text) ?? []
+    return { path: name ?? (i === 0 ? `example.${kind}.yaml` : `other-${i}.panel.yaml`), text }
+  })
+}

@@ -15,17 +15,18 @@ import type { ReadFile } from '../../server/src/records/read-file.ts'
 import { siteOf } from '../../server/src/values/site.ts'
 import { lineStarts, positionAt } from '../../server/src/text/lines.ts'
 import { marked } from '../markers.ts'
-import { examples } from './fixtures.ts'
+import { examples, filesOf } from './fixtures.ts'
 
 const today = '2026-11-25'
 
-test.each(examples)('$rule: $title', ({ rule, kind, yaml }) => {
-  const [example, ...others] = yaml.split(/^---\n/m)
-  const { source, marks } = marked(example!)
+test.each(examples)('$rule: $title', (example) => {
+  const { rule } = example
+  const [first, ...others] = filesOf(example)
+  const { path, text } = first!
+  const { source, marks } = marked(text)
   const library = createLibrary()
-  const path = `example.${kind}.yaml`
   library.put(path, source)
-  others.forEach((other, i) => library.put(`other-${i + 1}.panel.yaml`, other))
+  for (const other of others) library.put(other.path, other.text)
   const starts = lineStarts(source)
   const file = library.file(path)!
   const isOfPanels = panelRules.some(({ id }) => id === rule)

@@ -120,6 +120,8 @@ function slipSentence(
   const of = { say: rival.pointer, of: laterFields }
   const other: Param =
     rival.pointer === field.pointer ? rival.text : sentence({ say: 'ofField', with: { text: rival.text, field: of } })
+  if (JSON.stringify(rival.why) === JSON.stringify(why))
+    return sentence({ say: 'eitherAlike', with: { ...value, claim, borrowed, text, why, other, like } })
   return sentence({ say: 'either', with: { ...value, claim, borrowed, text, why, other, otherWhy: rival.why, like } })
 }
 

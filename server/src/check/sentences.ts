@@ -17,6 +17,7 @@ export const sentences = {
     use: '{claim}; use {text} ({why}).',
     slip: '{field} {value} is probably {text}{like} ({why}): {claim}{borrowed}.',
     either: '{field} {value} is probably {text} ({why}) or {other} ({otherWhy}){like}: {claim}{borrowed}.',
+    eitherAlike: '{field} {value} is probably {text} or {other} ({why}){like}: {claim}{borrowed}.',
     ofField: '{text} for {field}',
     disagree: '{claim}{witnesses}.',
     borrowed: ', and {field} {value} is what {other} has',

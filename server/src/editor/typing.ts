@@ -65,6 +65,8 @@ function isWholeAt(file: ReadFile, cursor: number): (one: Finding) => boolean {
   const next = below < 0 ? line : lineAround(tree.text, line.end + below)
   const open = unfinishedAt(file, cursor)
   return ({ rule, span, pointer, related }) => {
+    // a record that has no field yet lacks them all, wherever its first line is typed
+    if (tree.root === null && waitsForLine(rule)) return false
     const isHere = span.start <= line.end && line.start <= span.end
     const isOpen = (at: string) => open !== null && (at === open || open.startsWith(`${at}/`))
     // a bracket or a quote that is still open is reported where the next line begins

@@ -47,7 +47,7 @@ export const reading = {
   wrongKind: fact('wrong-kind', 'error', 'A value of another shape than expected cannot be read.', schema),
   notAChoice: fact('not-a-choice', 'error', 'Only these words are understood here.', schema),
   wrongText: fact('wrong-text', 'warning', 'The text cannot be read as what the field stands for.', schema),
-  outOfRange: fact('out-of-range', 'error', 'The number lies outside what the field can hold.', schema),
+  outOfRange: fact('out-of-range', 'error', 'The number is outside what the field can hold.', schema),
   wrongFormat: fact(
     'wrong-format',
     'error',
@@ -72,7 +72,7 @@ export const reading = {
   twoNumbers: fact(
     'two-numbers',
     'error',
-    'Only one value can stand in a field; the second would be dropped silently.',
+    'A field holds one value; a second would be dropped silently.',
     schema,
   ),
   ambiguousComma: fact(

@@ -958,7 +958,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
      {
       "key": "above_battery",
       "title": "voltage above battery",
-      "description": "How far the panel voltage must lie above the battery's before charging starts.",
+      "description": "How far the panel voltage must be above the battery's before charging starts.",
       "examples": [
        "5 V"
       ],

@@ -7,7 +7,7 @@ export const iscCoefficientWrongUnit = panelRule({
   severity: 'information',
   reason:
     'Sheets print this coefficient in A/°C, mA/°C or %/°C; a very small percentage is often an A/°C typed as percent.',
-  source: 'open module ratings of a public list, 2015 to 2022: 95 % of crystalline rows lie above 0.02 %/°C',
+  source: 'open module ratings of a public list, 2015 to 2022: 95 % of crystalline rows are above 0.02 %/°C',
   messages: {
     found: 'The Isc coefficient {isc} is very small for silicon; check whether the sheet prints A/°C',
   },

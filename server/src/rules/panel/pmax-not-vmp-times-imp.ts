@@ -7,7 +7,7 @@ export const pmaxNotVmpTimesImp = panelRule({
   severity: 'warning',
   reason: 'Power is voltage times current, so Pmax, Vmp and Imp of one row must agree within their rounding.',
   source:
-    'definition of Pmax, IEC 60904-1; of 2 535 open ratings with a nameplate 99 % lie within 1.6 % and all within 5.6 %',
+    'definition of Pmax, IEC 60904-1; of 2 535 open ratings with a nameplate 99 % are within 1.6 % and all within 5.6 %',
   messages: {
     found: 'Vmp {vmp} times Imp {imp} is {power}, {value} Pmax {pmax}',
   },

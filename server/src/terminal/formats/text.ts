@@ -1,3 +1,5 @@
+import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { styleText } from 'node:util'
 import type { Accepted } from '../../check/checked.ts'
 import type { Correction, Finding, Severity } from '../../findings/finding.ts'
@@ -5,18 +7,37 @@ import { positionAt } from '../../text/lines.ts'
 import { parentPointer } from '../../text/pointer.ts'
 import type { FileReport } from '../file-report.ts'
 import { count, inWords } from '../severity.ts'
-import { visible } from '../visible.ts'
+import { linked, visible } from '../visible.ts'
+import type { World } from '../world.ts'
 import { excerpt } from './excerpt.ts'
 
 /** What a compiler would print: the place and the message in one line, the text with a marker, the fix; a count at the end. */
-export function formatText(files: readonly FileReport[], colour: boolean, showAccepted: boolean): string {
+export function formatText(
+  files: readonly FileReport[],
+  { colour, rulePages }: TextStyle,
+  showAccepted: boolean,
+): string {
   const paint: Paint = colour ? (style, text) => styleText(style, text, { validateStream: false }) : (_, text) => text
   const parts = files.flatMap((file) => [
-    ...file.findings.map((finding) => toText(finding, file, paint)),
+    ...file.findings.map((finding) => toText(finding, file, paint, rulePages)),
     ...(showAccepted ? file.accepted.map((one) => acceptedText(one, file, paint)) : []),
   ])
   return [...parts, `${inWords(count(files))}\n`].join('\n')
 }
+
+/** What the terminal shows beside text. */
+export interface TextStyle {
+  readonly colour: boolean
+  /** Address of the page of all rules, to which ids lead; null where links are not shown. */
+  readonly rulePages: string | null
+}
+
+export const plain: TextStyle = { colour: false, rulePages: null }
+
+export const styleOf = ({ colour, links, home }: Pick<World, 'colour' | 'links' | 'home'>): TextStyle => ({
+  colour,
+  rulePages: links ? pathToFileURL(join(home, 'schemas', 'rules.md')).href : null,
+})
 
 type Style = 'red' | 'yellow' | 'blue' | 'gray' | 'bold' | 'green'
 type Paint = (style: Style, text: string) => string
@@ -27,6 +48,7 @@ function toText(
   { rule, severity, message, span, corrections, related }: Finding,
   file: FileReport,
   paint: Paint,
+  rulePages: string | null,
 ): string {
   const { text, starts, path } = file
   const { line } = positionAt(starts, span.start)
@@ -34,8 +56,9 @@ function toText(
   const number = String(line + 1)
   const gutter = ' '.repeat(number.length)
   const style = styles[severity]
+  const id = rulePages === null ? rule : linked(rule, `${rulePages}#${rule}`)
   const lines = [
-    `${paint('bold', `${visible(path)}:${number}:${shown.column}:`)} ${paint(style, severity)} ${rule}: ${visible(message)}`,
+    `${paint('bold', `${visible(path)}:${number}:${shown.column}:`)} ${paint(style, severity)} ${id}: ${visible(message)}`,
     `${paint('gray', `  ${number} |`)} ${shown.line}`,
     `${paint('gray', `  ${gutter} |`)} ${paint(style, shown.marker)}`,
     ...corrections.slice(0, 1).map((correction) => `  ${gutter} ${paint('green', 'fix:')} ${visible(fix(correction))}`),
