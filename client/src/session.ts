@@ -5,6 +5,7 @@ import { createBeside } from './beside.ts'
 import type { Run } from './command-names.ts'
 import { commandsOf } from './commands.ts'
 import { answerFiles } from './library-files.ts'
+import { chosenLanguage, restartWhenLanguageChanges } from './language.ts'
 import { answerPages } from './pages.ts'
 import { showSummary } from './summary.ts'
 import { showReferences } from './show-references.ts'
@@ -29,7 +30,13 @@ export function sessionWith(make: MakeClient): StartSession {
       markdown: { isTrusted: false, supportHtml: false },
     })
     answerFiles(client)
-    context.subscriptions.push(log, client, showReferences(client), restartWhenYamlCheckerComesOrGoes(client))
+    context.subscriptions.push(
+      log,
+      client,
+      showReferences(client),
+      restartWhenYamlCheckerComesOrGoes(client),
+      restartWhenLanguageChanges(client),
+    )
     await client.start()
     const beside = createBeside(context, client)
     context.subscriptions.push(beside, showSummary(), answerPages())
@@ -40,6 +47,7 @@ export function sessionWith(make: MakeClient): StartSession {
 const initializationOptions = ({ extensionUri }: ExtensionContext): InitializationOptions => ({
   pictures: Uri.joinPath(extensionUri, 'dist', 'pictures.js').toString(true),
   sheetReader: Uri.joinPath(extensionUri, 'dist', 'web', 'sheet-reader.js').toString(true),
+  ...chosenLanguage(),
   languages: Uri.joinPath(extensionUri, 'dist', 'languages').toString(true),
   syntaxElsewhere: yamlIsCheckedElsewhere(),
   clientFiles: true,

@@ -54,6 +54,7 @@ interface Start {
   readonly capabilities?: ClientCapabilities
   readonly folders?: readonly string[]
   readonly settings?: unknown
+  readonly locale?: string
   readonly initializationOptions?: unknown
   readonly args?: readonly string[]
   /** The program that runs it. */
@@ -67,6 +68,7 @@ export async function startServer({
   capabilities = full,
   folders = [],
   settings = {},
+  locale,
   initializationOptions,
   args = [program, '--stdio'],
   node = process.execPath,
@@ -106,6 +108,7 @@ export async function startServer({
     rootUri: null,
     capabilities,
     workspaceFolders: folders.map((uri) => ({ uri, name: uri })),
+    ...(locale !== undefined && { locale }),
     ...(initializationOptions !== undefined && { initializationOptions }),
   })
   const result = await Promise.race([greeted, ended])

@@ -42,8 +42,13 @@ test('the programs are bundles, so that nothing else has to be installed', () =>
 })
 
 test('every setting of behaviour can differ from folder to folder', () => {
-  const { 'wattproof.trace.server': trace, ...behaviour } = manifest.contributes.configuration.properties
+  const {
+    'wattproof.trace.server': trace,
+    'wattproof.language': language,
+    ...behaviour
+  } = manifest.contributes.configuration.properties
   expect(trace?.scope).toBe('window')
+  expect(language?.scope).toBe('window') // one server, one language
   expect(Object.values(behaviour).every(({ scope }) => scope === 'resource')).toBe(true)
 })
 

@@ -1,11 +1,13 @@
 import type { ClientCapabilities, InitializeParams } from 'vscode-languageserver'
-import { languageOf, type Language } from '../wording/bundle.ts'
+import { languageOf, type Bundle, type Language } from '../wording/bundle.ts'
 import type { InitializationOptions } from './protocol.ts'
 
 /** What the client can do, as far as an answer depends on it. */
 export interface Client {
   readonly options: InitializationOptions
   readonly language: Language
+  /** The words of that language, once they are loaded; none for English. */
+  readonly bundle?: Bundle | undefined
   readonly markdown: boolean
   /** Asks for findings, and asks again when it is asked to. */
   readonly pull: boolean

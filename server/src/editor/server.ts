@@ -48,14 +48,16 @@ export function serve(
   loadPictures: LoadPictures,
   loadWords: LoadWords,
 ): void {
+  let bundle: Bundle | undefined
   connection.onInitialize((params) => {
-    const client = clientOf(params, rulePage)
+    const asked = clientOf(params, rulePage)
+    bundle = asked.language === 'en' ? undefined : loadWords(asked.language, asked.options.languages)
+    const client = { ...asked, bundle }
     const session = createSession(
       connection,
       client,
       client.options.clientFiles ? clientFiles(connection, own) : own,
       makeSheets(client),
-      client.language === 'en' ? undefined : loadWords(client.language, client.options.languages),
     )
     const folders = params.workspaceFolders?.map(({ uri }) => uri) ?? (params.rootUri ? [params.rootUri] : [])
     connection.onInitialized(() => start(connection, session, folders))
@@ -71,7 +73,7 @@ export function serve(
   addRefusals(connection)
   connection.onRequest(skeletonRequest, ({ kind }: SkeletonParams): SkeletonResult => {
     const info = Object.hasOwn(schemas, kind) ? schemas[kind as keyof typeof schemas] : undefined
-    return info ? { text: skeleton(info) } : null
+    return info ? { text: skeleton(info, new Map(), bundle) } : null
   })
   connection.listen()
 }

@@ -173,7 +173,7 @@ async function print(world: World, files: readonly FileReport[], options: Option
   const top = (await repositoryOf(world, world.cwd)) ?? world.cwd
   const seen = fromTop(files, world.cwd, top)
   const formatted = {
-    text: () => formatText(files, plain, showAccepted),
+    text: () => formatText(files, { ...plain, bundle: world.bundle }, showAccepted),
     json: () => formatJson(files, showAccepted),
     sarif: () => formatSarif(seen, top),
     github: () => formatGithub(seen),

@@ -92,7 +92,7 @@ async function recordText(
   info: FieldInfo,
   { from, latitude }: Options,
 ): Promise<string> {
-  if (from === undefined && latitude === undefined) return skeleton(info)
+  if (from === undefined && latitude === undefined) return skeleton(info, new Map(), world.bundle)
   if (kind !== 'climate')
     throw new CouldNotRun(
       '--from reads a datasheet (.pdf) for a panel or weather for a climate record, and --latitude makes a climate record',
