@@ -14,7 +14,7 @@ const mayImport = {
   review: ['wording', 'values', 'records', 'physics', 'quantities', 'findings'],
   library: ['wording', 'records', 'text', 'findings'],
   sheets: ['records', 'quantities', 'text', 'findings'],
-  rows: ['records', 'quantities', 'text', 'csv-parse'],
+  rows: ['records', 'quantities', 'text', 'csv-parse', 'csv-stringify'],
   report: ['review', 'values', 'quantities', 'findings', 'text', '@observablehq/plot', '@xmldom/xmldom'],
   check: ['wording', 'sheets', 'library', 'rows', 'review', 'slips', 'rules', 'values', 'records', 'text', 'findings'],
 }
@@ -27,7 +27,7 @@ const onMachine = {
 /** client/src is flat. */
 const ofClient = []
 
-const packages = ['yaml', 'csv-parse', '@observablehq/plot', '@xmldom/xmldom']
+const packages = ['yaml', 'csv-parse', 'csv-stringify', '@observablehq/plot', '@xmldom/xmldom']
 const place = (name) => (packages.includes(name) ? `node_modules/${name}/` : `^server/src/${name}/`)
 
 const apart = [

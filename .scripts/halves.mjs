@@ -1,7 +1,6 @@
 // How many planted mistakes the checker sees on product families that its calibration has never seen: each half of the open
 // ratings is checked by what was learnt from the other. `npm run halves` prints a table of both.
-import { bands } from './calibrate/bands.mjs'
-import { calibrate } from './calibrate/groups.mjs'
+import { learnt } from './bed/learnt.mjs'
 import { groupOf, readRatings } from './calibrate/ratings.mjs'
 import { load } from './load.mjs'
 
@@ -33,15 +32,10 @@ function table(title, rows) {
   console.log()
 }
 
-async function evaluate(learnt, unseen) {
-  const seen = unlisted(learnt)
-  const given = {
-    calibration: `export const calibration = ${JSON.stringify(await calibrate(seen))}`,
-    bands: `export const percents = [0.1, 0.5, 1, 5, 50, 95, 99, 99.5, 99.9]; export const bands = ${JSON.stringify(bands(seen))}`,
-  }
+async function evaluate(seen, unseen) {
   const { createLibrary, checkFile } = await load(
     `export { createLibrary } from './server/src/library/create.ts'; export { checkFile } from './server/src/check/check.ts'`,
-    given,
+    await learnt(seen),
   )
   const check = (texts) => {
     const library = createLibrary()
@@ -81,11 +75,6 @@ function isSame(text, was) {
   const [, inches, decimals = ''] = /^(\d+(?:[.](\d+))?) in$/.exec(text) ?? []
   const off = was.endsWith(' mm') ? Math.abs(parseFloat(was) / 25.4 - Number(inches)) : Infinity
   return text === was || off <= 0.5001 * 10 ** -decimals.length
-}
-
-/** Rows as the calibration wants them, which knows no names of technologies. */
-function unlisted(side) {
-  return side.map(({ sort: _, ...row }) => row)
 }
 
 function isSerious({ severity }) {

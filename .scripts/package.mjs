@@ -3,7 +3,12 @@
 import { createVSIX } from '@vscode/vsce'
 import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { resolve } from 'node:path'
+import { withKeys } from './package/manifest-words.mjs'
 
+const wordFiles = { de: 'client/l10n/manifest.de.json', es: 'client/l10n/manifest.es.json' }
+const languages = Object.fromEntries(
+  Object.entries(wordFiles).map(([language, path]) => [language, JSON.parse(readFileSync(path, 'utf8'))]),
+)
 const packagePath = resolve('wattproof.vsix')
 const staged = '.output/extension'
 const contents = [
@@ -12,13 +17,16 @@ const contents = [
   'LICENSE',
   'THIRD-PARTY-NOTICES',
   'client/media/icon.png',
+  'client/media/walkthrough',
   'dist',
   'schemas',
 ]
 const time = (path) => statSync(path).mtimeMs
 const fresh =
   existsSync(packagePath) &&
-  ['package.json', 'dist/.built', ...contents].every((path) => time(path) <= time(packagePath))
+  ['package.json', 'dist/.built', ...Object.values(wordFiles), ...contents].every(
+    (path) => time(path) <= time(packagePath),
+  )
 
 if (!(fresh && process.argv.includes('--if-stale'))) {
   stage()
@@ -37,8 +45,11 @@ function stage() {
   mkdirSync(staged, { recursive: true })
   for (const path of contents) cpSync(path, `${staged}/${path}`, { recursive: true })
   for (const program of [...Object.values(bin), 'dist/terminal.js']) rmSync(`${staged}/${program}`)
-  const shown = files.filter((path) => !/^client\/media\/(?!icon)/.test(path))
-  writeFileSync(`${staged}/package.json`, JSON.stringify({ ...manifest, files: shown }, null, 2))
+  const shown = files.filter((path) => !/^client\/media\/(?!icon|walkthrough)/.test(path))
+  const { manifest: keyed, files: words } = withKeys(manifest, languages)
+  const listed = [...shown, ...Object.keys(words)]
+  writeFileSync(`${staged}/package.json`, JSON.stringify({ ...keyed, files: listed }, null, 2))
+  for (const [name, own] of Object.entries(words)) writeFileSync(`${staged}/${name}`, JSON.stringify(own, null, 2))
   for (const page of ['README.md', 'CHANGELOG.md'])
     writeFileSync(`${staged}/${page}`, asListed(readFileSync(page, 'utf8')))
 }

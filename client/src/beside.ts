@@ -30,10 +30,11 @@ import { hasPictures, isPanel } from './records.ts'
 /** The view next to the editor: one a window, which shows the record that is edited. */
 export interface Beside {
   /** Opens it, or brings it to the front. Only panels have a sheet: of other records it shows the pictures. */
-  show(side: Side): void
+  show(side: Side, file?: Uri): void
+  dispose(): void
 }
 
-export function createBeside({ extensionUri, subscriptions }: ExtensionContext, client: BaseLanguageClient): Beside {
+export function createBeside({ extensionUri }: ExtensionContext, client: BaseLanguageClient): Beside {
   let panel: WebviewPanel | undefined
   let shown: Uri | undefined
   let side: Side = 'pictures'
@@ -47,7 +48,7 @@ export function createBeside({ extensionUri, subscriptions }: ExtensionContext, 
   const about = (uri: Uri) => ({ textDocument: { uri: client.code2ProtocolConverter.asUri(uri) } })
   const send = (message: ToView) => void panel?.webview.postMessage(message)
 
-  subscriptions.push(
+  const heard = [
     window.onDidChangeActiveTextEditor((editor) => editor && follow(editor)),
     workspace.onDidChangeTextDocument(({ document }) => {
       if (document.uri.toString() === shown?.toString()) refresh()
@@ -56,17 +57,20 @@ export function createBeside({ extensionUri, subscriptions }: ExtensionContext, 
       if (textEditor.document.uri.toString() === shown?.toString()) markField(textEditor)
     }),
     client.onNotification(changedNotification, refresh),
-    { dispose: () => panel?.dispose() },
-  )
+  ]
 
   return {
-    show(wanted) {
+    show(wanted, file) {
       side = wanted
-      const editor = window.activeTextEditor
-      if (editor && hasPictures(editor.document.uri.path)) shown = editor.document.uri
+      const uri = file ?? window.activeTextEditor?.document.uri
+      if (uri && hasPictures(uri.path)) shown = uri
       if (panel) panel.reveal(panel.viewColumn, true)
       else open()
       refresh()
+    },
+    dispose() {
+      heard.forEach((one) => one.dispose())
+      panel?.dispose()
     },
   }
 

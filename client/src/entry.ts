@@ -1,15 +1,7 @@
-import { commands, window, workspace, type ExtensionContext, type Uri } from 'vscode'
+import { commands, window, workspace, type ExtensionContext } from 'vscode'
+import { commandNames } from './command-names.ts'
 import { isRecord, skippedGlob } from './records.ts'
 import type { Session, StartSession } from './session.ts'
-
-/** Commands that begin a record, by its kind. */
-const newCommands = {
-  'wattproof.newPanelRecord': 'panel',
-  'wattproof.newControllerRecord': 'controller',
-  'wattproof.newBatteryRecord': 'battery',
-  'wattproof.newClimateRecord': 'climate',
-  'wattproof.newSystem': 'system',
-} as const
 
 /**
  * Waits for the first record or library before anything heavy is loaded: this runs in every window that has a YAML or
@@ -25,14 +17,9 @@ export function waitForRecord(context: ExtensionContext, start: () => StartSessi
 
   context.subscriptions.push(
     workspace.onDidOpenTextDocument(beginFor),
-    ...Object.entries(newCommands).map(([command, kind]) =>
-      commands.registerCommand(command, async () => (await begin()).newRecord(kind)),
+    ...commandNames.map((name) =>
+      commands.registerCommand(`wattproof.${name}`, async (argument?: unknown) => (await begin()).run[name](argument)),
     ),
-    commands.registerCommand('wattproof.reviewSystem', async () => (await begin()).reviewSystem()),
-    commands.registerCommand('wattproof.newPanelFromSheet', async () => (await begin()).newFromSheet()),
-    commands.registerCommand('wattproof.showBeside', async () => (await begin()).showBeside('pictures')),
-    commands.registerCommand('wattproof.showSheet', async () => (await begin()).showBeside('sheet')),
-    commands.registerCommand('wattproof.savePage', async (system?: Uri) => (await begin()).savePage(system)),
   )
   workspace.textDocuments.forEach(beginFor)
   workspace

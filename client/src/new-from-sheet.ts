@@ -4,9 +4,9 @@ import { draftRequest, type DraftParams, type DraftResult } from '../../server/s
 import { chosenFolder, exists, openDraft } from './new-record.ts'
 
 /** Asks for a PDF and, where it has several products, for one of them, and opens a draft of its record. Nothing is written until the person saves. */
-export async function newFromSheet(client: BaseLanguageClient): Promise<void> {
+export async function newFromSheet(client: BaseLanguageClient, wanted: Uri | undefined): Promise<void> {
   const title = 'New panel record from a sheet'
-  const [file] = (await window.showOpenDialog({ title, openLabel: 'Read', filters: { PDF: ['pdf'] } })) ?? []
+  const file = wanted ?? (await window.showOpenDialog({ title, openLabel: 'Read', filters: { PDF: ['pdf'] } }))?.[0]
   if (!file) return
   const folder = (await chosenFolder('panel')) ?? Uri.joinPath(file, '..')
   const address = (uri: Uri) => client.code2ProtocolConverter.asUri(uri)

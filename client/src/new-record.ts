@@ -6,8 +6,10 @@ import { skeletonRequest, type SkeletonResult } from '../../server/src/editor/pr
 /**
  * Asks for a name and a folder and opens a commented skeleton under that name. Nothing is written to disk until the
  * person saves.
+ *
+ * @param wanted  the folder, where a person picked one already
  */
-export async function newRecord(client: BaseLanguageClient, kind: string): Promise<void> {
+export async function newRecord(client: BaseLanguageClient, kind: string, wanted?: Uri): Promise<void> {
   const typed = await window.showInputBox({
     title: kind === 'system' ? 'New system' : `New ${kind} record`,
     prompt: `Its name, or the id that other records refer to it by: the file becomes ID.${kind}.yaml`,
@@ -17,7 +19,7 @@ export async function newRecord(client: BaseLanguageClient, kind: string): Promi
   const id = idOf(typed ?? '')
   if (typed === undefined || id === '') return
   const name = `${id}.${kind}.yaml`
-  const folder = await chosenFolder(kind)
+  const folder = wanted ?? (await chosenFolder(kind))
   if (folder === null) return
   const target = folder && Uri.joinPath(folder, name)
   if (target && (await exists(target))) {

@@ -2,8 +2,8 @@ import { commands, window, workspace, type Uri } from 'vscode'
 import { isSystem, skippedGlob } from './records.ts'
 
 /** Opens what is found in a system and, beside it, its figures: the one that is open, else one that a person picks. */
-export async function reviewSystem(showBeside: () => void): Promise<void> {
-  const open = window.activeTextEditor?.document.uri
+export async function reviewSystem(showBeside: () => void, wanted: Uri | undefined): Promise<void> {
+  const open = wanted ?? window.activeTextEditor?.document.uri
   const system = open && isSystem(open.path) ? open : await picked()
   if (!system) return
   await window.showTextDocument(system)

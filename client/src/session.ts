@@ -1,22 +1,18 @@
 import { Uri, extensions, window, type ExtensionContext } from 'vscode'
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient'
 import { recordGlobs, schemes, type InitializationOptions } from '../../server/src/editor/protocol.ts'
-import type { Side } from './beside-messages.ts'
 import { createBeside } from './beside.ts'
+import type { Run } from './command-names.ts'
+import { commandsOf } from './commands.ts'
 import { answerFiles } from './library-files.ts'
-import { newFromSheet } from './new-from-sheet.ts'
-import { newRecord } from './new-record.ts'
-import { reviewSystem } from './review-system.ts'
-import { savePage } from './save-page.ts'
+import { chosenLanguage, restartWhenLanguageChanges } from './language.ts'
+import { answerPages } from './pages.ts'
+import { showSummary } from './summary.ts'
 import { showReferences } from './show-references.ts'
 
 /** What the entry can do once the language server is there. */
 export interface Session {
-  newRecord(kind: string): Promise<void>
-  newFromSheet(): Promise<void>
-  showBeside(side: Side): void
-  reviewSystem(): Promise<void>
-  savePage(system: Uri | undefined): Promise<void>
+  readonly run: Run
 }
 export type StartSession = (context: ExtensionContext) => Promise<Session>
 
@@ -34,25 +30,28 @@ export function sessionWith(make: MakeClient): StartSession {
       markdown: { isTrusted: false, supportHtml: false },
     })
     answerFiles(client)
-    context.subscriptions.push(log, client, showReferences(client), restartWhenYamlCheckerComesOrGoes(client))
+    context.subscriptions.push(
+      log,
+      client,
+      showReferences(client),
+      restartWhenYamlCheckerComesOrGoes(client),
+      restartWhenLanguageChanges(client),
+    )
     await client.start()
     const beside = createBeside(context, client)
-    return {
-      newRecord: (kind) => newRecord(client, kind),
-      newFromSheet: () => newFromSheet(client),
-      showBeside: (side) => beside.show(side),
-      reviewSystem: () => reviewSystem(() => beside.show('pictures')),
-      savePage: (system) => savePage(client, system),
-    }
+    context.subscriptions.push(beside, showSummary(), answerPages())
+    return { run: commandsOf(context, client, beside) }
   }
 }
 
 const initializationOptions = ({ extensionUri }: ExtensionContext): InitializationOptions => ({
   pictures: Uri.joinPath(extensionUri, 'dist', 'pictures.js').toString(true),
   sheetReader: Uri.joinPath(extensionUri, 'dist', 'web', 'sheet-reader.js').toString(true),
+  ...chosenLanguage(),
   languages: Uri.joinPath(extensionUri, 'dist', 'languages').toString(true),
   syntaxElsewhere: yamlIsCheckedElsewhere(),
   clientFiles: true,
+  rulePage: `command:wattproof.showRule?${encodeURIComponent('"')}{rule}${encodeURIComponent('"')}`,
   showReferences: 'wattproof.showReferences',
 })
 

@@ -54,8 +54,11 @@ interface Start {
   readonly capabilities?: ClientCapabilities
   readonly folders?: readonly string[]
   readonly settings?: unknown
+  readonly locale?: string
   readonly initializationOptions?: unknown
   readonly args?: readonly string[]
+  /** The program that runs it. */
+  readonly node?: string
 }
 
 export type Client = Awaited<ReturnType<typeof startServer>>
@@ -65,10 +68,12 @@ export async function startServer({
   capabilities = full,
   folders = [],
   settings = {},
+  locale,
   initializationOptions,
   args = [program, '--stdio'],
+  node = process.execPath,
 }: Start = {}) {
-  const child = spawn(process.execPath, args, { stdio: ['pipe', 'pipe', 'inherit'] })
+  const child = spawn(node, args, { stdio: ['pipe', 'pipe', 'inherit'] })
   const connection = createMessageConnection(
     new StreamMessageReader(child.stdout),
     new StreamMessageWriter(child.stdin),
@@ -103,6 +108,7 @@ export async function startServer({
     rootUri: null,
     capabilities,
     workspaceFolders: folders.map((uri) => ({ uri, name: uri })),
+    ...(locale !== undefined && { locale }),
     ...(initializationOptions !== undefined && { initializationOptions }),
   })
   const result = await Promise.race([greeted, ended])
@@ -112,6 +118,7 @@ export async function startServer({
   return {
     capabilities: result.capabilities,
     serverInfo: result.serverInfo,
+    pid: child.pid!,
     published,
     log,
     asked,

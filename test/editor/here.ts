@@ -9,8 +9,8 @@ import { cursor } from '../markers.ts'
 import { bare, full } from './client.ts'
 
 export const clients = {
-  full: clientOf({ processId: null, rootUri: null, capabilities: full }),
-  bare: clientOf({ processId: null, rootUri: null, capabilities: bare }),
+  full: clientOf({ processId: null, rootUri: null, capabilities: full }, null),
+  bare: clientOf({ processId: null, rootUri: null, capabilities: bare }, null),
 }
 
 const root = 'file:///library/'

@@ -133,7 +133,7 @@ describe('rename', () => {
 
   test('an editor that says only that it renames files gets the same edits', () => {
     const capabilities: ClientCapabilities = { workspace: { workspaceEdit: { resourceOperations: ['rename'] } } }
-    const client = clientOf({ processId: null, rootUri: null, capabilities })
+    const client = clientOf({ processId: null, rootUri: null, capabilities }, null)
     const { here, offset } = hereAt(boat.replace('auk', 'a$0uk'), { ...system, client })
     expect(rename(here, offset, 'gull').documentChanges).toMatchObject([{}, {}, { kind: 'rename' }])
   })

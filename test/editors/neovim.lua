@@ -1,16 +1,17 @@
 -- What a person does in Neovim: reads a finding, takes its fix, renames a record where a system names it.
-local folder, server, report = vim.env.RECORDS, vim.env.SERVER, vim.env.REPORT
+local folder, report = vim.env.RECORDS, vim.env.REPORT
 local seen = {}
 
 local function wait(what, is_so)
   if not vim.wait(20000, is_so, 50) then error('waited in vain for ' .. what) end
 end
 
-local client = vim.lsp.start_client({ name = 'wattproof', cmd = { 'node', server, '--stdio' }, root_dir = folder })
+vim.cmd('cd ' .. folder)
+vim.cmd('filetype on')
+vim.cmd('luafile ' .. vim.env.SETTINGS)
 
 local function open(name)
   vim.cmd('edit ' .. folder .. '/' .. name)
-  vim.lsp.buf_attach_client(0, client)
   wait('the server', function() return #vim.lsp.buf_get_clients(0) > 0 end)
 end
 

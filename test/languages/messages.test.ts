@@ -1,9 +1,14 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
+import { kinds, unitNames } from '../../server/src/quantities/kinds.ts'
+import type { FieldInfo } from '../../server/src/records/field-info.ts'
+import { schemas } from '../../server/src/records/schemas.generated.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
 import { languageOf } from '../../server/src/wording/bundle.ts'
 
+const tern = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8')
+const boat = 'format: 1\nname: Boat\nkind: boat\narrays: [{ id: roof }]\n'
 const read = (path: string) => JSON.parse(readFileSync(path, 'utf8')) as Record<string, string>
 const messages = read('server/messages.json')
 const holes = (template: string) => [...template.matchAll(/\{\w+\}/g)].map(([hole]) => hole).sort()
@@ -16,6 +21,21 @@ describe.each(['de', 'es'])('%s', (language) => {
     expect([...english].filter((template) => !Object.hasOwn(bundle, template))).toEqual([])
   })
 
+  test('every field has a name and a description, every choice its meaning', () => {
+    const texts = new Set(Object.values(schemas).flatMap((root) => textsOf(root)))
+    expect([...texts].filter((text) => !Object.hasOwn(bundle, text))).toEqual([])
+  })
+
+  test('every kind of quantity and every derived value has a name', () => {
+    const names = [
+      ...Object.values(kinds).map(({ name }) => name),
+      ...Object.values(unitNames),
+      ...derivedOf('tern-110.panel.yaml', tern),
+      ...derivedOf('boat.system.yaml', boat),
+    ]
+    expect(names.filter((name) => !Object.hasOwn(bundle, name))).toEqual([])
+  })
+
   test('what goes into a sentence goes into its translation', () => {
     const unlike = Object.entries(bundle).filter(
       ([template, translation]) => holes(messages[template] ?? template).join() !== holes(translation).join(),
@@ -24,8 +44,21 @@ describe.each(['de', 'es'])('%s', (language) => {
   })
 })
 
+/** What people read of a field and of all inside it. */
+function textsOf({ title, symbol, description, choices, fields, item }: FieldInfo): string[] {
+  const own = [title, symbol, description, ...(choices ?? []).map((one) => one.description)]
+  return [...own.flatMap((text) => text || []), ...[...(fields ?? []), ...(item ? [item] : [])].flatMap(textsOf)]
+}
+
+function derivedOf(path: string, text: string): string[] {
+  const library = createLibrary()
+  library.put(path, text)
+  const values = checkFile(library, path, { today: '2026-11-25' })!.values()
+  expect(values.length).toBeGreaterThan(5)
+  return values.filter(({ id }) => !id.startsWith('energy_')).map(({ label }) => label)
+}
+
 test('a message, its reason and its correction are said in the language that is asked for', () => {
-  const tern = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8')
   const library = createLibrary()
   library.put('tern-110.panel.yaml', tern.replace('voc: 22.1 V', 'voc: 2.21 V'))
   const say = (language: string) => {

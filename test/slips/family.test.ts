@@ -46,6 +46,28 @@ test('a rating that stands in the column beside is reported as that', () => {
   })
 })
 
+// what is left where a sibling's record was copied and all but one value typed anew
+test.each<{ left: string; pointer: string; typed: string; meant: string }>([
+  { left: 'efficiency', pointer: '/stc/efficiency', typed: '16.3 %', meant: '17.1 %' },
+  { left: 'Pmax at NOCT', pointer: '/noct/pmax', typed: '77 W', meant: '81.0 W' },
+])('$left of a sibling is named as that, not the values that it disagrees with', ({ pointer, typed, meant }) => {
+  const verdict = verdictOf({ [pointer]: typed })
+  expect(verdict).toMatchObject({ kind: 'slip', pointer, text: meant, from: ladder[0] })
+})
+
+test('the length of a sibling of another size is blamed, not the width or the power', () => {
+  const larger = step(132, 7.1, 7.57, {
+    '/size/length': '1300 mm',
+    '/size/width': '600 mm',
+    '/stc/efficiency': '17.2 %',
+  })
+  expect(verdictOf({ '/size/length': '1300 mm' }, [larger])).toMatchObject({
+    kind: 'disagree',
+    pointers: ['/size/length'],
+    from: larger,
+  })
+})
+
 test.each<{ rating: string; typed: Record<string, string>; fixed: string }>([
   { rating: 'Isc', typed: { '/stc/isc': '6.02 A' }, fixed: tern['/stc/isc']! },
   { rating: 'Voc', typed: { '/stc/voc': '21.4 V' }, fixed: tern['/stc/voc']! },
@@ -91,7 +113,7 @@ test.each<{ reason: string; changes: Record<string, string> }>([
   { reason: 'that differ in more', changes: { '/noct/temperature': '44 °C', '/cells/in_series': '33' } },
 ])('records $reason are no family', ({ changes }) => {
   const own = evidence('mono', tern)
-  expect(familyOf(own, [step(105, 5.65, 6.02, changes)])).toBeNull()
+  expect(familyOf(own, [step(105, 5.65, 6.02, changes)])?.siblings ?? []).toEqual([])
 })
 
 test.each([
@@ -109,4 +131,20 @@ test('a family that is named needs less likeness', () => {
   const [own, other] = [thin(tern), thin({ ...tern, '/stc/pmax': '115 W', '/stc/imp': '6.18 A', '/stc/isc': '6.60 A' })]
   expect(familyOf(own, [other])).toBeNull()
   expect(familyOf({ ...own, family: 'Tern' }, [{ ...other, family: 'Tern' }])?.siblings).toHaveLength(1)
+})
+
+test.each([
+  ['/temperature_coefficients/voc', '-2.9 %/°C'],
+  ['/temperature_coefficients/pmax', '0.38 %/°C'],
+  ['/noct/temperature', '446 °C'],
+])('siblings that share a wrong %s do not vouch for it', (pointer, typed) => {
+  const wrong = [step(105, 5.65, 6.02, { [pointer]: typed }), step(115, 6.18, 6.6, { [pointer]: typed })]
+  expect(verdictOf({ [pointer]: typed }, wrong)).toMatchObject({ kind: 'slip', pointer })
+})
+
+test('differences of less than 1 % between siblings are no slip', () => {
+  const near = [step(105, 5.66, 6.03, { '/stc/voc': '22.0 V' }), step(115, 6.17, 6.62, { '/stc/voc': '22.2 V' })]
+  expect(verdictOf({}, near)).toEqual({ kind: 'consistent' })
+  expect(verdictOf({ '/stc/isc': '6.35 A' }, near)).toEqual({ kind: 'consistent' })
+  expect(verdictOf({ '/stc/voc': '22.25 V' }, near)).toEqual({ kind: 'consistent' })
 })

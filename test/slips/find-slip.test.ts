@@ -138,3 +138,16 @@ test('a printed efficiency one step off is reported, though sheets may print tha
   expect(printed('15.0 %')).toEqual({ kind: 'consistent' })
   expect(printed('16.0 %')).toMatchObject({ kind: 'slip', pointer: '/stc/efficiency', text: '15.0 %' })
 })
+
+test('the power in the name is a witness', () => {
+  const { '/stc/efficiency': _, ...few } = tern
+  const typed = evidence('mono', { ...few, '/stc/pmax': '120 W' }, 'flexible')
+  const shareOf110 = (named: number[]) => {
+    const verdict = findSlip({ ...typed, named })
+    if (verdict.kind !== 'slip') return 0
+    const all = [verdict, ...verdict.alternatives]
+    return all.find(({ pointer, text }) => pointer === '/stc/pmax' && text === '110 W')?.certainty ?? 0
+  }
+  expect(shareOf110([110])).toBeGreaterThan(0.9)
+  expect(shareOf110([120])).toBeLessThan(0.5)
+})

@@ -66,6 +66,20 @@ test('a whole column of NOCT typed as that of STC is found at Pmax, and what it 
   expect(fixed(typed)).toHaveProperty('pointers.0', pointers[0])
 })
 
+test('a single Vmp of the NOCT row leaves Voc as it is', () => {
+  expect(fixed({ '/stc/vmp': '17.2 V' })).toEqual({ '/stc/vmp': '18.6 V' })
+})
+
+test('both voltages of the NOCT row have one fix', () => {
+  expect(fixed({ '/stc/vmp': '17.3 V', '/stc/voc': '20.6 V' })).toMatchObject({ '/stc/vmp': '18.6 V' })
+})
+
+test('the Voc coefficient of one cell is that of all', () => {
+  expect(fixed({ '/temperature_coefficients/voc': '-0.0018 V/°C' })).toEqual({
+    '/temperature_coefficients/voc': '-0.0648 V/°C',
+  })
+})
+
 test.each([
   { typed: '115 °C', meant: '46 °C' },
   { typed: '46 °F', meant: '46 °C' },

@@ -32,6 +32,10 @@ test('a rule leads to its page and says how to read it without a network', () =>
   const rule = driver.rules?.find(({ id }) => id === 'voc-below-vmp')
   expect(rule?.helpUri).toBe(`${driver.informationUri}rules#voc-below-vmp`)
   expect(rule?.help?.text).toContain('wattproof explain voc-below-vmp')
+  const page = readFileSync('schemas/rules.md', 'utf8')
+  const anchors = new Set([...page.matchAll(/^### ([\w-]+)$/gm)].map(([, id]) => id))
+  const dead = driver.rules?.filter(({ helpUri }) => !anchors.has(helpUri?.split('#')[1]))
+  expect(dead).toEqual([])
 })
 
 test('places in other files are named from the top of the repository, with their lines where those were checked too', () => {

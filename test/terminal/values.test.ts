@@ -28,6 +28,14 @@ test.each([
   expect(found?.inputs.length).toBeGreaterThan(0)
 })
 
+test.each([40, 80, 100])('no line is wider than a terminal of %i characters, and nothing is lost', (width) => {
+  const { out } = wattproof(['values', path], { env: { COLUMNS: String(width) } })
+  const words = (text: string) => text.split(/\s+/).filter((word) => word !== '')
+  expect(out.split('\n').filter((line) => [...line].length > width)).toEqual([])
+  // but for the head of the table
+  expect(words(out)).toEqual(words(wattproof(['values', path]).out).slice(4))
+})
+
 test('the table has a line for each value, with formula and inputs', () => {
   const lines = wattproof(['values', path]).out.trimEnd().split('\n')
   expect(lines).toHaveLength(values.length + 1)

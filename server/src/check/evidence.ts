@@ -11,12 +11,17 @@ export function evidenceOf({ record, fields }: ReadFile<'panel'>): Evidence {
     if (field) readings[pointer] = { value: field.value, half: field.quantity?.half ?? 0, text: field.text }
   }
   const { technology } = record.cells
-  const { construction, maker, family } = record
+  const { construction, maker, family, name } = record
   return {
     ...(technology && { technology: technology.value }),
     ...(construction && { construction: construction.value }),
     ...(maker && { maker: maker.value }),
     ...(family && { family: family.value }),
+    ...(name && { named: powersIn(name.text) }),
     readings,
   }
 }
+
+/** Numbers that stand by themselves or behind capitals: `Tern 110`, `TN-110M`; the digits of a serial number are none. */
+const powersIn = (name: string): readonly number[] =>
+  [...name.matchAll(/(?<![\d.a-z])\d{2,3}(?![\d.a-vx-z])/g)].map(([digits]) => Number(digits))

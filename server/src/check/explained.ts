@@ -41,9 +41,11 @@ export function explained(
   const left = context.rules(fixed)
   const isIn = (list: readonly Found[], f: Found) =>
     list.some((l) => l.rule.id === f.rule.id && l.pointer === f.pointer)
-  const gone = found.filter((f) => !isIn(left, f))
+  // of an error of the corrected field itself, what is left as mere information has been explained
+  const stays = (f: Found) => isIn(isSerious(f) && f.pointer === verdict.pointer ? left.filter(isSerious) : left, f)
+  const gone = found.filter((f) => !stays(f))
   // a rule that the library makes less than a warning gives way to others, but where it is alone it decides
-  const serious = context.unaccepted.filter((f) => isSerious(f) && !isIn(left, f))
+  const serious = context.unaccepted.filter((f) => isSerious(f) && !stays(f))
   const lead =
     strongest(gone.filter(isSerious), verdict.pointer) ??
     strongest(

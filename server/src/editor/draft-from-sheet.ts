@@ -1,4 +1,5 @@
-import { draftOf, stemOf } from '../sheets/draft.ts'
+import { stemOf } from '../records/stem.ts'
+import { draftOf } from '../sheets/draft.ts'
 import type { SheetFile } from '../reader/kept.ts'
 import type { DraftParams, DraftResult } from './protocol.ts'
 

@@ -1,8 +1,10 @@
 import { createConnection } from 'vscode-languageserver/node'
 import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { createSheets } from '../reader/kept.ts'
 import type { Bundle } from '../wording/bundle.ts'
 import type { Pictures } from './pictures.ts'
+import { inTurn } from './in-turn.ts'
 import { nodeFiles } from './node-files.ts'
 import { serve } from './server.ts'
 
@@ -13,9 +15,10 @@ const transport = /^--(stdio|node-ipc|(socket|pipe)(=|$))/
 if (process.argv.some((argument) => transport.test(argument))) {
   const sheets = createSheets(join(__dirname, 'sheet-reader.js'), { cache: true, env: process.env })
   serve(
-    createConnection(),
+    createConnection({ messageStrategy: inTurn() }),
     nodeFiles,
     () => sheets,
+    `${pathToFileURL(join(__dirname, '..', 'schemas', 'rules.md')).href}#{rule}`,
     () => require(join(__dirname, 'pictures.js')) as Pictures,
     (language) => require(join(__dirname, 'languages', `${language}.js`)) as Bundle,
   )

@@ -2,6 +2,7 @@ import { siteFor } from '../check/site.ts'
 import { surfaceComparison } from '../check/surface-comparison.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type * as pictures from '../report/index.ts'
+import { formData } from '../review/page/form-data.ts'
 import { pageData } from '../review/page/page-data.ts'
 import { systemPicture } from '../review/picture/system-picture.ts'
 import { panelPicture } from '../values/picture/panel-picture.ts'
@@ -46,10 +47,14 @@ export function createPictures(load: () => Pictures) {
       return rows && load().drawComparison(surface, rows, drawing)
     },
 
-    page({ checked, today }: Here, { units, revision }: PageParams): PageResult {
+    page({ checked, today }: Here, { units, revision, form }: PageParams): PageResult {
       if (!checked.review) return null
       const { system, figures } = checked.review
-      return { html: load().page(pageData(system, figures, checked), { date: today, revision }, units, 'html') }
+      const stamp = { date: today, revision }
+      const html = form
+        ? load().form(formData(system), stamp, units, 'html')
+        : load().page(pageData(system, figures, checked), stamp, units, 'html')
+      return { html }
     },
   }
 }

@@ -22,6 +22,8 @@ export interface InitializationOptions {
   readonly clientFiles?: boolean
   /** A command of the client that shows places: `(uri: string, position, locations)`. Without it a lens is plain text. */
   readonly showReferences?: string
+  /** Address of the page of a rule, with `{rule}` where its id goes. A server that runs on Node has pages of its own. */
+  readonly rulePage?: string
   /** Address of the program that draws, for a server that lives in a worker. */
   readonly pictures?: string
   /** The language of what is said, such as `de`; without it the locale of the client. */
@@ -94,6 +96,8 @@ export interface PageParams extends PicturesParams {
   readonly units: 'metric' | 'us'
   /** Of the records, in words, where the client knows it. */
   readonly revision: string | null
+  /** The sheet to take along and fill in, in place of the page. */
+  readonly form?: boolean
 }
 export type PageResult = { readonly html: string } | null
 
@@ -173,6 +177,37 @@ export type DraftResult =
   | { readonly models: readonly string[] }
   /** The id that its name makes. */
   | { readonly id: string; readonly text: string }
+
+/** Client to server: what the records of a kind type, a row for each; null where there is none. */
+export const tableRequest = 'wattproof/table'
+export interface TableParams {
+  readonly kind: string
+  readonly format: 'csv' | 'markdown'
+}
+export type TableResult = { readonly text: string; readonly rows: number } | null
+
+/** Client to server: a record for each row of a table, as a spreadsheet saves it. */
+export const rowsRequest = 'wattproof/rows'
+export interface RowsParams {
+  readonly kind: string
+  readonly text: string
+  /** The name of the table, for messages and comments. */
+  readonly from: string
+  /** Address of the folder that the records go into. */
+  readonly folder: string
+}
+export type RowsResult =
+  | { readonly problem: string }
+  | {
+      readonly records: readonly { readonly name: string; readonly text: string }[]
+      /** Columns that are not read, a sentence each. */
+      readonly notes: readonly string[]
+    }
+
+/** Client to server: a climate record from a file of hourly weather, or guessed from a latitude. */
+export const climateRequest = 'wattproof/climate'
+export type ClimateParams = { readonly name: string; readonly text: string } | { readonly latitude: string }
+export type ClimateResult = { readonly problem: string } | { readonly text: string }
 
 /** Server to client, once pictures were asked for: what they show may have changed after a pause, in this file or another. */
 export const changedNotification = 'wattproof/changed'

@@ -56,16 +56,16 @@ export async function workspaceReport(
 export async function newsOf(session: Session, previous: ReadonlyMap<string, string>, token: CancellationToken) {
   const items: Report[] = []
   const present = new Set<string>()
-  let since = Date.now()
+  let since = performance.now()
   for (const path of session.workspace.library.paths()) {
     const uri = session.uriOf(path)
     present.add(uri)
     if (session.isOpen(path) || session.isBesides(path)) continue
     while (session.typing.wasWithin(rest) && !token.isCancellationRequested)
       await new Promise((resolve) => setTimeout(resolve, 50))
-    if (Date.now() - since > slice) {
+    if (performance.now() - since > slice) {
       await new Promise((resolve) => setTimeout(resolve, 0))
-      since = Date.now()
+      since = performance.now()
     }
     if (token.isCancellationRequested) return []
     const result = resultAt(session, path, uri)

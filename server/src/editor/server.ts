@@ -11,6 +11,7 @@ import { clientOf, type Client } from './client.ts'
 import { addFeatures } from './features.ts'
 import { addPictures } from './add-pictures.ts'
 import { addSheet } from './add-sheet.ts'
+import { addTables } from './add-tables.ts'
 import type { Pictures } from './pictures.ts'
 import type { Bundle, Language } from '../wording/bundle.ts'
 import type { Files } from './files.ts'
@@ -23,6 +24,7 @@ import {
   type SkeletonResult,
   weatherGlob,
 } from './protocol.ts'
+import { addRefusals } from './in-turn.ts'
 import { documentReport, newsOf, ready, workspaceReport } from './pull.ts'
 import { createSession, type Session } from './session.ts'
 
@@ -34,6 +36,7 @@ export type LoadWords = (language: Exclude<Language, 'en'>, address: string | un
  *
  * @param own     how this host reads files itself, for clients that do not offer to
  * @param makeSheets  what reads datasheets for a client; null where nothing can
+ * @param rulePage  address of the page of a rule, with `{rule}` where its id goes; null where only the client has one
  * @param loadPictures  loads the program that draws, once, when it is first asked for
  * @param loadWords  loads the words of a language for a client that wants another than English
  */
@@ -41,17 +44,20 @@ export function serve(
   connection: Connection,
   own: Files | null,
   makeSheets: (client: Client) => Sheets | null,
+  rulePage: string | null,
   loadPictures: LoadPictures,
   loadWords: LoadWords,
 ): void {
+  let bundle: Bundle | undefined
   connection.onInitialize((params) => {
-    const client = clientOf(params)
+    const asked = clientOf(params, rulePage)
+    bundle = asked.language === 'en' ? undefined : loadWords(asked.language, asked.options.languages)
+    const client = { ...asked, bundle }
     const session = createSession(
       connection,
       client,
       client.options.clientFiles ? clientFiles(connection, own) : own,
       makeSheets(client),
-      client.language === 'en' ? undefined : loadWords(client.language, client.options.languages),
     )
     const folders = params.workspaceFolders?.map(({ uri }) => uri) ?? (params.rootUri ? [params.rootUri] : [])
     connection.onInitialized(() => start(connection, session, folders))
@@ -61,11 +67,13 @@ export function serve(
     addChanges(connection, session)
     addPictures(connection, session, () => loadPictures(client.options.pictures))
     addSheet(connection, session)
+    addTables(connection, session)
     return { capabilities: capabilitiesFor(client), serverInfo: { name: 'wattproof', version } }
   })
+  addRefusals(connection)
   connection.onRequest(skeletonRequest, ({ kind }: SkeletonParams): SkeletonResult => {
     const info = Object.hasOwn(schemas, kind) ? schemas[kind as keyof typeof schemas] : undefined
-    return info ? { text: skeleton(info) } : null
+    return info ? { text: skeleton(info, new Map(), bundle) } : null
   })
   connection.listen()
 }

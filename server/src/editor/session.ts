@@ -9,7 +9,6 @@ import type { Sheets } from '../reader/kept.ts'
 import { createAddresses } from './addresses.ts'
 import { around } from './around.ts'
 import { inBackground } from './caught.ts'
-import type { Bundle } from '../wording/bundle.ts'
 import type { Client } from './client.ts'
 import type { Files } from './files.ts'
 import type { Here } from './here.ts'
@@ -26,18 +25,12 @@ const portion = 64
 export type Session = ReturnType<typeof createSession>
 
 /** One client with its folders and open documents: what is open wins over what is on disk. */
-export function createSession(
-  connection: Connection,
-  client: Client,
-  files: Files | null,
-  sheets: Sheets | null,
-  bundle: Bundle | undefined,
-) {
+export function createSession(connection: Connection, client: Client, files: Files | null, sheets: Sheets | null) {
   const workspace: Workspace = createWorkspace(
     () => dayOf(new Date()),
     (path) => beside.of(path),
     (path, trace) => connection.console.error(`wattproof ${version}: internal-error in ${path}: ${trace}`),
-    bundle,
+    client.bundle,
   )
   const addresses = createAddresses()
   const settings = createSettings(connection, client)
@@ -89,7 +82,6 @@ export function createSession(
 
   return {
     client,
-    bundle,
     workspace,
     settings,
     typing,
@@ -150,7 +142,7 @@ export function createSession(
     const checked = path === null ? null : workspace.check(path)
     if (path === null || !checked) return null
     return {
-      bundle,
+      bundle: client.bundle,
       uri,
       path,
       checked,

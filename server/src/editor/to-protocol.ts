@@ -54,6 +54,7 @@ export function toDiagnostic(
     range: toRange(tree, finding.span),
     severity: severities[finding.severity],
     code: finding.rule,
+    ...(client.rulePage !== null && { codeDescription: { href: client.rulePage.replace('{rule}', finding.rule) } }),
     source: 'wattproof',
     message: finding.message,
     ...(client.relatedInformation && related.length > 0 && { relatedInformation: related }),

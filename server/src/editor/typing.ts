@@ -21,13 +21,13 @@ export function createTyping(ended: (path: string) => void) {
 
   return {
     /** Whether a file was edited so many milliseconds ago, or fewer. */
-    wasWithin: (time: number) => Date.now() - last < time,
+    wasWithin: (time: number) => performance.now() - last < time,
     opened: (path: string, text: string) => void texts.set(path, text),
     changed(path: string, text: string) {
       const before = texts.get(path)
       texts.set(path, text)
       if (before === undefined || before === text) return
-      last = Date.now()
+      last = performance.now()
       stop(path)
       holding.delete(path)
       edited.set(path, { end: editEnd(before, text), timer: setTimeout(() => rest(path), patience) })

@@ -2,6 +2,7 @@ import { BrowserMessageReader, BrowserMessageWriter, createConnection } from 'vs
 import type { Sheets } from '../reader/kept.ts'
 import { mostBytes } from '../reader/limits.ts'
 import type { Client } from './client.ts'
+import { inTurn } from './in-turn.ts'
 import { bytesRequest, lockPrefix, type BytesParams, type BytesResult } from './protocol.ts'
 import type { Bundle, Language } from '../wording/bundle.ts'
 import type { Pictures } from './pictures.ts'
@@ -23,8 +24,10 @@ self.addEventListener('unhandledrejection', ({ reason }) => {
   throw reason
 })
 
-const connection = createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker))
-serve(connection, null, sheetsOf, loadPictures, loadWords)
+const connection = createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker), {
+  messageStrategy: inTurn(),
+})
+serve(connection, null, sheetsOf, null, loadPictures, loadWords)
 
 function sheetsOf({ options: { sheetReader } }: Client): Sheets | null {
   if (sheetReader === undefined) return null

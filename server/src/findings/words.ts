@@ -32,7 +32,7 @@ function param(value: Param, by: Catalogue, bundle: Bundle | undefined): string 
   if ('list' in value) {
     const words = value.list.map((one) => param(one, by, bundle))
     if (!value.last || words.length < 2) return words.join(', ')
-    return `${words.slice(0, -1).join(', ')} ${translated(value.last, bundle)} ${words.at(-1)}`
+    return `${words.slice(0, -1).join(', ')} ${templateOf(joining.messages[value.last]!, `joining/${value.last}`, bundle)} ${words.at(-1)}`
   }
   return 'text' in value ? value.text : number(value)
 }

@@ -1,4 +1,4 @@
-import { phrase } from '../wording/phrase.ts'
+import { named, phrase } from '../wording/phrase.ts'
 import { toBase } from './convert.ts'
 import { findUnit } from './units.ts'
 import type { Draft, Note, Task } from './draft.ts'
@@ -58,7 +58,7 @@ export const inches: Partial<Record<QuantityKind, string[]>> = { length: ['in', 
 /** A number that ends at `end` has no unit, and the schema names none. */
 export function missingUnit(task: Task, end: number, units = kinds[task.kind].units.slice(0, 4)): Draft {
   const { text, typed } = task.plain
-  const message = phrase`"${typed.trim()}" has no unit; ${kinds[task.kind].name} is expected, such as ${kinds[task.kind].example}`
+  const message = phrase`"${typed.trim()}" has no unit; ${named(kinds[task.kind].name)} is expected, such as ${kinds[task.kind].example}`
   return problem(task, 'missing-unit', text.length - text.trimStart().length, end, message, () =>
     units.map((unit) => guess(replaced(task, end, end, ` ${unit}`), phrase`in ${inWords[unit] ?? unit}`)),
   )

@@ -25,7 +25,7 @@ const token = /^(\s*[-+−–]?\s*)([\dOoQDIl|ZzSsGB.,]*)(?![A-Za-z])/
 /** `11O W`, `l10 W`, `1S A`, `B.5 A`: letters among the digits of a number, as digits; null where there is none. */
 export function looksLikeDigits(typed: string): Fix[] | null {
   const [, sign = '', number = ''] = token.exec(typed) ?? []
-  if (!/\d/.test(number) && !/^[SZGB]\.?$|^[OoIl][.,]?[OoIl]*$/.test(number)) return null
+  if (!/\d/.test(number) && !/^[SZGB]\.?$|^[OoIl][.,]?[OoIl]*$|^[OIlZSGB][OIlZSGB.,]+$/.test(number)) return null
   const digits = number.replace(/[^\d.,]/g, (letter) => meant[letter] ?? letter)
   if (digits === number || !/^(?:\d+(?:[.,]\d*)?|[.,]\d+)$/.test(digits)) return null
   const behind = typed.slice(sign.length + number.length)
@@ -37,6 +37,13 @@ const dot = /(\d)\s?[·•⋅∙‧・˙]\s?(?=\d)/
 
 /** `18·6 V`, `18 6 V`, `1 8.6 V`: one number in two parts, as it may read joined; the likeliest first. */
 export function joined(typed: string): Fix[] {
+  const [, whole = '', more = '', behind = ''] =
+    /^(\s*(?:[-+−–]\s*)?\d+[.,]\d+)\s+(\d{1,2})(?![\d.,])(.*)$/s.exec(typed) ?? []
+  if (more !== '' && !/^\s*[x×/*)]/.test(behind))
+    return [
+      guess(whole + more + behind, phrase`no space in the number`),
+      guess(whole + behind, phrase`the first number`),
+    ]
   if (dot.test(typed)) return [guess(typed.replace(dot, '$1.'), phrase`a point for the dot`)]
   const [, sign = '', first = '', second = '', rest = ''] =
     /^(\s*(?:[-+−–]\s*)?)(\d{1,4})\s+(\d+(?:[.,]\d+)?)(?![\d.,])(.*)$/s.exec(typed) ?? []

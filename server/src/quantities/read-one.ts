@@ -106,6 +106,6 @@ function noNumber(task: Task, at: number) {
   return problem(task, 'no-number', 0, text.length, message, () =>
     from > 0
       ? (looksLikeDigits(typed) ?? (isApart ? [guess(behind(), phrase`only the number and its unit`)] : []))
-      : [],
+      : (looksLikeDigits(typed) ?? []),
   )
 }

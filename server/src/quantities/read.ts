@@ -1,4 +1,4 @@
-import { phrase } from '../wording/phrase.ts'
+import { named, phrase } from '../wording/phrase.ts'
 import type { Draft, Note, ReadOptions, Task } from './draft.ts'
 import { problem } from './draft.ts'
 import { kinds } from './kinds.ts'
@@ -57,7 +57,7 @@ const longest = 200
 
 function tooLong(text: string, kind: QuantityKind, options: ReadOptions): Draft {
   const task = { plain: plain(text.slice(0, longest)), kind, options }
-  const message = phrase`${kinds[kind].name} is expected here, such as ${kinds[kind].example}, and this text has ${text.length} characters`
+  const message = phrase`${named(kinds[kind].name)} is expected here, such as ${kinds[kind].example}, and this text has ${text.length} characters`
   return problem(task, 'no-number', 0, task.plain.text.length, message)
 }
 

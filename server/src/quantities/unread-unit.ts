@@ -1,4 +1,4 @@
-import { phrase, type Phrase } from '../wording/phrase.ts'
+import { named, phrase, type Phrase } from '../wording/phrase.ts'
 import type { Draft, Task } from './draft.ts'
 import { guess, problem, replaced } from './draft.ts'
 import { unitNames, kinds } from './kinds.ts'
@@ -26,7 +26,7 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
   const end = text.trimEnd().length
   const unit = text.slice(start, end)
   const shown = typed.slice(plain.start(start), plain.end(end))
-  const wanted = phrase`${kinds[task.kind].name} is expected here, such as ${kinds[task.kind].example}`
+  const wanted = phrase`${named(kinds[task.kind].name)} is expected here, such as ${kinds[task.kind].example}`
 
   const sign = /^[-+](?:\s+|$)/.exec(unit)
   if (sign && unitOfKind(unit.slice(sign[0].length) || usualUnit(task), task.kind)) {
@@ -46,7 +46,7 @@ export function unreadUnit(task: Task, number: Scanned): Draft {
     const rate = other.symbol === '°C' && task.kind === 'current' && unit === 'C'
     const message = rate
       ? phrase`"${typed.trim()}" is a charge rate, a multiple of the capacity; ${wanted}`
-      : phrase`${typed.trim()} is ${unitNames[other.dimension]}; ${kinds[task.kind].name} belongs here, such as ${kinds[task.kind].example}`
+      : phrase`${typed.trim()} is ${named(unitNames[other.dimension])}; ${named(kinds[task.kind].name)} belongs here, such as ${kinds[task.kind].example}`
     return problem(task, 'wrong-dimension', start, end, message, () =>
       rate ? [] : units(inPlaceOf(task, unit, number)),
     )

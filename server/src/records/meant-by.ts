@@ -1,4 +1,5 @@
 import { phrase } from '../wording/phrase.ts'
+import { looksLikeDigits } from '../quantities/misread.ts'
 import type { Proposed } from '../findings/make.ts'
 import { setScalar } from '../text/edits.ts'
 import type { Node, Tree } from '../text/tree.ts'
@@ -7,11 +8,14 @@ import type { FieldInfo } from './field-info.ts'
 /** What a value of the wrong shape most likely stands for: `36.0` or `"36"` cells, `2026/10/4`. */
 export function meantBy(node: Node, info: FieldInfo | null, tree: Tree): readonly Proposed[] {
   if (node.kind !== 'scalar') return []
-  const text = fix(node.text, info)
+  const misread = info?.type === 'integer' ? looksLikeDigits(node.text)?.[0] : undefined
+  const text = misread ? misread.text : fix(node.text, info)
   if (text === null) return []
   // a number or a word in quotes would be a text again
   const edits = [info?.type === 'date' ? setScalar(tree, node.pointer, text) : { span: node.span, text }]
-  return [{ pointer: node.pointer, text, why: phrase`as it is written here`, certainty: 'guess', edits }]
+  return [
+    { pointer: node.pointer, text, why: misread?.why ?? phrase`as it is written here`, certainty: 'guess', edits },
+  ]
 }
 
 function fix(typed: string, info: FieldInfo | null): string | null {

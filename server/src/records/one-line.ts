@@ -47,12 +47,14 @@ type Part = Pick<Side, 'key' | 'text' | 'start' | 'end'>
 function wired(text: string, { fields = [] }: FieldInfo): readonly Part[] | null {
   const keys = { s: 'in_series', p: 'in_parallel' }
   if (!Object.values(keys).every((key) => fields.some((field) => field.key === key))) return null
-  const parts = [...text.matchAll(/(\d+) ?([sp])/gi)].map(({ 1: count = '', 2: letter = '', index, 0: whole }) => ({
-    key: keys[letter.toLowerCase() as 's' | 'p'],
-    text: count,
-    start: index,
-    end: index + whole.length,
-  }))
+  const parts = [...text.matchAll(/(?<!\d)(\d+) ?([sp])/gi)].map(
+    ({ 1: count = '', 2: letter = '', index, 0: whole }) => ({
+      key: keys[letter.toLowerCase() as 's' | 'p'],
+      text: count,
+      start: index,
+      end: index + whole.length,
+    }),
+  )
   const isWhole = /^\d+ ?s ?[x×,/]? ?\d+ ?p$|^\d+ ?p ?[x×,/]? ?\d+ ?s$/i.test(text)
   return isWhole ? parts.sort((a, b) => b.key.localeCompare(a.key)) : null
 }
@@ -73,16 +75,19 @@ function only(text: string, { fields = [] }: FieldInfo): readonly Part[] | null 
 
 const isPath = (text: string) => /^\S+\.pdf$/i.test(text)
 
-/** `12/24 V`, `May to September`: what stands in a list on one line. */
+/** `12/24 V`, `May to September`: the items of a list on one line. */
 function itemsIn(text: string, { key, item }: FieldInfo): readonly Part[] | null {
   if (key === 'months')
     return monthsIn(text)?.map((month) => ({ key: '', text: month, start: 0, end: text.length })) ?? null
   const kind = item?.kind
   if (!kind || !/\d ?[/,&]|\band\b/.test(text)) return null
-  const unit = /[A-Za-zµ%°]+$/.exec(text)?.[0] ?? ''
-  const parts = Array.from(text.matchAll(/[^/,&]+?(?= and |[/,&]|$)/g), ({ 0: part, index }) => {
-    const bare = part.replace(/^ *and /, '').trim()
-    return { key: '', text: bare.endsWith(unit) ? bare : `${bare} ${unit}`, start: index, end: index + part.length }
+  const unit = /(?<![A-Za-zµ%°])[A-Za-zµ%°]+$/.exec(text)?.[0] ?? ''
+  let start = 0
+  const parts = text.split(/[/,&]| and /).map((part) => {
+    const from = text.indexOf(part, start)
+    start = from + part.length
+    const bare = part.trim()
+    return { key: '', text: bare.endsWith(unit) ? bare : `${bare} ${unit}`, start: from, end: start }
   })
   return parts.every((part) => readQuantity(part.text, kind).quantity) ? parts : null
 }

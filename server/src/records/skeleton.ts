@@ -1,3 +1,5 @@
+import { translated, type Bundle } from '../wording/bundle.ts'
+import { sayIn } from '../wording/phrase.ts'
 import type { FieldInfo } from './field-info.ts'
 
 /** What is known of a field already: its text as YAML, and where it comes from. */
@@ -12,12 +14,15 @@ export interface Given {
  *
  * @param given  values by JSON pointer that stand in it from the start
  */
-export function skeleton(info: FieldInfo, given: ReadonlyMap<string, Given> = new Map()): string {
+export function skeleton(info: FieldInfo, given: ReadonlyMap<string, Given> = new Map(), bundle?: Bundle): string {
+  const say = sayIn(bundle)
   return [
-    `# ${info.title}. ${info.description}`,
-    '# Type numbers with their unit, as the sheet prints them. Uncomment the lines that the sheet gives.',
+    `# ${translated(info.title, bundle)}. ${translated(info.description, bundle)}`,
+    say`# Type numbers with their unit, as the sheet prints them. Uncomment the lines that the sheet gives.`,
     '',
-    ...fieldsOf(info).flatMap((field) => lines(field, { indent: '', isComment: !field.required, at: '', given })),
+    ...fieldsOf(info).flatMap((field) =>
+      lines(field, { indent: '', isComment: !field.required, at: '', given, bundle }),
+    ),
     '',
   ].join('\n')
 }
@@ -31,9 +36,10 @@ interface Place {
   /** JSON pointer of the group around it. */
   readonly at: string
   readonly given: ReadonlyMap<string, Given>
+  readonly bundle: Bundle | undefined
 }
 
-function lines(field: FieldInfo, { indent, isComment, at, given }: Place): string[] {
+function lines(field: FieldInfo, { indent, isComment, at, given, bundle }: Place): string[] {
   const start = `${field.key}:`
   const pointer = `${at}/${field.key}`
   const known = given.get(pointer)
@@ -42,16 +48,16 @@ function lines(field: FieldInfo, { indent, isComment, at, given }: Place): strin
   const isOpen = !isComment || [...given.keys()].some((one) => one.startsWith(`${pointer}/`))
   if (field.type === 'group')
     return [
-      line(indent, start, field.description, !isOpen),
-      ...members(field, { indent: `${indent}  `, isComment, at: pointer, given }),
+      line(indent, start, translated(field.description, bundle), !isOpen),
+      ...members(field, { indent: `${indent}  `, isComment, at: pointer, given, bundle }),
     ]
   if (field.type === 'list' && field.item)
     return [
-      line(indent, start, field.description, !isOpen),
-      ...entries(field.item, { indent: `${indent}  `, isComment: true, at: pointer, given }),
+      line(indent, start, translated(field.description, bundle), !isOpen),
+      ...entries(field.item, { indent: `${indent}  `, isComment: true, at: pointer, given, bundle }),
     ]
   const value = isComment ? (example(field) ?? '') : ''
-  return [line(indent, `${start} ${value}`.trimEnd(), about(field, value), isComment)]
+  return [line(indent, `${start} ${value}`.trimEnd(), about(field, value, bundle), isComment)]
 }
 
 const members = (group: FieldInfo, place: Place) =>
@@ -59,9 +65,9 @@ const members = (group: FieldInfo, place: Place) =>
 
 /** The entries that are given; else one as a comment. */
 function entries(item: FieldInfo, place: Place): string[] {
-  const { indent, at, given } = place
+  const { indent, at, given, bundle } = place
   if (item.type !== 'group')
-    return [line(indent, `- ${example(item) ?? ''}`.trimEnd(), about(item, example(item) ?? ''), true)]
+    return [line(indent, `- ${example(item) ?? ''}`.trimEnd(), about(item, example(item) ?? '', bundle), true)]
   const count = new Set(
     [...given.keys()].filter((one) => one.startsWith(`${at}/`)).map((one) => one.slice(at.length + 1).split('/')[0]),
   ).size
@@ -80,10 +86,10 @@ function line(indent: string, code: string, note: string, isComment: boolean): s
   return `${indent}${isComment ? '# ' : ''}${code}`.padEnd(32) + `  # ${note}`
 }
 
-function about(field: FieldInfo, value: string): string {
+function about(field: FieldInfo, value: string, bundle: Bundle | undefined): string {
   const choices = field.choices ? ` ${field.choices.map((choice) => choice.value).join(' | ')}` : ''
-  const such = value === '' && example(field) && !field.choices ? ` Such as ${example(field)}` : ''
-  return `${field.description}${choices}${such}`
+  const such = value === '' && example(field) && !field.choices ? sayIn(bundle)` Such as ${example(field)}` : ''
+  return `${translated(field.description, bundle)}${choices}${such}`
 }
 
 const example = (field: FieldInfo) => field.examples?.[0] ?? field.choices?.[0]?.value

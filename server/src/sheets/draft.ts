@@ -34,15 +34,6 @@ export function draftOf(
   return skeleton(schemas.panel!, given)
 }
 
-/** The stem of a file name for a model: `Tern 110 W` is `tern-110-w`. */
-export const stemOf = (name: string): string =>
-  name
-    .toLowerCase()
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-|-$/g, '') || 'panel'
-
 const oneLine = (text: string) => text.replace(/[\s\p{Cc}]+/gu, ' ').slice(0, 60)
 
 /** As a YAML scalar; in quotes where it would read as something else. */

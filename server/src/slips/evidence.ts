@@ -17,6 +17,8 @@ export interface Evidence {
   readonly maker?: string
   /** The product family, by the name that its maker gives it. */
   readonly family?: string
+  /** Numbers in the name of the model, one of which is nearly always its power [W]. */
+  readonly named?: readonly number[]
   readonly readings: Readonly<Record<string, Reading>>
 }
 

@@ -10,6 +10,7 @@ import { familyGains, type Family } from './family/family.ts'
 import { countsCells, groupOf } from './model/group.ts'
 import { unknown } from './typos/unknown.ts'
 import { decide } from './decide.ts'
+import { nameGain } from './typos/name.ts'
 import { noctRowGain } from './typos/noct-row.ts'
 import type { Tried } from './typos/tried.ts'
 import type { SlipVerdict } from './verdict.ts'
@@ -42,7 +43,7 @@ function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[], 
   let best = -Infinity
   const attempt = (candidate: Candidate) => {
     if (candidate.fields.some((field) => evidence.readings[pointers[field]!]?.isPrinted)) return
-    const apart = candidate.prior - base + noctRowGain(evidence, candidate)
+    const apart = candidate.prior - base + noctRowGain(evidence, candidate) + nameGain(evidence, candidate)
     const score = coherenceWith(frame, candidate, negligible - apart) + apart
     if (score < negligible) return
     tried.push({ candidate, score })

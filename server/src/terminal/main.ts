@@ -3,7 +3,7 @@ import { version } from '../../../package.json'
 import { languages, type Bundle, type Language } from '../wording/bundle.ts'
 import { commands } from './commands/index.ts'
 import { CouldNotRun } from './could-not-run.ts'
-import { printable, visible } from './visible.ts'
+import { noEscapes, printable, visible } from './visible.ts'
 import type { World } from './world.ts'
 
 /**
@@ -14,8 +14,8 @@ import type { World } from './world.ts'
 export async function main(outside: World): Promise<number> {
   const world: World & { bundle?: Bundle | undefined } = {
     ...outside,
-    out: (text) => outside.out(printable(text, outside.colour)),
-    err: (text) => outside.err(printable(text, false)),
+    out: (text) => outside.out(printable(text, outside)),
+    err: (text) => outside.err(printable(text, noEscapes)),
   }
   let code = 0
   const program = new Command('wattproof')

@@ -1,6 +1,7 @@
 import { appendFileSync, lstatSync, mkdirSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs'
 import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
+import { createSupportsHyperlinks } from 'supports-hyperlinks'
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
 import { knownToGit } from './git/known.ts'
 import { runGit } from './git/run.ts'
@@ -25,6 +26,8 @@ const program = dirname(file)
 /** Escapes only for a terminal that wants them; FORCE_COLOR is for continuous integration that shows colours. */
 const colour = !env.NO_COLOR && ((env.FORCE_COLOR ?? '0') !== '0' || (stdout.isTTY && env.TERM !== 'dumb'))
 
+const width = stdout.columns || Number(env.COLUMNS) || 0
+
 const disk: Disk = {
   real: (path) => realpathSync.native(path).replaceAll('\\', '/'),
   about: (path) => statSync(path),
@@ -40,9 +43,11 @@ const world: World = {
   home: dirname(program),
   today: dayOf(new Date()),
   colour,
+  links: colour && stdout.isTTY && createSupportsHyperlinks(stdout),
   words: (language) =>
     language === 'en' ? undefined : (require(join(program, 'languages', `${language}.js`)) as Bundle),
-  width: stdout.columns || Number(env.COLUMNS) || 100,
+  width: width || 100,
+  hasWidth: width > 0,
   out: (text) => {
     stdout.write(text)
   },

@@ -28,12 +28,16 @@ export interface World {
   /** The date, year-month-day. */
   readonly today: string
   readonly colour: boolean
+  /** Whether the terminal shows links; never where there is none. */
+  readonly links: boolean
   /** The words of another language; loaded when it is asked for. */
   readonly words: (language: Language) => Bundle | undefined
   /** Those that were asked for; none for English. */
   readonly bundle?: Bundle | undefined
   /** Of the terminal, in characters; 100 where there is none. */
   readonly width: number
+  /** Whether that width is known: output that a program reads is not broken into lines for nobody. */
+  readonly hasWidth: boolean
   readonly out: (text: string) => void
   readonly err: (text: string) => void
   /** Shown on a terminal alone. */

@@ -38,3 +38,9 @@ export const phraseInWords = ({ template, values }: Phrase, bundle?: Bundle): st
     const value = values[Number(i)]
     return typeof value === 'object' ? phraseInWords(value, bundle) : String(value ?? '')
   })
+
+/** Says a sentence at once: sayIn(bundle)`Write as ${text}`. */
+export const sayIn =
+  (bundle: Bundle | undefined) =>
+  (parts: TemplateStringsArray, ...values: readonly Part[]): string =>
+    phraseInWords(phrase(parts, ...values), bundle)

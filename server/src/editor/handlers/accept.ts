@@ -7,6 +7,7 @@ import { isJson } from '../../text/spelling.ts'
 import type { Edit, Span } from '../../text/span.ts'
 import { nodeAtPointer } from '../../text/tree-queries.ts'
 import type { Tree } from '../../text/tree.ts'
+import { sayIn } from '../../wording/phrase.ts'
 import type { Here } from '../here.ts'
 import { toRange, toTextEdit } from '../to-protocol.ts'
 
@@ -16,7 +17,7 @@ type Action = Pick<CodeAction, 'title' | 'edit'>
 
 /** Lets a doubt stand. The reason stays open for the person to give: without one the acceptance does not count. */
 export function acceptance(here: Here, { rule, pointer }: Finding): Action | null {
-  const { checked, client, uri } = here
+  const { checked, client, uri, bundle } = here
   const { tree } = checked
   // what reading found is a mistake of typing, and an acceptance cannot be accepted
   if (aboutAcceptances.some(({ id }) => id === rule) || checked.readFindings.some((one) => one.rule === rule))
@@ -26,7 +27,7 @@ export function acceptance(here: Here, { rule, pointer }: Finding): Action | nul
   const edit = client.snippetEdits
     ? { documentChanges: [{ textDocument, edits: [snippetEdit(tree, span, before, after)] }] }
     : { changes: { [uri]: [toTextEdit(tree, { span, text: before + after })] } }
-  return { title: `Accept ${rule} here; write the reason`, edit }
+  return { title: sayIn(bundle)`Accept ${rule} here; write the reason`, edit }
 }
 
 interface OpenEdit extends Edit {
@@ -62,10 +63,10 @@ function snippetEdit(tree: Tree, span: Span, before: string, after: string): Sni
 const forSnippet = (text: string) => text.replace(/[\\$}]/g, '\\$&')
 
 /** Takes an acceptance out that matches nothing any more. */
-export function removal({ checked: { tree }, uri }: Here, { rule, span }: Finding): Action | null {
+export function removal({ checked: { tree }, uri, bundle }: Here, { rule, span }: Finding): Action | null {
   if (rule !== 'acceptance-unused') return null
   const edit = toTextEdit(tree, fromComment(tree, span) ?? fromList(tree, span))
-  return { title: 'Remove this acceptance', edit: { changes: { [uri]: [edit] } } }
+  return { title: sayIn(bundle)`Remove this acceptance`, edit: { changes: { [uri]: [edit] } } }
 }
 
 /** The clause with what joins it to others; the whole comment, or its whole line, where nothing else is left. */

@@ -11,6 +11,7 @@ import { skeleton } from '../../records/skeleton.ts'
 import { addition, missingIn } from './missing.ts'
 import type { Span } from '../../text/span.ts'
 import { fixAll } from '../capabilities.ts'
+import { sayIn } from '../../wording/phrase.ts'
 import type { Here } from '../here.ts'
 import { spotAt } from '../spot.ts'
 import { toTextEdit } from '../to-protocol.ts'
@@ -61,8 +62,14 @@ function lacking(here: Here, span: Span): CodeAction[] {
   const form = schemas[kind]
   if (tree.root === null && tree.problems.length === 0 && form) {
     const end = tree.text.length
-    const edits = [{ span: { start: end, end }, text: skeleton(form) }]
-    return [{ title: `Insert the form of a ${kind} record`, kind: CodeActionKind.QuickFix, edit: edit(here, edits) }]
+    const edits = [{ span: { start: end, end }, text: skeleton(form, new Map(), here.bundle) }]
+    return [
+      {
+        title: sayIn(here.bundle)`Insert the form of a ${kind} record`,
+        kind: CodeActionKind.QuickFix,
+        edit: edit(here, edits),
+      },
+    ]
   }
   const name = entryAtPointer(tree, '/name')?.keySpan.start ?? 0
   const line = lineAround(tree.text, span.start)
@@ -73,10 +80,10 @@ function lacking(here: Here, span: Span): CodeAction[] {
 }
 
 /** What the field would read, and why; what only moves or renames it says that alone. */
-function titleOf({ checked: { tree } }: Here, { pointer, text, why }: Correction): string {
+function titleOf({ checked: { tree }, bundle }: Here, { pointer, text, why }: Correction): string {
   const node = nodeAtPointer(tree, pointer)
   const isKept = text === '' || (node?.kind === 'scalar' && node.text === text)
-  return isKept ? why.charAt(0).toUpperCase() + why.slice(1) : `Use ${text} (${why})`
+  return isKept ? why.charAt(0).toUpperCase() + why.slice(1) : sayIn(bundle)`Use ${text} (${why})`
 }
 
 function conversions(here: Here, offset: number): CodeAction[] {
@@ -85,7 +92,7 @@ function conversions(here: Here, offset: number): CodeAction[] {
   const { quantity } = ((spot && checked.fields.get(spot.pointer)) ?? {}) as Partial<Measure>
   if (!spot || !quantity) return []
   return alternatives(quantity).map(({ text }) => ({
-    title: `Write as ${text}`,
+    title: sayIn(here.bundle)`Write as ${text}`,
     kind: CodeActionKind.RefactorRewrite,
     edit: edit(here, [setScalar(checked.tree, spot.pointer, text)]),
   }))
@@ -100,14 +107,22 @@ const additions = (here: Here, offset: number): CodeAction[] =>
 
 function allSafe(here: Here): CodeAction[] {
   const { edits } = everySafeFix(here)
-  return edits.length === 0 ? [] : [{ title: 'Fix all that keeps its meaning', kind: fixAll, edit: edit(here, edits) }]
+  return edits.length === 0
+    ? []
+    : [{ title: sayIn(here.bundle)`Fix all that keeps its meaning`, kind: fixAll, edit: edit(here, edits) }]
 }
 
 /** The same from one of them, where there are several. */
 function everySpelling(here: Here): CodeAction[] {
   const { count, edits } = everySafeFix(here)
   if (count < 2) return []
-  return [{ title: `Fix all ${count} spellings in this file`, kind: CodeActionKind.QuickFix, edit: edit(here, edits) }]
+  return [
+    {
+      title: sayIn(here.bundle)`Fix all ${count} spellings in this file`,
+      kind: CodeActionKind.QuickFix,
+      edit: edit(here, edits),
+    },
+  ]
 }
 
 const isSafe = ({ corrections }: Finding) => corrections.some(({ certainty }) => certainty === 'same')

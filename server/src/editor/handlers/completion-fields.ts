@@ -2,6 +2,8 @@ import type { CompletionItem } from 'vscode-languageserver'
 import { CompletionItemKind, InsertTextFormat } from '../lsp.ts'
 import { allFacts } from '../../check/facts.ts'
 import type { FieldInfo } from '../../records/field-info.ts'
+import { translated } from '../../wording/bundle.ts'
+import { sayIn } from '../../wording/phrase.ts'
 import type { Here } from '../here.ts'
 import type { Slot } from '../slot.ts'
 import { toRange } from '../to-protocol.ts'
@@ -23,9 +25,10 @@ const rulesAsFields = ({ item }: FieldInfo): FieldInfo[] =>
       )
     : []
 
-function fieldItem({ checked, client }: Here, slot: Slot, field: FieldInfo, rank: number): CompletionItem {
+function fieldItem({ checked, client, bundle }: Here, slot: Slot, field: FieldInfo, rank: number): CompletionItem {
   const key = slot.json ? JSON.stringify(field.key) : field.key
   const example = field.examples?.[0]
+  const say = sayIn(bundle)
   const rest = slot.hasColon
     ? ''
     : client.snippets
@@ -36,8 +39,8 @@ function fieldItem({ checked, client }: Here, slot: Slot, field: FieldInfo, rank
   return {
     label: field.key,
     kind: isGroup(field) ? CompletionItemKind.Struct : CompletionItemKind.Field,
-    detail: `${field.symbol ?? field.title}${field.required ? ', required' : ''}`,
-    documentation: `${field.description}${example ? ` Such as ${example}.` : ''}`,
+    detail: `${translated(field.symbol ?? field.title, bundle)}${field.required ? say`, required` : ''}`,
+    documentation: `${translated(field.description, bundle)}${example ? say` Such as ${example}.` : ''}`,
     sortText: String(rank).padStart(3, '0'),
     filterText: key,
     ...(client.snippets && { insertTextFormat: InsertTextFormat.Snippet }),

@@ -5,6 +5,8 @@ import { unitsFor } from '../../quantities/kinds.ts'
 import type { RecordKind } from '../../records/field-info.ts'
 import type { Span } from '../../text/span.ts'
 import { spelledScalar } from '../../text/spelling.ts'
+import { translated } from '../../wording/bundle.ts'
+import { sayIn } from '../../wording/phrase.ts'
 import type { Here } from '../here.ts'
 import { slotAt, type Slot } from '../slot.ts'
 import { summaryOf } from '../summary.ts'
@@ -56,12 +58,15 @@ function valueItems(here: Here, slot: Slot): CompletionItem[] {
       return words(
         here,
         slot,
-        (info.choices ?? []).map(({ value, description }) => ({ label: value, documentation: description })),
+        (info.choices ?? []).map(({ value, description }) => ({
+          label: value,
+          documentation: translated(description, here.bundle),
+        })),
       )
     case 'boolean':
       return words(here, slot, [{ label: 'true' }, { label: 'false' }])
     case 'date':
-      return words(here, slot, [{ label: here.today, detail: 'today' }])
+      return words(here, slot, [{ label: here.today, detail: sayIn(here.bundle)`today` }])
     case 'quantity':
       return unitItems(here, slot)
     case 'reference':
@@ -91,7 +96,9 @@ function knownTexts(here: Here, { pointer, info }: Slot): Word[] {
     return [...checked.fields].filter(([at]) => /^\/arrays\/\d+\/id$/.test(at)).map(([, { text }]) => ({ label: text }))
   if (checked.kind === 'library' && pointer === '/site/climate') return idsOf(here, 'climate')
   if (/^\/accepted\/\d+\/rule$/.test(pointer))
-    return allFacts.flatMap(({ rules }) => rules.map(({ id, reason }) => ({ label: id, documentation: reason })))
+    return allFacts.flatMap(({ rules }) =>
+      rules.map(({ id, reason }) => ({ label: id, documentation: translated(reason, here.bundle) })),
+    )
   if (/^\/accepted\/\d+\/field$/.test(pointer))
     return [...new Set(checked.findings.map((one) => one.pointer))].map((label) => ({ label }))
   return /\/\d+$|^\/loads\/\d+\/at$/.test(pointer) ? (info.examples ?? []).map((label) => ({ label })) : []

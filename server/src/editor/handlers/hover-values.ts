@@ -1,6 +1,8 @@
 import { monthNames } from '../../findings/months.ts'
 import { energyOfMonths } from '../../values/energy.ts'
 import type { Value } from '../../values/value.ts'
+import { translated, type Bundle } from '../../wording/bundle.ts'
+import { inARow, named, sayIn } from '../../wording/phrase.ts'
 import type { Here } from '../here.ts'
 import { soundValues } from '../sound-values.ts'
 import { escaped } from '../to-protocol.ts'
@@ -13,40 +15,56 @@ export const valuesAt = ({ checked }: Here, pointer: string): readonly Value[] =
     .sort((a, b) => Number(b.at === pointer) - Number(a.at === pointer) || byWorth(a, b))
 
 /** The first three in one line, without how they come about. */
-export function inShort(values: readonly Value[]): string[] {
+export function inShort({ bundle }: Here, values: readonly Value[]): string[] {
   const known = values.filter(({ id, value }) => value !== null && !ofMonths.has(id)).slice(0, 3)
-  return known.length > 0 ? [known.map(({ label, text }) => `${escaped(label)} **${escaped(text)}**`).join(', ')] : []
+  return known.length > 0
+    ? [known.map(({ label, text }) => `${escaped(translated(label, bundle))} **${escaped(text)}**`).join(', ')]
+    : []
 }
 
 /** Each with formula and inputs; those that cannot be known yet share one line, and so do the months. */
-export function explainedIn(values: readonly Value[], pointer: string | undefined): string[] {
+export function explainedIn({ bundle }: Here, values: readonly Value[], pointer: string | undefined): string[] {
+  const say = sayIn(bundle)
   const known = values.filter(({ value }) => value !== null)
   const lacking = values
     .filter(({ value }) => value === null)
-    .map(({ label, missing }) => `- ${escaped(`${label}: ${missing.join(', ')} missing`)}`)
+    .map(({ label, missing }) => `- ${escaped(say`${named(label)}: ${inARow(missing.map(named), ', ')} missing`)}`)
   return [
-    ...known.filter(({ id }) => !ofMonths.has(id)).map((value) => explained(value, value.at === pointer)),
-    ...byMonth(known.filter(({ id }) => ofMonths.has(id))),
-    ...(lacking.length > 0 ? [`Not known yet:\n\n${lacking.join('\n')}`] : []),
+    ...known.filter(({ id }) => !ofMonths.has(id)).map((value) => explained(bundle, value, value.at === pointer)),
+    ...byMonth(
+      bundle,
+      known.filter(({ id }) => ofMonths.has(id)),
+    ),
+    ...(lacking.length > 0 ? [`${say`Not known yet:`}\n\n${lacking.join('\n')}`] : []),
   ]
 }
 
 const ofMonths = new Set(energyOfMonths.map(({ id }) => id))
 
-const byMonth = (months: readonly Value[]): string[] =>
+const byMonth = (bundle: Bundle | undefined, months: readonly Value[]): string[] =>
   months.length === 0
     ? []
-    : [`**energy of a day** ${months.map(({ text }, m) => `${monthNames[m]!} ${text}`).join(', ')}`]
+    : [
+        sayIn(
+          bundle,
+        )`**energy of a day** ${months.map(({ text }, m) => `${translated(monthNames[m]!, bundle)} ${text}`).join(', ')}`,
+      ]
 
 /** Where the value belongs its source is shown as well; elsewhere the formula has to do. */
-function explained({ label, text, formula, inputs, source, uncertainty }: Value, atHome: boolean): string {
-  const from = inputs.map(({ name, text: typed }) => `${inWords[name] ?? name} ${typed}`).join(', ')
-  const off = uncertainty === null ? '' : ` Uncertainty: ${uncertainty}.`
-  const why = atHome ? `. Source: ${source}.${off}` : ''
-  const k = /\bk\b/.test(formula) ? `. ${aboutK}` : ''
-  return `**${escaped(`${label} ${text}`)}** = ${escaped(formula)}  \n${escaped(`with ${from}${k}${why}`)}`
+function explained(
+  bundle: Bundle | undefined,
+  { label, text, formula, inputs, source, uncertainty }: Value,
+  atHome: boolean,
+): string {
+  const say = sayIn(bundle)
+  const from = inputs
+    .map(
+      ({ name, text: typed }) =>
+        `${name === 'X' ? say`X (what the mounting adds to NOCT)` : translated(name, bundle)} ${typed}`,
+    )
+    .join(', ')
+  const off = uncertainty === null ? '' : say` Uncertainty: ${uncertainty}.`
+  const why = atHome ? say`. Source: ${source}.${off}` : ''
+  const k = /\bk\b/.test(formula) ? `. ${say`k is by how much each W/m2 of sun warms the cells above the air`}` : ''
+  return `**${escaped(`${translated(label, bundle)} ${text}`)}** = ${escaped(formula)}  \n${escaped(say`with ${from}${k}${why}`)}`
 }
-
-/** Symbols of a model that no sheet prints. */
-const inWords: Readonly<Record<string, string>> = { X: 'X (what the mounting adds to NOCT)' }
-const aboutK = 'k is by how much each W/m2 of sun warms the cells above the air'

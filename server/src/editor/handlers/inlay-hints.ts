@@ -5,6 +5,8 @@ import { keySpanOrValue, nodeAtPointer } from '../../text/tree-queries.ts'
 import type { Span } from '../../text/span.ts'
 import type { Tree } from '../../text/tree.ts'
 import type { Value } from '../../values/value.ts'
+import { translated, type Bundle } from '../../wording/bundle.ts'
+import { sayIn } from '../../wording/phrase.ts'
 import type { Here } from '../here.ts'
 import type { EditorSettings } from '../protocol.ts'
 import { measuredHints } from './measured-hints.ts'
@@ -62,7 +64,7 @@ interface Placed {
 const unitByName = /\/(?:hours|days|years)$/
 
 /** The unit of a number that was typed without one; of a list, once. */
-function unitHints({ checked: { fields, tree } }: Here): Placed[] {
+function unitHints({ checked: { fields, tree }, bundle }: Here): Placed[] {
   const bare = [...(fields as ReadonlyMap<string, Partial<Measure>>)].flatMap(([pointer, { quantity, span }]) =>
     quantity?.unitDefaulted && span && quantity.unit !== '' ? [{ pointer, unit: shownUnit(quantity), span }] : [],
   )
@@ -70,7 +72,9 @@ function unitHints({ checked: { fields, tree } }: Here): Placed[] {
   return bare.flatMap(({ pointer, unit, span }) => {
     if (unitByName.test(pointer) || items.has(nextItem(pointer) ?? '')) return []
     const position = toPosition(tree, span.end)
-    const tooltip = unit.startsWith('=') ? 'read as a fraction' : `read as ${unit}, the unit of a bare number here`
+    const tooltip = unit.startsWith('=')
+      ? sayIn(bundle)`read as a fraction`
+      : sayIn(bundle)`read as ${unit}, the unit of a bare number here`
     return [{ at: span.end, hint: { position, label: spaced(unit), tooltip } }]
   })
 }
@@ -88,7 +92,7 @@ function nextItem(pointer: string): string | null {
 const spaced = (label: string) => ` ${label}`
 
 /** At most one a line, behind what was typed there; a value that only repeats that is left out. */
-function derivedHints({ checked, uri }: Here): Placed[] {
+function derivedHints({ checked, uri, bundle }: Here): Placed[] {
   const { tree } = checked
   const lines = new Map<number, { at: number; values: Value[] }>()
   for (const value of soundValues(checked)
@@ -102,9 +106,9 @@ function derivedHints({ checked, uri }: Here): Placed[] {
     lines.set(line, { at, values: [...(lines.get(line)?.values ?? []), value] })
   }
   return [...lines.values()].map(({ at, values }) => {
-    const shown = together(values)
+    const shown = together(bundle, values)
     const data: HintData = { uri, values: shown.map(({ id }) => id) }
-    return { at, hint: { position: toPosition(tree, at), label: spaced(labelOf(shown)), data } }
+    return { at, hint: { position: toPosition(tree, at), label: spaced(labelOf(bundle, shown)), data } }
   })
 }
 
@@ -113,16 +117,17 @@ export const byWorth = (a: Value, b: Value): number => rank(a) - rank(b)
 const rank = ({ id }: Value) => (ranks.includes(wordOf(id)) ? ranks.indexOf(wordOf(id)) : ranks.length)
 
 /** The first two where a line has room for both, else the first. */
-function together(values: readonly Value[]): readonly Value[] {
+function together(bundle: Bundle | undefined, values: readonly Value[]): readonly Value[] {
   const two = values.slice(0, 2)
-  return labelOf(two).length <= room ? two : two.slice(0, 1)
+  return labelOf(bundle, two).length <= room ? two : two.slice(0, 1)
 }
 
-function labelOf(values: readonly Value[]): string {
+function labelOf(bundle: Bundle | undefined, values: readonly Value[]): string {
+  const say = sayIn(bundle)
   const [first, second] = values
-  if (first && wordOf(first.id) === 'unmet_load' && first.value === 0) return 'all met'
-  if (first?.id === 'efficiency' && !second) return `efficiency ${first.text}`
-  return values.map(({ id, text }) => `${words[wordOf(id)]} ${text}`.trim()).join(', ')
+  if (first && wordOf(first.id) === 'unmet_load' && first.value === 0) return say`all met`
+  if (first?.id === 'efficiency' && !second) return say`efficiency ${first.text}`
+  return values.map(({ id, text }) => `${translated(words[wordOf(id)]!, bundle)} ${text}`.trim()).join(', ')
 }
 
 /** Behind the last character of a line that is no comment. */
@@ -136,10 +141,11 @@ function lineContentEnd({ text, comments }: Tree, offset: number): number {
 export function explainHint(here: Here, hint: InlayHint): InlayHint {
   const { values } = hint.data as HintData
   const found = here.checked.values().filter(({ id }) => values.includes(id))
-  return found.length > 0 ? { ...hint, tooltip: found.map(explained).join('\n\n') } : hint
+  return found.length > 0 ? { ...hint, tooltip: found.map((one) => explained(here.bundle, one)).join('\n\n') } : hint
 }
 
-function explained({ label, text, formula, inputs, source }: Value): string {
-  const from = inputs.map((one) => `${one.name} ${one.text}`).join(', ')
-  return `${label} ${text} = ${formula}\nwith ${from}\nSource: ${source}`
+function explained(bundle: Bundle | undefined, { label, text, formula, inputs, source }: Value): string {
+  const from = inputs.map((one) => `${translated(one.name, bundle)} ${one.text}`).join(', ')
+  const say = sayIn(bundle)
+  return `${translated(label, bundle)} ${text} = ${formula}\n${say`with ${from}`}\n${say`Source: ${source}`}`
 }

@@ -9,6 +9,7 @@ import { parentPointer, pointerKeys } from '../../text/pointer.ts'
 import type { Edit } from '../../text/span.ts'
 import { nodeAtPointer } from '../../text/tree-queries.ts'
 import type { Tree } from '../../text/tree.ts'
+import { sayIn } from '../../wording/phrase.ts'
 import type { Here } from '../here.ts'
 import { CodeActionKind } from '../lsp.ts'
 import { toRange, toTextEdit } from '../to-protocol.ts'
@@ -31,7 +32,7 @@ export const wordsOf = (field: string): string => pointerKeys(field).join(' ')
 
 /** Puts a field in that is missing, with its unit, and the cursor where its number belongs. */
 export function addition(here: Here, { field }: Missing): CodeAction | null {
-  const { checked, client, uri } = here
+  const { checked, client, uri, bundle } = here
   const { tree, kind } = checked
   const root = schemas[kind]
   const place = root && placeFor(tree, root, field)
@@ -44,7 +45,7 @@ export function addition(here: Here, { field }: Missing): CodeAction | null {
     ? { range: toRange(tree, span), snippet: { kind: 'snippet' as const, value: snippet } }
     : toTextEdit(tree, { span, text: before + after })
   return {
-    title: `Add ${wordsOf(field)}`,
+    title: sayIn(bundle)`Add ${wordsOf(field)}`,
     kind: CodeActionKind.QuickFix,
     edit: client.snippetEdits
       ? { documentChanges: [{ textDocument, edits: [edit] }] }

@@ -21,6 +21,10 @@ export const batteryRunsEmpty = reviewRule({
     oneMore: '; add one in parallel',
     more: '; add {more} in parallel',
     both: '{nights} and {days}',
+    night: '{number} night',
+    nights: '{number} nights',
+    day: '{number} day',
+    days: '{number} days',
     mostIn: 'mostly in {month}',
     only: 'in {months}',
     inAUsual: 'On {dark} of a usual year the battery is empty, {when}: {share} of the loads are not met{worst}{then}',
@@ -89,10 +93,11 @@ function moreInParallel(system: ResolvedSystem, share: number): number | null {
 }
 
 /** Leaves out what there is none of: an evening load leaves no day dark. */
-function darkInWords({ days, nights }: Dark): Said | string {
-  const said = { nights: count(nights, 'night'), days: count(days, 'day') }
+function darkInWords({ days, nights }: Dark): Said {
+  const said = {
+    nights: { say: nights === 1 ? 'night' : 'nights', with: { number: rough(nights) } },
+    days: { say: days === 1 ? 'day' : 'days', with: { number: rough(days) } },
+  }
   if (nights === 0) return said.days
   return days === 0 ? said.nights : { say: 'both', with: said }
 }
-
-const count = (number: number, what: string) => `${rough(number)} ${what}${number === 1 ? '' : 's'}`

@@ -25,6 +25,10 @@ export const weightPerAreaUnusual = panelRule({
     unusual: 'The weight {weight} makes {perArea}; {low} to {high} is usual for {panel}',
     typedFor: '{meant} typed as {typed}',
     decimalPointMoved: 'decimal point moved',
+    kilograms: 'kilograms',
+    pounds: 'pounds',
+    grams: 'grams',
+    ounces: 'ounces',
   },
 
   check(record) {
@@ -95,7 +99,7 @@ function mistypedAs({ text }: Measure) {
       factor: kilograms[meant] / kilograms[typed],
       proposal: {
         text: text.replace(typed, meant),
-        why: { say: 'typedFor' as const, with: { meant: names[meant], typed: names[typed] } },
+        why: { say: 'typedFor' as const, with: { meant: { say: names[meant] }, typed: { say: names[typed] } } },
       },
     })),
     { factor: 0.1, proposal: { text: moved(whole.length - 1), why: { say: 'decimalPointMoved' as const } } },

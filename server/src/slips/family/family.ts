@@ -2,7 +2,7 @@ import { isSame } from '../../quantities/same.ts'
 import { calibration } from '../model/calibration.generated.ts'
 import type { Calibration } from '../model/calibration.ts'
 import { index, pointers, valueAt, type Evidence } from '../evidence.ts'
-import { electrical } from '../fields.ts'
+import { copiedFromOthers, sides } from '../fields.ts'
 import { addNearestGains, isCopied, isCopy, nearestLog, nearestOf, type Nearest } from './nearest-sibling.ts'
 
 /** What the siblings of a panel in its library let expect of it: models of one family in other power classes, and copies. */
@@ -10,6 +10,8 @@ export interface Family {
   readonly siblings: readonly Evidence[]
   /** Those of the same size: a larger panel has larger cells or more of them, and its voltage need not grow. */
   readonly ofSize: readonly Evidence[]
+  /** Those of another size, which may differ in power, voltage and cells as well. */
+  readonly ofOtherSizes: readonly Evidence[]
   readonly shared: readonly Shared[]
   readonly nearest: Nearest
 }
@@ -42,11 +44,13 @@ export function familyOf(
   { siblings }: Calibration = calibration,
 ): Family | null {
   const kin = kinOf(evidence, others)
-  if (kin.length === 0) return null
+  const ofOtherSizes = others.filter((other) => isOfOtherSize(evidence, other))
+  if (kin.length === 0 && ofOtherSizes.length === 0) return null
   const ofSize = kin.flatMap(({ other, differs }) => (differs === index.length ? [] : [other]))
   return {
     siblings: kin.map(({ other }) => other),
     ofSize,
+    ofOtherSizes,
     shared: names.flatMap((name) => {
       const field = index[name]
       const { same, ofCopies } = siblings.shared[name]
@@ -76,10 +80,20 @@ export function kinOf(
   })
 }
 
+const areaOf = (one: Evidence) => (valueAt(one, index.length) ?? NaN) * (valueAt(one, index.width) ?? NaN)
+const off = (x: number | undefined, y: number | undefined) => Math.abs(Math.log((x ?? NaN) / (y ?? NaN)))
+const isOther = (x: string | undefined, y: string | undefined) => x !== undefined && y !== undefined && x !== y
+const isOfAnother = (a: Evidence, b: Evidence) =>
+  a.technology !== b.technology || isOther(a.maker, b.maker) || isOther(a.family, b.family)
+const isOfSize = (a: Evidence, b: Evidence) => !(off(areaOf(a), areaOf(b)) > 0.004)
+
+/** A panel of the family that is larger or smaller and has one side alike: the other may have been typed from it. */
+const isOfOtherSize = (a: Evidence, b: Evidence): boolean =>
+  !isOfAnother(a, b) && !isOfSize(a, b) && sides.some((side) => valueAt(a, side) === valueAt(b, side))
+
 /** Fields in which a sibling differs: shared values, size, Voc and Pmax; null where too little is comparable. */
 function differences(a: Evidence, b: Evidence): readonly number[] | null {
-  const isOther = (x: string | undefined, y: string | undefined) => x !== undefined && y !== undefined && x !== y
-  if (a.technology !== b.technology || isOther(a.maker, b.maker) || isOther(a.family, b.family)) return null
+  if (isOfAnother(a, b)) return null
   let compared = 0
   const found: number[] = []
   for (const field of names.map((name) => index[name])) {
@@ -88,9 +102,7 @@ function differences(a: Evidence, b: Evidence): readonly number[] | null {
     compared++
     if (x === undefined || y === undefined || rounded(x) !== rounded(y)) found.push(field)
   }
-  const area = (one: Evidence) => (valueAt(one, index.length) ?? NaN) * (valueAt(one, index.width) ?? NaN)
-  const off = (x: number | undefined, y: number | undefined) => Math.abs(Math.log((x ?? NaN) / (y ?? NaN)))
-  if (off(area(a), area(b)) > 0.004) found.push(index.length)
+  if (!isOfSize(a, b)) found.push(index.length)
   if (off(valueAt(a, index.voc), valueAt(b, index.voc)) > 0.06) found.push(index.voc)
   if (off(valueAt(a, index.pmax), valueAt(b, index.pmax)) > 0.15) found.push(index.pmax)
   // a family that is named needs less likeness
@@ -117,17 +129,23 @@ export function familyGains({ shared, nearest }: Family, v: Float64Array): Float
 
 /**
  * How much likelier it is that another model's value stands here, where it is one that a sibling of another power class
- * has: another model's value is else any of about a hundred near ones.
+ * or size has: another model's value is else any of about a hundred near ones, and families of several sizes often have one
+ * side alike (estimated).
  */
 export function anothersLog(family: Family | null, evidence: Evidence, field: number): number {
-  return family && lender(family, evidence, field) ? Math.log(100) - Math.log(family.ofSize.length) : 0
+  if (!family || !lender(family, evidence, field)) return 0
+  return sides.includes(field)
+    ? Math.max(0, Math.log(5 / family.ofOtherSizes.length))
+    : Math.log(100) - Math.log(family.ofSize.length)
 }
 
-/** A sibling of the same size and another power class that has just this rating. */
-export function lender({ ofSize }: Family, evidence: Evidence, field: number): Evidence | undefined {
-  if (!electrical.includes(field)) return undefined
+/** A sibling of the same size and another power class that has just this value, and of another size that has just this side. */
+export function lender({ ofSize, ofOtherSizes }: Family, evidence: Evidence, field: number): Evidence | undefined {
+  const isAlike = (one: Evidence) => valueAt(one, field) === valueAt(evidence, field)
+  if (sides.includes(field)) return ofOtherSizes.find(isAlike)
+  if (!copiedFromOthers.includes(field)) return undefined
   const isOther = (one: Evidence) => field === index.pmax || valueAt(one, index.pmax) !== valueAt(evidence, index.pmax)
-  return ofSize.find((one) => isOther(one) && valueAt(one, field) === valueAt(evidence, field))
+  return ofSize.find((one) => isOther(one) && isAlike(one))
 }
 
 /** Siblings that should have the same value in a field: all in what a family shares, copies in a rating. */

@@ -43,14 +43,14 @@ const aspect: Mixture = [
 
 /** How usual the cell counts are: 12 V batteries take 32 to 44 cells in series (common practice, no source); the shares are estimated. */
 export const countsOfFlexible: Readonly<Record<number, number>> = Object.fromEntries(
-  Array.from({ length: 121 }, (_, n) => [n, n < 10 ? 1e-4 : n < 24 || n > 44 ? 0.001 : 0.008]),
+  Array.from({ length: 121 }, (_, n) => [n, n < 10 ? 1e-4 : n < 24 || n > 44 ? 0.001 : 0.015]),
 )
 Object.assign(countsOfFlexible, {
-  32: 0.07,
-  33: 0.06,
-  36: 0.6,
-  40: 0.05,
-  44: 0.03,
+  32: 0.09,
+  33: 0.09,
+  36: 0.4,
+  40: 0.07,
+  44: 0.05,
   60: 0.02,
   64: 0.02,
   66: 0.02,

@@ -10,6 +10,7 @@ import { coefficients, electrical, sides } from '../fields.ts'
 import { typedField, simple, volts, type TypedField, type Read } from './typed-field.ts'
 import { reason } from './reasons.ts'
 import { severalSlips } from './several.ts'
+import { unknownReason } from './unknown.ts'
 import { isShape, sidesInOtherUnit, sidesMoved, unitSlips } from './unit-slips.ts'
 
 /** Slips that would explain what was typed: of one field by its field, and of two that stand in each other's. */
@@ -115,6 +116,16 @@ function computed(p: TypedField, evidence: Evidence, frame: Frame): Candidate[] 
   }
   if (p.field === index.efficiency && has(index.pmax, index.length, index.width))
     restore((0.1 * v[index.pmax]!) / (v[index.length]! * v[index.width]!), 1, reason({ say: 'overArea' }), other - 1)
+  const side = p.field === index.length ? index.width : p.field === index.width ? index.length : undefined
+  if (
+    side !== undefined &&
+    has(index.pmax, index.efficiency, side) &&
+    anothersLog(frame.family, evidence, p.field) > 0
+  ) {
+    // a share of three digits says about how long it is, but not to the millimetre
+    const value = v[index.pmax]! / (1000 * v[index.efficiency]! * v[side]!)
+    found.push({ fields: [p.field], values: [value], texts: [], why: unknownReason, prior: other })
+  }
   return found
 }
 

@@ -4,8 +4,8 @@ import { index } from '../evidence.ts'
 import { likeTrueRecords, ofKind, type Candidate } from './candidate.ts'
 import { reason } from './reasons.ts'
 
-/** The counts that published lists have in each other's place; estimated, as are the odds of them. */
-const confused = [60, 72]
+/** Published lists have 60 and 72 for each other and for what is between and beside; estimated, as are the odds of them. */
+const isConfused = (typed: number, n: number) => [60, 72].includes(typed) && Math.abs(n - typed) <= 12
 const ofGlass = [36, 48, 54, 60, 66, 72, 96]
 const rareOfGlass = [32, 33, 40, 44, 50, 55, 64, 78, 80, 84, 88, 108, 120, 128]
 /** Any count that 12 V takes, and twice as many. How usual each is is left to the density. */
@@ -28,13 +28,14 @@ export function cellCounts({ values, counted, isGlass }: Frame): Candidate[] {
       to(
         n,
         reason({ say: 'usualCount' }),
-        ofKind - Math.log(6) - (isGlass && confused.includes(typed) ? 3 : 1.5) - likeTrueRecords,
+        ofKind - Math.log(6) - (isGlass && isConfused(typed, n) ? 3 : 1.5) - likeTrueRecords,
       ),
     )
   const rare = (isGlass ? rareOfGlass : [])
     .filter((n) => n !== typed)
     .map((n) => to(n, reason({ say: 'otherCount' }), ofKind - 8 - likeTrueRecords))
+  const footnote = typed > 150 ? [to(Math.floor(typed / 10), reason({ say: 'digitAdded' }), ofKind)] : []
   // flexible panels of half-cells are few
   const half = typed % 2 === 0 ? [to(typed / 2, reason({ say: 'halfCells' }), ofKind - (isGlass ? 0.5 : 2.5))] : []
-  return [...usual, ...rare, ...half]
+  return [...usual, ...rare, ...half, ...footnote]
 }

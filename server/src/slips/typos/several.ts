@@ -152,19 +152,19 @@ function versions(read: Read): Candidate[] {
   ]
 }
 
-/** Both voltages from the column of NOCT, where power and current show what they were. */
+/**
+ * Both voltages from the column of NOCT, or Vmp alone, where power and current show what they were. As just that share is
+ * chosen that agrees, the chance counts all that could have been (estimated).
+ */
 function voltagesAtNoct({ values }: Frame, read: Read): Candidate[] {
   const share = values[index.pmax]! / (values[index.vmp]! * values[index.imp]!)
   // what sheets of silicon print at 800 W/m2 is 5 to 9 % less; common practice, no source
   if (!(share > 1.04 && share < 1.12)) return []
-  return scaled(
-    read,
-    [
-      [index.vmp, share],
-      [index.voc, share],
-    ],
-    reason({ say: 'voltagesAtNoct' }),
-  )
+  const vmp = [index.vmp, share] as const
+  return [
+    ...scaled(read, [vmp, [index.voc, share]], reason({ say: 'voltagesAtNoct' }), 3.5),
+    ...scaled(read, [vmp], reason({ say: 'valueAtNoct' }), 4.5),
+  ]
 }
 
 /** Ratings with light on the back too: power and currents by the share that the printed efficiency lacks. */
@@ -185,18 +185,17 @@ function rearGain({ values, present, isGlass }: Frame, read: Read): Candidate[] 
       [index.isc, share],
     ],
     reason({ say: 'rearGain' }),
-    2,
+    3.5,
   )
 }
 
-/** All coefficients of a sheet in degrees Fahrenheit. */
+/** All coefficients of a sheet in degrees Fahrenheit, or one of them. */
 function perFahrenheit(read: Read): Candidate[] {
   const typed = coefficients.filter((field) => read(field))
-  return typed.length < 2
-    ? []
-    : scaled(
-        read,
-        typed.map((field) => [field, 1.8]),
-        reason({ say: 'perFahrenheit' }),
-      )
+  const why = reason({ say: 'perFahrenheit' })
+  const all = typed.map((field) => [field, 1.8] as const)
+  return [
+    ...(typed.length < 2 ? [] : scaled(read, all, why)),
+    ...all.flatMap((one) => scaled(read, [one], why, 3)),
+  ]
 }

@@ -70,6 +70,9 @@ const fahrenheit = /[F℉]/
 
 export const volts: readonly number[] = [index.vmp, index.voc, index.noctVmp]
 
+/** What sheets print without decimals, in the units that have none. */
+const whole: readonly number[] = [index.length, index.width, index.noct]
+
 /** Nobody means a number that ends with its point; how rare it is otherwise is estimated. */
 const unfinished = 9
 
@@ -78,6 +81,7 @@ function form(p: TypedField, number: string): number {
   const more = decimalsOf(number) - p.decimals
   if (number.endsWith('.')) return -unfinished
   if (more === 0) return 0
+  if (p.decimals === 0 && whole.includes(p.field)) return -4 * more
   if (more < 0) return volts.includes(p.field) ? (number.includes('.') ? -0.7 : -3) : 1.5 * more
   return p.field === index.alpha
     ? -2 * more

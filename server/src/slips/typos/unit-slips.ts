@@ -63,8 +63,11 @@ export function unitSlips(p: TypedField, { values }: Frame, read: Read): Candida
   )
     restore(number / 1000, reason({ say: 'milliamperes' }), ofKind - Math.log(2))
   const count = values[index.cells]!
-  if (p.field === index.beta && isAbsolute(p.text) && count > 1)
-    restore(number * count, reason({ say: 'perCell' }), ofKind - 1, decimalsOf((number * count).toPrecision(3)))
+  if (p.field === index.beta && isAbsolute(p.text) && count > 1) {
+    const ofAll = (number * count).toFixed(decimalsOf((number * count).toPrecision(3)))
+    // a product was printed nowhere, so that its form says nothing
+    found.push({ ...simple(p, ofAll, reason({ say: 'perCell' }), 0), prior: ofKind })
+  }
   const unit = p.rest.trim()
   const plain = electrical.includes(p.field) ? unitOf[unit] : undefined
   if (plain)

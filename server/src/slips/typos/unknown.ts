@@ -7,7 +7,7 @@ import { anothersLog } from '../family/family.ts'
 import { coordinate } from '../density/features.ts'
 import { grown } from '../family/nearest-sibling.ts'
 
-const unknownReason = reason({ say: 'unknown' })
+export const unknownReason = reason({ say: 'unknown' })
 
 /**
  * Values that are wrong in a way which cannot be undone: another model's, or another kind of mistake. The field is put

@@ -11,7 +11,7 @@ import { formatGithub, summaryTable } from '../formats/github.ts'
 import { formatJson } from '../formats/json.ts'
 import { formatJunit } from '../formats/junit.ts'
 import { formatSarif } from '../formats/sarif.ts'
-import { formatText } from '../formats/text.ts'
+import { formatText, plain, styleOf } from '../formats/text.ts'
 import { repositoryOf } from '../git/repository.ts'
 import { changesSince } from '../since.ts'
 import { excludedBy, expanded } from '../patterns.ts'
@@ -173,17 +173,17 @@ async function print(world: World, files: readonly FileReport[], options: Option
   const top = (await repositoryOf(world, world.cwd)) ?? world.cwd
   const seen = fromTop(files, world.cwd, top)
   const formatted = {
-    text: () => formatText(files, false, showAccepted),
+    text: () => formatText(files, { ...plain, bundle: world.bundle }, showAccepted),
     json: () => formatJson(files, showAccepted),
     sarif: () => formatSarif(seen, top),
     github: () => formatGithub(seen),
     junit: () => formatJunit(files, options.failOn),
   }[format]()
   if (output === undefined) {
-    out(format === 'text' ? formatText(files, world.colour, showAccepted) : formatted)
+    out(format === 'text' ? formatText(files, styleOf(world), showAccepted) : formatted)
   } else {
     await writeOutput(world, output, formatted)
-    out(formatText(files, world.colour, showAccepted))
+    out(formatText(files, styleOf(world), showAccepted))
   }
   const { GITHUB_STEP_SUMMARY: summary } = world.env
   if (format === 'github' && summary) await writeSummary(world, summary, summaryTable(seen))

@@ -1,6 +1,7 @@
 import type { AddCommand } from './command.ts'
 import { addCheck } from './check.ts'
 import { addCompare } from './compare.ts'
+import { addCompletion } from './completion.ts'
 import { addExplain } from './explain.ts'
 import { addNew } from './new.ts'
 import { addReport } from './report.ts'
@@ -22,4 +23,5 @@ export const commands: readonly AddCommand[] = [
   addNew,
   addExplain,
   addServe,
+  addCompletion,
 ]

@@ -1,4 +1,5 @@
-import { draftOf, stemOf } from '../../sheets/draft.ts'
+import { stemOf } from '../../records/stem.ts'
+import { draftOf } from '../../sheets/draft.ts'
 import { indexOf } from '../../sheets/models.ts'
 import type { SheetModel } from '../../sheets/sheet.ts'
 import { CouldNotRun } from '../could-not-run.ts'

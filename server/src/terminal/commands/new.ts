@@ -1,10 +1,8 @@
 import { Argument } from 'commander'
-import { assumedClimate } from '../../physics/assumed-climate.ts'
-import { climateText } from '../../records/climate-text.ts'
-import { readEpw } from '../../records/epw.ts'
 import { recordOfPath } from '../../records/kinds.ts'
 import type { FieldInfo, RecordKind } from '../../records/field-info.ts'
 import { schemas } from '../../records/schemas.generated.ts'
+import { climateFromLatitude, climateFromWeather, isLatitude } from '../../review/climate-draft.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { mustBeFree, written } from '../new-file.ts'
 import { absolute, shown } from '../paths.ts'
@@ -94,7 +92,7 @@ async function recordText(
   info: FieldInfo,
   { from, latitude }: Options,
 ): Promise<string> {
-  if (from === undefined && latitude === undefined) return skeleton(info)
+  if (from === undefined && latitude === undefined) return skeleton(info, new Map(), world.bundle)
   if (kind !== 'climate')
     throw new CouldNotRun(
       '--from reads a datasheet (.pdf) for a panel or weather for a climate record, and --latitude makes a climate record',
@@ -107,26 +105,13 @@ async function gathered(world: World, from: string): Promise<string> {
   const text = await world.read(absolute(world.cwd, from)).catch((error: NodeJS.ErrnoException) => {
     throw new CouldNotRun(`${from} cannot be read (${error.code})`)
   })
-  const { climate, problem } = readEpw(text)
-  if (problem) throw new CouldNotRun(`${from}:${problem.line + 1}: ${problem.message}`)
-  const name = from.slice(from.lastIndexOf('/') + 1)
-  return climateText(climate, `${name}, ${climate.hours} hours of a weather year`, [
-    'Gathered from an hourly weather file. Its extremes are those of one year:',
-    'take coldest and hottest from a long record before a string voltage rests on them.',
-  ])
+  const climate = climateFromWeather(from, text)
+  if ('problem' in climate) throw new CouldNotRun(climate.problem)
+  return climate.text
 }
 
 function assumed(latitude: string): string {
-  const value = Number(latitude)
-  if (latitude.trim() === '' || !(Math.abs(value) <= 66))
+  if (!isLatitude(latitude))
     throw new CouldNotRun(`--latitude ${latitude}: a number of degrees from -66 to 66 is expected, south negative`)
-  const name = `Assumed climate at ${Math.abs(value)} degrees ${value < 0 ? 'south' : 'north'}`
-  return climateText(
-    { ...assumedClimate(value), name, latitude: value },
-    'ASSUMPTION: guessed from the latitude alone, not measured',
-    [
-      'ASSUMPTION, NOT MEASURED. Guessed from the latitude alone; a month can be off by a third and by 10 K.',
-      'Replace it by figures of the place before anybody relies on a result.',
-    ],
-  )
+  return climateFromLatitude(Number(latitude))
 }

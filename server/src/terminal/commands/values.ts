@@ -8,6 +8,7 @@ import { absolute } from '../paths.ts'
 import { select } from '../select.ts'
 import { printChanges } from '../value-changes.ts'
 import { jsonText } from '../visible.ts'
+import { foldWords } from '../tables/fitted-table.ts'
 import { table } from '../tables/table.ts'
 import type { AddCommand } from './command.ts'
 
@@ -51,10 +52,12 @@ export const addValues: AddCommand = (program, world) => {
       }
       const values = checked?.values() ?? []
       if (format === 'json') world.out(toJson(values))
-      else if (values.length) world.out(toText(values))
+      else if (values.length) world.out(toText(values, world.hasWidth ? world.width : Infinity))
       else world.err(`wattproof: ${path} has no derived values; panel records and systems do\n`)
     })
 }
+
+const indent = '    '
 
 /** In SI units, `inputs` too. */
 function toJson(values: readonly Value[]): string {
@@ -64,11 +67,16 @@ function toJson(values: readonly Value[]): string {
   return jsonText({ version: 1, values: shown })
 }
 
-function toText(values: readonly Value[]): string {
+/** A line for each value where the terminal has room for all of them, else formula and inputs below each. */
+function toText(values: readonly Value[], width: number): string {
   const rows = values.map(({ id, value, text, formula, inputs, missing }) =>
     value === null
       ? [id, 'not known', formula, `needs ${missing.join(', ')}`]
       : [id, text, formula, inputs.map((input) => `${input.name} ${input.text}`).join(', ')],
   )
-  return table([['value', 'result', 'formula', 'from'], ...rows])
+  const wide = table([['value', 'result', 'formula', 'from'], ...rows])
+  if (wide.split('\n').every((line) => [...line].length <= width)) return wide
+  const heads = table(rows.map(([id = '', result = '']) => [id, result])).split('\n')
+  const below = (text = '') => foldWords(text, width - indent.length).map((line) => `${indent}${line}\n`)
+  return rows.map(([, , formula, from], i) => [`${heads[i]}\n`, ...below(formula), ...below(from)].join('')).join('')
 }

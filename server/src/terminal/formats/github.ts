@@ -4,8 +4,8 @@ import { severities } from '../../findings/severities.ts'
 import { positionAt } from '../../text/lines.ts'
 import type { FileReport } from '../file-report.ts'
 import { count, inWords } from '../severity.ts'
-import { printable, visible } from '../visible.ts'
-import { formatText } from './text.ts'
+import { noEscapes, printable, visible } from '../visible.ts'
+import { formatText, plain } from './text.ts'
 
 /** The runner shows ten annotations of a level for each step and drops the rest without a word. */
 const shown = 10
@@ -23,7 +23,7 @@ export function formatGithub(files: readonly FileReport[]): string {
       0 < rest ? [`::notice title=wattproof::${rest} more of severity ${severity}: see the log of this step`] : []
     return [...some.slice(0, limit).map(({ file, finding }) => annotation(level as string, file, finding)), ...left]
   })
-  const list = formatText(files, false, false)
+  const list = formatText(files, plain, false)
   // nothing in the list is a command to the runner, whatever the records say; nobody can write a list that holds its own hash
   const end = createHash('sha256').update(list).digest('hex')
   return [...commands, `::stop-commands::${end}`, `${list}::${end}::\n`].join('\n')
@@ -72,6 +72,6 @@ function annotation(
   return `::${level} ${properties.join(',')}::${data(visible(message) + fix)}`
 }
 
-const data = (text: string) => printable(text, false).replaceAll('%', '%25').replaceAll('\n', '%0A')
+const data = (text: string) => printable(text, noEscapes).replaceAll('%', '%25').replaceAll('\n', '%0A')
 const property = (text: string) => data(text).replaceAll(':', '%3A').replaceAll(',', '%2C')
 const cell = (text: string) => visible(text).replace(/[\\|<>[\]`*_]/g, '\\$&')

@@ -1,5 +1,4 @@
-import { pathToFileURL } from 'node:url'
-import type { Artifact, Fix, Log, Region, ReportingDescriptor, Result } from 'sarif'
+import type { Artifact, ArtifactLocation, Fix, Log, Region, ReportingDescriptor, Result } from 'sarif'
 import { homepage, version } from '../../../../package.json'
 import { allFacts } from '../../check/facts.ts'
 import type { Accepted } from '../../check/checked.ts'
@@ -7,6 +6,7 @@ import type { Correction, Finding, Severity } from '../../findings/finding.ts'
 import { positionAt } from '../../text/lines.ts'
 import type { Span } from '../../text/span.ts'
 import type { FileReport } from '../file-report.ts'
+import { addressOf, escapedPath, isOnDrive } from '../paths.ts'
 import { jsonText } from '../visible.ts'
 import { fingerprints } from '../fingerprint.ts'
 
@@ -29,7 +29,7 @@ export function formatSarif(files: readonly FileReport[], top: string): string {
       {
         tool: { driver: { name: 'Wattproof', version, informationUri: homepage, rules: rules.map(toDescriptor) } },
         columnKind: 'utf16CodeUnits',
-        originalUriBaseIds: { '%SRCROOT%': { uri: `${pathToFileURL(top).href.replace(/\/$/, '')}/` } },
+        originalUriBaseIds: { '%SRCROOT%': { uri: `${addressOf(top).replace(/\/$/, '')}/` } },
         artifacts: files.map(({ path }): Artifact => ({ location: location(path) })),
         results,
       },
@@ -112,10 +112,9 @@ const toFix = ({ text, why, edits }: Correction, file: FileReport): Fix => ({
   ],
 })
 
-const location = (path: string) => ({
-  uri: encodeURI(path).replaceAll('#', '%23').replaceAll('?', '%3F'),
-  uriBaseId: '%SRCROOT%',
-})
+/** What lies on another drive has no place from the top. */
+const location = (path: string): ArtifactLocation =>
+  isOnDrive(path) ? { uri: addressOf(path) } : { uri: escapedPath(path), uriBaseId: '%SRCROOT%' }
 
 function region({ text, starts }: FileReport, span: Span, withSnippet = false): Region {
   const start = positionAt(starts, span.start)

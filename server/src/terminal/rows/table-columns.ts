@@ -1,11 +1,12 @@
 import { readQuantity } from '../../quantities/read.ts'
 import type { Quantity } from '../../quantities/quantity.ts'
-import type { FieldInfo, RecordKind } from '../../records/field-info.ts'
+import type { RecordKind } from '../../records/field-info.ts'
 import type { Measure } from '../../records/field.ts'
 import { infoAt } from '../../records/info-at.ts'
 import type { ReadFile } from '../../records/read-file.ts'
 import { schemas } from '../../records/schemas.generated.ts'
 import { dotted } from '../../rows/cells.ts'
+import { typedPointers } from '../../rows/typed-pointers.ts'
 import type { Column, Measured } from '../tables/column.ts'
 
 /** One record with what it types, by pointer. */
@@ -23,11 +24,9 @@ export interface TypedRow {
  */
 export function typedColumns(rows: readonly TypedRow[]) {
   const kinds = [...new Set(rows.map(({ file }) => file.kind))]
-  const typed = new Set(rows.flatMap(({ cells }) => [...cells.keys()]))
-  const known = kinds.flatMap((kind) => pointersOf(schemas[kind]!, ''))
-  const pointers = [...new Set([...known, ...typed])]
-  const all = [file, ...pointers.map((pointer) => typedColumn(pointer, kinds))]
-  return { all, filled: [file, ...all.slice(1).filter((_, i) => typed.has(pointers[i]!))] }
+  const { all, filled } = typedPointers(rows.map(({ file: { kind }, cells }) => ({ kind, cells })))
+  const columns = new Map(all.map((pointer) => [pointer, typedColumn(pointer, kinds)]))
+  return { all: [file, ...columns.values()], filled: [file, ...filled.map((pointer) => columns.get(pointer)!)] }
 }
 
 const file: Column<TypedRow> = {
@@ -67,8 +66,3 @@ const measured = (quantity: Quantity | undefined): Measured | null =>
 
 const number = (text: string | undefined): Measured | null =>
   text === undefined || text.trim() === '' || Number.isNaN(Number(text)) ? null : { value: Number(text) }
-
-/** Of all fields of a group, depth first; a list is one. */
-function pointersOf({ fields = [] }: FieldInfo, parent: string): readonly string[] {
-  return fields.flatMap((field) => [`${parent}/${field.key}`, ...pointersOf(field, `${parent}/${field.key}`)])
-}

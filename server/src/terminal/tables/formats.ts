@@ -1,5 +1,5 @@
-import { stringify } from 'csv-stringify/sync'
 import { guarded } from '../../rows/guard.ts'
+import { csvText, inMarkdown, markdownText } from '../../rows/write-rows.ts'
 import type { Column } from './column.ts'
 import { fittedTable } from './fitted-table.ts'
 
@@ -15,18 +15,14 @@ export const toText = <Row>(rows: readonly Row[], columns: readonly Column<Row>[
 export function toCsv<Row>(rows: readonly Row[], columns: readonly Column<Row>[], none = 'not known'): string {
   const plain = (value: number | string | null) => (typeof value === 'string' ? guarded(value) : String(value ?? none))
   const lines = rows.map((row) => columns.map(({ cell }) => plain(cell(row).value)))
-  return stringify([columns.map(({ key }) => key), ...lines], { quoted_match: /^\s|\s$/ })
+  return csvText([columns.map(({ key }) => key), ...lines])
 }
 
-export function toMarkdown<Row>(rows: readonly Row[], columns: readonly Column<Row>[]): string {
-  const lines = [columns.map(({ label }) => label), columns.map(() => '---'), ...texts(rows, columns)]
-  return lines.map((line) => `| ${line.map(escaped).join(' | ')} |\n`).join('')
-}
+export const toMarkdown = <Row>(rows: readonly Row[], columns: readonly Column<Row>[]): string =>
+  markdownText([columns.map(({ label }) => label), ...texts(rows, columns)])
 
 /** A sentence of its own below a table. */
-export const noteInMarkdown = (text: string): string => `${escaped(text)}\n`
-
-const escaped = (text: string) => text.replace(/[\\|<>*_`[\]]/g, '\\$&').replace(/\s+/g, ' ')
+export const noteInMarkdown = (text: string): string => `${inMarkdown(text)}\n`
 
 const texts = <Row>(rows: readonly Row[], columns: readonly Column<Row>[]) =>
   rows.map((row) => columns.map(({ cell }) => cell(row).text))

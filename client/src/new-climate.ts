@@ -1,0 +1,39 @@
+import { Uri, window, workspace } from 'vscode'
+import type { BaseLanguageClient } from 'vscode-languageclient'
+import { climateRequest, type ClimateParams, type ClimateResult } from '../../server/src/editor/protocol.ts'
+import { chosenFolder, openDraft } from './new-record.ts'
+
+/** Asks for a file of hourly weather, or for a latitude to guess by, and opens the climate record. Nothing is written until the person saves. */
+export async function newClimateFromWeather(client: BaseLanguageClient, wanted: Uri | undefined): Promise<void> {
+  const source = wanted ? await gathered(wanted) : await asked()
+  if (!source) return
+  const climate = await client.sendRequest<ClimateResult>(climateRequest, source)
+  if ('problem' in climate) return void window.showErrorMessage(climate.problem)
+  const name = 'name' in source ? source.name.replace(/\.epw$/i, '') : `latitude ${source.latitude}`
+  const folder = (await chosenFolder('climate')) ?? undefined
+  const file = `${name.toLowerCase().replace(/[^a-z0-9.]+/g, '-')}.climate.yaml`
+  await openDraft(folder ? Uri.joinPath(folder, file) : Uri.file(file), climate.text)
+}
+
+const title = 'New climate record'
+
+async function asked(): Promise<ClimateParams | undefined> {
+  const ways = [
+    { label: 'From a file of hourly weather', description: 'EPW', isFile: true },
+    { label: 'Guessed from the latitude', description: 'an assumption that the record states', isFile: false },
+  ]
+  const way = await window.showQuickPick(ways, { title })
+  if (!way) return undefined
+  if (!way.isFile) {
+    const prompt = 'Degrees from -66 to 66, south negative'
+    const latitude = await window.showInputBox({ title, prompt, placeHolder: '43.5' })
+    return latitude === undefined ? undefined : { latitude }
+  }
+  const [file] = (await window.showOpenDialog({ title, openLabel: 'Read', filters: { EPW: ['epw'] } })) ?? []
+  return file && gathered(file)
+}
+
+async function gathered(file: Uri) {
+  const text = new TextDecoder().decode(await workspace.fs.readFile(file))
+  return { name: file.path.slice(file.path.lastIndexOf('/') + 1), text }
+}

@@ -1,0 +1,38 @@
+import { Uri, window, workspace } from 'vscode'
+import type { BaseLanguageClient } from 'vscode-languageclient'
+import { tableRequest, type TableParams, type TableResult } from '../../server/src/editor/protocol.ts'
+import { showPage } from './pages.ts'
+import { pickKind } from './pick-kind.ts'
+import { isRecord } from './records.ts'
+
+/** Shows what the records of a kind type as a table, drawn by the editor's own preview of Markdown. */
+export async function showTable(client: BaseLanguageClient): Promise<void> {
+  const table = await tableOf(client, 'markdown')
+  if (!table) return
+  await showPage(`${table.kind} records`, table.text)
+}
+
+/** Writes what the records of a kind type to a file that a spreadsheet opens. A record is never overwritten. */
+export async function saveTable(client: BaseLanguageClient): Promise<void> {
+  const table = await tableOf(client, 'csv')
+  if (!table) return
+  const folder = workspace.workspaceFolders?.[0]?.uri
+  const target = await window.showSaveDialog({
+    title: 'The table',
+    ...(folder && { defaultUri: Uri.joinPath(folder, `${table.kind}s.csv`) }),
+    filters: { CSV: ['csv'] },
+  })
+  if (!target) return
+  if (isRecord(target.path)) return void window.showErrorMessage('That is a record, and stays as it is.')
+  await workspace.fs.writeFile(target, new TextEncoder().encode(table.text))
+  const name = target.path.slice(target.path.lastIndexOf('/') + 1)
+  void window.showInformationMessage(`${name} is written: ${table.rows} ${table.rows === 1 ? 'record' : 'records'}.`)
+}
+
+async function tableOf(client: BaseLanguageClient, format: TableParams['format']) {
+  const kind = await pickKind('A table of which records?')
+  if (kind === undefined) return null
+  const table = await client.sendRequest<TableResult>(tableRequest, { kind, format })
+  if (!table) void window.showInformationMessage(`There is no ${kind} record here yet.`)
+  return table && { ...table, kind }
+}

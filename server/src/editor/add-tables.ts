@@ -1,0 +1,68 @@
+import type { Connection } from 'vscode-languageserver'
+import { recordOfPath } from '../records/kinds.ts'
+import { climateFromLatitude, climateFromWeather, isLatitude } from '../review/climate-draft.ts'
+import { draftsFromRows } from '../rows/drafts-from-rows.ts'
+import { caught } from './caught.ts'
+import {
+  climateRequest,
+  rowsRequest,
+  tableRequest,
+  type ClimateParams,
+  type ClimateResult,
+  type RowsParams,
+  type RowsResult,
+  type TableParams,
+} from './protocol.ts'
+import type { Session } from './session.ts'
+import { tableOf } from './table.ts'
+
+/** Answers what commands ask about records as tables, and about records that are made of other files. */
+export function addTables(connection: Connection, session: Session): void {
+  const { workspace, pathOf, isBesides, indexed } = session
+
+  connection.onRequest(
+    tableRequest,
+    caught(
+      connection,
+      async ({ kind, format }: TableParams) => {
+        await indexed()
+        const paths = workspace.library.paths().filter((path) => !isBesides(path))
+        const files = paths.flatMap((path) => workspace.library.file(path) ?? [])
+        return tableOf(
+          files.filter((file) => file.kind === kind && !file.unread),
+          format,
+        )
+      },
+      () => null,
+    ),
+  )
+  connection.onRequest(
+    rowsRequest,
+    caught(
+      connection,
+      async ({ kind, text, from, folder }: RowsParams): Promise<RowsResult> => {
+        const beside = pathOf(`${folder}/new.${kind}.yaml`)
+        const record = beside === null ? null : recordOfPath(beside)
+        if (beside === null || record === null) return { problem: `There is no record of kind ${kind}.` }
+        await indexed()
+        const made = draftsFromRows(record.kind, text, from, workspace.library.settings(beside)?.record.columns ?? {})
+        if ('problem' in made) return made
+        return { records: made.drafts.map(({ name, text }) => ({ name, text })), notes: made.notes }
+      },
+      () => ({ problem: 'The table could not be read.' }),
+    ),
+  )
+  connection.onRequest(
+    climateRequest,
+    caught(
+      connection,
+      (params: ClimateParams): ClimateResult => {
+        if ('text' in params) return climateFromWeather(params.name, params.text)
+        return isLatitude(params.latitude)
+          ? { text: climateFromLatitude(Number(params.latitude)) }
+          : { problem: 'A number of degrees from -66 to 66 is expected, south negative.' }
+      },
+      () => ({ problem: 'The weather could not be read.' }),
+    ),
+  )
+}

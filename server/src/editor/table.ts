@@ -1,0 +1,32 @@
+import type { ReadFile } from '../records/read-file.ts'
+import { cellsOf, dotted } from '../rows/cells.ts'
+import { guarded } from '../rows/guard.ts'
+import { typedPointers } from '../rows/typed-pointers.ts'
+import { csvText, markdownText } from '../rows/write-rows.ts'
+import type { TableParams, TableResult } from './protocol.ts'
+
+/** What records type, a row for each and a column for each field that any of them fills; files by their path from the folder of all. */
+export function tableOf(files: readonly ReadFile[], format: TableParams['format']): TableResult {
+  if (files.length === 0) return null
+  const records = files.map(({ kind, path, tree }) => ({ kind, path, cells: cellsOf(tree) }))
+  const { filled } = typedPointers(records)
+  const shared = sharedFolder(records.map(({ path }) => path))
+  const rows = records.map(({ path, cells }) => [
+    path.slice(shared.length),
+    ...filled.map((pointer) => cells.get(pointer) ?? ''),
+  ])
+  const head = ['file', ...filled.map(dotted)]
+  const text =
+    format === 'csv' ? csvText([head, ...rows.map((row) => row.map(guarded))]) : markdownText([head, ...rows])
+  return { text, rows: rows.length }
+}
+
+/** `/a/b/` of `/a/b/one` and `/a/b/c/other`. */
+function sharedFolder([first = '', ...others]: readonly string[]): string {
+  const steps = first.split('/').slice(0, -1)
+  const apart = steps.findIndex((_, i) => {
+    const folder = `${steps.slice(0, i + 1).join('/')}/`
+    return others.some((path) => !path.startsWith(folder))
+  })
+  return `${(apart === -1 ? steps : steps.slice(0, apart)).join('/')}/`
+}

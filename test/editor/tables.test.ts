@@ -1,0 +1,79 @@
+import { cpSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
+import { afterEach, expect, test } from 'vitest'
+import type { ClimateResult, PageResult, RowsResult, TableResult } from '../../server/src/editor/protocol.ts'
+import { scratch, wattproof } from '../terminal/run.ts'
+import { startServer, type Client } from './client.ts'
+
+let client: Client
+afterEach(() => client.stop())
+
+/** A server in a copy of some samples. */
+async function startedIn(samples: string, settings = '') {
+  const folder = scratch(settings === '' ? {} : { 'wattproof.yaml': settings })
+  cpSync(`samples/${samples}`, folder, { recursive: true, force: settings === '' })
+  client = await startServer({ folders: [pathToFileURL(folder).href] })
+  return folder
+}
+
+test('the table of all panels is that of the command line, by the paths from their common folder', async () => {
+  const folder = await startedIn('library')
+  const { out } = wattproof(['table', '.', '--kind', 'panel', '--format', 'csv'], { cwd: join(folder, 'panels') })
+  const table = await client.request<TableResult>('wattproof/table', { kind: 'panel', format: 'csv' })
+  expect(table!.rows).toBe(16)
+  const sorted = (text: string) => text.split('\n').sort()
+  expect(sorted(table!.text)).toEqual(sorted(out))
+  const markdown = await client.request<TableResult>('wattproof/table', { kind: 'panel', format: 'markdown' })
+  expect(markdown!.text).toMatch(/^\| file \| format \| name \|/)
+  expect(await client.request('wattproof/table', { kind: 'battery', format: 'csv' })).toBeNull()
+})
+
+test('rows become records by the headings that the library explains, with what is not read', async () => {
+  const folder = await startedIn('library', 'format: 1\ncolumns: { U0: stc.voc V }\n')
+  const made = await client.request<RowsResult>('wattproof/rows', {
+    kind: 'panel',
+    from: 'panels.csv',
+    folder: pathToFileURL(join(folder, 'panels')).href,
+    text: 'Name;U0;Colour\nKnot 70;22,1;black\n',
+  })
+  expect(made).toEqual({
+    records: [
+      {
+        name: 'knot-70.panel.yaml',
+        text: 'format: 1\nname: Knot 70\nstc:\n  voc: 22.1 V\n# not in a field, panels.csv:2: Colour: black\n',
+      },
+    ],
+    notes: [expect.stringMatching(/^column `Colour` is not read: /)],
+  })
+})
+
+test.each([
+  { what: 'a table without a field', text: 'Colour\nblack\n', problem: /^panels\.csv has no column that is a field/ },
+  { what: 'two rows of one name', text: 'name,voc\nA,1\na,2\n', problem: /^rows 2 and 3 of panels\.csv would both be/ },
+])('$what is refused with its place', async ({ text, problem }) => {
+  const folder = pathToFileURL(await startedIn('library')).href
+  const made = await client.request<RowsResult>('wattproof/rows', { kind: 'panel', from: 'panels.csv', folder, text })
+  expect(made).toEqual({ problem: expect.stringMatching(problem) })
+})
+
+test('a climate is gathered from hourly weather or guessed from a latitude, as on the command line', async () => {
+  await startedIn('systems')
+  const guessed = await client.request<ClimateResult>('wattproof/climate', { latitude: '43.5' })
+  expect(guessed).toEqual({ text: wattproof(['new', 'climate', '--latitude', '43.5']).out })
+  expect(await client.request<ClimateResult>('wattproof/climate', { latitude: 'north' })).toEqual({
+    problem: 'A number of degrees from -66 to 66 is expected, south negative.',
+  })
+  const broken = await client.request<ClimateResult>('wattproof/climate', { name: 'a.epw', text: 'no weather' })
+  expect(broken).toEqual({ problem: expect.stringMatching(/^a\.epw:\d+: /) })
+})
+
+test('the form for measuring is the one of the command line', async () => {
+  const folder = await startedIn('systems')
+  const path = join(folder, 'boat.system.yaml')
+  const uri = pathToFileURL(path).href
+  await client.open(uri, readFileSync(path, 'utf8'))
+  const about = { textDocument: { uri }, units: 'metric', revision: null }
+  const page = await client.request<PageResult>('wattproof/page', { ...about, form: true })
+  expect(page!.html).toBe(wattproof(['report', path, '--form'], { cwd: folder }).out)
+})

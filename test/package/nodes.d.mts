@@ -1,0 +1,1 @@
+export const nodes: readonly { readonly version: string; readonly folder: string; readonly program: string }[]
