@@ -41,11 +41,9 @@ export function explained(
   const left = context.rules(fixed)
   const isIn = (list: readonly Found[], f: Found) =>
     list.some((l) => l.rule.id === f.rule.id && l.pointer === f.pointer)
-  // of an error of the corrected field itself, what is left as mere information has been explained
-  const stays = (f: Found) => isIn(isSerious(f) && f.pointer === verdict.pointer ? left.filter(isSerious) : left, f)
-  const gone = found.filter((f) => !stays(f))
+  const gone = found.filter((f) => !isIn(left, f))
   // a rule that the library makes less than a warning gives way to others, but where it is alone it decides
-  const serious = context.unaccepted.filter((f) => isSerious(f) && !stays(f))
+  const serious = context.unaccepted.filter((f) => isSerious(f) && !isIn(left, f))
   const lead =
     strongest(gone.filter(isSerious), verdict.pointer) ??
     strongest(
@@ -55,6 +53,10 @@ export function explained(
   if (!lead && serious.length > 0) return null
   const one = lead ? { rule: lead.rule, severity: lead.severity } : slipIsAll(verdict, field, context)
   if (!one) return null
+  // an error of the corrected field that the fix turns into information is what the slip explains
+  const isError = found.some(
+    (f) => f.severity === 'error' && f.pointer === verdict.pointer && isIn(left, f) && !isIn(left.filter(isSerious), f),
+  )
   const claim = lead?.claim ?? slipClaim(field)
   const places = [...(lead ? [lead] : []), ...gone.filter((f) => f !== lead)].flatMap((f) => placesOf(file, f))
   const corrected = [verdict.pointer, ...(verdict.also ?? []).map((other) => other.pointer)]
@@ -62,6 +64,7 @@ export function explained(
     ...found.filter((f) => !gone.includes(f)).map((f) => asItWillBe(f, left, corrected, context)),
     {
       ...one,
+      ...(isError && { severity: 'error' as const }),
       claim,
       sentence: slipSentence(claim, field, verdict, context),
       pointer: field.pointer,
