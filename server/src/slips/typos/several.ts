@@ -194,8 +194,5 @@ function perFahrenheit(read: Read): Candidate[] {
   const typed = coefficients.filter((field) => read(field))
   const why = reason({ say: 'perFahrenheit' })
   const all = typed.map((field) => [field, 1.8] as const)
-  return [
-    ...(typed.length < 2 ? [] : scaled(read, all, why)),
-    ...all.flatMap((one) => scaled(read, [one], why, 3)),
-  ]
+  return [...(typed.length < 2 ? [] : scaled(read, all, why)), ...all.flatMap((one) => scaled(read, [one], why, 3))]
 }
