@@ -83,7 +83,8 @@ function added(text: string, add: Add): void {
   const chance = -Math.log(text.length) - 2.5
   for (let i = 0; i < text.length; i++) {
     if (!digit(text[i])) continue
-    const isFootnote = i === text.length - 1 && '123'.includes(text[i]!)
+    // behind decimals it changes next to nothing, and nothing would tell
+    const isFootnote = i === text.length - 1 && '123'.includes(text[i]!) && !text.includes('.')
     if (text[i] !== text[i + 1] && text[i] !== text[i - 1])
       add('digit added', put(text, i, 1, ''), chance + (isFootnote ? 1 : 0))
     if (text[i] === text[i + 1] && text[i] === text[i + 2]) add('digit added', put(text, i, 2, ''), chance)
