@@ -18,7 +18,17 @@ const node = {
   // as ES modules yaml is read once, not wrapped in functions that are read twice: 4 ms of a start
   alias: { yaml: './node_modules/yaml/browser/dist/index.js' },
 }
-const web = { ...common, platform: 'browser', target: 'es2022', mainFields: ['browser', 'module', 'main'] }
+const web = {
+  ...common,
+  platform: 'browser',
+  target: 'es2022',
+  mainFields: ['browser', 'module', 'main'],
+  // the others need the buffers of Node
+  alias: {
+    'csv-parse/sync': './node_modules/csv-parse/dist/esm/sync.js',
+    'csv-stringify/sync': './node_modules/csv-stringify/dist/esm/sync.js',
+  },
+}
 
 /** The PDF library asks whether it may make code at run time; it may not, and then goes another way. */
 const withoutCode = {

@@ -175,6 +175,7 @@ test.each([
     'cells{ technology',
     'The colon after cells is missing: write cells: { technology: mono, in_series: 36, pa....',
   ],
+  ['weight: 2.2 kg', 'weight 2.2 kg', 'The colon after weight is missing: write weight: 2.2 kg.'],
 ])('%j without its colon, %j, is one finding', (from, to, message) => {
   const { text, right, found } = typed(tern, from, to)
   expect(found.map((one) => one.message)).toEqual([message])

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import type { QuantityKind } from '../../server/src/quantities/quantity.ts'
 import { readQuantity } from '../../server/src/quantities/read.ts'
+import { phraseInWords } from '../../server/src/wording/phrase.ts'
 
 // every spelling of every unit, and what 1 of it is in the base unit of its kind
 // source: NIST Special Publication 811 (2008), appendix B; BIPM, The International System of Units, 9th edition
@@ -108,9 +109,7 @@ const expected: readonly (readonly [QuantityKind, string, string])[] = [
 
 test.each(expected)('what is no %s is answered with a name and an example, which reads', (kind, name, example) => {
   const { problem } = readQuantity('x'.repeat(400), kind)
-  const { template, values } = problem!.message
-  const words = template.replace(/\{(\d+)\}/g, (_, i: string) => String(values[Number(i)]))
-  expect(words.toLowerCase()).toContain(
+  expect(phraseInWords(problem!.message).toLowerCase()).toContain(
     `${name} is expected here, such as ${example}, and this text has 400`.toLowerCase(),
   )
   expect(readQuantity(example, kind).problem).toBeUndefined()

@@ -60,10 +60,11 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
 
   test('what the lines of the exemplary record are worth is inside the window', async () => {
     const exemplary = await window.open('tern-110.panel.yaml')
-    const worth = [/per cell\s0\.614/, /2\.63\sUSD\/W/, /171\sW\/m2/, /30\.6\sW\/kg/, /hot cell\s90/]
+    const worth = [/per\scell\s0\.614/, /2\.63\sUSD\/W/, /171\sW\/m2/, /30\.6\sW\/kg/, /hot\scell\s90/]
     for (const one of worth) await window.line(exemplary, one).waitFor()
     await here.picture('exemplary')
-    const edge = (await exemplary.locator('.minimap').boundingBox())!.x
+    const box = (await exemplary.boundingBox())!
+    const edge = box.x + box.width
     for (const one of worth) {
       const { x, width } = (await window.line(exemplary, one).locator('> span').boundingBox())!
       expect(x + width, String(one)).toBeLessThan(edge)
@@ -79,7 +80,7 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a window', () => {
   })
 
   test('a new record begins as a commented skeleton beside the one that is open', async () => {
-    await window.open('tern-110.panel.yaml')
+    await here.page.getByRole('tab', { name: /^tern-110/ }).click()
     await window.command('Wattproof: New Panel Record')
     await window.input.fill('knot-70')
     await here.picture('new-record')

@@ -3,6 +3,7 @@ import type { Library } from '../library/library.ts'
 import { reading } from '../records/facts.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { panelRules } from '../rules/panel/index.generated.ts'
+import { missingColon } from '../text/hazards/missing-colon.ts'
 import { childPointer, parentPointer } from '../text/pointer.ts'
 import { entryAtPointer, nodeAtPointer } from '../text/tree-queries.ts'
 import type { Relatives } from './family.ts'
@@ -26,14 +27,16 @@ export function panelRulesFor(
   }
 }
 
-/** A field that is there under a misspelt name or at the wrong level has a finding that says so, and is not missed besides. */
+/** A field that is there under a misspelt name, at the wrong level or without its colon has a finding that says so, and is not missed besides. */
 function askedForElsewhere({ readFindings }: ReadFile<'panel'>): (pointer: string) => boolean {
   const meant = readFindings.flatMap(({ rule, pointer, corrections }) =>
     rule === reading.unknownField.id
       ? corrections.map(({ text }) => childPointer(parentPointer(pointer), text))
       : rule === reading.misplacedField.id
         ? [pointer.slice(pointer.lastIndexOf('/'))]
-        : [],
+        : rule === missingColon.id
+          ? [pointer]
+          : [],
   )
   return (pointer) => meant.some((one) => `${pointer}/`.includes(`${one}/`))
 }
