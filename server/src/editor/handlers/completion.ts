@@ -25,8 +25,11 @@ export function completionFor(here: Here, offset: number, trigger: CompletionTri
   const isUnit = slot.info.type === 'quantity'
   const items = isUnit && trigger === CompletionTriggerKind.TriggerCharacter ? [] : valueItems(here, slot)
   const typed = items.find(({ textEdit }) => (isUnit || !isAsked ? isThere(here, slot, textEdit) : false))
-  return { isIncomplete: isUnit, items: typed ? [hidden(typed)] : items }
+  // asked anew with every digit, as the number is part of each proposal; not with the letters of a unit, or Enter comes before the answer
+  return { isIncomplete: isUnit && !unitBegun.test(slot.typed), items: typed ? [hidden(typed)] : items }
 }
+
+const unitBegun = /[^\d\s.,+-]$/
 
 /** Whether a proposal would change nothing before the cursor. */
 function isThere({ checked }: Here, { span, typed }: Slot, textEdit: CompletionItem['textEdit']): boolean {
