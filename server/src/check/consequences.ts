@@ -42,7 +42,7 @@ const ofYield = [
 const ofBank = ['autonomy-short', 'battery-runs-empty', 'charge-current-high', 'charge-current-low']
 
 /** What a value that could not be read leaves nothing to conclude about, and whether only in the same item of a list. */
-const leaning: readonly (readonly [unread: RegExp, rules: readonly string[], isInItem: boolean])[] = [
+export const leaning: readonly (readonly [unread: RegExp, rules: readonly string[], isInItem: boolean])[] = [
   [/^\/arrays\/\d+\/(?:wiring|panels(?:\/\d+(?:\/(?:panel|count))?)?$)/, ofStrings, true],
   [/^\/arrays\/\d+\/(?:wiring|controller$|panels(?:\/\d+(?:\/(?:panel|count))?)?$)/, ofYield, false],
   [/^\/battery\/(?:battery|in_series|in_parallel)(?:\/|$)/, ofBank, false],
