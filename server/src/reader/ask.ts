@@ -3,6 +3,7 @@ import { fork } from 'node:child_process'
 import { unreadable, type Sheet } from '../sheets/sheet.ts'
 import { readingSeconds, startingSeconds, tookTooLong } from './limits.ts'
 import { memoryOf } from './memory.ts'
+import { inCatalogue } from '../wording/phrase.ts'
 
 /** Reads sheets in a process of its own, one after the other. */
 export interface Reader {
@@ -57,8 +58,8 @@ export function createReader(program: string): Reader {
       }, often)
       reader.once('message', (sheet) => finish(sheet as Sheet, true))
       reader.once('exit', () => fail(tookTooMuch))
-      reader.once('error', () => fail('the reading process did not start'))
-      reader.send({ bytes }, (error) => error && fail('the reading process did not start'))
+      reader.once('error', () => fail(inCatalogue`the reading process did not start`))
+      reader.send({ bytes }, (error) => error && fail(inCatalogue`the reading process did not start`))
     })
   }
 

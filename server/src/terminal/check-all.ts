@@ -27,7 +27,7 @@ export async function checkAll(
   const threads = Math.min(jobs ?? Math.min(world.processors, Math.floor(targets.length / worthwhile)), targets.length)
   const { cwd, today, bundle } = world
   let done = 0
-  const checked = (count: number) => world.progress('checked', (done += count), targets.length)
+  const checked = (count: number) => world.progress('checked', (done += count), targets.length, bundle)
   if (threads <= 1) return reports(library, targets, cwd, nowOf({ today, sheets, bundle }), checked)
   const size = Math.ceil(targets.length / threads)
   const shares = Array.from({ length: threads }, (_, i) => ({

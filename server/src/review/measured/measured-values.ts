@@ -8,6 +8,7 @@ import { measuredOf } from './measured.ts'
 import type { MeasuredFindings } from './measured-findings.ts'
 import type { PowerLeft, Trend } from './power-left.ts'
 import { namesOf, unitsOf, type Quantity, type Reading } from './string.ts'
+import { inCatalogue } from '../../wording/phrase.ts'
 
 const source = 'IEC 60891:2021, procedure 2, with the coefficients of the panel records'
 
@@ -73,7 +74,7 @@ function leftValue({ crosses }: Trend, { date, years, left, uncertainty, warrant
   return [
     {
       id: `${at.pointer.slice(1, at.pointer.lastIndexOf('/'))}/power_left`,
-      label: 'power left',
+      label: inCatalogue`power left`,
       value: left,
       unit: '1',
       text: formatIn(left, '1', 2),
