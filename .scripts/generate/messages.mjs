@@ -15,7 +15,7 @@ export async function messageCatalogue(root) {
       .filter(({ path, text }) => /[/](rules|hazards)[/]|facts[.]ts$/.test(path) || /\bmessages\b *[:=]/.test(text))
       .map(({ path }) => path),
   )
-  const sentences = sources.filter(({ text }) => /phrase`|sayIn[(]|inCatalogue`/.test(text)).flatMap(phrasesIn)
+  const sentences = sources.filter(({ text }) => /\b(?:phrase|say|inCatalogue)`|sayIn[(]/.test(text)).flatMap(phrasesIn)
   const entries = [...named, ...sentences.map((template) => [template, template])]
   const sorted = [...new Map(entries)].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
   return `${JSON.stringify(Object.fromEntries(sorted), null, 2)}\n`

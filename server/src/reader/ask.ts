@@ -18,7 +18,7 @@ const megabytes = 300
 const atRest = 150
 /** How often its memory is looked at [ms]: a buffer outside of the heap grows by some hundred megabytes in that time. */
 const often = 100
-const tookTooMuch = `reading it took more than ${megabytes} MB`
+const tookTooMuch = inCatalogue`reading it took more than 300 MB`
 
 /** @param program  the file of the reading process */
 export function createReader(program: string): Reader {

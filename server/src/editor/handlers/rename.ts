@@ -77,7 +77,7 @@ function problemWith({ library, bundle }: Here, file: ReadFile, id: string): str
   const path = file.path.slice(0, -fileName(file.path).length) + id + fileName(file.path).slice(file.id.length)
   if (recordOfPath(path)?.id !== id) return say`${id} cannot be read from a file name.`
   if (id !== file.id && library.byId(file.kind, id, file.path).length > 0)
-    return `There is a ${file.kind} ${id} already.`
+    return say`There is a ${file.kind} ${id} already.`
   return null
 }
 
