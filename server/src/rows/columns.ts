@@ -2,7 +2,7 @@ import type { FieldInfo } from '../records/field-info.ts'
 import { infoAt } from '../records/info-at.ts'
 import { pointerOf } from './cells.ts'
 import { nameColumns, placeOf, type Place } from './heading.ts'
-import { phrase, type Phrase } from '../wording/phrase.ts'
+import { named, phrase, type Phrase } from '../wording/phrase.ts'
 
 /** What a library says of headings: its setting `columns`. */
 export type Meanings = Readonly<Record<string, { readonly value: string }>>
@@ -49,5 +49,5 @@ export function columnOf(heading: string, root: FieldInfo, saved: Meanings): Col
   const place = placeOf(heading, root)
   return place
     ? { heading, is: 'field', place }
-    : { heading, is: 'unknown', because: phrase`no field of the record has that name` }
+    : { heading, is: 'unknown', because: phrase`no field of a ${named(root.title.toLowerCase())} has that name` }
 }

@@ -83,8 +83,8 @@ function toText(values: readonly Value[], width: number, bundle: Bundle | undefi
   const name = (text: string) => translated(text, bundle)
   const rows = values.map(({ id, value, text, formula, inputs, missing }) =>
     value === null
-      ? [id, say`not known`, formula, say`needs ${missing.map(name).join(', ')}`]
-      : [id, text, formula, inputs.map((input) => `${name(input.name)} ${input.text}`).join(', ')],
+      ? [id, say`not known`, name(formula), say`needs ${missing.map(name).join(', ')}`]
+      : [id, text, name(formula), inputs.map((input) => `${name(input.name)} ${input.text}`).join(', ')],
   )
   const wide = table([[say`value`, say`result`, say`formula`, say`from`], ...rows])
   if (wide.split('\n').every((line) => [...line].length <= width)) return wide
