@@ -2,6 +2,7 @@ import { l10n, workspace } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
 
 const setting = 'wattproof.language'
+const units = 'wattproof.units'
 
 /** The language that a person chose; without a choice the server takes that of the editor. */
 export function chosenLanguage(): { readonly language?: string } {
@@ -9,10 +10,14 @@ export function chosenLanguage(): { readonly language?: string } {
   return language === 'auto' ? {} : { language }
 }
 
-/** A server speaks one language from its start to its end. */
+/** The units that a person is used to. */
+export const chosenUnits = (): 'metric' | 'us' =>
+  workspace.getConfiguration().get<string>(units) === 'us' ? 'us' : 'metric'
+
+/** A server speaks one language, in one system of units, from its start to its end. */
 export const restartWhenLanguageChanges = (client: BaseLanguageClient) =>
   workspace.onDidChangeConfiguration((change) => {
-    if (change.affectsConfiguration(setting) && client.isRunning())
+    if ((change.affectsConfiguration(setting) || change.affectsConfiguration(units)) && client.isRunning())
       client
         .stop()
         .then(() => client.start())

@@ -5,7 +5,7 @@ import { createBeside } from './beside.ts'
 import type { Run } from './command-names.ts'
 import { commandsOf } from './commands.ts'
 import { answerFiles } from './library-files.ts'
-import { chosenLanguage, restartWhenLanguageChanges } from './language.ts'
+import { chosenLanguage, chosenUnits, restartWhenLanguageChanges } from './language.ts'
 import { answerPages } from './pages.ts'
 import { showSummary } from './summary.ts'
 import { showReferences } from './show-references.ts'
@@ -48,6 +48,7 @@ const initializationOptions = ({ extensionUri }: ExtensionContext): Initializati
   pictures: Uri.joinPath(extensionUri, 'dist', 'pictures.js').toString(true),
   sheetReader: Uri.joinPath(extensionUri, 'dist', 'web', 'sheet-reader.js').toString(true),
   ...chosenLanguage(),
+  units: chosenUnits(),
   languages: Uri.joinPath(extensionUri, 'dist', 'languages').toString(true),
   syntaxElsewhere: yamlIsCheckedElsewhere(),
   clientFiles: true,

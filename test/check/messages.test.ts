@@ -34,11 +34,14 @@ test('another language is a bundle of templates; what it lacks is said in Englis
     'tern-110.panel.yaml',
     tern.replace('voc: 22.1 V', 'voc: 2.21 V').replace('weight: 2.2 kg', 'weight: 9 kg'),
   )
-  const bundle = {
+  const texts = {
     'voc-below-vmp/below': 'Voc {voc} liegt unter Vmp {vmp}',
     'sentences/slip': '{claim}{borrowed}; {text} passt ({why}){like}.',
   }
-  const { findings } = checkFile(library, 'tern-110.panel.yaml', { today: '2026-11-25', bundle })!
+  const { findings } = checkFile(library, 'tern-110.panel.yaml', {
+    today: '2026-11-25',
+    bundle: { texts, units: 'metric' },
+  })!
   expect(findings.map(({ message }) => message)).toEqual([
     'Voc 2.21 V liegt unter Vmp 18.6 V; 22.1 V passt (decimal point moved).',
     expect.stringContaining('kg/m2; 1.6 to 4.8 is usual') as string,
@@ -49,14 +52,17 @@ test('so are what reading finds and what may have happened, by their English tex
   const library = createLibrary()
   const tern = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8')
   library.put('tern-110.panel.yaml', tern.replace('voc: 22.1 V', 'voc: 2.21 V').replace('surface:', 'surfaec:'))
-  const bundle = {
+  const texts = {
     '{0} has no field {1}, so it is not read.{2}': '{0} hat kein Feld {1}, es wird nicht gelesen.{2}',
     'The record': 'Der Datensatz',
     ' Did you mean {0}?': ' Ist {0} gemeint?',
     'the nearest known field': 'das ähnlichste Feld',
     'typos/pointMoved': 'Komma verrutscht',
   }
-  const { findings } = checkFile(library, 'tern-110.panel.yaml', { today: '2026-11-25', bundle })!
+  const { findings } = checkFile(library, 'tern-110.panel.yaml', {
+    today: '2026-11-25',
+    bundle: { texts, units: 'metric' },
+  })!
   expect(findings.map(({ message }) => message)).toEqual([
     'Der Datensatz hat kein Feld surfaec, es wird nicht gelesen. Ist surface gemeint?',
     'Voc 2.21 V is probably 22.1 V (Komma verrutscht): it is below Vmp 18.6 V.',
@@ -69,16 +75,17 @@ test('so are the reasons of rules and what a review could not check', () => {
   const tern = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8')
   library.put('tern-110.panel.yaml', tern.replace('voc: 22.1 V', 'voc: 2.21 V'))
   library.put('shed.system.yaml', 'format: 1\nkind: cabin\narrays: [{ id: roof }]\n')
-  const bundle = {
+  const texts = {
     'voc-below-vmp/reason': 'Im Leerlauf ist die Spannung am höchsten.',
     'Balance of the year: no loads are given.': 'Jahresbilanz: es sind keine Verbraucher angegeben.',
     '{0}: {1} not given.': '{0}: ohne Angabe von {1}.',
     '{0} and {1}': '{0} und {1}',
     'output cable': 'Ausgangskabel',
   }
+  const bundle = { texts, units: 'metric' } as const
   const today = { today: '2026-11-25', bundle }
   const { findings } = checkFile(library, 'tern-110.panel.yaml', today)!
-  expect(findings.find(({ rule }) => rule === 'voc-below-vmp')?.reason).toBe(bundle['voc-below-vmp/reason'])
+  expect(findings.find(({ rule }) => rule === 'voc-below-vmp')?.reason).toBe(texts['voc-below-vmp/reason'])
   const lines = reviewOf(library, library.file('shed.system.yaml')!, undefined, bundle)!.figures.not_checked
   expect(lines).toContain('Jahresbilanz: es sind keine Verbraucher angegeben.')
   expect(lines).toContain('roof: ohne Angabe von disconnect, output fuse und Ausgangskabel.')

@@ -62,7 +62,7 @@ test('a message, its reason and its correction are said in the language that is 
   const library = createLibrary()
   library.put('tern-110.panel.yaml', tern.replace('voc: 22.1 V', 'voc: 2.21 V'))
   const say = (language: string) => {
-    const bundle = read(`server/l10n/bundle.l10n.${language}.json`)
+    const bundle = { texts: read(`server/l10n/bundle.l10n.${language}.json`), units: 'metric' } as const
     const { findings } = checkFile(library, 'tern-110.panel.yaml', { today: '2026-11-25', bundle })!
     return findings.map(({ message, reason, corrections }) => [message, reason, corrections[0]?.why])
   }

@@ -45,10 +45,11 @@ test('every setting of behaviour can differ from folder to folder', () => {
   const {
     'wattproof.trace.server': trace,
     'wattproof.language': language,
+    'wattproof.units': units,
     ...behaviour
   } = manifest.contributes.configuration.properties
   expect(trace?.scope).toBe('window')
-  expect(language?.scope).toBe('window') // one server, one language
+  expect([language?.scope, units?.scope]).toEqual(['window', 'window']) // one server, one language
   expect(Object.values(behaviour).every(({ scope }) => scope === 'resource')).toBe(true)
 })
 

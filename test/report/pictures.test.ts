@@ -68,7 +68,7 @@ test('a system shows the figures of `review`, to the last digit', () => {
 })
 
 test('what is drawn is what the figures are: heights of the bars, sizes of the panels', () => {
-  const drawing = drawSystem(boat, { links: true }, 'metric')
+  const drawing = drawSystem(boat, { links: true })
   const bars = partsOf(drawing.find(({ title }) => title === 'Energy by month')!.svg, '/arrays')
   const heights = bars.map((bar) => Number(bar.getElementsByTagName('rect')[0]!.getAttribute('height')))
   const { months } = boat.figures
@@ -85,7 +85,7 @@ test('what is drawn is what the figures are: heights of the bars, sizes of the p
 
 test('every part that leads to a field names it, and the field is there', () => {
   const path = 'samples/systems/boat.system.yaml'
-  const drawn = drawSystem(boat, { links: true }, 'metric')
+  const drawn = drawSystem(boat, { links: true })
   const pointers = new Set(drawn.flatMap(({ svg }) => partsOf(svg).map((part) => part.getAttribute('data-field')!)))
   expect(pointers.size).toBeGreaterThan(15)
   for (const pointer of pointers) expect(nodeAtPointer(library.file(path)!.tree, pointer), pointer).not.toBeNull()
@@ -96,7 +96,7 @@ test('every part that leads to a field names it, and the field is there', () => 
 
 test('on paper nothing leads anywhere, and every picture says in words what it shows', () => {
   for (const { svg } of [
-    ...drawSystem(boat, { links: false }, 'us'),
+    ...drawSystem(boat, { links: false, bundle: { texts: {}, units: 'us' } }),
     ...drawPanel(panelOf('samples/library/panels/tern-110.panel.yaml'), { links: false }),
   ]) {
     const root = read(svg)

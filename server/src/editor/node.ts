@@ -2,7 +2,7 @@ import { createConnection } from 'vscode-languageserver/node'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { createSheets } from '../reader/kept.ts'
-import type { Bundle } from '../wording/bundle.ts'
+import type { Texts } from '../wording/bundle.ts'
 import type { Pictures } from './pictures.ts'
 import { inTurn } from './in-turn.ts'
 import { nodeFiles } from './node-files.ts'
@@ -20,7 +20,7 @@ if (process.argv.some((argument) => transport.test(argument))) {
     () => sheets,
     `${pathToFileURL(join(__dirname, '..', 'schemas', 'rules.md')).href}#{rule}`,
     () => require(join(__dirname, 'pictures.js')) as Pictures,
-    (language) => require(join(__dirname, 'languages', `${language}.js`)) as Bundle,
+    (language) => require(join(__dirname, 'languages', `${language}.js`)) as Texts,
   )
 } else {
   process.stderr.write('wattproof: this is the language server, which an editor starts with --stdio.\n')

@@ -8,7 +8,7 @@ import { systemPicture } from '../review/picture/system-picture.ts'
 import { panelPicture } from '../values/picture/panel-picture.ts'
 import type { Here } from './here.ts'
 import type { ComparisonResult, PageParams, PageResult, PicturesResult } from './protocol.ts'
-import { translated } from '../wording/bundle.ts'
+import { bundleOf, translated } from '../wording/bundle.ts'
 
 /** The program that draws. */
 export type Pictures = typeof pictures
@@ -38,7 +38,7 @@ export function createPictures(load: () => Pictures) {
       const data = systemPicture(checked.review.system, checked.review.figures, bundle)
       return {
         title: data.name,
-        pictures: load().drawSystem(data, drawing(here), 'metric', memory),
+        pictures: load().drawSystem(data, drawing(here), memory),
         missing: [],
         surfaces: data.plans.map(({ id }) => id),
       }
@@ -50,13 +50,14 @@ export function createPictures(load: () => Pictures) {
       return rows && load().drawComparison(surface, rows, drawing(here))
     },
 
-    page({ checked, today, bundle }: Here, { units, revision, form }: PageParams): PageResult {
+    page({ checked, today, bundle: own }: Here, { units, revision, form }: PageParams): PageResult {
       if (!checked.review) return null
       const { system, figures } = checked.review
+      const bundle = bundleOf(own?.texts, units)
       const stamp = { date: today, revision }
       const html = form
-        ? load().form(formData(system, bundle), stamp, units, 'html', bundle)
-        : load().page(pageData(system, figures, checked, bundle), stamp, units, 'html', bundle)
+        ? load().form(formData(system, bundle), stamp, 'html', bundle)
+        : load().page(pageData(system, figures, checked, bundle), stamp, 'html', bundle)
       return { html }
     },
   }

@@ -28,6 +28,8 @@ export interface InitializationOptions {
   readonly pictures?: string
   /** The language of what is said, such as `de`; without it the locale of the client. */
   readonly language?: string
+  /** The units of what is said, such as `us`; metric without it. */
+  readonly units?: string
   /** Address of the folder of the other languages, for a server that lives in a worker. */
   readonly languages?: string
   /** Address of the program that reads sheets in a worker of its own, for a server that lives in a worker. */

@@ -13,7 +13,7 @@ import { addPictures } from './add-pictures.ts'
 import { addSheet } from './add-sheet.ts'
 import { addTables } from './add-tables.ts'
 import type { Pictures } from './pictures.ts'
-import type { Bundle, Language } from '../wording/bundle.ts'
+import { bundleOf, type Bundle, type Language, type Texts } from '../wording/bundle.ts'
 import type { Files } from './files.ts'
 import { diagnostics } from './handlers/diagnostics.ts'
 import {
@@ -29,7 +29,7 @@ import { documentReport, newsOf, ready, workspaceReport } from './pull.ts'
 import { createSession, type Session } from './session.ts'
 
 export type LoadPictures = (address: string | undefined) => Pictures
-export type LoadWords = (language: Exclude<Language, 'en'>, address: string | undefined) => Bundle | undefined
+export type LoadWords = (language: Exclude<Language, 'en'>, address: string | undefined) => Texts | undefined
 
 /**
  * Answers a client until it hangs up.
@@ -51,7 +51,8 @@ export function serve(
   let bundle: Bundle | undefined
   connection.onInitialize((params) => {
     const asked = clientOf(params, rulePage)
-    bundle = asked.language === 'en' ? undefined : loadWords(asked.language, asked.options.languages)
+    const texts = asked.language === 'en' ? undefined : loadWords(asked.language, asked.options.languages)
+    bundle = bundleOf(texts, asked.options.units === 'us' ? 'us' : 'metric')
     const client = { ...asked, bundle }
     const session = createSession(
       connection,

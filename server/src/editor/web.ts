@@ -4,7 +4,7 @@ import { mostBytes } from '../reader/limits.ts'
 import type { Client } from './client.ts'
 import { inTurn } from './in-turn.ts'
 import { bytesRequest, lockPrefix, type BytesParams, type BytesResult } from './protocol.ts'
-import type { Bundle, Language } from '../wording/bundle.ts'
+import type { Language, Texts } from '../wording/bundle.ts'
 import type { Pictures } from './pictures.ts'
 import { serve } from './server.ts'
 import { webSheets } from './web-sheets.ts'
@@ -47,9 +47,9 @@ function loadPictures(address: string | undefined): Pictures {
 }
 
 /** A client that names no address is answered in English. */
-function loadWords(language: Language, address: string | undefined): Bundle | undefined {
+function loadWords(language: Language, address: string | undefined): Texts | undefined {
   if (address === undefined) return undefined
-  const loaded = self as unknown as { wattproofLanguage?: Bundle; importScripts(address: string): void }
+  const loaded = self as unknown as { wattproofLanguage?: Texts; importScripts(address: string): void }
   loaded.importScripts(`${address}/${language}.js`)
   return loaded.wattproofLanguage
 }

@@ -1,4 +1,7 @@
+import type { Figure } from '../wording/figure.ts'
 import type { Phrase } from '../wording/phrase.ts'
+
+export type { Figure }
 
 /** Templates by name: `{ below: 'Voc {voc} is below Vmp {vmp}' }`. They stay in the file of the rule that says them. */
 export type Messages = Readonly<Record<string, string>>
@@ -23,16 +26,6 @@ export type Param = string | number | Typed | Figure | List | Said | Phrase | nu
 /** A field, which is quoted as it was typed. */
 export interface Typed {
   readonly text: string
-}
-
-/** A number with its unit, and with as many digits as it is worth. */
-export interface Figure {
-  readonly value: number
-  readonly unit?: string
-  /** Significant digits. */
-  readonly digits?: number
-  /** Decimals, where a number has a fixed last digit. */
-  readonly decimals?: number
 }
 
 export interface List {

@@ -1,7 +1,8 @@
 import type { Bundle } from '../wording/bundle.ts'
 import { translated } from '../wording/bundle.ts'
+import { figureInWords } from '../wording/figure.ts'
 import { phraseInWords } from '../wording/phrase.ts'
-import type { Figure, Param, Catalogue, Said } from './message.ts'
+import type { Param, Catalogue, Said } from './message.ts'
 
 /** A sentence or a part of one in words; parts of it that name no phrases are looked up in those of the whole. Throws where there is no such template or a number is none, which is a mistake of the rule. */
 export function inWords(said: Said, by: Catalogue, bundle?: Bundle): string {
@@ -21,11 +22,11 @@ export const templateOf = <T extends string | undefined>(
   name: string,
   bundle: Bundle | undefined,
 ): string | T =>
-  bundle === undefined || english === undefined ? english : (bundle[name] ?? translated(english, bundle))
+  bundle === undefined || english === undefined ? english : (bundle.texts[name] ?? translated(english, bundle))
 
 function param(value: Param, by: Catalogue, bundle: Bundle | undefined): string {
   if (value === null || value === undefined) return ''
-  if (typeof value === 'number') return number({ value })
+  if (typeof value === 'number') return figureInWords({ value }, bundle)
   if (typeof value === 'string') return value
   if ('say' in value) return inWords(value, by, bundle)
   if ('template' in value) return phraseInWords(value, bundle)
@@ -34,16 +35,5 @@ function param(value: Param, by: Catalogue, bundle: Bundle | undefined): string 
     if (!value.last || words.length < 2) return words.join(', ')
     return `${words.slice(0, -1).join(', ')} ${templateOf(joining.messages[value.last]!, `joining/${value.last}`, bundle)} ${words.at(-1)}`
   }
-  return 'text' in value ? value.text : number(value)
-}
-
-function number({ value, unit, digits, decimals }: Figure): string {
-  if (!Number.isFinite(value)) throw new RangeError(`${value} is said as a number`)
-  const shown =
-    digits !== undefined
-      ? Number(value.toPrecision(digits))
-      : decimals !== undefined
-        ? Number(value.toFixed(decimals))
-        : value
-  return unit ? `${shown} ${unit}` : String(shown)
+  return 'text' in value ? value.text : figureInWords(value, bundle)
 }

@@ -1,15 +1,16 @@
 import { formatIn, formatNumber } from '../quantities/format.ts'
+import { inUsual, type Units } from '../quantities/usual-units.ts'
 import type { Price } from '../review/figures.ts'
 import type { SurfaceRow } from '../review/choosing/row.ts'
 import { element, escaped, type Markup } from './svg/element.ts'
-import { translated, type Bundle } from '../wording/bundle.ts'
+import { translated, unitsOf, type Bundle } from '../wording/bundle.ts'
 import { inCatalogue, sayIn } from '../wording/phrase.ts'
 
 type Say = ReturnType<typeof sayIn>
 
 interface Column {
   readonly head: string
-  readonly text: (row: SurfaceRow, say: Say) => string
+  readonly text: (row: SurfaceRow, say: Say, units: Units) => string
   /** What the column is sorted by; null is last either way. Without it, by the text. */
   readonly number?: (row: SurfaceRow) => number | null
 }
@@ -17,7 +18,11 @@ interface Column {
 const figure = (head: string, unit: string, of: (row: SurfaceRow) => number | null): Column => ({
   head,
   number: of,
-  text: (row, say) => or(say, of(row), (value) => `${formatNumber(value, 3)} ${unit}`.trim()),
+  text: (row, say, units) =>
+    or(say, of(row), (metric) => {
+      const shown = inUsual(metric, unit, units)
+      return `${formatNumber(shown.value, 3)} ${shown.unit}`.trim()
+    }),
 })
 const price = (head: string, of: (row: SurfaceRow) => Price | null): Column => ({
   head,
@@ -52,7 +57,7 @@ export function comparisonTable(surface: string, rows: readonly SurfaceRow[], bu
     element(
       'tr',
       { 'data-field': `panel:${row.panel}`, class: row.excluded === null ? undefined : 'excluded' },
-      ...columns.map((column) => cell(row, column, say)),
+      ...columns.map((column) => cell(row, column, say, unitsOf(bundle))),
     ),
   )
   return element(
@@ -64,9 +69,9 @@ export function comparisonTable(surface: string, rows: readonly SurfaceRow[], bu
   )
 }
 
-function cell(row: SurfaceRow, column: Column, say: Say): Markup {
+function cell(row: SurfaceRow, column: Column, say: Say, units: Units): Markup {
   const { text, number } = column
-  const written = escaped(text(row, say))
+  const written = escaped(text(row, say, units))
   if (column === columns[0]) return element('th', { scope: 'row' }, element('button', { type: 'button' }, written))
   return element('td', number ? { class: 'figure', 'data-sort': number(row) ?? '' } : {}, written)
 }

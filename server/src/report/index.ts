@@ -20,9 +20,9 @@ import { powerHistoryPicture } from './pictures/power-history.ts'
 import { scatterPicture } from './pictures/scatter.ts'
 import { windowsPicture } from './pictures/windows.ts'
 import type { Drawing } from './svg/link.ts'
-import { writtenIn, type Units } from './units.ts'
+import { writtenIn } from './units.ts'
 import type { Leaf } from './page/blocks.ts'
-import type { Bundle } from '../wording/bundle.ts'
+import { unitsOf, type Bundle } from '../wording/bundle.ts'
 import { sayIn } from '../wording/phrase.ts'
 
 /** The pictures of a panel record. */
@@ -45,14 +45,9 @@ export function drawPanel(panel: PanelPicture, drawing: Drawing, memory: Memory 
 }
 
 /** The pictures of a system. */
-export function drawSystem(
-  system: SystemPicture,
-  drawing: Drawing,
-  units: Units,
-  memory: Memory = new Map(),
-): readonly Drawn[] {
+export function drawSystem(system: SystemPicture, drawing: Drawing, memory: Memory = new Map()): readonly Drawn[] {
   const say = sayIn(drawing.bundle)
-  const written = writtenIn[units]
+  const written = writtenIn[unitsOf(drawing.bundle)]
   const { plans, figures, charge, windows, wiring, powerHistories } = system
   return drawAll(
     [
@@ -91,13 +86,13 @@ export function drawComparison(
 }
 
 /** The sheet to take along to the roof, to be filled in there. */
-export function form(data: FormData, stamp: Stamp, units: Units, format: 'html' | 'markdown', bundle?: Bundle): string {
-  return printed(formLeaves(data, writtenIn[units], stamp, bundle), format, bundle)
+export function form(data: FormData, stamp: Stamp, format: 'html' | 'markdown', bundle?: Bundle): string {
+  return printed(formLeaves(data, writtenIn[unitsOf(bundle)], stamp, bundle), format, bundle)
 }
 
 /** The page for a customer as one file. */
-export function page(data: PageData, stamp: Stamp, units: Units, format: 'html' | 'markdown', bundle?: Bundle): string {
-  return printed(leavesOf(data, writtenIn[units], stamp, bundle), format, bundle)
+export function page(data: PageData, stamp: Stamp, format: 'html' | 'markdown', bundle?: Bundle): string {
+  return printed(leavesOf(data, writtenIn[unitsOf(bundle)], stamp, bundle), format, bundle)
 }
 
 const printed = (leaves: readonly Leaf[], format: 'html' | 'markdown', bundle: Bundle | undefined): string =>

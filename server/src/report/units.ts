@@ -1,7 +1,5 @@
 import { formatNumber } from '../quantities/format.ts'
-
-/** Which units a reader is used to. Sizes of cables stay as typed: nobody sells the other unit's number. */
-export type Units = 'metric' | 'us'
+import type { Units } from '../quantities/usual-units.ts'
 
 /** Quantities in SI units as a reader is used to them. */
 export interface Written {

@@ -29,9 +29,9 @@ export function notChecked(system: ResolvedSystem, bundle?: Bundle): readonly st
 
 function* site(system: ResolvedSystem): Generator<Phrase> {
   if (system.coldest.from === 'assumed')
-    yield phrase`The coldest air is not known; ${system.coldest.value} °C is assumed for the cold-day voltage.`
+    yield phrase`The coldest air is not known; ${{ value: system.coldest.value, unit: '°C' }} is assumed for the cold-day voltage.`
   if (system.hottest.from === 'assumed')
-    yield phrase`The hottest air is not known; ${system.hottest.value} °C is assumed.`
+    yield phrase`The hottest air is not known; ${{ value: system.hottest.value, unit: '°C' }} is assumed.`
   if (system.climate?.record.hourly && !system.weather)
     yield phrase`Hourly weather: ${system.climate.record.hourly.text} could not be used; the days are made from the monthly means.`
   if (system.climate && !system.weather)

@@ -1,6 +1,7 @@
 import { Command, CommanderError, Option } from 'commander'
 import { version } from '../../../package.json'
-import { languages, type Bundle, type Language } from '../wording/bundle.ts'
+import type { Units } from '../quantities/usual-units.ts'
+import { bundleOf, languages, type Bundle } from '../wording/bundle.ts'
 import { commands } from './commands/index.ts'
 import { CouldNotRun } from './could-not-run.ts'
 import { complaint } from './help/complaint.ts'
@@ -15,7 +16,10 @@ import type { World } from './world.ts'
  * @returns  exit code: 0 clean, 1 findings at or above the threshold, 2 could not run
  */
 export async function main(outside: World): Promise<number> {
-  const bundle = outside.words(languageAsked(outside.args))
+  const bundle = bundleOf(
+    outside.words(asked(outside.args, '--language', languages) ?? 'en'),
+    asked(outside.args, '--units', units) ?? 'metric',
+  )
   const say = sayIn(bundle)
   const world: World = {
     ...outside,
@@ -28,6 +32,7 @@ export async function main(outside: World): Promise<number> {
     .description(say`Proofreads hand-typed solar panel records and off-grid system descriptions.`)
     .version(version, '-V, --version', say`print the version`)
     .addOption(inLanguage(bundle))
+    .addOption(inUnits(bundle))
     .enablePositionalOptions()
     .exitOverride()
     .configureOutput({
@@ -37,7 +42,8 @@ export async function main(outside: World): Promise<number> {
     })
     .addHelpText('after', `\n${say`Exit code: 0 clean, 1 findings at or above --fail-on, 2 could not run.`}`)
   for (const add of commands) add(program, world, (result) => (code = result))
-  for (const command of program.commands.filter((one) => one.name() !== 'serve')) command.addOption(inLanguage(bundle))
+  for (const command of program.commands.filter((one) => one.name() !== 'serve'))
+    command.addOption(inLanguage(bundle)).addOption(inUnits(bundle))
   sayHelp(program, bundle)
   try {
     await program.parseAsync(world.args, { from: 'user' })
@@ -57,14 +63,21 @@ export async function main(outside: World): Promise<number> {
 const inLanguage = (bundle: Bundle | undefined) =>
   new Option('--language <language>', sayIn(bundle)`of what is printed for people`).choices(languages).default('en')
 
-/** Help and complaints are in that language too, so it is looked for before the options are parsed. */
-function languageAsked(args: readonly string[]): Language {
+const units: readonly Units[] = ['metric', 'us']
+
+const inUnits = (bundle: Bundle | undefined) =>
+  new Option('--units <units>', sayIn(bundle)`of what is printed for people; what was typed stays as it was typed`)
+    .choices(units)
+    .default('metric')
+
+/** Help and complaints are said in that way too, so it is looked for before the options are parsed. */
+function asked<T extends string>(args: readonly string[], name: string, known: readonly T[]): T | undefined {
   const own = args.includes('--') ? args.slice(0, args.indexOf('--')) : args
   const typed = own.flatMap((arg, i) => {
-    if (arg.startsWith('--language=')) return arg.slice('--language='.length)
-    return i > 0 && own[i - 1] === '--language' ? arg : []
+    if (arg.startsWith(`${name}=`)) return arg.slice(name.length + 1)
+    return i > 0 && own[i - 1] === name ? arg : []
   })
-  return languages.find((one) => one === typed.at(-1)) ?? 'en'
+  return known.find((one) => one === typed.at(-1))
 }
 
 const inFull = (error: unknown) => (error instanceof Error ? (error.stack ?? error.message) : String(error))

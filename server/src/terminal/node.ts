@@ -11,7 +11,7 @@ import { dayOf } from '../records/dates.ts'
 import { hashes } from './hashes.ts'
 import { slashed } from './paths.ts'
 import { writeAside } from './write-aside.ts'
-import type { Bundle } from '../wording/bundle.ts'
+import type { Texts as Words } from '../wording/bundle.ts'
 import { checkShare } from './check-all.ts'
 import type { FileReport } from './file-report.ts'
 import { createProgress } from './progress.ts'
@@ -45,7 +45,7 @@ const world: World = {
   colour,
   links: colour && stdout.isTTY && createSupportsHyperlinks(stdout),
   words: (language) =>
-    language === 'en' ? undefined : (require(join(program, 'languages', `${language}.js`)) as Bundle),
+    language === 'en' ? undefined : (require(join(program, 'languages', `${language}.js`)) as Words),
   width: width || 100,
   hasWidth: width > 0,
   out: (text) => {

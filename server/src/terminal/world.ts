@@ -3,7 +3,7 @@ import type { FileReport } from './file-report.ts'
 import type { Sheets } from '../reader/kept.ts'
 import type { Progress } from './progress.ts'
 import type * as pictures from '../report/index.ts'
-import type { Bundle, Language } from '../wording/bundle.ts'
+import type { Bundle, Language, Texts as Words } from '../wording/bundle.ts'
 import type { Share } from './share.ts'
 
 export type Pictures = typeof pictures
@@ -31,7 +31,7 @@ export interface World {
   /** Whether the terminal shows links; never where there is none. */
   readonly links: boolean
   /** The words of another language; loaded when it is asked for. */
-  readonly words: (language: Language) => Bundle | undefined
+  readonly words: (language: Language) => Words | undefined
   /** Those that were asked for; none for English. */
   readonly bundle?: Bundle | undefined
   /** Of the terminal, in characters; 100 where there is none. */

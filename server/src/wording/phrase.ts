@@ -1,7 +1,8 @@
 import { translated, type Bundle } from './bundle.ts'
+import { figureInWords, type Figure } from './figure.ts'
 
 /** What goes into a placeholder; nothing for undefined. */
-type Part = string | number | Phrase | undefined
+type Part = string | number | Figure | Phrase | undefined
 
 /**
  * A sentence, or a part of one, as data: its English template with numbered placeholders, and what goes into them. As in a
@@ -39,7 +40,8 @@ export const phraseInWords = ({ template, values }: Phrase, bundle?: Bundle): st
   translated(template, bundle).replace(/\{(\d+)\}/g, (typed, i: string) => {
     if (Number(i) >= values.length) return typed
     const value = values[Number(i)]
-    return typeof value === 'object' ? phraseInWords(value, bundle) : String(value ?? '')
+    if (typeof value !== 'object') return String(value ?? '')
+    return 'template' in value ? phraseInWords(value, bundle) : figureInWords(value, bundle)
   })
 
 /** Says a sentence at once: sayIn(bundle)`Write as ${text}`. */

@@ -1,5 +1,6 @@
 import { monthNames } from '../../findings/months.ts'
 import { energyOfMonths } from '../../values/energy.ts'
+import { valueText } from '../../values/value-text.ts'
 import type { Value } from '../../values/value.ts'
 import { translated, type Bundle } from '../../wording/bundle.ts'
 import { inARow, named, sayIn } from '../../wording/phrase.ts'
@@ -18,7 +19,11 @@ export const valuesAt = ({ checked }: Here, pointer: string): readonly Value[] =
 export function inShort({ bundle }: Here, values: readonly Value[]): string[] {
   const known = values.filter(({ id, value }) => value !== null && !ofMonths.has(id)).slice(0, 3)
   return known.length > 0
-    ? [known.map(({ label, text }) => `${escaped(translated(label, bundle))} **${escaped(text)}**`).join(', ')]
+    ? [
+        known
+          .map((value) => `${escaped(translated(value.label, bundle))} **${escaped(valueText(value, bundle))}**`)
+          .join(', '),
+      ]
     : []
 }
 
@@ -51,20 +56,17 @@ const byMonth = (bundle: Bundle | undefined, months: readonly Value[]): string[]
       ]
 
 /** Where the value belongs its source is shown as well; elsewhere the formula has to do. */
-function explained(
-  bundle: Bundle | undefined,
-  { label, text, formula, inputs, source, uncertainty }: Value,
-  atHome: boolean,
-): string {
+function explained(bundle: Bundle | undefined, value: Value, atHome: boolean): string {
+  const { label, formula, inputs, source, uncertainty } = value
   const say = sayIn(bundle)
   const from = inputs
     .map(
-      ({ name, text: typed }) =>
-        `${name === 'X' ? say`X (what the mounting adds to NOCT)` : translated(name, bundle)} ${typed}`,
+      (input) =>
+        `${input.name === 'X' ? say`X (what the mounting adds to NOCT)` : translated(input.name, bundle)} ${input.text}`,
     )
     .join(', ')
   const off = uncertainty === null ? '' : say` Uncertainty: ${uncertainty}.`
   const why = atHome ? say`. Source: ${source}.${off}` : ''
   const k = /\bk\b/.test(formula) ? `. ${say`k is by how much each W/m2 of sun warms the cells above the air`}` : ''
-  return `**${escaped(`${translated(label, bundle)} ${text}`)}** = ${escaped(translated(formula, bundle))}  \n${escaped(say`with ${from}${k}${why}`)}`
+  return `**${escaped(`${translated(label, bundle)} ${valueText(value, bundle)}`)}** = ${escaped(translated(formula, bundle))}  \n${escaped(say`with ${from}${k}${why}`)}`
 }

@@ -4,6 +4,7 @@ import { formatIn } from '../../quantities/format.ts'
 import { keySpanOrValue, nodeAtPointer } from '../../text/tree-queries.ts'
 import type { Span } from '../../text/span.ts'
 import type { Tree } from '../../text/tree.ts'
+import { valueText } from '../../values/value-text.ts'
 import type { Value } from '../../values/value.ts'
 import { translated, type Bundle } from '../../wording/bundle.ts'
 import { sayIn } from '../../wording/phrase.ts'
@@ -126,8 +127,10 @@ function labelOf(bundle: Bundle | undefined, values: readonly Value[]): string {
   const say = sayIn(bundle)
   const [first, second] = values
   if (first && wordOf(first.id) === 'unmet_load' && first.value === 0) return say`all met`
-  if (first?.id === 'efficiency' && !second) return say`efficiency ${first.text}`
-  return values.map(({ id, text }) => `${translated(words[wordOf(id)]!, bundle)} ${text}`.trim()).join(', ')
+  if (first?.id === 'efficiency' && !second) return say`efficiency ${valueText(first, bundle)}`
+  return values
+    .map((value) => `${translated(words[wordOf(value.id)]!, bundle)} ${valueText(value, bundle)}`.trim())
+    .join(', ')
 }
 
 /** Behind the last character of a line that is no comment. */
@@ -144,8 +147,9 @@ export function explainHint(here: Here, hint: InlayHint): InlayHint {
   return found.length > 0 ? { ...hint, tooltip: found.map((one) => explained(here.bundle, one)).join('\n\n') } : hint
 }
 
-function explained(bundle: Bundle | undefined, { label, text, formula, inputs, source }: Value): string {
+function explained(bundle: Bundle | undefined, value: Value): string {
+  const { label, formula, inputs, source } = value
   const from = inputs.map((one) => `${translated(one.name, bundle)} ${one.text}`).join(', ')
   const say = sayIn(bundle)
-  return `${translated(label, bundle)} ${text} = ${translated(formula, bundle)}\n${say`with ${from}`}\n${say`Source: ${source}`}`
+  return `${translated(label, bundle)} ${valueText(value, bundle)} = ${translated(formula, bundle)}\n${say`with ${from}`}\n${say`Source: ${source}`}`
 }

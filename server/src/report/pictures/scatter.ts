@@ -1,16 +1,19 @@
 import { dot, line, text } from '@observablehq/plot'
+import { inUsual } from '../../quantities/usual-units.ts'
 import type { SurfaceRow } from '../../review/choosing/row.ts'
 import { tenths, whole } from '../numbers.ts'
 import { chart } from '../svg/chart.ts'
 import { colours } from '../svg/colours.ts'
 import type { Drawing } from '../svg/link.ts'
+import { unitsOf } from '../../wording/bundle.ts'
 import { sayIn } from '../../wording/phrase.ts'
 
 /** More would lie over each other. */
 const mostNames = 12
 
 interface Known extends SurfaceRow {
-  readonly weight_kg: number
+  /** In the units that people chose. */
+  readonly weight: number
   readonly kwh_year: number
 }
 
@@ -19,15 +22,20 @@ interface Known extends SurfaceRow {
  * those that give most for their weight.
  */
 export function scatterPicture(drawing: Drawing, rows: readonly SurfaceRow[]): string {
-  const known = rows.filter((row): row is Known => row.weight_kg !== null && row.kwh_year !== null)
+  const weighed = (kg: number) => inUsual(kg, 'kg', unitsOf(drawing.bundle))
+  const known = rows.flatMap((row): Known[] => {
+    const { weight_kg: kg, kwh_year } = row
+    return kg === null || kwh_year === null ? [] : [{ ...row, kwh_year, weight: weighed(kg).value }]
+  })
   if (known.length === 0) return ''
   const edge = edgeOf(known)
   const named = known.length > mostNames ? known.filter(({ front }) => front) : known
-  const heaviest = Math.max(...known.map(({ weight_kg: kg }) => kg))
+  const heaviest = Math.max(...known.map(({ weight }) => weight))
   const say = sayIn(drawing.bundle)
+  const { unit } = weighed(0)
   const labelOf = (row: Known) =>
     [
-      say`${row.panel}: ${whole(row.kwh_year)} kWh a year, ${tenths(row.weight_kg)} kg`,
+      say`${row.panel}: ${whole(row.kwh_year)} kWh a year, ${tenths(row.weight)} ${unit}`,
       ...(row.front ? [say`no other is better`] : []),
       ...(row.excluded === null ? [] : [say`excluded: ${row.excluded}`]),
     ].join(', ')
@@ -41,12 +49,12 @@ export function scatterPicture(drawing: Drawing, rows: readonly SurfaceRow[]): s
       { label: say`cannot be taken`, colour: colours.hot, shape: 'cross' },
       { label: say`most for its weight`, colour: colours.cool },
     ],
-    x: { label: say`weight of all panels, kg`, labelArrow: 'none', nice: true, zero: true, grid: true },
+    x: { label: say`weight of all panels, ${unit}`, labelArrow: 'none', nice: true, zero: true, grid: true },
     y: { label: say`kWh a year`, labelArrow: 'none', nice: true, zero: true, grid: true },
     marks: [
-      line(edge, { x: 'weight_kg', y: 'kwh_year', stroke: colours.cool, curve: 'step-after' }),
+      line(edge, { x: 'weight', y: 'kwh_year', stroke: colours.cool, curve: 'step-after' }),
       dot(known, {
-        x: 'weight_kg',
+        x: 'weight',
         y: 'kwh_year',
         r: 6,
         symbol: ({ excluded }: Known) => (excluded === null ? 'circle' : 'times'),
@@ -59,13 +67,13 @@ export function scatterPicture(drawing: Drawing, rows: readonly SurfaceRow[]): s
       // a name has room on one side
       ...(['start', 'end'] as const).map((textAnchor) =>
         text(named, {
-          x: 'weight_kg',
+          x: 'weight',
           y: 'kwh_year',
           text: 'panel',
           textAnchor,
           dx: textAnchor === 'start' ? 9 : -9,
           dy: -8,
-          filter: ({ weight_kg: kg }: Known) => (textAnchor === 'end') === 0.6 * heaviest < kg,
+          filter: ({ weight }: Known) => (textAnchor === 'end') === 0.6 * heaviest < weight,
         }),
       ),
     ],
@@ -76,7 +84,7 @@ export function scatterPicture(drawing: Drawing, rows: readonly SurfaceRow[]): s
 function edgeOf(known: readonly Known[]): readonly Known[] {
   const lightestFirst = known
     .filter(({ excluded }) => excluded === null)
-    .sort((a, b) => a.weight_kg - b.weight_kg || b.kwh_year - a.kwh_year)
+    .sort((a, b) => a.weight - b.weight || b.kwh_year - a.kwh_year)
   let most = 0
   return lightestFirst.filter(({ kwh_year: energy }) => {
     const isMore = most < energy

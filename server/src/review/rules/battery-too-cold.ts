@@ -10,7 +10,7 @@ export const batteryTooCold = reviewRule({
   source: 'the maker’s limit, or the trade value of its chemistry (from memory)',
   messages: {
     asIsUsual: ', as is usual for {name}',
-    cold: 'It gets as cold as {cold} °C, and the battery may be used down to {limit} °C{part}; keep it where it is warmer',
+    cold: 'It gets as cold as {cold}, and the battery may be used down to {limit}{part}; keep it where it is warmer',
   },
 
   check(resolved) {
@@ -25,7 +25,11 @@ export const batteryTooCold = reviewRule({
     if (limit <= cold) return null
     return {
       say: 'cold',
-      with: { cold, limit, part: typed ? null : { say: 'asIsUsual', with: { name: facts.name } } },
+      with: {
+        cold: { value: cold, unit: '°C' },
+        limit: { value: limit, unit: '°C' },
+        part: typed ? null : { say: 'asIsUsual', with: { name: facts.name } },
+      },
       suspects: [place],
       severity: typed ? 'warning' : 'information',
       ...elsewhere(battery, typed),

@@ -26,7 +26,7 @@ export const cellsTooHot = reviewRule({
     canvas: 'On canvas',
     standoff: 'On standoffs',
     openRack: 'On an open rack',
-    hot: '{mounting}, the cells reach about {hot} on a day of {hottest} °C (limit {upper} °C){cooler}',
+    hot: '{mounting}, the cells reach about {hot} on a day of {hottest} (limit {upper}){cooler}',
     cooler: '; on standoffs about {cells}',
   },
 
@@ -49,8 +49,8 @@ export const cellsTooHot = reviewRule({
             with: {
               mounting: inWords[mounting],
               hot: whole(hot, '°C'),
-              hottest: site.hottest,
-              upper,
+              hottest: { value: site.hottest, unit: '°C' },
+              upper: { value: upper, unit: '°C' },
               cooler: cells < hot - 1 ? { say: 'cooler', with: { cells: whole(cells, '°C') } } : null,
             },
             suspects: [place],

@@ -10,7 +10,7 @@ export const lithiumInFrost = reviewRule({
   source: 'makers’ teaching pages on LiFePO4: no charging below 0 °C',
   messages: {
     found:
-      'It gets as cold as {cold} °C; charging below {limit} °C damages {name}. Record the cut-off, a heater, or that it is kept warm',
+      'It gets as cold as {cold}; charging below {limit} damages {name}. Record the cut-off, a heater, or that it is kept warm',
   },
 
   check(resolved) {
@@ -23,7 +23,11 @@ export const lithiumInFrost = reviewRule({
     if (limit <= cold || isProtected(resolved)) return null
     return {
       say: 'found',
-      with: { cold, name: chemistries[chemistry.value].name, limit },
+      with: {
+        cold: { value: cold, unit: '°C' },
+        name: chemistries[chemistry.value].name,
+        limit: { value: limit, unit: '°C' },
+      },
       suspects: [place],
       ...elsewhere(battery, charge?.lowest_temperature),
     }

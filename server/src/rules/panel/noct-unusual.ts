@@ -14,7 +14,7 @@ export const noctUnusual = panelRule({
   source:
     'open module ratings of a public list, 2015 to 2022: 1st to 99th percentile of crystalline 42.5 to 52.3 °C, thin film 41 to 63 °C',
   messages: {
-    unusual: 'NOCT {temperature} is outside {value} to {value2} °C that is usual',
+    unusual: 'NOCT {temperature} is outside {value} to {value2} that is usual',
   },
 
   check(panel) {
@@ -24,7 +24,11 @@ export const noctUnusual = panelRule({
     if (!temperature || inside(temperature.value, usual) || !inside(temperature.value, [30, 80])) return null
     return {
       say: 'unusual',
-      with: { temperature, value: usual[0], value2: usual[1] },
+      with: {
+        temperature,
+        value: { value: usual[0], unit: '°C', bare: true },
+        value2: { value: usual[1], unit: '°C' },
+      },
       suspects: [temperature],
       ...(isFramed && temperature.value < coolestFramed && { severity: 'warning' as const }),
     }

@@ -11,7 +11,7 @@ export const systemVoltageLow = panelRule({
   source:
     'coefficient method of US and IEC practice (NEC 690.7, IEC 62548; from memory); where no coefficient is given, NEC table 690.7(A) (as quoted in an open code)',
   messages: {
-    low: 'The system voltage {limit} is below the {cold} that Voc {voc} becomes at {coldest} °C',
+    low: 'The system voltage {limit} is below the {cold} that Voc {voc} becomes at {coldest}',
   },
 
   check(panel, { site }) {
@@ -22,7 +22,7 @@ export const systemVoltageLow = panelRule({
     if (cold <= limit.value) return null
     return {
       say: 'low',
-      with: { limit, cold: figure(cold, 'V'), voc, coldest: site.coldest },
+      with: { limit, cold: figure(cold, 'V'), voc, coldest: { value: site.coldest, unit: '°C' } },
       suspects: [limit, voc],
     }
   },

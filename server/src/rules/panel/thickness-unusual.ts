@@ -10,7 +10,7 @@ export const thicknessUnusual = panelRule({
   reason: 'A thickness outside the usual band is another unit, or includes the junction box.',
   source: 'common practice, no source',
   messages: {
-    unusual: 'The thickness {thickness} is outside {low} to {high} mm that is usual for {panel}',
+    unusual: 'The thickness {thickness} is outside {low} to {high} that is usual for {panel}',
   },
 
   check({ size: { thickness }, construction }) {
@@ -20,7 +20,7 @@ export const thicknessUnusual = panelRule({
     if (low <= mm && mm <= high) return null
     return {
       say: 'unusual',
-      with: { thickness, low, high, panel },
+      with: { thickness, low: { value: low, unit: 'mm', bare: true }, high: { value: high, unit: 'mm' }, panel },
       suspects: [thickness],
     }
   },

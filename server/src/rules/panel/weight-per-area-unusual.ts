@@ -52,7 +52,13 @@ export const weightPerAreaUnusual = panelRule({
     return {
       ...(fix && { correction: { field: weight, ...fix.proposal, certainty: 'guess' as const } }),
       say: 'unusual',
-      with: { weight, perArea: figure(perArea, 'kg/m2'), low, high, panel },
+      with: {
+        weight,
+        perArea: figure(perArea, 'kg/m2'),
+        low: { value: low, unit: 'kg/m2', bare: true },
+        high: { value: high, unit: 'kg/m2', bare: true },
+        panel,
+      },
       suspects: [weight, length, width],
       severity: inside(perArea, [0.15, 40]) ? 'warning' : 'error',
     }

@@ -13,7 +13,6 @@ import type { World } from '../world.ts'
 interface Options {
   readonly output?: string
   readonly format?: 'html' | 'markdown'
-  readonly units: 'metric' | 'us'
   readonly date?: string
   readonly form?: boolean
 }
@@ -32,11 +31,6 @@ export const addReport: AddCommand = (program, world) => {
         '--format <format>',
         say`one HTML file with pictures, or text; by the name of the file, else html`,
       ).choices(['html', 'markdown']),
-    )
-    .addOption(
-      new Option('--units <units>', say`lengths, weights and temperatures; cables stay as typed`)
-        .choices(['metric', 'us'])
-        .default('metric'),
     )
     .option(
       '--form',
@@ -60,14 +54,8 @@ export const addReport: AddCommand = (program, world) => {
       const format = options.format ?? (/\.(md|markdown)$/i.test(options.output ?? '') ? 'markdown' : 'html')
       const { page, form } = world.pictures()
       const text = options.form
-        ? form(formData(review.system, world.bundle), stamp, options.units, format, world.bundle)
-        : page(
-            pageData(review.system, review.figures, checked, world.bundle),
-            stamp,
-            options.units,
-            format,
-            world.bundle,
-          )
+        ? form(formData(review.system, world.bundle), stamp, format, world.bundle)
+        : page(pageData(review.system, review.figures, checked, world.bundle), stamp, format, world.bundle)
       if (options.output === undefined) world.out(text)
       else await writeOutput(world, options.output, text)
     })

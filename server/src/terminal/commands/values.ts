@@ -1,6 +1,7 @@
 import { Option } from 'commander'
 import { checkFile } from '../../check/check.ts'
 import { reading } from '../../records/facts.ts'
+import { valueText } from '../../values/value-text.ts'
 import type { Value } from '../../values/value.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { reportMistakes } from '../mistakes.ts'
@@ -81,10 +82,15 @@ function toJson(values: readonly Value[]): string {
 function toText(values: readonly Value[], width: number, bundle: Bundle | undefined): string {
   const say = sayIn(bundle)
   const name = (text: string) => translated(text, bundle)
-  const rows = values.map(({ id, value, text, formula, inputs, missing }) =>
-    value === null
+  const rows = values.map(({ id, formula, inputs, missing, ...value }) =>
+    value.value === null
       ? [id, say`not known`, name(formula), say`needs ${missing.map(name).join(', ')}`]
-      : [id, text, name(formula), inputs.map((input) => `${name(input.name)} ${input.text}`).join(', ')],
+      : [
+          id,
+          valueText(value, bundle),
+          name(formula),
+          inputs.map((input) => `${name(input.name)} ${input.text}`).join(', '),
+        ],
   )
   const wide = table([[say`value`, say`result`, say`formula`, say`from`], ...rows])
   if (wide.split('\n').every((line) => [...line].length <= width)) return wide

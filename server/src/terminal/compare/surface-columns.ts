@@ -44,7 +44,7 @@ export const shownColumns: readonly C[] = [
     numberCell(row.wh_day && Math.min(...row.wh_day), 0, 'Wh'),
   ),
   column('kwh_year', inCatalogue`a year`, 'more', (row) => numberCell(row.kwh_year, 0, 'kWh')),
-  column('weight_kg', inCatalogue`weight`, 'less', (row) => numberCell(row.weight_kg, 1, 'kg')),
+  column('weight_kg', inCatalogue`weight`, 'less', (row, bundle) => numberCell(row.weight_kg, 1, 'kg', 1, bundle)),
   column('price', inCatalogue`price`, 'less', (row) => moneyCell(row.price, 0)),
   column('price_per_kwh', inCatalogue`per warranted kWh`, 'less', (row) => moneyCell(row.price_per_kwh, 3)),
   column('warranty_years', inCatalogue`warranty`, 'more', ({ warranty_years: years }, bundle) =>

@@ -3,8 +3,9 @@ import type { Review } from '../../check/review.ts'
 import type { ArrayFigures, BatteryFigures, MonthFigures } from '../../review/figures.ts'
 import { rough, roughPercent } from '../../review/rough.ts'
 import { shortfallOf, yearOf } from '../../review/year.ts'
+import { inUsual, type InUnit } from '../../quantities/usual-units.ts'
 import { table } from '../tables/table.ts'
-import { translated, type Bundle } from '../../wording/bundle.ts'
+import { translated, unitsOf, type Bundle } from '../../wording/bundle.ts'
 import { inCatalogue, sayIn } from '../../wording/phrase.ts'
 import { keptRows } from './review-setup.ts'
 
@@ -84,7 +85,9 @@ export function shortfall(system: Review['system'], bundle: Bundle | undefined):
 const amountIn =
   (bundle: Bundle | undefined) =>
   (value: number | null, unit: string, digits = 0): string =>
-    value === null ? sayIn(bundle)`not known` : `${value.toFixed(digits)} ${unit}`.trimEnd()
+    value === null ? sayIn(bundle)`not known` : fixed(inUsual(value, unit, unitsOf(bundle)), digits)
+
+const fixed = ({ value, unit }: InUnit, digits: number) => `${value.toFixed(digits)} ${unit}`.trimEnd()
 
 const roughlyIn = (bundle: Bundle | undefined) => (value: number | null, unit: string) =>
   value === null ? sayIn(bundle)`not known` : `${rough(value)} ${unit}`

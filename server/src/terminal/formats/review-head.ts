@@ -4,8 +4,10 @@ import { isKept, marginsOf, type Margin } from '../../review/margins.ts'
 import type { ResolvedSystem } from '../../review/resolved.ts'
 import { totalsOf, type ArrayParts, type Totals } from '../../review/totals.ts'
 import { table } from '../tables/table.ts'
+import { figure } from '../../findings/message.ts'
 import { joinWords } from '../../findings/join-words.ts'
 import type { Bundle } from '../../wording/bundle.ts'
+import { figureInWords } from '../../wording/figure.ts'
 import { sayIn } from '../../wording/phrase.ts'
 
 /** What the system is made of, with its totals. */
@@ -50,7 +52,7 @@ function totals(
       : amount
   return [
     watts === null ? say`power not known` : say`${formatNumber(watts, 3)} W of panels`,
-    weight === null ? say`weight not known` : say`${formatNumber(weight, 3)} kg of panels`,
+    weight === null ? say`weight not known` : say`${figure(weight, 'kg')} of panels`,
     paid ?? say`price not known`,
   ].join(', ')
 }
@@ -64,7 +66,10 @@ function sides(margin: Margin, bundle: Bundle | undefined): readonly string[] {
   const say = sayIn(bundle)
   const { value, limit, unit, atLeast, unused } = margin
   const left = atLeast ? value / limit - 1 : 1 - value / limit
-  const [own, most] = [formatNumber(value, 3), `${formatNumber(limit, 3)} ${unit}`]
+  const [own, most] = [
+    figureInWords({ value, unit, digits: 3, bare: true }, bundle),
+    figureInWords({ value: limit, unit, digits: 3 }, bundle),
+  ]
   const numbers = atLeast ? say`${own} of at least ${most}` : say`${own} of ${most}`
   if (!isKept(margin)) return [numbers, unused ? say`the rest is not used` : say`NOT KEPT`]
   const percent = Math.round(100 * left)

@@ -23,12 +23,19 @@ export function keptRows(system: ResolvedSystem, bundle: Bundle | undefined): re
       : say`not given, counts as outside`
   const { limit } = frost
   const how =
-    protection?.value === 'heated' ? say`heated below ${limit} °C` : say`charging is cut off below ${limit} °C`
+    protection?.value === 'heated'
+      ? say`heated below ${degrees(limit)}`
+      : say`charging is cut off below ${degrees(limit)}`
   return [
-    [`  ${say`kept`}`, say`${where}; coldest ${coldestBattery(system)} °C`],
-    [`  ${say`in the frost`}`, isProtected(system) ? how : say`nothing is said to stop charging below ${limit} °C`],
+    [`  ${say`kept`}`, say`${where}; coldest ${degrees(coldestBattery(system))}`],
+    [
+      `  ${say`in the frost`}`,
+      isProtected(system) ? how : say`nothing is said to stop charging below ${degrees(limit)}`,
+    ],
   ]
 }
+
+const degrees = (value: number) => ({ value, unit: '°C' })
 
 /** What uses energy and what charges beside the sun, each with when it runs. */
 export function usesText({ system }: ResolvedSystem, bundle: Bundle | undefined): string {

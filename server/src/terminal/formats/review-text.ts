@@ -83,10 +83,12 @@ const from = {
   assumed: phrase`ASSUMED`,
 }
 
+const degrees = (value: number) => ({ value, unit: '°C' })
+
 function sizedFor({ coldest, hottest, system }: Review['system'], bundle: Bundle | undefined): string {
   const say = sayIn(bundle)
   return [
-    say`Cold: air of ${coldest.value} °C (${from[coldest.from]}). Hot: bright sun in air of ${hottest.value} °C (${from[hottest.from]}). Currents of cables are guide values, to be confirmed against the local code.`,
+    say`Cold: air of ${degrees(coldest.value)} (${from[coldest.from]}). Hot: bright sun in air of ${degrees(hottest.value)} (${from[hottest.from]}). Currents of cables are guide values, to be confirmed against the local code.`,
     ...(system.site.swings?.value ? [say`It swings at anchor: panels count as level.`] : []),
   ].join(' ')
 }

@@ -1,5 +1,6 @@
 import { CouldNotRun } from '../could-not-run.ts'
-import { translated, type Bundle } from '../../wording/bundle.ts'
+import { inUsual } from '../../quantities/usual-units.ts'
+import { translated, unitsOf, type Bundle } from '../../wording/bundle.ts'
 import { inCatalogue, phrase } from '../../wording/phrase.ts'
 
 /** One cell: what machines and sorting take, and what people read. */
@@ -44,11 +45,12 @@ export const wordCell = (text: string, bundle: Bundle | undefined): Cell => ({
 export const answerCell = (is: boolean, bundle: Bundle | undefined): Cell =>
   wordCell(is ? inCatalogue`yes` : inCatalogue`no`, bundle)
 
-/** A number in the unit that people read it in; filters compare with that number. */
-export const numberCell = (value: number | null, digits: number, unit = '', times = 1): Cell =>
-  value === null
-    ? unknown
-    : { value: value * times, text: `${(value * times).toFixed(digits)}${unit === '' ? '' : ` ${unit}`}` }
+/** A number in the unit that people read it in; filters compare with the metric one. */
+export function numberCell(value: number | null, digits: number, unit = '', times = 1, bundle?: Bundle): Cell {
+  if (value === null) return unknown
+  const shown = inUsual(value * times, unit, unitsOf(bundle))
+  return { value: value * times, text: `${shown.value.toFixed(digits)} ${shown.unit}`.trimEnd() }
+}
 
 export const textCell = (text: string | null, none = unknown): Cell => (text === null ? none : { value: text, text })
 
