@@ -19,10 +19,15 @@ export function climateFromWeather(
   const say = sayIn(bundle)
   const file = name.slice(name.lastIndexOf('/') + 1)
   return {
-    text: climateText(climate, say`${file}, ${climate.hours} hours of a weather year`, [
-      say`Gathered from an hourly weather file. Its extremes are those of one year:`,
-      say`take coldest and hottest from a long record before a string voltage rests on them.`,
-    ]),
+    text: climateText(
+      climate,
+      say`${file}, ${climate.hours} hours of a weather year`,
+      [
+        say`Gathered from an hourly weather file. Its extremes are those of one year:`,
+        say`take coldest and hottest from a long record before a string voltage rests on them.`,
+      ],
+      bundle,
+    ),
   }
 }
 
@@ -48,6 +53,7 @@ export function climateFromLatitude(latitude: number, bundle?: Bundle): string {
       say`ASSUMPTION, NOT MEASURED. Guessed from the latitude alone; a month can be off by a third and by 10 K.`,
       say`Replace it by figures of the place before anybody relies on a result.`,
     ],
+    bundle,
   )
 }
 

@@ -35,7 +35,7 @@ export async function panelsSideBySide(
   const rows = sorted(filtered(all, panelColumns, filter), panelColumns, sort)
   const columns = chosen(panelColumns, names)
   if (format === 'json') {
-    const notes = marked(rows)
+    const notes = marked(rows, world.bundle)
     return jsonText({ version: 1, rows: rows.map(({ answers }) => answers), ...(notes.length > 0 && { notes }) })
   }
   if (format === 'csv') return toCsv(rows, columns)

@@ -5,7 +5,8 @@ import { positionAt } from '../../text/lines.ts'
 import type { FileReport } from '../file-report.ts'
 import { count, inWords } from '../severity.ts'
 import { noEscapes, printable, visible } from '../visible.ts'
-import { formatText, plain } from './text.ts'
+import { allPieces } from './pieces.ts'
+import { plain, textPieces } from './text.ts'
 import type { Bundle } from '../../wording/bundle.ts'
 import { sayIn } from '../../wording/phrase.ts'
 
@@ -31,7 +32,7 @@ export function formatGithub(files: readonly FileReport[], bundle?: Bundle): str
       ...left,
     ]
   })
-  const list = formatText(files, { ...plain, bundle }, false)
+  const list = allPieces(textPieces({ ...plain, bundle }, false), files)
   // nothing in the list is a command to the runner, whatever the records say; nobody can write a list that holds its own hash
   const end = createHash('sha256').update(list).digest('hex')
   return [...commands, `::stop-commands::${end}`, `${list}::${end}::\n`].join('\n')
