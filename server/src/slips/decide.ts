@@ -10,9 +10,10 @@ const quietOfOthers = 0.5
 /** Share of the belief from which a fix is offered, and from which two are that are about as likely; estimated. */
 const sure = 0.55
 const sureOfTwo = 0.8
+/** The second against the first. */
 const ofSecond = 0.25
 /** Two values that are so near each other are as good as one; estimated. */
-const asGood = 0.005
+const asGood = 0.01
 
 /** Weighs what was tried: no slip, one that can be named, or a field that is wrong in an unknown way. */
 export function decide(evidence: Evidence, tried: readonly Tried[], family: Family | null): SlipVerdict {
@@ -50,8 +51,10 @@ export function decide(evidence: Evidence, tried: readonly Tried[], family: Fami
     Math.abs(values[0]! / best.candidate.values[0]! - 1) < (texts.length > 0 ? asGood : 0.01)
   const certainty = sorted.filter((one) => one === best || alike(one)).reduce((sum, { score }) => sum + share(score), 0)
   const second = exact.find((one) => one !== best && !alike(one))
+  // another field takes more words, so that it is named only where the first is not sure
+  const isAsked = certainty < sure || second?.candidate.fields[0] === fields[0]
   const isClose = second !== undefined && share(second.score) >= ofSecond * Math.max(certainty, sure)
-  const rival = isClose && certainty + share(second.score) >= sureOfTwo ? second : undefined
+  const rival = isAsked && isClose && certainty + share(second.score) >= sureOfTwo ? second : undefined
   if (!best || (certainty < sure && !rival))
     return {
       kind: 'disagree',
