@@ -17,7 +17,8 @@ export const again = {
 export function onceNamed(sentence: Said, by: Catalogue, bundle: Bundle | undefined): string {
   const { field, value, claim, why } = sentence.with ?? {}
   // only behind a reason in brackets does the claim go on with what the sentence begins with
-  if (!isSaid(claim) || !value || !why) return inWords(sentence, by, bundle)
+  const goesOn = isSaid(claim) && value && why && !templateFor(sentence, by, bundle).startsWith('{claim}')
+  if (!goesOn) return inWords(sentence, by, bundle)
   const subject = field ? [words(field, by, bundle), textOf(value) ?? ''] : null
   return inWords({ ...sentence, with: { ...sentence.with, claim: goneOn(claim, subject, by, bundle) } }, by, bundle)
 }
