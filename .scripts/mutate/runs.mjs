@@ -25,7 +25,7 @@ export async function reach(folder, files, sources) {
 }
 
 /** Processor time [ms] for a mutant: tests that notice it mostly do so in the first second. */
-const budget = 6000
+const budget = 3000
 
 /** Tries every mutant in a process of its own memory; one that does not end counts as noticed, and the next process goes on. */
 export async function tryOneByOne(folder, mutants, sources) {
