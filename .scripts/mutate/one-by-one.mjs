@@ -1,6 +1,6 @@
 // Tries mutants one by one in this process: the tests and sources of a file are one bundle, which starts afresh for each mutant,
 // so that nothing is left of the one before. Prints nothing; what is noticed is written into a folder.
-//   node one-by-one.mjs PLAN    with mutants, each with the tests to try it by: { id, key, source, tries: [{ file, distance, tests: [{ index, ms }] }] }
+//   node one-by-one.mjs PLAN    with mutants, each with the tests to try it by: { id, key, source, tries: [{ file, distance, tests: [{ index, ms, isNamed }] }] }
 import { createRequire } from 'node:module'
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { resolve } from 'node:path'
@@ -14,7 +14,7 @@ const scripts = new Map()
 const unfit = new Map()
 /** Processor time [ms] that the modules of a test file take to start. */
 const loading = new Map()
-/** How many mutants of a source a test file noticed. */
+/** Which tests noticed mutants of a source, the last first. */
 const successes = new Map()
 const switches = (globalThis.__stryker__ = {})
 const require = createRequire(import.meta.url)
@@ -26,48 +26,53 @@ for (const { id, key, source, tries } of mutants) {
   writeFileSync(by === null ? `${folder}/survived/${key}` : `${folder}/noticed/${key}`, by ?? '')
 }
 
-/** What noticed others of the same source comes first, then what is near to it, then what is fast. */
+/** What noticed others of the same source comes first, then what is named after it, then what is near to it and fast. */
 function inOrder(source, tries) {
+  const of = new Map(tries.map(({ file, tests }) => [file, new Map(tests.map((test) => [test.index, test]))]))
+  const before = (successes.get(source) ?? []).filter(({ file, index }) => of.get(file)?.has(index)).slice(0, 12)
+  const named = tries.flatMap(({ file, tests }) =>
+    tests.filter(({ isNamed }) => isNamed).map(({ index }) => ({ file, index })),
+  )
   const cost = ({ file, tests }) =>
     (loading.get(file) ?? 300) + tests.reduce((sum, { ms }) => sum + Math.min(ms, 1000), 0)
-  const rank = (one) => [
-    -(successes.get(`${source} ${one.file}`) ?? 0),
-    cost(one) < 2000 ? 0 : 1,
-    one.distance,
-    cost(one),
-  ]
-  return tries
+  const rank = (one) => [cost(one) < 2000 ? 0 : 1, one.distance, cost(one)]
+  const rest = tries
     .map((one) => ({ ...one, rank: rank(one) }))
     .sort((a, b) => a.rank.map((x, i) => x - b.rank[i]).find((difference) => difference !== 0) ?? 0)
+    .flatMap(({ file, tests }) => tests.map(({ index }) => ({ file, index })))
+  return [...before, ...named, ...rest]
 }
 
 async function noticedBy(id, source, tries) {
   let spent = 0
-  for (const { file, tests } of tries) {
-    if (!scripts.has(file)) scripts.set(file, await bundled(file))
-    const [started, ms] = await timed(() => begun(file, id))
-    loading.set(file, ms)
-    spent += ms
-    const by = started === null ? await failsToLoad(file) : await noticedIn(file, tests, started)
-    if (by !== null) {
-      const pair = `${source} ${file}`
-      successes.set(pair, (successes.get(pair) ?? 0) + 1)
-      return by
-    }
+  const started = new Map()
+  const tried = new Set()
+  for (const { file, index } of tries) {
     if (spent > budget) return null
+    if (tried.has(`${file} ${index}`)) continue
+    tried.add(`${file} ${index}`)
+    if (!scripts.has(file)) scripts.set(file, await bundled(file))
+    if (!started.has(file)) {
+      const [tests, ms] = await timed(() => begun(file, id))
+      started.set(file, tests)
+      loading.set(file, ms)
+      spent += ms
+      if (tests === null && (await begun(file, undefined)) !== null) return file // it does not even load any more
+    }
+    const test = started.get(file)?.[index]
+    if (test === undefined) continue
+    const [hasFailed, ms] = await timed(() => fails(test.run, id))
+    spent += ms
+    if (!hasFailed || (await isUnfit(file, index))) continue
+    remember(source, file, index)
+    return `${file} > ${test.name}`
   }
   return null
+}
 
-  async function noticedIn(file, tests, started) {
-    for (const { index } of tests) {
-      if (spent > budget) return null
-      const test = started[index]
-      const [hasFailed, ms] = await timed(async () => test !== undefined && (await fails(test.run, id)))
-      spent += ms
-      if (hasFailed && !(await isUnfit(file, index))) return `${file} > ${test.name}`
-    }
-    return null
-  }
+function remember(source, file, index) {
+  const others = (successes.get(source) ?? []).filter((one) => one.file !== file || one.index !== index)
+  successes.set(source, [{ file, index }, ...others])
 }
 
 /** What an action gives, and its processor time [ms]. */
@@ -91,9 +96,6 @@ async function begun(file, id) {
     activate(undefined)
   }
 }
-
-/** The file where the mutant is what it does not load for. */
-const failsToLoad = async (file) => ((await begun(file, undefined)) === null ? null : file)
 
 async function isUnfit(file, index) {
   const key = `${file} ${index}`

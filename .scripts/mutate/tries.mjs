@@ -1,9 +1,9 @@
 // Which tests a mutant is tried by, in which order.
 
-/** @returns the tests that reach it by file, those of its own layer first: { file, distance, tests: [{ index, ms }] } */
+/** @returns the tests that reach it by file, those of its own layer first: { file, distance, tests: [{ index, ms, isNamed }] } */
 export function triesOf({ id, file: source }, reached) {
   const rule = /\/rules\/(?:.*\/)?([\w-]+)[.]ts$/.exec(source)?.[1]
-  const named = rule && new RegExp(`(^|[ '])${rule}($|[ ',])`)
+  const named = rule && new RegExp(`(^|[ '])${rule}($|[ ':,])`)
   const tries = reached.map(({ file, once, tests }) => {
     // what runs while modules load may change any test: a rule those that name it, anything else the fast ones
     const isTried = once.includes(id)
@@ -11,7 +11,11 @@ export function triesOf({ id, file: source }, reached) {
       : ({ ids }) => ids.includes(id)
     const own = tests.map((test, index) => ({ ...test, index })).filter((test) => isTried(test) && test.ms <= slowest)
     own.sort((a, b) => a.ms - b.ms)
-    return { file, distance: distance(file, source), tests: own.map(({ index, ms }) => ({ index, ms })) }
+    return {
+      file,
+      distance: distance(file, source),
+      tests: own.map(({ index, ms, name }) => ({ index, ms, isNamed: named?.test(name) ?? false })),
+    }
   })
   return tries.filter(({ tests }) => tests.length > 0)
 }
