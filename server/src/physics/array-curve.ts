@@ -69,12 +69,14 @@ export function largestPower(strings: readonly PanelString[]): number {
 
 /**
  * Of one string with unlike panels, between the same points as `curveOf` joins: from the largest current down, until none that is
- * smaller can give more at any voltage.
+ * smaller can give more. Where no panel is bridged the voltage is concave in the current, so that the power has one hump.
  */
 function largestOfOne(string: PanelString): number {
   const open = stringVoltage(string, 0)
   const currents = currentsOf(string.parts)
-  let best = 0
+  // up to the short-circuit current of the weakest panel none is bridged
+  const short = string.parts.reduce((least, { diode }) => Math.min(least, currentAt(diode, 0)), Infinity)
+  let [best, last] = [0, 0]
   let [i0, v0] = [currents[0]!, stringVoltage(string, currents[0]!)]
   for (let k = 1; k < currents.length && best < i0 * open; k++) {
     const i = currents[k]!
@@ -83,7 +85,10 @@ function largestOfOne(string: PanelString): number {
     // on the line between two points the power is a parabola
     const top = ((v - v0) * i0 + (i - i0) * v0) / (2 * (v - v0) * (i0 - i))
     const share = v0 < v ? Math.min(1, Math.max(0, top)) : 0
-    best = Math.max(best, (v0 + share * (v - v0)) * (i0 + share * (i - i0)))
+    const power = (v0 + share * (v - v0)) * (i0 + share * (i - i0))
+    if (power < last && i0 <= short) break
+    best = Math.max(best, power)
+    last = power
     ;[i0, v0] = [i, v]
   }
   return best
@@ -126,9 +131,16 @@ function curveOf(string: PanelString): Curve {
 /** Closer together where a panel runs out of current; the largest first. */
 function currentsOf(parts: readonly Part[]): Float64Array {
   const currents = new Float64Array(parts.length * knee.length)
-  let at = 0
-  for (const { diode } of parts) for (const share of knee) currents[at++] = share * diode.il
-  return currents.sort().reverse()
+  let count = 0
+  for (const { diode } of parts)
+    for (const share of knee) {
+      const current = share * diode.il
+      let at = count++
+      // those of one panel are in order already, so few are moved
+      for (; at > 0 && currents[at - 1]! < current; at--) currents[at] = currents[at - 1]!
+      currents[at] = current
+    }
+  return currents
 }
 
 const knee = [1, 0.999, 0.99, 0.97, 0.95, 0.92, 0.88, 0.83, 0.75, 0.65, 0.5, 0.3, 0.1, 0]

@@ -16,6 +16,8 @@ export function lambertWOfExp(y: number): number {
     const z = y - Math.log(w) - w
     const q = 2 * (1 + w) * (1 + w + (2 / 3) * z)
     w *= 1 + ((z / (1 + w)) * (q - z)) / (q - 2 * z)
+    // each step brings the error to its fourth power
+    if (Math.abs(z) < 1e-4 * (1 + w)) break
   }
   return w
 }

@@ -93,16 +93,18 @@ function meet({ load, other, frost, bank, temperature, fields }: Surroundings, s
   for (let h = 0; h < load.length; h++) taken[h] = load[h]! + heat[h]!
 }
 
+/** What is unserved in a year [Wh], and the lowest state of charge [1]. */
+export interface Outcome {
+  readonly unserved: number
+  readonly least: number
+}
+
 /**
- * What is unserved in a year [Wh], and the lowest state of charge.
+ * What a year comes to.
  *
  * @param passed  by the controllers, one for each sunny hour [Wh]
  */
-export function outcome(
-  around: Surroundings,
-  sunny: Sunny,
-  passed: Float64Array,
-): { readonly unserved: number; readonly least: number } {
+export function outcome(around: Surroundings, sunny: Sunny, passed: Float64Array): Outcome {
   const { store, drain, other, frost, fields } = around
   if (!other && !frost) return outlineTwice(store, sunny.hours, passed, drain, fields)
   if (frost) {

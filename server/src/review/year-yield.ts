@@ -65,27 +65,32 @@ function wired(system: ResolvedSystem, array: ResolvedArray, bank: Bank | null):
  */
 export function produce(plant: Plant, sky: SunHours, into: Float64Array): void {
   const sunny = sunnyHours(sky)
-  const passed = scratch(into.length, 1)
-  const given = scratch(into.length, 2)
   into.fill(0)
   for (const { arrays, most } of plant) {
-    passed.fill(0)
-    for (const array of arrays) pass(array, sunny, givenBy(array, sky, given), passed)
-    for (let n = 0; n < into.length; n++) {
-      const all = passed[n]!
-      into[n]! += all < most ? all : most
-    }
+    const passed = plant.length === 1 ? into : scratch(into.length, 1).fill(0)
+    for (const array of arrays) pass(array, sunny, givenBy(array, sky, scratch(into.length, 2)), passed)
+    if (most < Infinity) for (let n = 0; n < passed.length; n++) if (passed[n]! > most) passed[n] = most
+    if (passed !== into) for (let n = 0; n < into.length; n++) into[n]! += passed[n]!
   }
 }
 
-/** By the panels before cable and controller, written over. */
-function givenBy({ parts }: Wired, sky: SunHours, given: Float64Array): Float64Array {
-  parts.forEach(({ table, mount, count }, part) => {
-    const one = powersOfOne(table, placesOn(sky, mount))
-    if (part === 0) for (let n = 0; n < one.length; n++) given[n] = count * one[n]!
-    else for (let n = 0; n < one.length; n++) given[n]! += count * one[n]!
-  })
-  return given
+/** What panels give before cable and controller: so many times what one of them does. */
+interface Given {
+  readonly powers: Float64Array
+  readonly count: number
+}
+
+/** @param into  written over where panels differ */
+function givenBy({ parts }: Wired, sky: SunHours, into: Float64Array): Given {
+  const [first, ...others] = parts.map(({ table, mount, count }) => ({
+    powers: powersOfOne(table, placesOn(sky, mount)),
+    count,
+  }))
+  if (others.length === 0) return first!
+  into.fill(0)
+  for (const { powers, count } of [first!, ...others])
+    for (let n = 0; n < powers.length; n++) into[n]! += count * powers[n]!
+  return { powers: into, count: 1 }
 }
 
 /** Of all hours of the year, with nothing in the dark. */
@@ -122,14 +127,14 @@ function powersOfOne(table: PowerTable, places: GridPlaces): Float64Array {
 function pass(
   { together, drop, efficiency }: Wired,
   { month }: Sunny,
-  given: Float64Array,
+  { powers, count }: Given,
   passed: Float64Array,
 ): void {
-  for (let n = 0; n < given.length; n++) {
-    let power = given[n]!
-    if (!(power > 0)) continue
-    if (together) power *= together[month[n]!]!
-    passed[n]! += power * (1 - Math.min(0.5, drop * power)) * efficiency
+  const share = Float64Array.from({ length: 12 }, (_, m) => count * (together?.[m] ?? 1))
+  for (let n = 0; n < powers.length; n++) {
+    const power = share[month[n]!]! * powers[n]!
+    const lost = drop * power
+    passed[n]! += power * (1 - (lost < 0.5 ? lost : 0.5)) * efficiency
   }
 }
 

@@ -6,7 +6,8 @@ import { bankOf, type Bank } from './bank.ts'
 import type { MonthFigures } from './figures.ts'
 import { demandOf, meanDemand, type Demand } from './loads.ts'
 import { skyOf, sunnyHours, yearsOf, type Sunny } from './sun.ts'
-import { inFull, keptSurroundings, outcome, surroundings, type Hours, type Surroundings } from './year-battery.ts'
+import { inFull, keptSurroundings, surroundings, type Hours, type Surroundings } from './year-battery.ts'
+import { isSpared, outcomeOf } from './year-enough.ts'
 import { byHour, keyOf, plantOf, produce, scratch, type Plant } from './year-yield.ts'
 import type { ResolvedSystem } from './resolved.ts'
 
@@ -95,7 +96,7 @@ function onceEachOf(around: object): Map<string, readonly number[]> {
 
 /** Of several years the one with the median of what is not met; where that is equal, of what the panels give. */
 function usualYear(system: ResolvedSystem, plant: Plant, bank: Bank | null, around: Surroundings | null) {
-  const years: Outcome[] = []
+  const years: YearOutcome[] = []
   for (let year = 0; year < yearsOf(system); year++) {
     const sky = skyOf(system, year)!
     const sunny = sunnyHours(sky)
@@ -104,8 +105,8 @@ function usualYear(system: ResolvedSystem, plant: Plant, bank: Bank | null, arou
     const totals = totalsByMonth(sunny, passed)
     const given = totals.reduce((all, wh) => all + wh, 0)
     const yields = totals.map((wh, m) => wh / Math.max(1, daysByMonth(sky)[m]!.length))
-    years.push({ year, yields, given, ...(around ? outcome(around, sunny, passed) : withoutBattery) })
-    if (year + 1 === few && bank && years.every(({ least }) => 1 - (2 / 3) * bank.depth < least)) break
+    years.push({ year, yields, given, ...(around ? outcomeOf(around, year, sunny, passed) : withoutBattery) })
+    if (year + 1 === few && bank && years.every(({ least }) => isSpared(bank, least))) break
   }
   const inOrder = years.sort((a, b) => (a.unserved ?? 0) - (b.unserved ?? 0) || b.given - a.given)
   const usual = inOrder[Math.floor(years.length / 2)]!
@@ -116,7 +117,7 @@ function usualYear(system: ResolvedSystem, plant: Plant, bank: Bank | null, arou
 const few = 3
 
 /** What is kept of a year to choose among them. */
-interface Outcome {
+interface YearOutcome {
   readonly year: number
   readonly unserved: number | null
   /** By the panels in each month [Wh/day], and in the year [Wh]. */

@@ -10,19 +10,31 @@ export interface Wired {
   readonly choice: ControllerChoice
 }
 
+/** The strings of one panel that a controller takes, whatever their number. */
+export type Takes = (choice: ControllerChoice) => readonly Way[]
+
+export function takesOf(place: Target, candidate: Candidate): Takes {
+  const one = laidArray(place, candidate, [1, 1], undefined)
+  const figures = arrayFigures({ ...place.system, arrays: [one] }, one, 0)
+  const known = new Map<ControllerChoice, readonly Way[]>()
+  return (choice) => {
+    const ways = known.get(choice) ?? wiringsOf(place, candidate, figures, choice)
+    known.set(choice, ways)
+    return ways
+  }
+}
+
 /**
  * The strings that the array's own controller takes; where one of the library takes more of the panels, that one, the cheapest
  * first. Null where none takes a string.
  */
 export function stringsFor(
-  place: Target,
-  candidate: Candidate,
+  takes: Takes,
   count: number,
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],
 ): Wired | null {
-  const figures = figuresOfOne(place, candidate)
-  const wiredBy = (choice: ControllerChoice) => mostWired(wiringsOf(place, candidate, figures, choice), count, choice)
+  const wiredBy = (choice: ControllerChoice) => mostWired(takes(choice), count, choice)
   let best = own ? wiredBy(own) : null
   for (const choice of [...library].sort(byPrice)) {
     if (best && wires(best) === count) break
@@ -42,16 +54,11 @@ function byPrice(a: ControllerChoice, b: ControllerChoice): number {
 
 /** Controllers that take exactly these strings. */
 export const takersOf = (
-  place: Target,
-  candidate: Candidate,
+  takes: Takes,
   { in_series: series, in_parallel: parallel }: Pick<Strings, 'in_series' | 'in_parallel'>,
   library: readonly ControllerChoice[],
-): readonly ControllerChoice[] => {
-  const figures = figuresOfOne(place, candidate)
-  return library.filter((choice) =>
-    wiringsOf(place, candidate, figures, choice).some((way) => way.series === series && parallel <= way.most),
-  )
-}
+): readonly ControllerChoice[] =>
+  library.filter((choice) => takes(choice).some((way) => way.series === series && parallel <= way.most))
 
 /** Most panels first, then a margin of 5 % in the cold (common practice, no source), then few strings. */
 function mostWired(ways: readonly Way[], count: number, choice: ControllerChoice): Wired | null {
@@ -74,12 +81,6 @@ interface Way {
   readonly series: number
   readonly cold: number
   readonly most: number
-}
-
-/** Of one panel alone, whatever controller it is wired to. */
-function figuresOfOne(place: Target, candidate: Candidate): ArrayFigures {
-  const one = laidArray(place, candidate, [1, 1], undefined)
-  return arrayFigures({ ...place.system, arrays: [one] }, one, 0)
 }
 
 /** How many in series a controller takes, and the most such strings. */

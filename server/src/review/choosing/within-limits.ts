@@ -2,7 +2,7 @@ import type { ResolvedArray } from '../resolved.ts'
 import { overLimit } from './excluded.ts'
 import { laidArray, systemWith, type Target } from './laid-array.ts'
 import type { Candidate, ControllerChoice, Strings } from './row.ts'
-import { stringsFor } from './strings-for.ts'
+import { stringsFor, takesOf } from './strings-for.ts'
 
 export interface Chosen {
   readonly strings: Strings | null
@@ -19,6 +19,7 @@ export function withinLimits(
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],
 ): Chosen {
+  const takes = takesOf(place, candidate)
   let chosen = chosenOf(count)
   while (chosen.over !== null) {
     const { in_series: series, in_parallel: parallel } = chosen.strings ?? { in_series: 1, in_parallel: chosen.count }
@@ -30,7 +31,7 @@ export function withinLimits(
   return chosen
 
   function chosenOf(panels: number): Chosen & { readonly count: number } {
-    const wired = stringsFor(place, candidate, panels, own, library)
+    const wired = stringsFor(takes, panels, own, library)
     const strings = wired?.strings ?? null
     const wiring = strings ? ([strings.in_series, strings.in_parallel] as const) : ([1, panels] as const)
     const array = laidArray(place, candidate, wiring, wired?.choice ?? own)

@@ -19,7 +19,8 @@ export function blocks(
   enough: number,
 ): readonly Box[] {
   const area = grid.orientations[0]!.dx * grid.orientations[0]!.dy
-  const fillings = new Map<string, Filling>()
+  const fillings = new Map<number, Filling>()
+  const ends = new Map([...new Set([0, grid.length, grid.width, ...xs, ...ys])].map((at, i) => [at, i]))
   const whole = { x0: 0, x1: grid.length, y0: 0, y1: grid.width }
   const plan = bestOf(whole, 'x', 2, 0)
   const other = bestOf(whole, 'y', 2, plan.count)
@@ -34,7 +35,8 @@ export function blocks(
 
   /** Many cuts leave the same parts. */
   function fill(part: Blocked): Plan {
-    const key = `${part.x0} ${part.x1} ${part.y0} ${part.y1}`
+    const places = ends.get(part.x0)! * ends.size + ends.get(part.x1)!
+    const key = (places * ends.size + ends.get(part.y0)!) * ends.size + ends.get(part.y1)!
     const before = fillings.get(key)
     if (before) return before
     const filling = filled(grid, part)
@@ -95,50 +97,61 @@ interface Filling {
 function filled(grid: Grid, part: Blocked): Filling {
   const inside = grid.blocked.filter((k) => meets(part, k))
   let best: Filling = { count: 0, part, way: grid.orientations[0]!, inRows: true, inside }
-  const better = (count: number, way: Orientation, inRows: boolean) => {
-    if (best.count < count) best = { count, part, way, inRows, inside }
-  }
-  for (const way of grid.orientations)
+  for (const way of grid.orientations) {
+    const most = Math.floor((part.x1 - part.x0) / way.dx) * Math.floor((part.y1 - part.y0) / way.dy)
     for (const inRows of [true, false]) {
+      if (most <= best.count) break
+      const side = inRows ? way.dx : way.dy
+      const found = stretches({ part, way, inRows, inside })
       let count = 0
-      visit({ part, way, inRows }, inside, (_, stretch, side) => (count += Math.floor(stretch / side)))
-      better(count, way, inRows)
+      for (let i = 0; i < found; i++) count += Math.floor(buffer[3 * i + 1]! / side)
+      if (best.count < count) best = { count, part, way, inRows, inside }
     }
+  }
   return best
 }
 
 function laid(filling: Filling): readonly Box[] {
   const { way, inRows } = filling
+  const side = inRows ? way.dx : way.dy
   const boxes: Box[] = []
-  visit(filling, filling.inside, (start, stretch, side, row) => {
+  const found = stretches(filling)
+  for (let i = 0; i < found; i++) {
+    const [start, stretch, row] = [buffer[3 * i]!, buffer[3 * i + 1]!, buffer[3 * i + 2]!]
     for (let at = start; at + side <= start + stretch; at += side)
       boxes.push(inRows ? { x: at, y: row, ...way } : { x: row, y: at, ...way })
-  })
+  }
   return boxes
 }
 
-/** Calls back for each stretch between keep-outs of each row (column), with the side of the panel along it. */
-function visit(
-  { part, way, inRows }: Pick<Filling, 'part' | 'way' | 'inRows'>,
-  blocked: readonly Blocked[],
-  found: (start: number, stretch: number, side: number, row: number) => void,
-): void {
+/** Written over by each call of `stretches`, as thousands of parts are looked at: start, length and row of each. */
+const buffer: number[] = []
+
+/** How many stretches there are between the keep-outs of all rows (columns). */
+function stretches({ part, way, inRows, inside }: Omit<Filling, 'count'>): number {
   const { x0, x1, y0, y1 } = part
-  const [from, to, side] = inRows ? [x0, x1, way.dx] : [y0, y1, way.dy]
+  const [from, to] = inRows ? [x0, x1] : [y0, y1]
   const [first, last, depth] = inRows ? [y0, y1, way.dy] : [x0, x1, way.dx]
+  let found = 0
   for (let row = first; row + depth <= last; row += depth) {
     let start = from
     for (;;) {
       // the next keep-out in this row, from where the stretch starts
       let end = to
       let next = to
-      for (const k of blocked) {
-        const [low, high, near, far] = inRows ? [k.y0, k.y1, k.x0, k.x1] : [k.x0, k.x1, k.y0, k.y1]
-        if (row < high && low < row + depth && start < far && near < end) [end, next] = [Math.max(near, start), far]
+      for (const k of inside) {
+        const isInRow = inRows ? row < k.y1 && k.y0 < row + depth : row < k.x1 && k.x0 < row + depth
+        if (!isInRow) continue
+        const [near, far] = inRows ? [k.x0, k.x1] : [k.y0, k.y1]
+        if (start < far && near < end) [end, next] = [near < start ? start : near, far]
       }
-      found(start, end - start, side, row)
+      buffer[3 * found] = start
+      buffer[3 * found + 1] = end - start
+      buffer[3 * found + 2] = row
+      found++
       if (to <= next) break
       start = next
     }
   }
+  return found
 }

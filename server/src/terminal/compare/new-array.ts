@@ -1,5 +1,5 @@
 import type { Strings } from '../../review/choosing/row.ts'
-import { takersOf } from '../../review/choosing/strings-for.ts'
+import { takersOf, takesOf } from '../../review/choosing/strings-for.ts'
 import { appendItem } from '../../text/edits.ts'
 import type { Edit } from '../../text/span.ts'
 import type { Tree } from '../../text/tree.ts'
@@ -18,7 +18,7 @@ export function newArray(
 ): { readonly edits: readonly Edit[]; readonly note: string } {
   const { system, surface } = place
   const candidate = candidates.find(({ id }) => id === panel)!
-  const takers = takersOf(place, candidate, strings, controllers).map(({ id }) => id)
+  const takers = takersOf(takesOf(place, candidate), strings, controllers).map(({ id }) => id)
   const inUse = new Set(system.arrays.flatMap(({ entry }) => entry.controller.id?.value ?? []))
   const usual = takers.filter((id) => inUse.has(id))
   const [controller] = takers.length === 1 ? takers : usual.length === 1 ? usual : []
