@@ -1,5 +1,5 @@
 import { formatIn, formatNumber } from '../quantities/format.ts'
-import { inUsual, type Units } from '../quantities/usual-units.ts'
+import { inUsual, type Units } from '../wording/usual-units.ts'
 import type { Price } from '../review/figures.ts'
 import type { SurfaceRow } from '../review/choosing/row.ts'
 import { element, escaped, type Markup } from './svg/element.ts'

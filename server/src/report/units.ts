@@ -1,5 +1,5 @@
 import { formatNumber } from '../quantities/format.ts'
-import type { Units } from '../quantities/usual-units.ts'
+import type { Units } from '../wording/usual-units.ts'
 
 /** Quantities in SI units as a reader is used to them. */
 export interface Written {

@@ -1,6 +1,6 @@
 import { Command, CommanderError, Option } from 'commander'
 import { version } from '../../../package.json'
-import type { Units } from '../quantities/usual-units.ts'
+import type { Units } from '../wording/usual-units.ts'
 import { bundleOf, languages, type Bundle } from '../wording/bundle.ts'
 import { commands } from './commands/index.ts'
 import { CouldNotRun } from './could-not-run.ts'

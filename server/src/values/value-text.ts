@@ -1,5 +1,5 @@
 import { formatIn } from '../quantities/format.ts'
-import { inUsual } from '../quantities/usual-units.ts'
+import { inUsual } from '../wording/usual-units.ts'
 import { translated, unitsOf, type Bundle } from '../wording/bundle.ts'
 import type { Value } from './value.ts'
 

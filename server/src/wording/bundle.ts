@@ -1,4 +1,4 @@
-import type { Units } from '../quantities/usual-units.ts'
+import type { Units } from './usual-units.ts'
 
 /**
  * Texts of another language, in the format of @vscode/l10n: by the English text, or by its name where the same English needs

@@ -1,4 +1,4 @@
-import { inUsual } from '../quantities/usual-units.ts'
+import { inUsual } from './usual-units.ts'
 import { unitsOf, type Bundle } from './bundle.ts'
 
 /** A number with its unit, and with as many digits as it is worth. */

@@ -1,5 +1,5 @@
 import { dot, line, text } from '@observablehq/plot'
-import { inUsual } from '../../quantities/usual-units.ts'
+import { inUsual } from '../../wording/usual-units.ts'
 import type { SurfaceRow } from '../../review/choosing/row.ts'
 import { tenths, whole } from '../numbers.ts'
 import { chart } from '../svg/chart.ts'

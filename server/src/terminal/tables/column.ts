@@ -1,5 +1,5 @@
 import { CouldNotRun } from '../could-not-run.ts'
-import { inUsual } from '../../quantities/usual-units.ts'
+import { inUsual } from '../../wording/usual-units.ts'
 import { translated, unitsOf, type Bundle } from '../../wording/bundle.ts'
 import { inCatalogue, phrase } from '../../wording/phrase.ts'
 
