@@ -1,4 +1,5 @@
 import type { Finding, Severity } from '../../findings/finding.ts'
+import { rank } from '../../findings/severities.ts'
 import { cautionsIn } from '../cautions.ts'
 import type { Figures } from '../figures.ts'
 import { marginsOf, type Margin } from '../margins.ts'
@@ -40,8 +41,6 @@ export interface FoundInFile {
   readonly accepted: readonly { readonly finding: Finding; readonly because: string }[]
 }
 
-const order: readonly Severity[] = ['error', 'warning', 'information', 'hint']
-
 /** @param bundle  of the language that the figures and findings are in */
 export function pageData(system: ResolvedSystem, figures: Figures, found: FoundInFile, bundle?: Bundle): PageData {
   return {
@@ -55,7 +54,7 @@ export function pageData(system: ResolvedSystem, figures: Figures, found: FoundI
     margins: marginsOf(system, figures, bundle),
     findings: found.findings
       .map(({ severity, message }) => ({ severity, message }))
-      .sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity)),
+      .sort((a, b) => rank(a.severity) - rank(b.severity)),
     accepted: found.accepted.map(({ finding, because }) => ({ message: finding.message, because })),
     warranty: warrantyNotes(system, bundle),
     measured: measuredRows(system, bundle),
