@@ -93,8 +93,19 @@ function others(title, checking, some) {
   const table = tableOf()
   for (const kind of Object.keys(unplanned))
     for (const { row, clean, texts, pointers } of unplannedOf(some, kind, each, seed))
-      table.add(kind, checking.one(yamlOf(row, texts), yamlOf(row, clean), pointers), () => [clean, texts])
+      table.add(
+        kind,
+        checking.one(yamlOf(row, texts), yamlOf(row, clean), pointers, { coarse: coarseIn(kind, texts, pointers) }),
+        () => [clean, texts],
+      )
   table.print(title)
+}
+
+/** What was converted to another unit and rounded there is no sharper than its digits. */
+function coarseIn(kind, texts, pointers) {
+  if (!/°F|lb|oz|per cell/.test(kind)) return {}
+  const share = (text) => (0.5 * 10 ** -(/[.](\d+)/.exec(text)?.[1].length ?? 0)) / Math.abs(parseFloat(text))
+  return Object.fromEntries(pointers.map((pointer) => [pointer, 2 * share(texts[pointer])]))
 }
 
 /** A sibling's record in which all was typed anew but one field. */
@@ -112,7 +123,7 @@ function clones() {
       if (!(near > 0.01) || made++ % 3) continue
       const typed = { ...clean, [pointer]: from[pointer] }
       const beside = [yamlOf(a, from)]
-      table.add(pointer, ofGlass.one(yamlOf(b, typed), yamlOf(b, clean), [pointer], beside), () => [clean, typed])
+      table.add(pointer, ofGlass.one(yamlOf(b, typed), yamlOf(b, clean), [pointer], { beside }), () => [clean, typed])
     }
   }
   table.print('clones with one field left')
@@ -120,22 +131,37 @@ function clones() {
 
 function two(title, checking, some) {
   const ends = {}
+  const causes = {}
   const made = kinds.flatMap((kind) => mistakes(some, kind, Math.max(4, each / 4), seed))
   made.forEach(({ row, texts, pointers }, i) => {
     const second = mistakes([row], kinds[(7 * i + 3) % kinds.length], 1, seed + i)[0]
     if (!second || second.pointers.some((pointer) => pointers.includes(pointer))) return
+    const clean = printed(row)
     const both = { ...texts }
     for (const pointer of second.pointers) both[pointer] = second.texts[pointer]
-    const end = checking.untilQuiet(yamlOf(row, both), yamlOf(row, printed(row)))
+    const { end, steps, left, text } = checking.untilQuiet(yamlOf(row, both), yamlOf(row, clean))
     ends[end] = (ends[end] ?? 0) + 1
-    if (options.show === end) show(printed(row), both, checking.seriousIn(yamlOf(row, both)))
+    if (end !== 'quiet but wrong') return
+    const cause = causeOf(checking, row, { clean, both, left, text })
+    causes[cause] = (causes[cause] ?? 0) + 1
+    if (options.show === end || options.show === cause) show(clean, both, steps, `${cause}, wrong ${left.join(' ')}`)
   })
   const n = Object.values(ends).reduce((a, b) => a + b, 0)
-  console.log(
-    `\n${title}: ${Object.entries(ends)
-      .map(([end, count]) => `${end} ${percent(count, n)} %`)
-      .join(', ')} of ${n}`,
-  )
+  const shares = (counts) => Object.entries(counts).map(([what, count]) => `${what} ${percent(count, n)} %`)
+  console.log(`\n${title}: ${shares(ends).join(', ')} of ${n}`)
+  console.log(`  ${shares(causes).join(', ')}`)
+}
+
+/** Why a record is quiet though wrong: by its worst part. */
+function causeOf(checking, row, { clean, both, left, text }) {
+  const end = checking.valuesOf(text)
+  const typed = checking.valuesOf(yamlOf(row, both))
+  if (left.some((pointer) => both[pointer] === clean[pointer])) return 'an innocent field changed'
+  if (left.some((pointer) => end.get(pointer) !== typed.get(pointer))) return 'a mistake replaced by another'
+  const alone = { ...clean }
+  for (const pointer of left) alone[pointer] = both[pointer]
+  const isSeen = checking.seriousIn(yamlOf(row, alone)).length > 0
+  return isSeen ? 'a mistake that would be seen alone' : 'a mistake that nothing shows'
 }
 
 function tableOf() {

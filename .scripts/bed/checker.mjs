@@ -24,31 +24,46 @@ export function checker({ createLibrary, checkFile, readFile, applyEdits }) {
   }
   const off = (a, b) => (typeof a === 'number' && typeof b === 'number' ? Math.abs(a / b - 1) : a === b ? 0 : Infinity)
   /** Pointers in which a text is further from the truth than a share. */
-  const wrongIn = (text, truth, most) => {
+  const wrongIn = (text, truth, most, coarse = {}) => {
     const values = valuesOf(text)
     return [...truth]
-      .filter(([pointer, value]) => !(off(values.get(pointer), value) <= most))
+      .filter(([pointer, value]) => !(off(values.get(pointer), value) <= most + (coarse[pointer] ?? 0)))
       .map(([pointer]) => pointer)
+  }
+
+  /** What the sentence says that the field should read: the first correction, and the second where both are named. */
+  const namedIn = ({ message, corrections: [first, second] }) => {
+    const isEither = second && message.includes(` or ${second.text}`)
+    return [first, isEither && second].filter(Boolean)
   }
 
   return { seriousIn, valuesOf, one, untilQuiet }
 
-  /** What is said of a text with a mistake, where `clean` is the text without it. */
-  function one(typed, clean, pointers, beside) {
+  /**
+   * What is said of a text with a mistake, where `clean` is the text without it. `coarse` are shares by pointer that the digits
+   * of another unit have cut off, which nobody can put back.
+   */
+  function one(typed, clean, pointers, { beside, coarse } = {}) {
     const known = new Set(seriousIn(clean, beside).map(({ rule, pointer }) => `${rule} ${pointer}`))
     const before = process.cpuUsage()
     const found = seriousIn(typed, beside)
     const cpu = cpuSince(before)
     const fresh = found.filter(({ rule, pointer }) => !known.has(`${rule} ${pointer}`))
     const truth = valuesOf(clean)
-    const first = fresh.flatMap(({ corrections }) => corrections.slice(0, 1))
-    const after = first.map(({ edits, pointer, also = [] }) => {
-      const text = applyEdits(typed, edits)
-      const wrong = wrongIn(text, truth, 0.01)
-      const isExact = !wrongIn(text, truth, 0.003).includes(pointer)
-      const isWrong = [pointer, ...also.map((one) => one.pointer)].some((one) => wrong.includes(one))
-      // all that was mistyped, the field that is named to the digit
-      return { isFixed: isExact && pointers.includes(pointer) && !pointers.some((one) => wrong.includes(one)), isWrong }
+    const after = fresh.flatMap((finding) => {
+      const offered = namedIn(finding).map(({ edits, pointer, also = [] }) => {
+        const text = applyEdits(typed, edits)
+        const wrong = wrongIn(text, truth, 0.01, coarse)
+        const isExact = !wrongIn(text, truth, 0.003, coarse).includes(pointer)
+        const isWrong = [pointer, ...also.map((one) => one.pointer)].some((one) => wrong.includes(one))
+        // all that was mistyped, the field that is named to the digit
+        return {
+          isFixed: isExact && pointers.includes(pointer) && !pointers.some((one) => wrong.includes(one)),
+          isWrong,
+        }
+      })
+      const [first] = offered
+      return first ? { isFixed: first.isFixed, isWrong: offered.every(({ isWrong }) => isWrong) } : []
     })
     return {
       caught: fresh.length > 0,
@@ -60,18 +75,21 @@ export function checker({ createLibrary, checkFile, readFile, applyEdits }) {
     }
   }
 
-  /** Whether a record is quiet though wrong after all that is offered first has been taken. */
+  /** How a record ends once all that is offered first has been taken, by which steps, and what is wrong in it then. */
   function untilQuiet(typed, clean) {
     const truth = valuesOf(clean)
+    const steps = []
     let text = typed
     for (let step = 0; step < 8; step++) {
       const found = seriousIn(text)
-      if (found.length === 0) return wrongIn(text, truth, 0.01).length > 0 ? 'quiet but wrong' : 'restored'
-      const fix = found.flatMap(({ corrections }) => corrections.slice(0, 1))[0]
-      if (!fix) return 'reported'
-      text = applyEdits(text, fix.edits)
+      const left = wrongIn(text, truth, 0.01)
+      if (found.length === 0) return { end: left.length > 0 ? 'quiet but wrong' : 'restored', steps, left, text }
+      const one = found.find(({ corrections }) => corrections.length > 0)
+      if (!one) return { end: 'reported', steps, left, text }
+      steps.push(one)
+      text = applyEdits(text, one.corrections[0].edits)
     }
-    return 'reported'
+    return { end: 'reported', steps, left: [], text }
   }
 }
 

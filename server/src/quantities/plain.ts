@@ -16,6 +16,13 @@ export interface Plain {
  */
 export function plain(typed: string): Plain {
   const { length } = typed
+  const [mark = ''] = starred.exec(typed) ?? []
+  if (mark !== '') {
+    const at = typed.indexOf(mark)
+    const without = plain(typed.replace(mark, ' '.repeat(mark.length)))
+    const from = Array.from(without.text).findIndex((_, i) => without.start(i) === at)
+    return { ...without, typed, lookalikes: [...without.lookalikes, ...Array.from(mark, (_, i) => from + i)] }
+  }
   if (/^[ -~°±²Ω]*$/.test(typed) && !/\d²/.test(typed)) {
     const text = typed.replaceAll('²', '2')
     return { typed, text, start: (i) => Math.min(i, length), end: (i) => Math.min(i, length), lookalikes: [] }
@@ -44,6 +51,9 @@ const surprising = /[‐‑‒–—―﹣－º˚⁰０-９．，％]/u
 
 /** The raised digit of a footnote behind a number: `18.6¹ V`. Units have their own behind letters. */
 const raised = /[¹²³⁴-⁹]/u
+
+/** A footnote's star and number behind a number: `18.6*1 V`, `18.6 *) V`. Two panels may be written `160*2 W`. */
+const starred = /(?<=\d\s*)\*(?:1(?![\d.,])|[1-9]?\))/
 
 const table: Readonly<Record<string, string>> = {
   º: '°',

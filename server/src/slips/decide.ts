@@ -6,11 +6,14 @@ import type { SlipFix, SlipVerdict } from './verdict.ts'
 /** Logarithm of the odds, before looking, that a record has no slip; set where true records stay quiet. */
 const quietOfGlass = 2.15
 /** Of flexible panels less is known, and the density is wide: few true ones come near it; estimated. */
-const quietOfOthers = 1.2
+const quietOfOthers = 0.5
 /** Share of the belief from which a fix is offered, and from which two are that are about as likely; estimated. */
 const sure = 0.55
 const sureOfTwo = 0.8
+/** The second against the first. */
 const ofSecond = 0.25
+/** Two values that are so near each other are as good as one; estimated. */
+const asGood = 0.01
 
 /** Weighs what was tried: no slip, one that can be named, or a field that is wrong in an unknown way. */
 export function decide(evidence: Evidence, tried: readonly Tried[], family: Family | null): SlipVerdict {
@@ -38,18 +41,20 @@ export function decide(evidence: Evidence, tried: readonly Tried[], family: Fami
   const text = (field: number) => evidence.readings[pointers[field]!]?.text ?? ''
   const from = family ? lender(family, evidence, fields[0]!) : undefined
   const borrowed = from && { from }
-  const second = exact.find((one) => one !== best && share(one.score) >= ofSecond)
-  // a value that nothing explains, where it is the one that is offered
+  // the same but for its last digit, and the same without a text
   const alike = ({ candidate: { fields, values, texts } }: Tried) =>
-    best?.candidate.isComputed &&
-    texts.length === 0 &&
+    best !== undefined &&
     fields.length === 1 &&
+    best.candidate.fields.length === 1 &&
     fields[0] === best.candidate.fields[0] &&
-    Math.abs(values[0]! / best.candidate.values[0]! - 1) < 0.01
-  const certainty = best
-    ? share(best.score) + sorted.filter(alike).reduce((sum, { score }) => sum + share(score), 0)
-    : 0
-  const rival = certainty < sure && second && certainty + share(second.score) >= sureOfTwo ? second : undefined
+    (texts.length > 0 || best.candidate.isComputed) &&
+    Math.abs(values[0]! / best.candidate.values[0]! - 1) < (texts.length > 0 ? asGood : 0.01)
+  const certainty = sorted.filter((one) => one === best || alike(one)).reduce((sum, { score }) => sum + share(score), 0)
+  const second = exact.find((one) => one !== best && !alike(one))
+  // another field takes more words, so that it is named only where the first is not sure
+  const isAsked = certainty < sure || second?.candidate.fields[0] === fields[0]
+  const isClose = second !== undefined && share(second.score) >= ofSecond * Math.max(certainty, sure)
+  const rival = isAsked && isClose && certainty + share(second.score) >= sureOfTwo ? second : undefined
   if (!best || (certainty < sure && !rival))
     return {
       kind: 'disagree',

@@ -164,20 +164,34 @@ export interface Expected {
   readonly sd: number
 }
 
-export function expected({ parts, size, regular }: Core, stand: Stand, c: number): Expected {
+export function expected({ parts, formed, size, regular, odd }: Core, stand: Stand, c: number): Expected {
   const tightness = (k: number) => parts[k]!.precision[c * coordinates + c]!
   let sum = least
   let most = 0
   let likeliest = 0
   for (let k = 0; k < parts.length; k++) {
-    const pull = stand.pull[k]![c]!
-    const density = parts[k]!.weight * regular * tail(stand.whole[k]! - (pull * pull) / tightness(k), size)
+    const { precision, weight } = parts[k]!
+    const pull = stand.pull[k]!
+    const whole = stand.whole[k]! - (pull[c]! * pull[c]!) / tightness(k)
+    const density = weight * regular * tail(whole, size)
     sum += density
     if (density > most) {
       most = density
       likeliest = k
     }
+    if (whole < beyond) continue
+    // another coordinate may be odd as well
+    for (let d = 0; d < coordinates; d++) {
+      if (d === c || !formed[d]) continue
+      const cross = precision[c * coordinates + d]!
+      const left = pull[d]! - (cross * pull[c]!) / tightness(k)
+      const square = (left * left) / (precision[d * coordinates + d]! - (cross * cross) / tightness(k))
+      sum += weight * odd[d]! * tail(whole - square, size - 1) * oddTail(square)
+    }
   }
   const t = tightness(likeliest)
   return { log: Math.log(sum), shift: -stand.pull[likeliest]![c]! / t, sd: 1 / Math.sqrt(t) }
 }
+
+/** A squared distance that true records hardly have. */
+const beyond = 100

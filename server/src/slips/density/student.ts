@@ -6,8 +6,15 @@ const oddNu = 30
 /** Shape of the density of a multivariate t in `d` dimensions: (1 + q/ν)^(-(ν + d)/2). The square may be below 0 by rounding. */
 export const tail = (square: number, d: number): number => inverseHalves(1 + Math.max(0, square) / nu, nu + d)
 
-/** The same of a coordinate that is honestly odd. */
-export const oddTail = (square: number): number => inverseHalves(1 + square / (oddNu * oddScale * oddScale), oddNu + 1)
+/**
+ * The same of a coordinate that is honestly odd, or that a second mistake has put anywhere: one gross mistake must not hide what
+ * the other fields say.
+ */
+export const oddTail = (square: number): number =>
+  inverseHalves(1 + square / (oddNu * oddScale * oddScale), oddNu + 1) + anywhere / (1 + square / anywhereScale ** 2)
+
+const anywhere = 1e-9
+const anywhereScale = 100
 
 /** x^(-n/2) for a whole n. Cheaper than by logarithms, and there are many. */
 function inverseHalves(x: number, n: number): number {

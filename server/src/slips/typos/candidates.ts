@@ -8,6 +8,7 @@ import { index, nameOf, pointers, type Evidence } from '../evidence.ts'
 import { anothersLog, siblingTexts } from '../family/family.ts'
 import { coefficients, electrical, sides } from '../fields.ts'
 import { typedField, simple, volts, type TypedField, type Read } from './typed-field.ts'
+import { decimalsOf } from './printed.ts'
 import { reason } from './reasons.ts'
 import { severalSlips } from './several.ts'
 import { unknownReason } from './unknown.ts'
@@ -20,7 +21,7 @@ export function candidates(evidence: Evidence, frame: Frame) {
   const ofPlace = (p: TypedField) => [
     ...texts(p),
     ...unitSlips(p, frame, read),
-    ...rows(p),
+    ...rows(p, frame),
     ...computed(p, evidence, frame),
   ]
   return {
@@ -72,18 +73,37 @@ const texts = (p: TypedField): Candidate[] =>
       ),
     )
 
-/** One value from the row at nominal operating temperature: about 0.74 of Pmax, 0.80 of Imp, 0.81 of Isc. */
-function rows(p: TypedField): Candidate[] {
-  const share = p.field === index.pmax ? 0.74 : p.field === index.imp ? 0.8 : p.field === index.isc ? 0.81 : 0
-  if (share === 0) return []
+/** What the NOCT row shows of each rating, and how much sheets differ in it; common practice, no source. */
+const sharesAtNoct: Readonly<Record<number, { readonly share: number; readonly spread: number }>> = {
+  [index.pmax]: { share: 0.74, spread: 0.015 },
+  [index.imp]: { share: 0.8, spread: 0.01 },
+  [index.isc]: { share: 0.81, spread: 0.01 },
+}
+
+/** One value from the row at nominal operating temperature: near its share, or what the arithmetic asks for. */
+function rows(p: TypedField, { values, present }: Frame): Candidate[] {
+  const known = sharesAtNoct[p.field]
+  if (!known) return []
+  const { share, spread } = known
   const value = Number(p.number) / share
-  const numbers =
-    p.field === index.pmax
-      ? [String(Math.round(value / 5) * 5)]
-      : [0, -0.01, 0.01].map((off) => (value + off).toFixed(2))
-  return numbers
+  const has = (...fields: number[]) => fields.every((field) => present[field])
+  const isPower = p.field === index.pmax
+  const near = isPower ? [5 * Math.round(value / 5)] : [value, value - 0.01, value + 0.01]
+  const asked =
+    isPower && p.factor === 1 && has(index.vmp, index.imp)
+      ? [Math.round(values[index.vmp]! * values[index.imp]!)]
+      : p.field === index.imp && has(index.pmax, index.vmp)
+        ? [values[index.pmax]! / values[index.vmp]! / p.factor]
+        : []
+  const texts = new Set([...asked, ...near].map((number) => number.toFixed(isPower ? 0 : 2)))
+  return [...texts]
     .filter((number) => Number(number) > 0)
-    .map((number, i) => simple(p, number, reason({ say: 'valueAtNoct' }), ofKind - Math.log(3) - (i === 0 ? 1.5 : 2.5)))
+    .map((number, i) => {
+      const half = 0.5 * 10 ** -decimalsOf(p.number)
+      const off = Number(p.number) / Number(number) - share
+      const far = off ** 2 / (2 * (spread ** 2 + (half / Number(number)) ** 2 / 3))
+      return simple(p, number, reason({ say: 'valueAtNoct' }), ofKind - Math.log(3) - (i === 0 ? 1.5 : 2.5) - far)
+    })
 }
 
 const operatingPoints = [
@@ -115,7 +135,13 @@ function computed(p: TypedField, evidence: Evidence, frame: Frame): Candidate[] 
     if (p.field === imp && has(pmax, vmp)) restore(v[pmax]! / v[vmp]!, p.decimals, reason({ say: overVmp }), other)
   }
   if (p.field === index.efficiency && has(index.pmax, index.length, index.width))
-    restore((0.1 * v[index.pmax]!) / (v[index.length]! * v[index.width]!), 1, reason({ say: 'overArea' }), other - 1)
+    restore(
+      (0.1 * v[index.pmax]!) / (v[index.length]! * v[index.width]!),
+      1,
+      reason({ say: 'overArea' }),
+      // sheets of flexible panels give it of cells, of outlines, of sister models
+      other + (frame.isGlass ? -1 : 1.5),
+    )
   const side = p.field === index.length ? index.width : p.field === index.width ? index.length : undefined
   if (
     side !== undefined &&

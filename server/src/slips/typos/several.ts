@@ -169,14 +169,15 @@ function voltagesAtNoct({ values }: Frame, read: Read): Candidate[] {
 
 /** Ratings with light on the back too: power and currents by the share that the printed efficiency lacks. */
 function rearGain({ values, present, isGlass }: Frame, read: Read): Candidate[] {
-  // what is bonded to a deck has no light on its back
-  if (!isGlass || ![index.efficiency, index.length, index.width].every((field) => present[field])) return []
+  if (![index.efficiency, index.length, index.width].every((field) => present[field])) return []
+  const typed = values[index.pmax]!
   const front = 1000 * values[index.efficiency]! * values[index.length]! * values[index.width]!
-  const gain = values[index.pmax]! / front
-  // common practice, no source: sheets print the gain for 5 to 30 % more light
+  const gain = typed / front
+  // common practice, no source: sheets print the gain for 5 to 30 % more light, in steps of 5 %
   if (!(gain > 1.04 && gain < 1.35)) return []
-  const pmax = 5 * Math.round(front / 5)
-  const share = pmax / values[index.pmax]!
+  const isStep = Math.abs(gain - Math.round(20 * gain) / 20) < 0.012
+  const pmax = front < 50 ? Math.round(front) : 5 * Math.round(front / 5)
+  const share = pmax / typed
   return scaled(
     read,
     [
@@ -185,7 +186,8 @@ function rearGain({ values, present, isGlass }: Frame, read: Read): Candidate[] 
       [index.isc, share],
     ],
     reason({ say: 'rearGain' }),
-    3.5,
+    // the share is one of few, with the gain few powers are round, and few flexible panels have two sides (estimated)
+    (isStep ? 2.5 : 4) + (typed % 5 === 0 ? 1 : -1) + (isGlass ? 0 : 1),
   )
 }
 

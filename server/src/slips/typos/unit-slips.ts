@@ -47,9 +47,10 @@ export function unitSlips(p: TypedField, { values }: Frame, read: Read): Candida
     const of = values[p.field === index.gamma ? index.pmax : p.field === index.beta ? index.voc : index.isc]!
     const unit = p.field === index.gamma ? 'W' : p.field === index.beta ? 'V' : 'A'
     const chance = p.field === index.beta ? ofKind : ofKind - 3
+    const printed = decimalsOf(p.number)
     for (const [factor, prefix, less] of [
-      [1, '', 0],
-      [1e-3, 'm', 1.5],
+      [1, '', printed < 3 ? fewDecimals : 0],
+      [1e-3, 'm', printed < 3 ? 1.5 : 1.5 + fewDecimals],
     ] as const) {
       const share = (100 * number * factor) / of
       if (Number.isFinite(share) && Math.abs(share) >= 0.5 * 10 ** -p.decimals)
@@ -81,6 +82,9 @@ export function unitSlips(p: TypedField, { values }: Frame, read: Read): Candida
     })
   return found
 }
+
+/** Volts and amperes a degree are hardly printed with fewer than three decimals, nor their thousandths with as many; estimated. */
+const fewDecimals = 1.5
 
 /** A side without a unit is read as millimetres. */
 const takenFor = (typed: string, meant: string, say: 'unitForUnit' | 'bothSides'): Said =>
