@@ -11,6 +11,8 @@ import type { Session } from './session.ts'
 
 /** Longest time that the findings of an opened record wait for the settings of its library [ms]. */
 const patience = 150
+/** How often it is looked at whether the library is one that takes longer [ms]. */
+const step = 25
 /** How long a workspace report may keep other requests waiting [ms]. */
 const slice = 10
 /** How long nobody must have typed before files that are not open are looked at [ms]: one of them can take a while. */
@@ -29,12 +31,16 @@ export async function documentReport(
 }
 
 /** What a record names must be known before its findings are; for others the wait is short. */
-export async function ready({ indexed, pathOf, workspace: { library } }: Session, uri: string): Promise<void> {
+export async function ready({ indexed, gathered, isLong, pathOf, workspace: { library } }: Session, uri: string) {
   const path = pathOf(uri)
   const file = path === null ? undefined : library.file(path)
   if (!file) return
-  const short = new Promise<void>((resolve) => setTimeout(resolve, patience))
-  await (library.references(file).length > 0 ? indexed() : Promise.race([indexed(), short]))
+  if (library.references(file).length > 0) return indexed()
+  const all = gathered()
+  for (let waited = 0; waited < patience && !isLong(); waited += step) {
+    const pause = new Promise<'waiting'>((resolve) => setTimeout(() => resolve('waiting'), step))
+    if ((await Promise.race([all, pause])) !== 'waiting') return
+  }
 }
 
 /** Findings of files that are not open. The request is held until there is something new to say. */
@@ -45,7 +51,6 @@ export async function workspaceReport(
 ): Promise<WorkspaceDiagnosticReport> {
   for (;;) {
     const change = nextChange(session, token)
-    await session.indexed()
     const items = await newsOf(session, previous, token)
     if (items.length > 0 || token.isCancellationRequested) return { items }
     await change
@@ -56,6 +61,7 @@ export async function workspaceReport(
 export async function newsOf(session: Session, previous: ReadonlyMap<string, string>, token: CancellationToken) {
   const items: Report[] = []
   const present = new Set<string>()
+  await session.gathered()
   let since = performance.now()
   for (const path of session.workspace.library.paths()) {
     const uri = session.uriOf(path)

@@ -2,7 +2,6 @@ import type { Connection, Disposable } from 'vscode-languageserver'
 import { TextDocuments } from './lsp.ts'
 import { version } from '../../../package.json'
 import { TextDocument } from 'vscode-languageserver-textdocument'
-import { weatherNamedIn } from '../records/weather-file.ts'
 import { dayOf } from '../records/dates.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import type { Sheets } from '../reader/kept.ts'
@@ -11,14 +10,16 @@ import { around } from './around.ts'
 import { inBackground } from './caught.ts'
 import type { Client } from './client.ts'
 import type { Files } from './files.ts'
+import { createGathering, worthwhile } from './gathering.ts'
 import type { Here } from './here.ts'
 import { createSettings } from './settings.ts'
 import { createOpenSheets } from './sheets.ts'
 import { createTyping } from './typing.ts'
-import { createWorkspace, type Stale, type Workspace } from './workspace.ts'
+import { createWeatherFiles } from './weather-files.ts'
+import { createWorkspace, readAtOnce, type Stale, type Workspace } from './workspace.ts'
 
 /** How long changes gather before what depends on them is checked again [ms]. */
-const gathering = 200
+const pause = 200
 /** A process may only hold so many files open. */
 const portion = 64
 
@@ -47,19 +48,20 @@ export function createSession(connection: Connection, client: Client, files: Fil
       reportSoon()
     },
   })
-  /** Files of hourly weather that were asked for. */
-  const asked = new Set<string>()
+  const weather = createWeatherFiles(readWeather)
+  const gathering = createGathering(connection, client, workspace, reportSoon)
   const listeners = new Set<(stale: Stale) => void>()
   const typing = createTyping((path) => report(new Set([path])))
   let timer: ReturnType<typeof setTimeout> | undefined
   let indexing = Promise.resolve()
+  let isLong = false
 
   documents.onDidChangeContent(({ document }) => {
     const path = pathOf(document.uri)
     if (path === null) return
     typing.changed(path, document.getText())
     workspace.put(path, document.getText())
-    wantWeather(path, document.getText())
+    weather.want(path, document.getText())
     reportSoon()
   })
   documents.onDidOpen(({ document }) => {
@@ -96,6 +98,10 @@ export function createSession(connection: Connection, client: Client, files: Fil
     isBesides: (path: string) => besides.has(path) && !isInFolder(path),
     /** Fulfilled when all folders named so far have been read. */
     indexed: () => indexing,
+    /** Whether that takes longer than anybody waits. */
+    isLong: () => isLong,
+    /** Fulfilled when they are known by their families besides. */
+    gathered: () => indexing.then(gathering.done),
     /** Called a moment after a change, with the files that must be checked again beside those that changed. */
     onChange(listener: (stale: Stale) => void): Disposable {
       listeners.add(listener)
@@ -179,7 +185,9 @@ export function createSession(connection: Connection, client: Client, files: Fil
 
   async function index(added: readonly string[]) {
     if (!files || added.length === 0) return
-    await reread(await files.list(added))
+    const found = await files.list(added)
+    isLong ||= worthwhile <= found.length
+    await reread(found)
   }
 
   /** The folder of the window, or around a file that is open, that a link in it may lead into. */
@@ -190,13 +198,12 @@ export function createSession(connection: Connection, client: Client, files: Fil
 
   /** Reads files again that are not open; one that is gone is dropped. */
   async function reread(uris: readonly string[]) {
-    for (const uri of uris) {
-      const path = addresses.pathOf(uri)
-      if (path !== null && asked.has(path)) readWeather(path)
-    }
-    const paths = new Map(uris.map((uri) => [uri, pathOf(uri)]))
+    const put: string[] = []
     for (let at = 0; at < uris.length; at += portion) {
+      // not of all at once: of ten thousand that would keep whoever waits for longer than a check
       const some = uris.slice(at, at + portion)
+      for (const uri of some) weather.changed(addresses.pathOf(uri) ?? '')
+      const paths = new Map(some.map((uri) => [uri, pathOf(uri)]))
       const texts = await Promise.all(
         some.map(async (uri) => (paths.get(uri) ? ((await files?.read(uri, folderAbove(uri))) ?? null) : null)),
       )
@@ -207,11 +214,13 @@ export function createSession(connection: Connection, client: Client, files: Fil
         if (text === null) workspace.drop(path)
         else {
           workspace.put(path, text)
-          if (typeof text === 'string') wantWeather(path, text)
+          if (typeof text === 'string') weather.want(path, text)
+          put.push(path)
         }
       })
     }
     reportSoon()
+    if (readAtOnce < put.length) inBackground(connection, () => gathering.add(put))
   }
 
   function reportStale() {
@@ -221,15 +230,6 @@ export function createSession(connection: Connection, client: Client, files: Fil
 
   function report(stale: Stale) {
     listeners.forEach((listener) => inBackground(connection, () => listener(stale)))
-  }
-
-  /** Reads the files of hourly weather that a record names, once: nobody types them, and a change on disk is reported. */
-  function wantWeather(path: string, text: string) {
-    for (const named of weatherNamedIn(path, text)) {
-      if (asked.has(named)) continue
-      asked.add(named)
-      readWeather(named)
-    }
   }
 
   function readWeather(path: string) {
@@ -245,6 +245,6 @@ export function createSession(connection: Connection, client: Client, files: Fil
 
   function reportSoon() {
     clearTimeout(timer)
-    timer = setTimeout(() => inBackground(connection, reportStale), gathering)
+    timer = setTimeout(() => inBackground(connection, reportStale), pause)
   }
 }

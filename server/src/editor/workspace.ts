@@ -25,6 +25,8 @@ export interface Workspace {
   stampOf(path: string): object
   /** Something beside a file has changed. */
   recheck(path: string): void
+  /** What is beside all files has changed. */
+  recheckAll(): void
   /** Forgets what depends on the changes since the last call. Null when nothing changed. */
   takeStale(): Stale | null
 }
@@ -34,6 +36,8 @@ export type Stale = ReadonlySet<string> | 'all'
 
 /** Records that are kept as they were read. */
 const mostRead = 300
+/** New records that are read at once where the family of one is asked for; the rest is gathered while nobody waits. */
+export const readAtOnce = 64
 /** Checks that are kept: those of open files, and of what was looked at beside them. */
 const mostChecked = 200
 
@@ -47,7 +51,7 @@ export function createWorkspace(
   onMistake?: (path: string, trace: string) => void,
   bundle?: Bundle,
 ): Workspace {
-  const library = createLibrary(mostRead)
+  const library = createLibrary(mostRead, readAtOnce)
   const known = new Recent<Checked>(mostChecked)
   const stamps = new Map<string, object>()
   const changed = new Set<string>()
@@ -111,6 +115,7 @@ export function createWorkspace(
       changed.add(path)
       left.add(path)
     },
+    recheckAll: forgetAll,
     takeStale() {
       if (changed.size === 0 && !all) return null
       const users: Stale = all

@@ -16,9 +16,10 @@ import { createRoots } from './roots.ts'
 /**
  * An empty library. Reading is lazy: a file is read when it is asked for.
  *
- * @param most  how many are kept as they were read; what else was not asked for lately is forgotten but for its text
+ * @param most    how many are kept as they were read; what else was not asked for lately is forgotten but for its text
+ * @param atOnce  how many new records are read to find the family of one; where there are more, `gather` is to be called for each
  */
-export function createLibrary(most = Infinity): Library {
+export function createLibrary(most = Infinity, atOnce = Infinity): Library {
   const texts = new Map<string, FileText>()
   const weatherTexts = new Map<string, string>()
   const weathers = new Map<string, WeatherFile | string>()
@@ -31,7 +32,7 @@ export function createLibrary(most = Infinity): Library {
   /** Of the records that name others. */
   let naming: readonly string[] | null = null
   let version = 0
-  const kin = createKin((path) => (library.file(path) as ReadFile<'panel'> | undefined)?.record)
+  const kin = createKin((path) => (library.file(path) as ReadFile<'panel'> | undefined)?.record, atOnce)
   let uses: Map<string, ReferencePlace[]> | null = null
 
   const library: Library = {
@@ -85,6 +86,7 @@ export function createLibrary(most = Infinity): Library {
     byId<K extends RecordKind>(kind: K, id: string, near: string) {
       return filesOf<K>(index.byId(kind, id, roots.of(near)))
     },
+    gather: kin.gather,
     kinOf({ path }) {
       const root = roots.of(path)
       return kin.of(path).filter((other) => roots.of(other) === root)

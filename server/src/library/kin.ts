@@ -7,6 +7,8 @@ export interface Kin {
   /** A record is there, or has changed; it is read when somebody asks. */
   put(path: string): void
   drop(path: string): void
+  /** Reads a record that is there or has changed, before somebody asks. */
+  gather(path: string): void
   /**
    * Paths of records with all but one of the shared values of this one, in path order. Of a family larger than any maker's
    * those beside it in that order, so that a library of copies takes no more time than another.
@@ -17,7 +19,11 @@ export interface Kin {
 /** How many on each side: the power classes of a family have names that stand together. */
 const reach = 8
 
-export function createKin(read: (path: string) => Panel | undefined): Kin {
+/**
+ * @param atOnce  how many changed records are read when somebody asks; where there are more, they are none's kin until they
+ *   are gathered
+ */
+export function createKin(read: (path: string) => Panel | undefined, atOnce = Infinity): Kin {
   const groups = new Map<string, Group>()
   /** Those of each path: the groups themselves, as keys of their own would take more memory than all the rest. */
   const groupsOf = new Map<string, readonly Group[]>()
@@ -42,9 +48,16 @@ export function createKin(read: (path: string) => Panel | undefined): Kin {
       changed.delete(path)
       drop(path)
     },
+    gather(path) {
+      if (changed.delete(path)) add(path)
+    },
     of(path) {
-      for (const one of changed) add(one)
-      changed.clear()
+      if (changed.size > atOnce) {
+        if (changed.delete(path)) add(path)
+      } else {
+        for (const one of changed) add(one)
+        changed.clear()
+      }
       const found = new Set<string>()
       for (const { paths } of groupsOf.get(path) ?? []) {
         const here = placeIn(paths, path)
