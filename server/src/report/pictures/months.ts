@@ -25,7 +25,7 @@ export function monthsPicture(drawing: Drawing, months: readonly MonthFigures[])
       ...(short.length > 0 ? [{ label: say`loads go without`, colour: colours.hot, shape: 'bar' as const }] : []),
     ],
     x: { label: null, domain: months.map(({ month }) => month), padding: 0.15, type: 'band' },
-    y: { label: say`Wh a day`, labelArrow: 'none', nice: true, grid: true },
+    y: { label: say`Wh a day`, labelArrow: 'none', nice: true, grid: true, tickFormat: plainly },
     marginBottom: 24,
     marks: [
       axisX({ tickSize: 0, tickFormat: (month: number) => nameOf(month).slice(0, 1) }),
@@ -43,3 +43,6 @@ export function monthsPicture(drawing: Drawing, months: readonly MonthFigures[])
     ],
   })
 }
+
+/** A comma would be a decimal sign to half of the world. */
+const plainly = (value: number) => String(value)
