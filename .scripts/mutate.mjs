@@ -24,6 +24,8 @@ const { all, mutants, sources } = await drawMutants(files, Number(MUTATE_COUNT),
 console.log(`${mutants.length} of ${all} mutants drawn`)
 const reached = await reach(folder, tests, sources)
 const tried = mutants.map((mutant) => ({ ...mutant, tries: triesOf(mutant, reached) }))
+const before = countOf(mutants)
+if (before.tried > 0) console.log(`tried before: ${inWords(before)}`)
 await tryOneByOne(folder, tried, sources)
 
 const noticed = new Set(readdirSync(`${folder}/noticed`))
@@ -36,8 +38,21 @@ print('all', mutants)
 writeSurvivors('test/mutation/survivors.json')
 
 function print(name, own) {
-  const count = own.filter(({ key }) => noticed.has(key)).length
-  console.log(`${name}: ${count} of ${own.length} noticed, ${((100 * count) / own.length).toFixed(1)} %`)
+  console.log(`${name}: ${inWords({ ...countOf(own), tried: own.length })}`)
+}
+
+/** Of the mutants at the head of the draw, as far as all are tried: they are a sample, too. */
+function countOf(own) {
+  const [yes, no] = ['noticed', 'survived'].map((name) => new Set(readdirSync(`${folder}/${name}`)))
+  const known = ({ key }) =>
+    yes.has(key) || no.has(key) || tried.some((one) => one.key === key && one.tries.length === 0)
+  const end = own.findIndex((one) => !known(one))
+  const some = end < 0 ? own : own.slice(0, end)
+  return { tried: some.length, noticed: some.filter(({ key }) => yes.has(key)).length }
+}
+
+function inWords({ tried: all, noticed: count }) {
+  return `${count} of ${all} noticed, ${((100 * count) / all).toFixed(1)} %`
 }
 
 /** What was written about a survivor stays while it survives. */

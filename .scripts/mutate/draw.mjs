@@ -7,7 +7,7 @@ import { Instrumenter } from '@stryker-mutator/instrumenter'
  * @param files   paths of the sources
  * @param count   how many mutants to draw
  * @param seed    the same mutants for the same seed and source
- * @returns       how many there are in all, those that are drawn, and the text of each file with its mutants behind switches
+ * @returns       how many there are in all, those that are drawn in the order of the draw, and the text of each file with its mutants behind switches
  */
 export async function drawMutants(files, count, seed) {
   const all = keyed((await instrument(files.map((name) => [name, true]))).mutants)
@@ -19,12 +19,14 @@ export async function drawMutants(files, count, seed) {
   for (const { fileName, location } of drawn) locations.get(fileName).push(location)
   // once more with the places that are drawn alone: thousands of switches would slow every test
   const few = await instrument([...locations])
+  const described = few.mutants.flatMap((mutant) => {
+    const key = keys.get(placeOf(mutant))
+    return key === undefined ? [] : [{ ...description(mutant), key }]
+  })
+  const rank = new Map(drawn.map(({ key }, i) => [key, i]))
   return {
     all: all.length,
-    mutants: few.mutants.flatMap((mutant) => {
-      const key = keys.get(placeOf(mutant))
-      return key === undefined ? [] : [{ ...described(mutant), key }]
-    }),
+    mutants: described.sort((a, b) => rank.get(a.key) - rank.get(b.key)),
     sources: Object.fromEntries(few.files.map(({ name, content }) => [name, content])),
   }
 }
@@ -54,7 +56,7 @@ function keyed(mutants) {
   })
 }
 
-function described({ id, fileName, location, replacement }) {
+function description({ id, fileName, location, replacement }) {
   const [first, ...more] = codeOf({ fileName, location }).split('\n')
   return {
     id,

@@ -1,6 +1,6 @@
 // Tries mutants one by one in this process: the tests and sources of a file are one bundle, which starts afresh for each mutant,
 // so that nothing is left of the one before. Prints nothing; what is noticed is written into a folder.
-//   node one-by-one.mjs PLAN    with mutants, each with the tests to try it by: { id, key, tries: [{ file, index, ms }] }
+//   node one-by-one.mjs PLAN    with mutants, each with the tests to try it by: { id, key, source, tries: [{ file, distance, tests: [{ index, ms, isNamed }] }] }
 import { createRequire } from 'node:module'
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { resolve } from 'node:path'
@@ -12,35 +12,79 @@ const { folder, mutants, sources, budget } = JSON.parse(readFileSync(process.arg
 const scripts = new Map()
 /** Tests that fail without a mutant here, for what this process lacks of vitest. */
 const unfit = new Map()
+/** Processor time [ms] that the modules of a test file take to start. */
+const loading = new Map()
+/** Which tests noticed mutants of a source, the last first. */
+const successes = new Map()
 const switches = (globalThis.__stryker__ = {})
 const require = createRequire(import.meta.url)
 
-for (const { id, key, tries } of mutants) {
+for (const { id, key, source, tries } of mutants) {
   if (existsSync(`${folder}/noticed/${key}`) || existsSync(`${folder}/survived/${key}`)) continue
   writeFileSync(`${folder}/now`, JSON.stringify({ key, until: Date.now() + 120_000 }))
-  const by = await noticedBy(id, tries)
+  const by = await noticedBy(id, source, inOrder(source, tries))
   writeFileSync(by === null ? `${folder}/survived/${key}` : `${folder}/noticed/${key}`, by ?? '')
 }
 
-async function noticedBy(id, tries) {
-  const start = process.cpuUsage()
+/** What noticed others of the same source comes first, then what is named after it, then what is near to it and fast. */
+function inOrder(source, tries) {
+  const of = new Map(tries.map(({ file, tests }) => [file, new Map(tests.map((test) => [test.index, test]))]))
+  const before = (successes.get(source) ?? []).filter(({ file, index }) => of.get(file)?.has(index)).slice(0, 12)
+  const named = tries.flatMap(({ file, tests }) =>
+    tests.filter(({ isNamed }) => isNamed).map(({ index }) => ({ file, index })),
+  )
+  const cost = ({ file, tests }) =>
+    (loading.get(file) ?? 300) + tests.reduce((sum, { ms }) => sum + Math.min(ms, 1000), 0)
+  const rank = (one) => [cost(one) < 2000 ? 0 : 1, one.distance, cost(one)]
+  const rest = tries
+    .map((one) => ({ ...one, rank: rank(one) }))
+    .sort((a, b) => a.rank.map((x, i) => x - b.rank[i]).find((difference) => difference !== 0) ?? 0)
+    .flatMap(({ file, tests }) => tests.map(({ index }) => ({ file, index })))
+  return [...before, ...named, ...rest]
+}
+
+async function noticedBy(id, source, tries) {
+  let spent = 0
   const started = new Map()
+  const tried = new Set()
   for (const { file, index } of tries) {
-    const { user, system } = process.cpuUsage(start)
-    if ((user + system) / 1000 > budget) break
-    if (!started.has(file)) started.set(file, await begun(file, id))
-    const tests = started.get(file)
-    if (tests === null) return file // it does not even load any more
-    const test = tests[index]
-    if (!test || !(await fails(test.run, id)) || (await isUnfit(file, index))) continue
+    if (spent > budget) return null
+    if (tried.has(`${file} ${index}`)) continue
+    tried.add(`${file} ${index}`)
+    if (!scripts.has(file)) scripts.set(file, await bundled(file))
+    if (!started.has(file)) {
+      const [tests, ms] = await timed(() => begun(file, id))
+      started.set(file, tests)
+      loading.set(file, ms)
+      spent += ms
+      if (tests === null && (await begun(file, undefined)) !== null) return file // it does not even load any more
+    }
+    const test = started.get(file)?.[index]
+    if (test === undefined) continue
+    const [hasFailed, ms] = await timed(() => fails(test.run, id))
+    spent += ms
+    if (!hasFailed || (await isUnfit(file, index))) continue
+    remember(source, file, index)
     return `${file} > ${test.name}`
   }
   return null
 }
 
+function remember(source, file, index) {
+  const others = (successes.get(source) ?? []).filter((one) => one.file !== file || one.index !== index)
+  successes.set(source, [{ file, index }, ...others])
+}
+
+/** What an action gives, and its processor time [ms]. */
+async function timed(action) {
+  const start = process.cpuUsage()
+  const value = await action()
+  const { user, system } = process.cpuUsage(start)
+  return [value, (user + system) / 1000]
+}
+
 /** The tests of a file with a mutant from the first line on; null where that throws. */
 async function begun(file, id) {
-  if (!scripts.has(file)) scripts.set(file, await bundled(file))
   const { module, tests } = vitestShim()
   activate(id)
   try {

@@ -24,11 +24,16 @@ export async function reach(folder, files, sources) {
   })
 }
 
+/** Processor time [ms] for a mutant: tests that notice it mostly do so in the first second. */
+const budget = 3000
+
 /** Tries every mutant in a process of its own memory; one that does not end counts as noticed, and the next process goes on. */
 export async function tryOneByOne(folder, mutants, sources) {
   const plan = `${folder}/tries.json`
-  const list = mutants.filter(({ tries }) => tries.length > 0).map(({ id, key, tries }) => ({ id, key, tries }))
-  writeFileSync(plan, JSON.stringify({ folder, mutants: list, sources, budget: 2500 }))
+  const list = mutants
+    .filter(({ tries }) => tries.length > 0)
+    .map(({ id, key, file, tries }) => ({ id, key, source: file, tries }))
+  writeFileSync(plan, JSON.stringify({ folder, mutants: list, sources, budget }))
   for (;;) {
     writeFileSync(`${folder}/now`, '{}')
     const child = spawn(process.execPath, ['.scripts/mutate/one-by-one.mjs', plan], { stdio: 'inherit' })

@@ -1,17 +1,23 @@
 // Which tests a mutant is tried by, in which order.
 
-/** @returns the tests that reach it, those of its own layer first and then the fastest: { file, index, ms } */
+/** @returns the tests that reach it by file, those of its own layer first: { file, distance, tests: [{ index, ms, isNamed }] } */
 export function triesOf({ id, file: source }, reached) {
   const rule = /\/rules\/(?:.*\/)?([\w-]+)[.]ts$/.exec(source)?.[1]
-  const named = rule && new RegExp(`(^|[ '])${rule}($|[ ',])`)
-  const tries = reached.flatMap(({ file, once, tests }) =>
-    tests.flatMap(({ name, ms, ids }, index) => {
-      // what runs while modules load may change any test: a rule those that name it, anything else the fast ones
-      const isTried = once.includes(id) ? (named ? named.test(name) : ms <= 500) : ids.includes(id)
-      return isTried && ms <= slowest ? [{ file, index, ms }] : []
-    }),
-  )
-  return tries.sort((a, b) => distance(a.file, source) - distance(b.file, source) || a.ms - b.ms)
+  const named = rule && new RegExp(`(^|[ '])${rule}($|[ ':,])`)
+  const tries = reached.map(({ file, once, tests }) => {
+    // what runs while modules load may change any test: a rule those that name it, anything else the fast ones
+    const isTried = once.includes(id)
+      ? ({ name, ms }) => (named ? named.test(name) : ms <= 500)
+      : ({ ids }) => ids.includes(id)
+    const own = tests.map((test, index) => ({ ...test, index })).filter((test) => isTried(test) && test.ms <= slowest)
+    own.sort((a, b) => a.ms - b.ms)
+    return {
+      file,
+      distance: distance(file, source),
+      tests: own.map(({ index, ms, name }) => ({ index, ms, isNamed: named?.test(name) ?? false })),
+    }
+  })
+  return tries.filter(({ tests }) => tests.length > 0)
 }
 
 /** A test that takes longer [ms] is left out. */

@@ -14,7 +14,7 @@ function written(...steps: readonly (readonly [at: number, done: number, total: 
   )
   for (const [at, done, total] of steps) {
     time = at
-    progress('checked', done, total)
+    progress.show('checked', done, total)
   }
   return texts
 }

@@ -86,9 +86,9 @@ test('SARIF places from the top of the repository, and in full what lies on anot
     ...{ path, kind: 'panel', text: 'x', starts: [0], accepted: [], place: '', brokenSettings: false },
     findings: [{ ...found, related: [{ path: elsewhere, span, message }] }],
   })
-  const files = [report('C:/boats/panels/a b.panel.yaml', 'D:/vans/c.panel.yaml')]
-  const shown = fromTop(files, 'C:\\boats\\panels', 'C:/boats', pathsOn(win32))
-  const { runs } = JSON.parse(formatSarif(shown, 'C:/boats')) as Log
+  const file = report('C:/boats/panels/a b.panel.yaml', 'D:/vans/c.panel.yaml')
+  const shown = fromTop(file, 'C:\\boats\\panels', 'C:/boats', pathsOn(win32))
+  const { runs } = JSON.parse(formatSarif([shown], 'C:/boats')) as Log
   const [result] = runs[0]!.results!
   expect(runs[0]!.originalUriBaseIds).toEqual({ '%SRCROOT%': { uri: 'file:///C:/boats/' } })
   expect(result!.locations![0]!.physicalLocation!.artifactLocation).toEqual({

@@ -1,7 +1,6 @@
 import type { Correction, Finding, Related } from '../findings/finding.ts'
 import type { Fix, Found, Place } from '../findings/found.ts'
 import { shortened } from '../findings/shortened.ts'
-import type { Said } from '../findings/message.ts'
 import { inWords, templateOf } from '../findings/words.ts'
 import type { RecordKind } from '../records/field-info.ts'
 import { fieldName, infoAt } from '../records/info-at.ts'
@@ -11,7 +10,7 @@ import { schemas } from '../records/schemas.generated.ts'
 import type { Bundle } from '../wording/bundle.ts'
 import { phrase, phraseInWords, type Phrase } from '../wording/phrase.ts'
 import { onceNamed } from './once-named.ts'
-import { plain, sentence, sentences } from './sentences.ts'
+import { plain } from './sentences.ts'
 
 /** The last step: what was found becomes sentences. What cannot be said is a mistake of our own at that place, and the rest is said. */
 export function toFinding(found: Found, kind: RecordKind, bundle?: Bundle): Finding {
@@ -28,7 +27,7 @@ function said(found: Found, kind: RecordKind, bundle: Bundle | undefined): Findi
   return {
     rule: rule.id,
     severity,
-    message: shortened(onceNamed(inWords(whole, rule, bundle), subjectOf(whole, bundle), bundle)),
+    message: shortened(onceNamed(whole, rule, bundle)),
     pointer,
     span,
     reason: templateOf(rule.reason, `${rule.id}/reason`, bundle),
@@ -38,10 +37,6 @@ function said(found: Found, kind: RecordKind, bundle: Bundle | undefined): Findi
     ...(trace !== undefined && { trace }),
   }
 }
-
-/** What a sentence that proposes another value begins with. */
-const subjectOf = ({ with: { field, value } = {} }: Said, bundle: Bundle | undefined): string =>
-  field && value && bundle ? inWords(sentence({ say: 'subject', with: { field, value } }), sentences, bundle) : ''
 
 function related(place: Place, kind: RecordKind, bundle: Bundle | undefined): Related {
   const { span, path, sentence } = place

@@ -26,7 +26,6 @@ export const sentences = {
     against: ' and with {family}',
     like: ', as in {family}',
     whole: '{text}',
-    subject: '{field} {value}',
   },
 } as const satisfies Catalogue
 

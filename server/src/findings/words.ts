@@ -5,12 +5,20 @@ import type { Figure, Param, Catalogue, Said } from './message.ts'
 
 /** A sentence or a part of one in words; parts of it that name no phrases are looked up in those of the whole. Throws where there is no such template or a number is none, which is a mistake of the rule. */
 export function inWords(said: Said, by: Catalogue, bundle?: Bundle): string {
-  const phrases = said.of ?? by
-  const { id, messages } = phrases
-  const template = templateOf(messages[said.say], `${id}/${said.say}`, bundle)
-  if (template === undefined) throw new Error(`${id} has no message ${said.say}`)
-  return template.replace(/\{(\w+)\}/g, (_, name: string) => param(said.with?.[name], phrases, bundle))
+  return filled(templateFor(said, by, bundle), said, by, bundle)
 }
+
+/** What is said, as a template whose placeholders are still open. */
+export function templateFor({ say, of }: Said, by: Catalogue, bundle?: Bundle): string {
+  const { id, messages } = of ?? by
+  const template = templateOf(messages[say], `${id}/${say}`, bundle)
+  if (template === undefined) throw new Error(`${id} has no message ${say}`)
+  return template
+}
+
+/** A template of what is said, or a part of one, in words. */
+export const filled = (template: string, said: Said, by: Catalogue, bundle?: Bundle): string =>
+  template.replace(/\{(\w+)\}/g, (_, name: string) => param(said.with?.[name], said.of ?? by, bundle))
 
 /** Words of our own between those of a sentence. */
 export const joining: Catalogue = { id: 'joining', messages: { and: 'and', or: 'or' } }

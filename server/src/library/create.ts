@@ -7,6 +7,7 @@ import { readWeather, type WeatherFile } from '../records/weather-file.ts'
 import { createKin } from './kin.ts'
 import { createIndex } from './index-of-records.ts'
 import type { Library, ReferencePlace } from './library.ts'
+import { createNotes, type Notes } from './notes.ts'
 import { byPath } from './in-order.ts'
 import { Recent } from './recent.ts'
 import { referencesOf } from './references.ts'
@@ -22,7 +23,8 @@ export function createLibrary(most = Infinity): Library {
   const weatherTexts = new Map<string, string>()
   const weathers = new Map<string, WeatherFile | string>()
   const read = new Recent<ReadFile>(most)
-  const notesOf = new Map<(file: ReadFile<'panel'>) => unknown, Map<string, unknown>>()
+  const notesOf = new Map<(file: ReadFile<'panel'>) => unknown, Notes<unknown>>()
+  const mostNotes = 4 * most
   const roots = createRoots()
   const index = createIndex(() => texts.keys(), roots.of)
   let paths: readonly string[] | null = null
@@ -88,7 +90,7 @@ export function createLibrary(most = Infinity): Library {
       return kin.of(path).filter((other) => roots.of(other) === root)
     },
     noted<T>(path: string, make: (file: ReadFile<'panel'>) => T) {
-      const notes = (notesOf.get(make) ?? new Map()) as Map<string, T>
+      const notes = (notesOf.get(make) ?? createNotes<T>(mostNotes)) as Notes<T>
       notesOf.set(make, notes)
       if (!notes.has(path)) {
         const file = library.file(path)

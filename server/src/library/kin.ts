@@ -18,26 +18,23 @@ export interface Kin {
 const reach = 8
 
 export function createKin(read: (path: string) => Panel | undefined): Kin {
-  const keys = new Map<string, readonly string[]>()
-  const paths = new Map<string, string[]>()
+  const groups = new Map<string, Group>()
+  /** Those of each path: the groups themselves, as keys of their own would take more memory than all the rest. */
+  const groupsOf = new Map<string, readonly Group[]>()
   const changed = new Set<string>()
   const drop = (path: string) => {
-    for (const key of keys.get(path) ?? []) {
-      const others = paths.get(key)!
-      others.splice(placeIn(others, path), 1)
+    for (const { key, paths } of groupsOf.get(path) ?? []) {
+      paths.splice(placeIn(paths, path), 1)
+      if (paths.length === 0) groups.delete(key)
     }
-    keys.delete(path)
+    groupsOf.delete(path)
   }
   const add = (path: string) => {
     drop(path)
     const panel = read(path)
-    const own = panel ? keysOf(panel) : []
-    keys.set(path, own)
-    for (const key of own) {
-      const others = paths.get(key)
-      if (others) others.splice(placeIn(others, path), 0, path)
-      else paths.set(key, [path])
-    }
+    const own = (panel ? keysOf(panel) : []).map(groupOf)
+    groupsOf.set(path, own)
+    for (const { paths } of own) paths.splice(placeIn(paths, path), 0, path)
   }
   return {
     put: (path) => changed.add(path),
@@ -49,15 +46,26 @@ export function createKin(read: (path: string) => Panel | undefined): Kin {
       for (const one of changed) add(one)
       changed.clear()
       const found = new Set<string>()
-      for (const key of keys.get(path) ?? []) {
-        const others = paths.get(key)!
-        const here = placeIn(others, path)
-        for (const other of others.slice(Math.max(0, here - reach), here + reach + 1)) found.add(other)
+      for (const { paths } of groupsOf.get(path) ?? []) {
+        const here = placeIn(paths, path)
+        for (const other of paths.slice(Math.max(0, here - reach), here + reach + 1)) found.add(other)
       }
       found.delete(path)
       return [...found].sort()
     },
   }
+
+  function groupOf(key: string): Group {
+    const group = groups.get(key) ?? { key, paths: [] }
+    groups.set(key, group)
+    return group
+  }
+}
+
+/** Paths of the records with one key, in order. */
+interface Group {
+  readonly key: string
+  readonly paths: string[]
 }
 
 /** The family by its name, and all shared values but each in turn, where a record has enough of them. */

@@ -31,7 +31,7 @@ export interface Library {
   byId<K extends RecordKind>(kind: K, id: string, near: string): readonly ReadFile<K>[]
   /** Paths of panels of the same library that may be of one family with this one: all but one of what a family shares is alike. */
   kinOf(file: ReadFile<'panel'>): readonly string[]
-  /** What is made of a panel, kept until the file may read otherwise; small, for it is kept of every panel. */
+  /** What is made of a panel, kept until the file may read otherwise: plain data that JSON can hold, and little of it, for it is kept of every panel. */
   noted<T>(path: string, make: (file: ReadFile<'panel'>) => T): T | undefined
   /** The settings file that governs `path`. */
   settings(path: string): ReadFile<'library'> | undefined

@@ -1,9 +1,9 @@
 import type { Library } from '../library/library.ts'
+import { sheetsBeside, type SheetsBeside } from './beside.ts'
 import { reportFile, type FileReport } from './file-report.ts'
-import type { Today } from '../check/check.ts'
-import type { Beside } from '../sheets/beside.ts'
 import { libraryOf } from './load.ts'
 import type { Share, Texts } from './share.ts'
+import { createTurns } from './turns.ts'
 import type { World } from './world.ts'
 
 /** What is to be checked, with everything around it. */
@@ -11,59 +11,63 @@ export interface Work {
   readonly texts: Texts
   readonly library: Library
   readonly targets: readonly string[]
-  readonly sheets: ReadonlyMap<string, Beside>
+  readonly sheets: SheetsBeside
+  /** Whether what other threads read of datasheets is kept from run to run. */
+  readonly cache: boolean
 }
+
+/** Is given what was found, one file after the other. */
+export type Take = (report: FileReport) => void
 
 /**
  * Checks files one by one, or in several threads where that pays. The result is the same and in the same order.
  *
  * @param jobs  how many threads; absent: as many as pay
  */
-export async function checkAll(
-  world: World,
-  { texts, library, targets, sheets }: Work,
-  jobs?: number,
-): Promise<readonly FileReport[]> {
+export async function checkAll(world: World, work: Work, jobs: number | undefined, take: Take): Promise<void> {
+  const { texts, targets, cache } = work
   const threads = Math.min(jobs ?? Math.min(world.processors, Math.floor(targets.length / worthwhile)), targets.length)
-  const { cwd, today, bundle } = world
+  const { today, bundle, cwd } = world
   let done = 0
   const checked = (count: number) => world.progress('checked', (done += count), targets.length)
-  if (threads <= 1) return reports(library, targets, cwd, nowOf({ today, sheets, bundle }), checked)
+  if (threads <= 1)
+    return checkEach(work, world, (report) => {
+      checked(1)
+      take(report)
+    })
   const size = Math.ceil(targets.length / threads)
-  const shares = Array.from({ length: threads }, (_, i) => ({
-    texts,
-    targets: targets.slice(i * size, (i + 1) * size),
-    cwd,
-    today,
-    sheets,
-    bundle,
-  }))
-  return (await Promise.all(shares.map((share) => world.inThread(share, checked)))).flat()
+  const turns = createTurns(take)
+  const shares = Array.from({ length: threads }, (_, i) => targets.slice(i * size, (i + 1) * size))
+  await Promise.all(
+    shares.map(async (share, i) => {
+      await world.inThread({ texts, targets: share, cwd, today, cache, bundle }, (reports) => {
+        checked(reports.length)
+        turns.take(i, reports)
+      })
+      turns.end(i)
+    }),
+  )
 }
 
 /** What a thread does. */
-export const checkShare = ({ texts, targets, cwd, ...share }: Share, checked: (count: number) => void) =>
-  reports(libraryOf(texts), targets, cwd, nowOf(share), checked)
-
-const nowOf = ({ today, sheets, bundle }: Pick<Share, 'today' | 'sheets' | 'bundle'>): Today => ({
-  today,
-  bundle,
-  sheetOf: (path) => sheets.get(path),
-})
+export async function checkShare(share: Share, world: Pick<World, 'sheets'>, take: Take): Promise<void> {
+  const library = libraryOf(share.texts)
+  const sheets = sheetsBeside(world, library, share.cache)
+  await checkEach({ ...share, library, sheets }, share, take)
+  sheets.end()
+}
 
 /** Files for each thread below which starting it costs more than it saves; measured. */
 const worthwhile = 1000
 
-function reports(
-  library: Library,
-  targets: readonly string[],
-  cwd: string,
-  now: Today,
-  checked: (count: number) => void,
-): readonly FileReport[] {
-  return targets.flatMap((path) => {
-    const report = reportFile(library, path, cwd, now) ?? []
-    checked(1)
-    return report
-  })
+async function checkEach(
+  { library, targets, sheets }: Pick<Work, 'library' | 'targets' | 'sheets'>,
+  { cwd, today, bundle }: Pick<Share, 'cwd' | 'today' | 'bundle'>,
+  take: Take,
+): Promise<void> {
+  for (const path of targets) {
+    const beside = await sheets.at(path)
+    const report = reportFile(library, path, cwd, { today, bundle, sheetOf: () => beside })
+    if (report) take(report)
+  }
 }

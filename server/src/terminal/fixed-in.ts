@@ -12,8 +12,7 @@ import type { World } from './world.ts'
  * @returns  how many records change
  */
 export async function fixedIn(world: World, work: Work, { diff }: { readonly diff?: true }): Promise<number> {
-  const { library, targets, sheets } = work
-  const fixed = fixAll(library, targets, { today: world.today, sheetOf: (path) => sheets.get(path) })
+  const fixed = await fixAll(work, world.today)
   for (const { path, before, after } of fixed) {
     if (!diff) {
       await world.rewrite(path, after)

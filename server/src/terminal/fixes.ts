@@ -1,7 +1,6 @@
-import type { Today } from '../check/check.ts'
 import { checkFile } from '../check/check.ts'
 import { withSafeFixes } from '../check/safe-fixes.ts'
-import type { Library } from '../library/library.ts'
+import type { Work } from './check-all.ts'
 
 /** A record as its fixes leave it. */
 export interface Fixed {
@@ -13,16 +12,22 @@ export interface Fixed {
 }
 
 /** Records with every fix applied that keeps the meaning. The library holds them from then on. */
-export function fixAll(library: Library, targets: readonly string[], now: Today): readonly Fixed[] {
-  const found = (path: string) => checkFile(library, path, now)?.findings ?? []
-  return targets.flatMap((path) => {
+export async function fixAll(
+  { library, targets, sheets }: Pick<Work, 'library' | 'targets' | 'sheets'>,
+  today: string,
+): Promise<readonly Fixed[]> {
+  const fixed: Fixed[] = []
+  for (const path of targets) {
     const file = library.file(path)
-    if (!file || file.unread) return []
+    if (!file || file.unread) continue
+    const beside = await sheets.at(path)
+    const found = () => checkFile(library, path, { today, sheetOf: () => beside })?.findings ?? []
     const before = file.tree.text
-    const { text: after, count } = withSafeFixes(before, found(path), (text) => {
+    const { text: after, count } = withSafeFixes(before, found(), (text) => {
       library.put(path, text)
-      return found(path)
+      return found()
     })
-    return after === before ? [] : [{ path, before, after, count }]
-  })
+    if (after !== before) fixed.push({ path, before, after, count })
+  }
+  return fixed
 }

@@ -72,8 +72,11 @@ export async function readTexts(
   return texts
 }
 
+/** How many records are kept as they were read: a reading takes some 40 KB, and two in a row belong to one family. */
+const mostKept = 250
+
 export function libraryOf(texts: Texts): Library {
-  const library = createLibrary()
+  const library = createLibrary(mostKept)
   for (const [path, text] of texts) library.put(path, text)
   return library
 }

@@ -35,6 +35,13 @@ const disk: Disk = {
   read: (path) => withoutMark(readFileSync(path, 'utf8')),
 }
 
+const line = stderr.isTTY
+  ? createProgress(
+      (text) => stderr.write(text),
+      () => performance.now(),
+    )
+  : null
+
 /** Files are read and written without waiting in between: a process that does nothing else meanwhile is the faster for it. */
 const world: World = {
   args: argv.slice(2),
@@ -49,17 +56,13 @@ const world: World = {
   width: width || 100,
   hasWidth: width > 0,
   out: (text) => {
+    if (stdout.isTTY) line?.hide()
     stdout.write(text)
   },
   err: (text) => {
     stderr.write(text)
   },
-  progress: stderr.isTTY
-    ? createProgress(
-        (text) => stderr.write(text),
-        () => performance.now(),
-      )
-    : () => {},
+  progress: line?.show ?? (() => {}),
   stdin: async () => {
     const pieces: Buffer[] = []
     for await (const piece of process.stdin) pieces.push(piece as Buffer)
@@ -88,12 +91,10 @@ const world: World = {
   hashes: async (path, algorithm) => hashes(path, algorithm),
   processors: availableParallelism(),
   sheets: (cache) => createSheets(join(program, 'sheet-reader.js'), { cache, env }),
-  inThread: (share, checked) =>
+  inThread: (share, take) =>
     new Promise((resolve, reject) => {
       const worker = new Worker(file, { workerData: share })
-      worker.on('message', (message: FromThread) =>
-        'reports' in message ? resolve(message.reports) : checked(message.checked),
-      )
+      worker.on('message', (reports: FromThread) => (reports === 'end' ? resolve() : take(reports)))
       worker.once('error', reject)
     }),
   pictures: () => require(join(program, 'pictures.js')) as Pictures,
@@ -113,13 +114,23 @@ stdout.on('error', (error: NodeJS.ErrnoException) => {
 })
 
 if (isMainThread) run()
-else shareOfWork()
+else void shareOfWork()
 
-type FromThread = { readonly checked: number } | { readonly reports: readonly FileReport[] }
+type FromThread = readonly FileReport[] | 'end'
 
-function shareOfWork(): void {
+/** How many reports are handed over at once. */
+const portion = 8
+
+async function shareOfWork(): Promise<void> {
   const say = (message: FromThread) => parentPort?.postMessage(message)
-  say({ reports: checkShare(workerData as Share, (checked) => say({ checked })) })
+  let reports: FileReport[] = []
+  await checkShare(workerData as Share, world, (report) => {
+    if (reports.push(report) < portion) return
+    say(reports)
+    reports = []
+  })
+  say(reports)
+  say('end')
 }
 
 function run(): void {

@@ -7,9 +7,21 @@ import type { FileReport } from './file-report.ts'
 export type Counts = Readonly<Record<Severity, number>> & { readonly files: number }
 
 export function count(files: readonly FileReport[]): Counts {
-  const counts = { files: files.length, error: 0, warning: 0, information: 0, hint: 0 }
-  for (const { findings } of files) for (const { severity } of findings) counts[severity]++
-  return counts
+  const counting = createCount()
+  files.forEach(counting.file)
+  return counting.counts
+}
+
+/** Counts file by file. */
+export function createCount(): { readonly counts: Counts; file(report: FileReport): void } {
+  const counts = { files: 0, error: 0, warning: 0, information: 0, hint: 0 }
+  return {
+    counts,
+    file({ findings }) {
+      counts.files++
+      for (const { severity } of findings) counts[severity]++
+    },
+  }
 }
 
 /** Whether anything was found that is at least as severe. */

@@ -1,4 +1,3 @@
-import type { Beside } from '../sheets/beside.ts'
 import type { Bundle } from '../wording/bundle.ts'
 import type { FileText } from '../records/unread.ts'
 
@@ -11,8 +10,8 @@ export interface Share {
   readonly targets: readonly string[]
   readonly cwd: string
   readonly today: string
+  /** Whether what was read of datasheets is kept from run to run. */
+  readonly cache: boolean
   /** The words of another language. */
   readonly bundle?: Bundle | undefined
-  /** By the path of the record that names it. */
-  readonly sheets: ReadonlyMap<string, Beside>
 }

@@ -68,8 +68,8 @@ export interface World {
   readonly processors: number
   /** The datasheets that records name; `cache` says whether what was read is kept from run to run. */
   readonly sheets: (cache: boolean) => Sheets
-  /** Checks a share of the files in another thread, which says how many more it has checked. */
-  readonly inThread: (share: Share, checked: (count: number) => void) => Promise<readonly FileReport[]>
+  /** Checks a share of the files in another thread, which hands over some at a time, in order. */
+  readonly inThread: (share: Share, take: (reports: readonly FileReport[]) => void) => Promise<void>
   /** Draws pictures and pages; loaded when it is first asked for, as no other command needs it. */
   readonly pictures: () => Pictures
   /** Becomes the language server; settles when that ends. */

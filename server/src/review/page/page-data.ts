@@ -1,5 +1,6 @@
 import type { Finding, Severity } from '../../findings/finding.ts'
 import { cautions } from '../cautions.ts'
+import { rank } from '../../findings/severities.ts'
 import type { Figures } from '../figures.ts'
 import { marginsOf, type Margin } from '../margins.ts'
 import { systemPicture, type SystemPicture } from '../picture/system-picture.ts'
@@ -39,8 +40,6 @@ export interface FoundInFile {
   readonly accepted: readonly { readonly finding: Finding; readonly because: string }[]
 }
 
-const order: readonly Severity[] = ['error', 'warning', 'information', 'hint']
-
 export function pageData(system: ResolvedSystem, figures: Figures, found: FoundInFile): PageData {
   return {
     picture: systemPicture(system, figures),
@@ -53,7 +52,7 @@ export function pageData(system: ResolvedSystem, figures: Figures, found: FoundI
     margins: marginsOf(system, figures),
     findings: found.findings
       .map(({ severity, message }) => ({ severity, message }))
-      .sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity)),
+      .sort((a, b) => rank(a.severity) - rank(b.severity)),
     accepted: found.accepted.map(({ finding, because }) => ({ message: finding.message, because })),
     warranty: warrantyNotes(system),
     measured: measuredRows(system),

@@ -1,35 +1,23 @@
 import { InvalidArgumentError, Option } from 'commander'
-import type { Severity } from '../../findings/finding.ts'
-import { reading } from '../../records/facts.ts'
 import { sheetsBeside } from '../beside.ts'
 import { asOf } from '../as-of.ts'
 import { selectBefore } from '../before.ts'
-import { checkAll, type Work } from '../check-all.ts'
+import { checkAll, type Take, type Work } from '../check-all.ts'
 import { CouldNotRun } from '../could-not-run.ts'
-import { reportFolder, type FileReport } from '../file-report.ts'
-import { formatGithub, summaryTable } from '../formats/github.ts'
-import { formatJson } from '../formats/json.ts'
-import { formatJunit } from '../formats/junit.ts'
-import { formatSarif } from '../formats/sarif.ts'
-import { formatText, plain, styleOf } from '../formats/text.ts'
-import { repositoryOf } from '../git/repository.ts'
+import { reportFolder } from '../file-report.ts'
 import { changesSince } from '../since.ts'
 import { excludedBy, expanded } from '../patterns.ts'
 import { fixedIn } from '../fixed-in.ts'
-import { newOnly } from '../new-only.ts'
+import { fingerprintsOf, newOnly } from '../new-only.ts'
+import { createOutcome } from '../outcome.ts'
+import { createPrinting, type Printing, type PrintingOptions } from '../printing.ts'
 import { staged } from '../staged.ts'
-import { reportMistakes } from '../mistakes.ts'
-import { fromTop } from '../from-top.ts'
-import { writeOutput, writeSummary } from '../output.ts'
 import { select, selectText, type Selection } from '../select.ts'
-import { count, reaches } from '../severity.ts'
+import { createCount, reaches } from '../severity.ts'
 import type { World } from '../world.ts'
 import type { AddCommand } from './command.ts'
 
-interface Options {
-  readonly format: 'text' | 'json' | 'sarif' | 'github' | 'junit'
-  readonly output?: string
-  readonly failOn: Severity
+interface Options extends PrintingOptions {
   readonly since?: string
   readonly staged?: true
   readonly stdinFilename?: string
@@ -38,8 +26,6 @@ interface Options {
   readonly new?: true
   readonly fix?: true
   readonly diff?: true
-  readonly showAccepted?: true
-  readonly quiet?: true
   readonly exclude: readonly string[]
 }
 
@@ -94,16 +80,11 @@ export const addCheck: AddCommand = (program, world, end) => {
         const fixed = await fixedIn(world, work, options)
         if (options.diff) return end(fixed > 0 ? 1 : 0)
       }
-      const files = await reported(world, work, options)
-      await print(world, files, options)
-      for (const { path, findings } of files) reportMistakes(world, path, findings)
-      const broken = files.find(({ brokenSettings }) => brokenSettings)
-      if (broken) throw new CouldNotRun(`${broken.path} can be read only in part, so its settings do not all apply`)
-      const unread = files.filter(({ findings }) => findings.some(({ rule }) => rule === reading.notRead.id))
-      if (unread.length > 0)
-        throw new CouldNotRun(`${unread.map(({ path }) => path).join(', ')}: not read, so the run is not complete`)
-      if (files.length === 0) world.err('wattproof: nothing to check\n')
-      end(reaches(count(files), options.failOn) ? 1 : 0)
+      const printing = await createPrinting(world, options)
+      const { counts, verdict } = await reported(world, work, options, printing)
+      await printing.end(counts)
+      verdict()
+      end(reaches(counts, options.failOn) ? 1 : 0)
     })
 }
 
@@ -128,22 +109,40 @@ async function selected(world: World, named: readonly string[], options: Options
   const settings = [...new Set(targets.flatMap((path) => library.settings(path)?.path ?? []))]
   const broken = settings.filter((path) => !targets.includes(path) && hasErrors(path))
   const all = [...broken, ...targets]
-  const sheets = await sheetsBeside(world, library, all, options.cache)
-  return { ...selection, named, targets: all, sheets }
+  const { cache } = options
+  return { ...selection, named, targets: all, sheets: sheetsBeside(world, library, cache), cache }
 
   function hasErrors(path: string) {
     return library.file(path)?.readFindings.some(({ severity }) => severity === 'error')
   }
 }
 
-async function reported(world: World, work: Selected, options: Options): Promise<readonly FileReport[]> {
+async function reported(world: World, work: Selected, options: Options, printing: Printing) {
+  const known = options.new ? await foundBefore(world, work, options) : null
+  const { counts, file: counted } = createCount()
+  const outcome = createOutcome(world)
+  const take: Take = (report) => {
+    const seen = known ? newOnly(report, known) : report
+    counted(seen)
+    outcome.file(seen)
+    printing.file(seen)
+  }
   // threads read the texts anew, which a fix has changed
-  const reports = await checkAll(world, work, options.fix ? 1 : options.jobs)
-  const closed = [...work.closed].map(([path, why]) => reportFolder(path, why, world.cwd))
-  if (!options.new) return [...reports, ...closed]
+  await checkAll(world, work, options.fix ? 1 : options.jobs, take)
+  work.sheets.end()
+  for (const [path, why] of work.closed) take(reportFolder(path, why, world.cwd))
+  return { counts, verdict: outcome.verdict }
+}
+
+/** The fingerprints of what was found in the same records as they were. */
+async function foundBefore(world: World, work: Selected, options: Options): Promise<ReadonlySet<string>> {
   const before = await asOf(world, world.cwd, options.since)
   const was = await selectBefore(before, work.named, work.targets)
-  return [...newOnly(reports, await checkAll(before, { ...was, sheets: work.sheets }, options.jobs)), ...closed]
+  const known = new Set<string>()
+  await checkAll(before, { ...work, ...was }, options.jobs, (report) => {
+    for (const one of fingerprintsOf(report)) known.add(one)
+  })
+  return known
 }
 
 function wholeNumber(text: string): number {
@@ -165,26 +164,4 @@ async function fromStdin(world: World, paths: readonly string[], options: Option
 async function fromIndex(world: World, paths: readonly string[]) {
   const { world: indexed, changes } = await staged(world)
   return select(indexed, paths, async () => changes, true)
-}
-
-async function print(world: World, files: readonly FileReport[], options: Options): Promise<void> {
-  const { format, output, showAccepted = false, quiet = false } = options
-  const out = (text: string) => (quiet ? undefined : world.out(text))
-  const top = (await repositoryOf(world, world.cwd)) ?? world.cwd
-  const seen = fromTop(files, world.cwd, top)
-  const formatted = {
-    text: () => formatText(files, { ...plain, bundle: world.bundle }, showAccepted),
-    json: () => formatJson(files, showAccepted),
-    sarif: () => formatSarif(seen, top),
-    github: () => formatGithub(seen),
-    junit: () => formatJunit(files, options.failOn),
-  }[format]()
-  if (output === undefined) {
-    out(format === 'text' ? formatText(files, styleOf(world), showAccepted) : formatted)
-  } else {
-    await writeOutput(world, output, formatted)
-    out(formatText(files, styleOf(world), showAccepted))
-  }
-  const { GITHUB_STEP_SUMMARY: summary } = world.env
-  if (format === 'github' && summary) await writeSummary(world, summary, summaryTable(seen))
 }

@@ -26,7 +26,9 @@ export const addSheet: AddCommand = (program, world) => {
       const file = library.file(full)
       if (file?.kind !== 'panel')
         throw new CouldNotRun(`\`${path}\` is no panel record; only sheets of panels are read`)
-      const beside = (await sheetsBeside(world, library, [full], cache)).get(full)
+      const sheets = sheetsBeside(world, library, cache)
+      const beside = await sheets.at(full)
+      sheets.end()
       if (!beside) throw new CouldNotRun(`\`${path}\` names no PDF as datasheet.source`)
       if (beside.state === 'missing') throw new CouldNotRun(`${beside.source} is not there`)
       const { sheet, source } = beside

@@ -5,7 +5,8 @@ import { positionAt } from '../../text/lines.ts'
 import type { FileReport } from '../file-report.ts'
 import { count, inWords } from '../severity.ts'
 import { noEscapes, printable, visible } from '../visible.ts'
-import { formatText, plain } from './text.ts'
+import { allPieces } from './pieces.ts'
+import { plain, textPieces } from './text.ts'
 
 /** The runner shows ten annotations of a level for each step and drops the rest without a word. */
 const shown = 10
@@ -23,7 +24,7 @@ export function formatGithub(files: readonly FileReport[]): string {
       0 < rest ? [`::notice title=wattproof::${rest} more of severity ${severity}: see the log of this step`] : []
     return [...some.slice(0, limit).map(({ file, finding }) => annotation(level as string, file, finding)), ...left]
   })
-  const list = formatText(files, plain, false)
+  const list = allPieces(textPieces(plain, false), files)
   // nothing in the list is a command to the runner, whatever the records say; nobody can write a list that holds its own hash
   const end = createHash('sha256').update(list).digest('hex')
   return [...commands, `::stop-commands::${end}`, `${list}::${end}::\n`].join('\n')

@@ -3,22 +3,29 @@ import { positionAt } from '../../text/lines.ts'
 import type { FileReport } from '../file-report.ts'
 import { fingerprints } from '../fingerprint.ts'
 import { jsonText } from '../visible.ts'
-import { count } from '../severity.ts'
+import type { Pieces } from './pieces.ts'
 
 /** One document, as `schemas/check-output.schema.json` says; lines and characters from 0 in UTF-16 units. */
-export function formatJson(files: readonly FileReport[], showAccepted: boolean): string {
-  const document = {
-    version: 1,
-    files: files.map((file) => ({
-      path: file.path,
-      kind: file.kind,
-      findings: findingsToJson(file),
-      ...(showAccepted && { accepted: acceptedToJson(file) }),
-    })),
-    summary: count(files),
+export function jsonPieces(showAccepted: boolean): Pieces {
+  let isFirst = true
+  return {
+    file(file) {
+      const { path, kind } = file
+      const accepted = showAccepted && { accepted: acceptedToJson(file) }
+      const json = indented(jsonText({ path, kind, findings: findingsToJson(file), ...accepted }), '    ')
+      const before = isFirst ? `${head}[\n` : ',\n'
+      isFirst = false
+      return before + json
+    },
+    end: (counts) =>
+      `${isFirst ? `${head}[]` : '\n  ]'},\n  "summary": ${indented(jsonText(counts), '  ').trimStart()}\n}\n`,
   }
-  return jsonText(document)
 }
+
+const head = '{\n  "version": 1,\n  "files": '
+
+/** JSON further to the right, without its last line end. */
+const indented = (json: string, by: string) => json.trimEnd().replace(/^/gm, by)
 
 /** The findings of one file, as every JSON output has them. */
 export function findingsToJson(file: FileReport) {

@@ -8,23 +8,25 @@ import { parentPointer } from '../../text/pointer.ts'
 import type { Bundle } from '../../wording/bundle.ts'
 import { sayIn } from '../../wording/phrase.ts'
 import type { FileReport } from '../file-report.ts'
-import { count, inWords } from '../severity.ts'
+import { inWords } from '../severity.ts'
 import { linked, visible } from '../visible.ts'
 import type { World } from '../world.ts'
 import { excerpt } from './excerpt.ts'
+import type { Pieces } from './pieces.ts'
 
 /** What a compiler would print: the place and the message in one line, the text with a marker, the fix; a count at the end. */
-export function formatText(
-  files: readonly FileReport[],
-  { colour, rulePages, bundle }: TextStyle,
-  showAccepted: boolean,
-): string {
+export function textPieces({ colour, rulePages, bundle }: TextStyle, showAccepted: boolean): Pieces {
   const paint: Paint = colour ? (style, text) => styleText(style, text, { validateStream: false }) : (_, text) => text
-  const parts = files.flatMap((file) => [
-    ...file.findings.map((finding) => toText(finding, file, paint, { rulePages, bundle })),
-    ...(showAccepted ? file.accepted.map((one) => acceptedText(one, file, paint, bundle)) : []),
-  ])
-  return [...parts, `${inWords(count(files), bundle)}\n`].join('\n')
+  return {
+    file: (file) =>
+      [
+        ...file.findings.map((finding) => toText(finding, file, paint, { rulePages, bundle })),
+        ...(showAccepted ? file.accepted.map((one) => acceptedText(one, file, paint, bundle)) : []),
+      ]
+        .map((part) => `${part}\n`)
+        .join(''),
+    end: (counts) => `${inWords(counts, bundle)}\n`,
+  }
 }
 
 /** What the terminal shows beside text. */
