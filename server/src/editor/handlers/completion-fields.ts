@@ -4,17 +4,20 @@ import { allFacts } from '../../check/facts.ts'
 import type { FieldInfo } from '../../records/field-info.ts'
 import { translated } from '../../wording/bundle.ts'
 import { sayIn } from '../../wording/phrase.ts'
+import { lineAround } from '../../text/lines.ts'
 import type { Here } from '../here.ts'
 import type { Slot } from '../slot.ts'
 import { toRange } from '../to-protocol.ts'
+import { formSnippet, isGroup, valueSnippet } from './snippets.ts'
 
 /** Fields that are not there yet, required ones first, each with the cursor where its value begins. */
 export function fieldItems(here: Here, slot: Slot): CompletionItem[] {
   const fields = slot.info.type === 'map' ? rulesAsFields(slot.info) : (slot.info.fields ?? [])
-  return fields
+  const each = fields
     .map((field, index) => ({ field, rank: (field.required ? 0 : 500) + index }))
     .filter(({ field }) => !slot.present.has(field.key))
     .map(({ field, rank }) => fieldItem(here, slot, field, rank))
+  return [...each, ...formItem(here, slot, fields)]
 }
 
 /** The one map that records have is by rule. */
@@ -32,7 +35,7 @@ function fieldItem({ checked, client, bundle }: Here, slot: Slot, field: FieldIn
   const rest = slot.hasColon
     ? ''
     : client.snippets
-      ? `: ${valueSnippet(field, slot.json)}`.trimEnd()
+      ? `: ${valueSnippet(field, slot)}`.trimEnd()
       : isGroup(field) && !slot.flow
         ? ':'
         : ': '
@@ -46,39 +49,26 @@ function fieldItem({ checked, client, bundle }: Here, slot: Slot, field: FieldIn
     ...(client.snippets && { insertTextFormat: InsertTextFormat.Snippet }),
     textEdit: { range: toRange(checked.tree, slot.span), newText: key + rest },
   }
-
-  function valueSnippet(field: FieldInfo, json: boolean): string {
-    switch (field.type) {
-      case 'group':
-      case 'map':
-        return json || slot.flow ? '{ $1 }' : ''
-      case 'list':
-        return field.item?.type === 'group' ? '[{ $1 }]' : '[$1]'
-      case 'choice':
-        return quoted(`\${1|${(field.choices ?? []).map(({ value }) => forChoice(value)).join(',')}|}`)
-      case 'quantity':
-        return quoted(`$1${unitOf(field)}`)
-      case 'integer':
-      case 'number':
-      case 'boolean':
-        return field.key === 'format' ? '1' : '$1'
-      default:
-        return quoted('$1')
-    }
-  }
-
-  function quoted(text: string): string {
-    return slot.json ? `"${text}"` : text
-  }
 }
 
-const isGroup = ({ type }: FieldInfo) => type === 'group' || type === 'map'
-
-/** The unit that a datasheet would print, behind the place of the number: a number that nobody read is never put in. */
-function unitOf({ examples, unit }: FieldInfo): string {
-  const [, printed] = /\d\s+([^\d\s]\S*)$/.exec(examples?.[0] ?? '') ?? []
-  const text = printed ?? unit
-  return text ? ` ${text.replace(/[\\$}]/g, '\\$&')}` : ''
+/** All that a group must have and lacks, for an editor that goes from one place to be filled in to the next. */
+function formItem({ checked, client, bundle }: Here, slot: Slot, fields: readonly FieldInfo[]): CompletionItem[] {
+  const required = fields.filter(({ key, required }) => required && !slot.present.has(key))
+  if (!client.snippets || slot.flow || slot.hasColon || required.length < 2) return []
+  const label = sayIn(bundle)`required fields`
+  const { character } = toRange(checked.tree, slot.span).start
+  const line = checked.tree.text.slice(lineAround(checked.tree.text, slot.span.start).start)
+  // an editor repeats what a line begins with, but not the dash of a list
+  const indent = ' '.repeat(character - /^[ \t]*/.exec(line)![0].length)
+  return [
+    {
+      label,
+      kind: CompletionItemKind.Snippet,
+      detail: required.map(({ key }) => key).join(', '),
+      sortText: '~',
+      filterText: label,
+      insertTextFormat: InsertTextFormat.Snippet,
+      textEdit: { range: toRange(checked.tree, slot.span), newText: formSnippet(required).join(`\n${indent}`) },
+    },
+  ]
 }
-
-const forChoice = (text: string) => text.replace(/[\\$},|]/g, '\\$&')
