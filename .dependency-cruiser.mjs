@@ -8,19 +8,19 @@ const mayImport = {
   text: ['wording', 'yaml'],
   findings: ['wording', 'text'],
   records: ['wording', 'text', 'quantities', 'findings', 'yaml'],
-  values: ['records', 'physics', 'quantities', 'findings'],
+  values: ['wording', 'records', 'physics', 'quantities', 'findings'],
   rules: ['values', 'records', 'physics', 'quantities', 'findings'],
   slips: ['records', 'quantities', 'physics', 'text', 'findings'],
   review: ['wording', 'values', 'records', 'physics', 'quantities', 'findings'],
   library: ['wording', 'records', 'text', 'findings'],
-  sheets: ['records', 'quantities', 'text', 'findings'],
-  rows: ['records', 'quantities', 'text', 'csv-parse', 'csv-stringify'],
-  report: ['review', 'values', 'quantities', 'findings', 'text', '@observablehq/plot', '@xmldom/xmldom'],
+  sheets: ['wording', 'records', 'quantities', 'text', 'findings'],
+  rows: ['wording', 'records', 'quantities', 'text', 'csv-parse', 'csv-stringify'],
+  report: ['wording', 'review', 'values', 'quantities', 'findings', 'text', '@observablehq/plot', '@xmldom/xmldom'],
   check: ['wording', 'sheets', 'library', 'rows', 'review', 'slips', 'rules', 'values', 'records', 'text', 'findings'],
 }
 /** These run on a machine, so they may import its modules and any package besides. */
 const onMachine = {
-  reader: ['sheets'],
+  reader: ['wording', 'sheets'],
   editor: [...Object.keys(mayImport), 'reader'],
   terminal: [...Object.keys(mayImport), 'reader'],
 }

@@ -16,6 +16,8 @@ const contents = [
   'CHANGELOG.md',
   'LICENSE',
   'THIRD-PARTY-NOTICES',
+  'client/l10n/bundle.l10n.de.json',
+  'client/l10n/bundle.l10n.es.json',
   'client/media/icon.png',
   'client/media/walkthrough',
   'dist',

@@ -7,7 +7,7 @@ import ts from 'typescript'
 export async function messageCatalogue(root) {
   const paths = readdirSync(root, { recursive: true })
     .map((name) => `${root}/${name}`)
-    .filter((path) => /[.]ts$/.test(path) && !/[.]d[.]ts$|[/]reader[/]/.test(path))
+    .filter((path) => /[.]ts$/.test(path) && !/[.]d[.]ts$/.test(path))
     .sort()
   const sources = paths.map((path) => ({ path, text: readFileSync(path, 'utf8') }))
   const named = await namedIn(
@@ -15,7 +15,7 @@ export async function messageCatalogue(root) {
       .filter(({ path, text }) => /[/](rules|hazards)[/]|facts[.]ts$/.test(path) || /\bmessages\b *[:=]/.test(text))
       .map(({ path }) => path),
   )
-  const sentences = sources.filter(({ text }) => /phrase`|sayIn[(]/.test(text)).flatMap(phrasesIn)
+  const sentences = sources.filter(({ text }) => /\b(?:phrase|say|inCatalogue)`|sayIn[(]/.test(text)).flatMap(phrasesIn)
   const entries = [...named, ...sentences.map((template) => [template, template])]
   const sorted = [...new Map(entries)].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
   return `${JSON.stringify(Object.fromEntries(sorted), null, 2)}\n`
@@ -47,7 +47,7 @@ async function namedIn(paths) {
   }
 }
 
-/** The templates after the tags `phrase`, `say` and `sayIn(…)`, with numbered placeholders. */
+/** The templates after the tags `phrase`, `say`, `sayIn(…)` and `inCatalogue`, with numbered placeholders. */
 function phrasesIn({ path, text }) {
   const found = []
   visit(ts.createSourceFile(path, text, ts.ScriptTarget.Latest))
@@ -60,7 +60,7 @@ function phrasesIn({ path, text }) {
 }
 
 const isSaid = (tag) =>
-  ['phrase', 'say'].includes(tag.text) || (ts.isCallExpression(tag) && tag.expression.text === 'sayIn')
+  ['phrase', 'say', 'inCatalogue'].includes(tag.text) || (ts.isCallExpression(tag) && tag.expression.text === 'sayIn')
 
 const templateOf = (template) =>
   ts.isNoSubstitutionTemplateLiteral(template)

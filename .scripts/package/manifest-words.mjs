@@ -1,7 +1,7 @@
 // The words of the manifest are written in English where they belong; an editor wants keys there, and the words of each language in a file of its own.
 
-/** Fields of a manifest that people read. */
-const shown = ['title', 'shortTitle', 'description', 'markdownDescription', 'enumDescriptions', 'altText']
+/** Fields of a manifest that people read; `markdown` is the path of a page, and each language has a page of its own. */
+const shown = ['title', 'shortTitle', 'description', 'markdownDescription', 'enumDescriptions', 'altText', 'markdown']
 
 /** What people read of the manifest, each text once. */
 export function wordsOf(manifest) {

@@ -1,4 +1,4 @@
-import { Uri, WorkspaceEdit, window, workspace } from 'vscode'
+import { Uri, WorkspaceEdit, l10n, window, workspace } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
 import { sheetAdditionRequest, type SheetAdditionResult } from '../../server/src/editor/protocol.ts'
 
@@ -26,7 +26,8 @@ export async function offerAddition(client: BaseLanguageClient, record: Uri, fie
     })
   const offer = await ask()
   if (!offer) return
-  if ((await window.showInformationMessage(`${offer.title}?`, 'Add')) !== 'Add') return
+  const add = l10n.t('Add')
+  if ((await window.showInformationMessage(`${offer.title}?`, add)) !== add) return
   const now = await ask() // somebody may have typed meanwhile
   if (!now) return
   const edit = new WorkspaceEdit()

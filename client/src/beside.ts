@@ -2,6 +2,7 @@ import {
   Uri,
   ViewColumn,
   commands,
+  l10n,
   window,
   workspace,
   type ExtensionContext,
@@ -78,7 +79,7 @@ export function createBeside({ extensionUri }: ExtensionContext, client: BaseLan
     const folder = Uri.joinPath(extensionUri, 'dist', 'view')
     panel = window.createWebviewPanel(
       'wattproof.beside',
-      'Beside the record',
+      l10n.t('Beside the record'),
       { viewColumn: ViewColumn.Beside, preserveFocus: true },
       { enableScripts: true, localResourceRoots: [folder], retainContextWhenHidden: false },
     )
@@ -121,14 +122,14 @@ export function createBeside({ extensionUri }: ExtensionContext, client: BaseLan
 
   async function picturesOf(uri: Uri): Promise<ToView> {
     const pictures = await client.sendRequest<PicturesResult>(picturesRequest, about(uri))
-    if (panel) panel.title = pictures?.title ?? 'Beside the record'
+    if (panel) panel.title = pictures?.title ?? l10n.t('Beside the record')
     return { type: 'show', pictures, hasSheet: isPanel(uri.path) }
   }
 
   async function sheetOf(uri: Uri): Promise<ToView> {
     const sheet = await client.sendRequest<SheetResult>(sheetRequest, about(uri))
     pdf = sheet && 'file' in sheet ? sheet.file : undefined
-    if (panel) panel.title = sheet?.source ?? 'Beside the record'
+    if (panel) panel.title = sheet?.source ?? l10n.t('Beside the record')
     return { type: 'sheet', sheet }
   }
 
@@ -178,6 +179,6 @@ export function createBeside({ extensionUri }: ExtensionContext, client: BaseLan
   }
 
   function failed(error: unknown) {
-    client.error('The view beside the editor', error, false)
+    client.error(l10n.t('The view beside the editor'), error, false)
   }
 }

@@ -1,4 +1,4 @@
-import { commands, window, workspace, type ExtensionContext } from 'vscode'
+import { commands, l10n, window, workspace, type ExtensionContext } from 'vscode'
 import { commandNames } from './command-names.ts'
 import { isRecord, skippedGlob } from './records.ts'
 import type { Session, StartSession } from './session.ts'
@@ -10,7 +10,7 @@ import type { Session, StartSession } from './session.ts'
 export function waitForRecord(context: ExtensionContext, start: () => StartSession): void {
   let session: Promise<Session> | undefined
   const begin = () => (session ??= start()(context))
-  const failed = (error: unknown) => window.showErrorMessage(`Wattproof could not start: ${String(error)}`)
+  const failed = (error: unknown) => window.showErrorMessage(l10n.t('Wattproof could not start: {0}', String(error)))
   const beginFor = ({ uri }: { uri: { path: string } }) => {
     if (isRecord(uri.path)) begin().catch(failed)
   }

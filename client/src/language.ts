@@ -1,4 +1,4 @@
-import { workspace } from 'vscode'
+import { l10n, workspace } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
 
 const setting = 'wattproof.language'
@@ -16,5 +16,5 @@ export const restartWhenLanguageChanges = (client: BaseLanguageClient) =>
       client
         .stop()
         .then(() => client.start())
-        .catch((error: unknown) => client.error('Wattproof could not start again', error))
+        .catch((error: unknown) => client.error(l10n.t('Wattproof could not start again'), error))
   })

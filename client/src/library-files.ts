@@ -30,9 +30,14 @@ export function answerFiles(client: BaseLanguageClient): void {
     const file = Uri.parse(uri)
     try {
       const { type, size } = await workspace.fs.stat(file)
-      if ((type & FileType.File) === 0) return { because: 'it is no regular file' }
+      if ((type & FileType.File) === 0) return { because: { template: 'it is no regular file', values: [] } }
       if (size > mostBytes)
-        return { because: `it has ${(size / mostBytes).toFixed(1)} MiB, and a record has a few KiB` }
+        return {
+          because: {
+            template: 'it has {0} MiB, and a record has a few KiB',
+            values: [(size / mostBytes).toFixed(1)],
+          },
+        }
       return new TextDecoder().decode(await workspace.fs.readFile(file))
     } catch {
       return null // gone since it was listed

@@ -1,4 +1,4 @@
-import { Uri, window, workspace } from 'vscode'
+import { Uri, l10n, window, workspace } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
 import { climateRequest, type ClimateParams, type ClimateResult } from '../../server/src/editor/protocol.ts'
 import { chosenFolder, openDraft } from './new-record.ts'
@@ -15,21 +15,24 @@ export async function newClimateFromWeather(client: BaseLanguageClient, wanted: 
   await openDraft(folder ? Uri.joinPath(folder, file) : Uri.file(file), climate.text)
 }
 
-const title = 'New climate record'
-
 async function asked(): Promise<ClimateParams | undefined> {
+  const title = l10n.t('New climate record')
   const ways = [
-    { label: 'From a file of hourly weather', description: 'EPW', isFile: true },
-    { label: 'Guessed from the latitude', description: 'an assumption that the record states', isFile: false },
+    { label: l10n.t('From a file of hourly weather'), description: 'EPW', isFile: true },
+    {
+      label: l10n.t('Guessed from the latitude'),
+      description: l10n.t('an assumption that the record states'),
+      isFile: false,
+    },
   ]
   const way = await window.showQuickPick(ways, { title })
   if (!way) return undefined
   if (!way.isFile) {
-    const prompt = 'Degrees from -66 to 66, south negative'
+    const prompt = l10n.t('Degrees from -66 to 66, south negative')
     const latitude = await window.showInputBox({ title, prompt, placeHolder: '43.5' })
     return latitude === undefined ? undefined : { latitude }
   }
-  const [file] = (await window.showOpenDialog({ title, openLabel: 'Read', filters: { EPW: ['epw'] } })) ?? []
+  const [file] = (await window.showOpenDialog({ title, openLabel: l10n.t('Read'), filters: { EPW: ['epw'] } })) ?? []
   return file && gathered(file)
 }
 

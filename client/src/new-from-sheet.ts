@@ -1,12 +1,13 @@
-import { Uri, window } from 'vscode'
+import { Uri, l10n, window } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
 import { draftRequest, type DraftParams, type DraftResult } from '../../server/src/editor/protocol.ts'
 import { chosenFolder, exists, openDraft } from './new-record.ts'
 
 /** Asks for a PDF and, where it has several products, for one of them, and opens a draft of its record. Nothing is written until the person saves. */
 export async function newFromSheet(client: BaseLanguageClient, wanted: Uri | undefined): Promise<void> {
-  const title = 'New panel record from a sheet'
-  const file = wanted ?? (await window.showOpenDialog({ title, openLabel: 'Read', filters: { PDF: ['pdf'] } }))?.[0]
+  const title = l10n.t('New panel record from a sheet')
+  const file =
+    wanted ?? (await window.showOpenDialog({ title, openLabel: l10n.t('Read'), filters: { PDF: ['pdf'] } }))?.[0]
   if (!file) return
   const folder = (await chosenFolder('panel')) ?? Uri.joinPath(file, '..')
   const address = (uri: Uri) => client.code2ProtocolConverter.asUri(uri)
@@ -14,7 +15,7 @@ export async function newFromSheet(client: BaseLanguageClient, wanted: Uri | und
   const params = { file: address(file), folder: address(folder) }
   let draft = await ask(params)
   if ('models' in draft) {
-    const model = await window.showQuickPick(draft.models, { title, placeHolder: 'The product of the sheet' })
+    const model = await window.showQuickPick(draft.models, { title, placeHolder: l10n.t('The product of the sheet') })
     if (model === undefined) return
     draft = await ask({ ...params, model })
   }

@@ -1,4 +1,4 @@
-import { Uri, window, workspace } from 'vscode'
+import { Uri, l10n, window, workspace } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
 import { skeletonRequest, type SkeletonResult } from '../../server/src/editor/protocol.ts'
 import { exists, openDraft } from './new-record.ts'
@@ -11,7 +11,7 @@ export async function newLibrary(client: BaseLanguageClient, wanted: Uri | undef
     const there = Uri.joinPath(folder, name)
     if (!(await exists(there))) continue
     await window.showTextDocument(there)
-    return void window.showInformationMessage(`This folder is a library already: ${name} is in it.`)
+    return void window.showInformationMessage(l10n.t('This folder is a library already: {0} is in it.', name))
   }
   const skeleton = await client.sendRequest<SkeletonResult>(skeletonRequest, { kind: 'library' })
   if (skeleton) await openDraft(Uri.joinPath(folder, 'wattproof.yaml'), skeleton.text)
@@ -22,6 +22,6 @@ async function chosen(): Promise<Uri | undefined> {
   const folders = workspace.workspaceFolders ?? []
   if (folders.length === 1) return folders[0]!.uri
   if (folders.length > 1) return (await window.showWorkspaceFolderPick())?.uri
-  const title = 'The folder of the new library'
+  const title = l10n.t('The folder of the new library')
   return (await window.showOpenDialog({ title, canSelectFiles: false, canSelectFolders: true }))?.[0]
 }

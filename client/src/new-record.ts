@@ -1,4 +1,4 @@
-import { Selection, Uri, window, workspace } from 'vscode'
+import { Selection, Uri, l10n, window, workspace } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
 import { skippedGlob } from './records.ts'
 import { skeletonRequest, type SkeletonResult } from '../../server/src/editor/protocol.ts'
@@ -11,10 +11,10 @@ import { skeletonRequest, type SkeletonResult } from '../../server/src/editor/pr
  */
 export async function newRecord(client: BaseLanguageClient, kind: string, wanted?: Uri): Promise<void> {
   const typed = await window.showInputBox({
-    title: kind === 'system' ? 'New system' : `New ${kind} record`,
-    prompt: `Its name, or the id that other records refer to it by: the file becomes ID.${kind}.yaml`,
-    placeHolder: kind === 'system' ? 'Sailing boat, 10 m' : 'Tern 110',
-    validateInput: (text) => (idOf(text) === '' ? 'A letter or a digit, at least' : null),
+    title: titleOf(kind),
+    prompt: l10n.t('Its name, or the id that other records refer to it by: the file becomes ID.{0}.yaml', kind),
+    placeHolder: kind === 'system' ? l10n.t('Sailing boat, 10 m') : 'Tern 110',
+    validateInput: (text) => (idOf(text) === '' ? l10n.t('A letter or a digit, at least') : null),
   })
   const id = idOf(typed ?? '')
   if (typed === undefined || id === '') return
@@ -24,11 +24,26 @@ export async function newRecord(client: BaseLanguageClient, kind: string, wanted
   const target = folder && Uri.joinPath(folder, name)
   if (target && (await exists(target))) {
     await window.showTextDocument(target)
-    void window.showInformationMessage(`${name} is there already.`)
+    void window.showInformationMessage(l10n.t('{0} is there already.', name))
     return
   }
   const skeleton = await client.sendRequest<SkeletonResult>(skeletonRequest, { kind })
   if (skeleton) await openDraft(target ?? Uri.file(name), named(skeleton.text, typed.trim(), id))
+}
+
+function titleOf(kind: string): string {
+  switch (kind) {
+    case 'panel':
+      return l10n.t('New panel record')
+    case 'controller':
+      return l10n.t('New controller record')
+    case 'battery':
+      return l10n.t('New battery record')
+    case 'climate':
+      return l10n.t('New climate record')
+    default:
+      return l10n.t('New system')
+  }
 }
 
 /** Opens a text under a name that nothing on disk has yet; the cursor is where the record's name goes. */

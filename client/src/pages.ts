@@ -1,4 +1,4 @@
-import { EventEmitter, Uri, commands, window, workspace, type Disposable } from 'vscode'
+import { EventEmitter, Uri, commands, l10n, window, workspace, type Disposable } from 'vscode'
 
 /** Documents of ours that nobody can change and that are on no disk. */
 const scheme = 'wattproof-page'
@@ -10,7 +10,7 @@ const changed = new EventEmitter<Uri>()
 export const answerPages = (): Disposable =>
   workspace.registerTextDocumentContentProvider(scheme, {
     onDidChange: changed.event,
-    provideTextDocumentContent: ({ path }) => texts.get(path) ?? 'Run the command again to see this page.',
+    provideTextDocumentContent: ({ path }) => texts.get(path) ?? l10n.t('Run the command again to see this page.'),
   })
 
 /** Shows Markdown in the editor's own preview; its text where an editor has no such extension. */

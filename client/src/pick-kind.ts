@@ -1,13 +1,13 @@
-import { window } from 'vscode'
+import { l10n, window } from 'vscode'
 
-const kinds = [
-  { label: 'Panels', record: 'panel' },
-  { label: 'Controllers', record: 'controller' },
-  { label: 'Batteries', record: 'battery' },
-  { label: 'Climates', record: 'climate' },
-  { label: 'Systems', record: 'system' },
-] as const
+const kinds = () => [
+  { label: l10n.t('Panels'), record: 'panel' },
+  { label: l10n.t('Controllers'), record: 'controller' },
+  { label: l10n.t('Batteries'), record: 'battery' },
+  { label: l10n.t('Climates'), record: 'climate' },
+  { label: l10n.t('Systems'), record: 'system' },
+]
 
 /** Which kind of record a person means. */
 export const pickKind = async (title: string): Promise<string | undefined> =>
-  (await window.showQuickPick(kinds, { title }))?.record
+  (await window.showQuickPick(kinds(), { title }))?.record

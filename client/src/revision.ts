@@ -1,4 +1,4 @@
-import { extensions, type Uri } from 'vscode'
+import { extensions, type Uri, l10n } from 'vscode'
 import { isRecord } from './records.ts'
 
 /** What this file uses of the editor's own git extension. */
@@ -21,5 +21,8 @@ export async function revisionOf(uri: Uri, isDirty: boolean): Promise<string | n
   const commit = state?.HEAD?.commit
   if (!state || !commit) return null
   const changed = [...state.workingTreeChanges, ...state.indexChanges].some((one) => isRecord(one.uri.path))
-  return `records at revision ${commit.slice(0, 12)}${isDirty || changed ? ', changed since' : ''}`
+  const name = commit.slice(0, 12)
+  return isDirty || changed
+    ? l10n.t('records at revision {0}, changed since', name)
+    : l10n.t('records at revision {0}', name)
 }

@@ -1,4 +1,4 @@
-import { Uri, languages, window, workspace, type ExtensionContext } from 'vscode'
+import { Uri, l10n, languages, window, workspace, type ExtensionContext } from 'vscode'
 import { showPage } from './pages.ts'
 
 /** Opens the page of a rule: of the one that is named, else of one that a person picks, those at the cursor first. */
@@ -13,9 +13,9 @@ async function picked(rules: readonly string[]): Promise<string | undefined> {
   const here = rulesHere()
   const items = [...new Set([...here, ...rules])].map((label) => ({
     label,
-    ...(here.includes(label) && { description: 'at the cursor' }),
+    ...(here.includes(label) && { description: l10n.t('at the cursor') }),
   }))
-  return (await window.showQuickPick(items, { title: 'The page of a rule' }))?.label
+  return (await window.showQuickPick(items, { title: l10n.t('The page of a rule') }))?.label
 }
 
 /** Of the findings that the cursor is in. */

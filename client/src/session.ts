@@ -1,4 +1,4 @@
-import { Uri, extensions, window, type ExtensionContext } from 'vscode'
+import { Uri, extensions, l10n, window, type ExtensionContext } from 'vscode'
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient'
 import { recordGlobs, schemes, type InitializationOptions } from '../../server/src/editor/protocol.ts'
 import { createBeside } from './beside.ts'
@@ -68,7 +68,7 @@ function restartWhenYamlCheckerComesOrGoes(client: BaseLanguageClient) {
       client
         .stop()
         .then(() => client.start())
-        .catch((error: unknown) => client.error('Wattproof could not start again', error))
+        .catch((error: unknown) => client.error(l10n.t('Wattproof could not start again'), error))
     }
     before = now
   })

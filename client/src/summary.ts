@@ -2,6 +2,7 @@ import {
   DiagnosticSeverity,
   Disposable,
   StatusBarAlignment,
+  l10n,
   languages,
   window,
   type Diagnostic,
@@ -29,8 +30,12 @@ function show(item: StatusBarItem): void {
   const everywhere = languages.getDiagnostics().flatMap(([, all]) => ours(all))
   const said = inWords(here)
   item.text = `$(${here.some(isGrave) ? 'warning' : 'pass'}) Wattproof: ${said}`
-  item.tooltip = `In this record: ${said}.\nIn all records: ${inWords(everywhere)}.\nClick for the list.`
-  item.accessibilityInformation = { label: `Wattproof: ${said} in this record` }
+  item.tooltip = [
+    l10n.t('In this record: {0}.', said),
+    l10n.t('In all records: {0}.', inWords(everywhere)),
+    l10n.t('Click for the list.'),
+  ].join('\n')
+  item.accessibilityInformation = { label: l10n.t('Wattproof: {0} in this record', said) }
   item.show()
 }
 
@@ -40,16 +45,18 @@ const isGrave = ({ severity }: Diagnostic) => severity <= DiagnosticSeverity.War
 
 /** `1 error, 2 warnings`, or `no findings`. */
 function inWords(findings: readonly Diagnostic[]): string {
-  const counts = (
-    [
-      [DiagnosticSeverity.Error, 'error', 'errors'],
-      [DiagnosticSeverity.Warning, 'warning', 'warnings'],
-      [DiagnosticSeverity.Information, 'information', 'information'],
-      [DiagnosticSeverity.Hint, 'hint', 'hints'],
-    ] as const
-  ).flatMap(([severity, one, many]) => {
-    const count = findings.filter((finding) => finding.severity === severity).length
-    return count === 0 ? [] : [`${count} ${count === 1 ? one : many}`]
-  })
-  return counts.length === 0 ? 'no findings' : counts.join(', ')
+  const of = (wanted: DiagnosticSeverity) => findings.filter(({ severity }) => severity === wanted).length
+  const [errors, warnings, hints] = [
+    of(DiagnosticSeverity.Error),
+    of(DiagnosticSeverity.Warning),
+    of(DiagnosticSeverity.Hint),
+  ]
+  const information = of(DiagnosticSeverity.Information)
+  const counts = [
+    ...(errors === 0 ? [] : [errors === 1 ? l10n.t('1 error') : l10n.t('{0} errors', errors)]),
+    ...(warnings === 0 ? [] : [warnings === 1 ? l10n.t('1 warning') : l10n.t('{0} warnings', warnings)]),
+    ...(information === 0 ? [] : [l10n.t('{0} information', information)]),
+    ...(hints === 0 ? [] : [hints === 1 ? l10n.t('1 hint') : l10n.t('{0} hints', hints)]),
+  ]
+  return counts.length === 0 ? l10n.t('no findings') : counts.join(', ')
 }

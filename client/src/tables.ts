@@ -1,4 +1,4 @@
-import { Uri, window, workspace } from 'vscode'
+import { Uri, l10n, window, workspace } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
 import { tableRequest, type TableParams, type TableResult } from '../../server/src/editor/protocol.ts'
 import { showPage } from './pages.ts'
@@ -9,7 +9,7 @@ import { isRecord } from './records.ts'
 export async function showTable(client: BaseLanguageClient): Promise<void> {
   const table = await tableOf(client, 'markdown')
   if (!table) return
-  await showPage(`${table.kind} records`, table.text)
+  await showPage(l10n.t('{0} records', table.kind), table.text)
 }
 
 /** Writes what the records of a kind type to a file that a spreadsheet opens. A record is never overwritten. */
@@ -18,21 +18,25 @@ export async function saveTable(client: BaseLanguageClient): Promise<void> {
   if (!table) return
   const folder = workspace.workspaceFolders?.[0]?.uri
   const target = await window.showSaveDialog({
-    title: 'The table',
+    title: l10n.t('The table'),
     ...(folder && { defaultUri: Uri.joinPath(folder, `${table.kind}s.csv`) }),
     filters: { CSV: ['csv'] },
   })
   if (!target) return
-  if (isRecord(target.path)) return void window.showErrorMessage('That is a record, and stays as it is.')
+  if (isRecord(target.path)) return void window.showErrorMessage(l10n.t('That is a record, and stays as it is.'))
   await workspace.fs.writeFile(target, new TextEncoder().encode(table.text))
   const name = target.path.slice(target.path.lastIndexOf('/') + 1)
-  void window.showInformationMessage(`${name} is written: ${table.rows} ${table.rows === 1 ? 'record' : 'records'}.`)
+  const written =
+    table.rows === 1
+      ? l10n.t('{0} is written: 1 record.', name)
+      : l10n.t('{0} is written: {1} records.', name, table.rows)
+  void window.showInformationMessage(written)
 }
 
 async function tableOf(client: BaseLanguageClient, format: TableParams['format']) {
-  const kind = await pickKind('A table of which records?')
+  const kind = await pickKind(l10n.t('A table of which records?'))
   if (kind === undefined) return null
   const table = await client.sendRequest<TableResult>(tableRequest, { kind, format })
-  if (!table) void window.showInformationMessage(`There is no ${kind} record here yet.`)
+  if (!table) void window.showInformationMessage(l10n.t('There is no {0} record here yet.', kind))
   return table && { ...table, kind }
 }

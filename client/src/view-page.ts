@@ -1,5 +1,6 @@
 import type { SheetResult, SheetRow } from '../../server/src/editor/protocol.ts'
 import { made } from './view-made.ts'
+import { said } from './view-said.ts'
 
 /** A sheet that was read into rows. */
 export type ReadSheet = Extract<SheetResult, { readonly rows: unknown }>
@@ -28,9 +29,9 @@ export async function pageFigure(open: OpenSheet, page: number): Promise<PageFig
   paper.className = 'paper'
   const canvas = document.createElement('canvas')
   canvas.setAttribute('role', 'img')
-  canvas.setAttribute('aria-label', `Page ${page} of the sheet; the table below it has its values`)
+  canvas.setAttribute('aria-label', said('pageValues', page))
   paper.append(canvas)
-  element.append(made('h2', `Page ${page} of ${open.pages}`), paper)
+  element.append(made('h2', said('pageOf', page, open.pages)), paper)
   await open.draw(page, canvas, Math.max(leastWidth, document.documentElement.clientWidth) * devicePixelRatio)
   return {
     page,
@@ -59,21 +60,21 @@ function markOf(row: SheetRow, width: number, height: number): HTMLElement {
   mark.style.top = share(y - margin, height)
   mark.style.width = share(w + 2 * margin, width)
   mark.style.height = share(h + 2 * margin, height)
-  mark.setAttribute('aria-label', said(row))
-  mark.title = said(row)
+  mark.setAttribute('aria-label', inWords(row))
+  mark.title = inWords(row)
   return mark
 }
 
 /** A row in words. */
-export function said({ name, typed, printed, status }: SheetRow): string {
+function inWords({ name, typed, printed, status }: SheetRow): string {
   switch (status) {
     case 'same':
-      return `${name} ${typed}, as the sheet prints it`
+      return said('asPrinted', name, typed)
     case 'other':
-      return `${name} ${typed}, the sheet prints ${printed}`
+      return said('printsOther', name, typed, printed)
     case 'not typed':
-      return `${name} ${printed} is not in the record`
+      return said('notTyped', name, printed)
     case 'not found':
-      return `${name} ${typed} is not found on the sheet`
+      return said('notPrinted', name, typed)
   }
 }

@@ -3,6 +3,7 @@ import type { FromView } from './beside-messages.ts'
 import { button, keepFocus, made, replaceAround } from './view-made.ts'
 import { pageFigure, type OpenSheet, type PageFigure, type ReadSheet } from './view-page.ts'
 import { witnesses } from './view-witnesses.ts'
+import { said } from './view-said.ts'
 
 /** The sheet of a record in the view: one page with its marks, and the table of all values. */
 export interface SheetView {
@@ -31,7 +32,11 @@ export function createSheetView(
     show(sheet) {
       if (!sheet || 'problem' in sheet) {
         shown = null
-        content.replaceChildren(made('h1', sheet?.source ?? 'No sheet'), made('p', sheet?.problem ?? noSheet), tools())
+        content.replaceChildren(
+          made('h1', sheet?.source ?? said('noSheetTitle')),
+          made('p', sheet?.problem ?? said('noSheet')),
+          tools(),
+        )
         return
       }
       const isOther = shown?.sha256 !== sheet.sha256
@@ -46,7 +51,7 @@ export function createSheetView(
     heard(bytes) {
       const sha256 = asked
       asked = ''
-      if (!bytes) return problem('The PDF could not be read.')
+      if (!bytes) return problem(said('pdfUnread'))
       program()
         .then(({ openSheet }) => openSheet(new Uint8Array(bytes)))
         .then((sheet) => {
@@ -56,7 +61,7 @@ export function createSheetView(
           opened = sha256
           draw()
         })
-        .catch((error: unknown) => problem(`The PDF could not be drawn: ${String(error)}`))
+        .catch((error: unknown) => problem(said('pdfUndrawn', error)))
     },
     turnTo(field) {
       const row = shown?.rows.find((one) => one.field === field && one.page !== null)
@@ -77,7 +82,7 @@ export function createSheetView(
         figure = drawn
         put(drawn)
       })
-      .catch((error: unknown) => problem(`The page could not be drawn: ${String(error)}`))
+      .catch((error: unknown) => problem(said('pageUndrawn', error)))
   }
 
   function put(drawn: PageFigure | null) {
@@ -93,9 +98,9 @@ export function createSheetView(
 
   function problem(text: string) {
     content.querySelector('.problem')?.remove()
-    const said = made('p', text)
-    said.className = 'problem'
-    content.prepend(said)
+    const shown = made('p', text)
+    shown.className = 'problem'
+    content.prepend(shown)
   }
 
   function tools(): HTMLElement {
@@ -106,16 +111,17 @@ export function createSheetView(
       page = next
       draw()
     }
-    const [before, after] = [button('Previous page', () => to(page - 1)), button('Next page', () => to(page + 1))]
+    const [before, after] = [
+      button(said('previousPage'), () => to(page - 1)),
+      button(said('nextPage'), () => to(page + 1)),
+    ]
     before.disabled = page <= 1
     after.disabled = last <= page
-    row.append(button('Show the pictures', () => post({ type: 'side', side: 'pictures' })))
+    row.append(button(said('showPictures'), () => post({ type: 'side', side: 'pictures' })))
     if (shown && last > 1) row.append(before, after)
     return row
   }
 }
-
-const noSheet = 'The record names no PDF in datasheet.source, or it is not on this machine.'
 
 let loading: Promise<{ openSheet(bytes: Uint8Array): Promise<OpenSheet> }> | undefined
 
@@ -125,7 +131,7 @@ function program() {
     const script = document.createElement('script')
     script.src = document.getElementById('content')!.dataset.reader!
     script.onload = () => resolve((globalThis as unknown as { wattproofSheet: never }).wattproofSheet)
-    script.onerror = () => reject(new Error('the program that draws pages did not load'))
+    script.onerror = () => reject(new Error(said('notLoaded')))
     document.head.append(script)
   }))
 }

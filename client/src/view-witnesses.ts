@@ -1,12 +1,13 @@
 import type { SheetRow } from '../../server/src/editor/protocol.ts'
 import type { ReadSheet } from './view-page.ts'
 import { made } from './view-made.ts'
+import { said, type Words } from './view-said.ts'
 
 /** Every field with what the sheet prints for it: for those who do not see the page, and for all who look for what differs. */
 export function witnesses({ rows, source, model }: ReadSheet): HTMLElement {
   const table = document.createElement('table')
   const head = document.createElement('tr')
-  for (const text of ['field', 'typed', 'on the sheet', 'where', '']) {
+  for (const text of [said('field'), said('typed'), said('onTheSheet'), said('where'), '']) {
     const cell = made('th', text) as HTMLTableCellElement
     cell.scope = 'col'
     head.append(cell)
@@ -34,14 +35,14 @@ function line(row: SheetRow): HTMLElement {
   const lead = made('button', name) as HTMLButtonElement
   lead.type = 'button'
   head.append(lead)
-  const where = page === null ? '' : `page ${page}${label ? `: ${label}` : ''}`
-  one.append(head, ...[typed ?? '', printed ?? '', where, words[status]].map((text) => made('td', text)))
+  const where = page === null ? '' : `${said('page', page)}${label ? `: ${label}` : ''}`
+  one.append(head, ...[typed ?? '', printed ?? '', where, said(words[status])].map((text) => made('td', text)))
   return one
 }
 
-const words: Readonly<Record<SheetRow['status'], string>> = {
+const words: Readonly<Record<SheetRow['status'], keyof Words>> = {
   same: 'same',
   other: 'differs',
-  'not found': 'not found',
-  'not typed': 'not in the record',
+  'not found': 'notFound',
+  'not typed': 'notInTheRecord',
 }

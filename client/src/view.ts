@@ -5,6 +5,7 @@ import { leadToFields, markField } from './view-fields.ts'
 import { button, keepFocus, made } from './view-made.ts'
 import { createSheetView } from './view-sheet.ts'
 import { sortable } from './view-sort.ts'
+import { said } from './view-said.ts'
 
 declare function acquireVsCodeApi(): { postMessage(message: FromView): void }
 
@@ -41,7 +42,7 @@ function hear(data: ToView): void {
 /** Pictures that are as they were stay where they are, and with them the focus. */
 function show({ pictures: result, hasSheet }: Extract<ToView, { type: 'show' }>): void {
   if (!result) {
-    content.replaceChildren(made('p', 'This record has no pictures; panels and systems have.'))
+    content.replaceChildren(made('p', said('noPictures')))
     return
   }
   const { title, pictures, missing, surfaces } = result
@@ -81,10 +82,10 @@ function tools(surfaces: readonly string[]): HTMLElement {
   row.append(
     ...(surfaces.length > 0
       ? [
-          ...surfaces.map((surface) => ask(`Compare panels on ${surface}`, { type: 'compare', surface })),
-          ask('Save the page for the customer', { type: 'page' }),
+          ...surfaces.map((surface) => ask(said('compare', surface), { type: 'compare', surface })),
+          ask(said('savePage'), { type: 'page' }),
         ]
-      : [ask('Show the sheet', { type: 'side', side: 'sheet' })]),
+      : [ask(said('showSheet'), { type: 'side', side: 'sheet' })]),
   )
   return row
 }
@@ -92,8 +93,7 @@ function tools(surfaces: readonly string[]): HTMLElement {
 function compared(comparison: Extract<ToView, { type: 'compared' }>['comparison']): void {
   const section = document.getElementById('comparison')
   if (!section) return
-  if (!comparison)
-    return section.replaceChildren(made('p', 'This surface has no size, so nothing can be compared on it.'))
+  if (!comparison) return section.replaceChildren(made('p', said('noSize')))
   const scroller = document.createElement('div')
   scroller.className = 'wide'
   scroller.tabIndex = 0

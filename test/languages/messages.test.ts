@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { readFileSync, readdirSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
 import { kinds, unitNames } from '../../server/src/quantities/kinds.ts'
@@ -11,6 +11,12 @@ const tern = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8')
 const boat = 'format: 1\nname: Boat\nkind: boat\narrays: [{ id: roof }]\n'
 const read = (path: string) => JSON.parse(readFileSync(path, 'utf8')) as Record<string, string>
 const messages = read('server/messages.json')
+/** Where names of values and of kinds stand as plain texts. */
+const sources = ['server/src', 'schemas/source']
+  .flatMap((root) => readdirSync(root, { recursive: true }).map((name) => `${root}/${String(name)}`))
+  .filter((path) => /\.(ts|json)$/.test(path))
+  .map((path) => readFileSync(path, 'utf8'))
+  .join('\n')
 const holes = (template: string) => [...template.matchAll(/\{\w+\}/g)].map(([hole]) => hole).sort()
 
 describe.each(['de', 'es'])('%s', (language) => {
@@ -34,6 +40,13 @@ describe.each(['de', 'es'])('%s', (language) => {
       ...derivedOf('boat.system.yaml', boat),
     ]
     expect(names.filter((name) => !Object.hasOwn(bundle, name))).toEqual([])
+  })
+
+  test('no translation is left over', () => {
+    const fields = Object.values(schemas).flatMap((root) => textsOf(root))
+    const used = new Set([...Object.keys(messages), ...english, ...fields, 'Found', 'In order'])
+    const left = Object.keys(bundle).filter((text) => !used.has(text) && !sources.includes(text))
+    expect(left).toEqual([])
   })
 
   test('what goes into a sentence goes into its translation', () => {

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs'
+import { pathToFileURL } from 'node:url'
 import { expect, test } from 'vitest'
 import { startServer } from '../editor/client.ts'
 import { wattproof } from '../terminal/run.ts'
@@ -18,16 +19,57 @@ test('the command line prints English unless it is asked for another language, w
   expect(inLanguage('fr', 'check', mistake).err).toContain('en, de, es')
 })
 
-test('keys, rules, places and fingerprints are the same in every language', () => {
-  const samples = ['en', 'de', 'es'].map((language) => inLanguage(language, 'check', 'samples', '--format', 'json').out)
-  const [english, ...others] = samples.map((out) => JSON.stringify(JSON.parse(out, withoutWords)))
-  expect(english).toContain('fingerprint')
-  for (const other of others) expect(other).toBe(english)
-  expect(new Set(samples).size).toBe(3)
+const boat = 'samples/systems/boat.system.yaml'
 
-  function withoutWords(key: string, value: unknown) {
-    return ['message', 'why'].includes(key) ? '' : value
+// sentences are said in each language; whatever names something is the same in all, for whoever reads it with a program
+test.each([
+  { args: ['check', 'samples/mistakes'], says: true },
+  { args: ['review', 'samples/systems/measured/day-sailer.system.yaml'], says: true },
+  { args: ['compare', boat, '--surface', 'coachroof'], says: true },
+  { args: ['compare', 'samples/library/panels'], says: true },
+  { args: ['values', boat], says: false },
+  { args: ['values', 'samples/library/panels/tern-110.panel.yaml'], says: false },
+  { args: ['table', 'samples/library/panels'], says: false },
+  { args: ['sheet', 'samples/library/panels/tern-110.panel.yaml'], says: false },
+])('keys, names, places and fingerprints of $args are the same in every language', ({ args, says }) => {
+  const samples = ['en', 'de', 'es'].map((language) => inLanguage(language, ...args, '--format', 'json').out)
+  const [english, ...others] = samples.map((out) => JSON.stringify(JSON.parse(out, withoutSentences)))
+  expect(english).toContain('"version":1')
+  for (const other of others) expect(other).toBe(english)
+  expect(new Set(samples).size).toBe(says ? 3 : 1)
+
+  function withoutSentences(key: string, value: unknown) {
+    return sentences.includes(key) && value !== null ? typeof value : value
   }
+})
+
+const sentences = ['message', 'why', 'not_checked', 'too_large', 'excluded', 'warranty_void', 'notes']
+
+test('the help, its headings and its errors are in the language that is asked for, wherever that stands', () => {
+  expect(wattproof(['--language', 'de', '--help']).out).toContain('Befehle:\n')
+  expect(wattproof(['check', '--help', '--language=es']).out).toMatch(/Opciones:[^]*--fix +escribe/)
+  expect(wattproof(['chekc', '--language', 'de']).err).toBe(
+    'wattproof: unbekannter Befehl „chekc“\n(Ist check gemeint?)\n',
+  )
+  expect(inLanguage('es', 'check', '--format', 'yaml').err).toContain('«yaml» no es válido. Las opciones son text')
+  expect(inLanguage('de', 'review', 'nowhere').err).toBe('wattproof: es gibt keine Datei `nowhere`\n')
+})
+
+test('the page for a customer says which language it is in', () => {
+  expect(inLanguage('de', 'report', boat).out).toContain('<html lang="de">')
+  expect(inLanguage('es', 'report', boat, '--form').out).toContain('<html lang="es">')
+})
+
+test('pictures beside the editor are in the language of the client', async () => {
+  const client = await startServer({ locale: 'es' })
+  const uri = pathToFileURL(boat).href
+  await client.open(uri, readFileSync(boat, 'utf8'))
+  const pictures = await client.request<{ pictures: { title: string; svg: string }[] }>('wattproof/pictures', {
+    textDocument: { uri },
+  })
+  await client.stop()
+  expect(pictures.pictures.map(({ title }) => title)).toContain('Energía por mes')
+  expect(pictures.pictures.map(({ svg }) => svg).join('')).toContain('los módulos dan')
 })
 
 test('a new record explains its fields in the language that is asked for', () => {

@@ -26,20 +26,34 @@ describe.skipIf(missing)(missing ?? 'the page in a browser', () => {
     return file
   }
 
-  test.each(['boat', 'van', 'cabin'])(
-    '%s prints on two sheets of A4 and of Letter, nothing under 9 pt',
-    async (name) => {
+  test.each([
+    ...['boat', 'van', 'cabin'].map((name) => ({
+      name,
+      language: 'en',
+      first: 'What is proposed',
+      last: '"Not checked" does not mean in order.',
+    })),
+    {
+      name: 'boat',
+      language: 'de',
+      first: 'Was vorgeschlagen wird',
+      last: '„Nicht geprüft“ heißt nicht, dass es in Ordnung ist.',
+    },
+    { name: 'boat', language: 'es', first: 'Qué se propone', last: '«No comprobado» no significa correcto.' },
+  ])(
+    '$name in $language prints on two sheets of A4 and of Letter, nothing under 9 pt',
+    async ({ name, language, first, last }) => {
       const page = await browser.newPage()
-      await page.goto(`file://${pageOf(`samples/systems/${name}.system.yaml`)}`)
-      await page.screenshot({ path: join(screenshots, `page-${name}.png`), fullPage: true })
+      await page.goto(`file://${pageOf(`samples/systems/${name}.system.yaml`, '--language', language)}`)
+      await page.screenshot({ path: join(screenshots, `page-${name}-${language}.png`), fullPage: true })
       for (const format of ['A4', 'Letter']) {
         const pdf = await page.pdf({ format, printBackground: true })
-        writeFileSync(join(screenshots, `page-${name}-${format}.pdf`), pdf)
+        writeFileSync(join(screenshots, `page-${name}-${language}-${format}.pdf`), pdf)
         const { sheets, sizes, words } = await printed(pdf)
         expect(sheets, format).toBe(2)
         expect(Math.min(...sizes), format).toBeGreaterThanOrEqual(8.99)
-        expect(words, format).toContain('What is proposed')
-        expect(words, format).toContain('"Not checked" does not mean in order.')
+        expect(words, format).toContain(first)
+        expect(words, format).toContain(last)
       }
       await page.close()
     },

@@ -6,6 +6,7 @@ import { figuresOf } from '../../server/src/review/figures-of.ts'
 import { limitsTable } from '../../server/src/report/page/limits-table.ts'
 import { writtenIn } from '../../server/src/report/units.ts'
 import { example } from './example.ts'
+import { sayIn } from '../../server/src/wording/phrase.ts'
 
 const panel =
   '{ cells: { technology: mono }, stc: { pmax: 110 W, vmp: 18.6 V, imp: 5.92 A, voc: 22.1 V, isc: 6.31 A }, temperature_coefficients: { pmax: -0.38 %/°C, voc: -0.29 %/°C, isc: 0.05 %/°C }, noct: { temperature: 46 °C }, limits: { operating_temperature: -40..UPPER °C } }'
@@ -61,7 +62,7 @@ test('panels of more power than a controller can use break no limit of safety, a
   const system = example({ count: 2, strings: 1, controller })
   const margins = marginsOf(system, figuresOf(system)).filter(({ unused }) => unused)
   expect(margins.map((margin) => [margin.value, margin.limit, isKept(margin)])).toEqual([[220, 200, false]])
-  expect(limitsTable(margins, writtenIn.metric).rows).toEqual([
+  expect(limitsTable(margins, writtenIn.metric, sayIn(undefined)).rows).toEqual([
     ['main: panels, controller', '220 of 200 W, the rest is not used'],
   ])
 })

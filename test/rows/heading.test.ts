@@ -2,6 +2,7 @@ import { expect, test } from 'vitest'
 import { placeOf } from '../../server/src/rows/heading.ts'
 import { columnsOf } from '../../server/src/rows/columns.ts'
 import { schemas } from '../../server/src/records/schemas.generated.ts'
+import { phrase } from '../../server/src/wording/phrase.ts'
 
 const panel = schemas.panel!
 
@@ -65,6 +66,6 @@ test('what a library says of a heading counts first; a field is taken once', () 
   })
   expect(columns.map(({ is }) => is)).toEqual(['field', 'left out', 'unknown', 'file', 'unknown', 'field'])
   expect(columns[0]).toMatchObject({ place: { pointer: '/stc/voc', unit: 'V' } })
-  expect(columns[2]).toMatchObject({ because: 'it names the same field as U0' })
-  expect(columns[4]).toMatchObject({ because: 'columns of wattproof.yaml says stc.ics, which is no field' })
+  expect(columns[2]).toMatchObject({ because: phrase`it names the same field as ${'U0'}` })
+  expect(columns[4]).toMatchObject({ because: phrase`columns of wattproof.yaml says ${'stc.ics'}, which is no field` })
 })

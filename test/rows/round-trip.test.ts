@@ -10,6 +10,7 @@ import { columnsOf } from '../../server/src/rows/columns.ts'
 import { readRows } from '../../server/src/rows/read-rows.ts'
 import { recordText } from '../../server/src/rows/record-text.ts'
 import { toCsv } from '../../server/src/terminal/tables/formats.ts'
+import { phraseInWords } from '../../server/src/wording/phrase.ts'
 
 type Cells = ReadonlyMap<string, string>
 
@@ -23,7 +24,7 @@ function throughTable(kind: RecordKind, cells: Cells): string {
     cell: (row: Cells) => ({ value: row.get(pointer) ?? null, text: '' }),
   }))
   const table = readRows(toCsv([cells], columns, ''))
-  if ('problem' in table) throw new Error(table.problem)
+  if ('problem' in table) throw new Error(phraseInWords(table.problem))
   const { headings, rows, hasDecimalCommas } = table
   const read = columnsOf(headings, schemas[kind]!, {})
   const filled = read.flatMap((column, i) =>

@@ -11,7 +11,7 @@ import { heldOf } from './held.ts'
 import { called } from './in-words.ts'
 import { placeOf } from './apply-rules.ts'
 import type { Reread } from './rereads.ts'
-import { phrase } from '../wording/phrase.ts'
+import { named, phrase } from '../wording/phrase.ts'
 import { sentence, whole } from './sentences.ts'
 import type { Severities } from './severities.ts'
 import { sheetFacts } from './sheet-facts.ts'
@@ -46,7 +46,7 @@ export function besideSheet(
     return [...found, ...notes, foundAt(sheetFacts.missing, source, { say: 'missing', with: about })]
   const { sheet, sha256 } = beside
   if (sheet.problem !== null) {
-    const said = { say: 'unreadable', with: { ...about, problem: sheet.problem } } as const
+    const said = { say: 'unreadable', with: { ...about, problem: named(sheet.problem) } } as const
     return [...found, ...notes, foundAt(sheetFacts.unreadable, source, said)]
   }
   const { fields } = heldOf(file, beside)!

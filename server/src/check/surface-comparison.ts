@@ -3,6 +3,7 @@ import { compareOnSurface } from '../review/choosing/compare-on-surface.ts'
 import type { Candidate, ControllerChoice, SurfaceRow } from '../review/choosing/row.ts'
 import { shapeOf } from '../review/fit.ts'
 import type { ResolvedArray, ResolvedSystem } from '../review/resolved.ts'
+import type { Bundle } from '../wording/bundle.ts'
 
 /**
  * Every panel of the library on a surface of a system, best first, in the first array that lies there.
@@ -15,12 +16,13 @@ export function surfaceComparison(
   path: string,
   system: ResolvedSystem,
   id: string,
+  bundle?: Bundle,
 ): readonly SurfaceRow[] | null {
   const surface = system.system.surfaces.find((one) => one.id?.value === id)
   if (!surface || !shapeOf(surface)) return null
   const array = system.arrays.find(({ panels }) => panels.some((one) => one.surface === surface))
   const place = { system, surface, ...(array && { array }) }
-  return compareOnSurface(place, panelsOf(library, path), ownController(array), controllersOf(library, path))
+  return compareOnSurface(place, panelsOf(library, path), ownController(array), controllersOf(library, path), bundle)
 }
 
 /** The panels of the library around a file. */

@@ -12,9 +12,11 @@ import {
 } from './protocol.ts'
 import type { Session } from './session.ts'
 import { sheetAddition, sheetShown } from './show-sheet.ts'
+import type { Bundle } from '../wording/bundle.ts'
+import { sayIn } from '../wording/phrase.ts'
 
 /** Answers what a view asks about the datasheet of a record. */
-export function addSheet(connection: Connection, session: Session): void {
+export function addSheet(connection: Connection, session: Session, bundle: Bundle | undefined): void {
   connection.onRequest(
     sheetRequest,
     about(connection, session, async (here) => {
@@ -30,8 +32,9 @@ export function addSheet(connection: Connection, session: Session): void {
     draftRequest,
     caught(
       connection,
-      async (params: DraftParams) => draftFromSheet(await session.sheets.at(params.file), params, dayOf(new Date())),
-      () => ({ problem: 'The sheet could not be read.' }),
+      async (params: DraftParams) =>
+        draftFromSheet(await session.sheets.at(params.file), params, { today: dayOf(new Date()), bundle }),
+      () => ({ problem: sayIn(bundle)`The sheet could not be read.` }),
     ),
   )
 }

@@ -15,10 +15,13 @@ import {
 } from './protocol.ts'
 import type { Session } from './session.ts'
 import { tableOf } from './table.ts'
+import type { Bundle } from '../wording/bundle.ts'
+import { phraseInWords, sayIn } from '../wording/phrase.ts'
 
 /** Answers what commands ask about records as tables, and about records that are made of other files. */
-export function addTables(connection: Connection, session: Session): void {
+export function addTables(connection: Connection, session: Session, bundle: Bundle | undefined): void {
   const { workspace, pathOf, isBesides, indexed } = session
+  const say = sayIn(bundle)
 
   connection.onRequest(
     tableRequest,
@@ -43,13 +46,15 @@ export function addTables(connection: Connection, session: Session): void {
       async ({ kind, text, from, folder }: RowsParams): Promise<RowsResult> => {
         const beside = pathOf(`${folder}/new.${kind}.yaml`)
         const record = beside === null ? null : recordOfPath(beside)
-        if (beside === null || record === null) return { problem: `There is no record of kind ${kind}.` }
+        if (beside === null || record === null) return { problem: say`There is no record of kind ${kind}.` }
         await indexed()
-        const made = draftsFromRows(record.kind, text, from, workspace.library.settings(beside)?.record.columns ?? {})
-        if ('problem' in made) return made
-        return { records: made.drafts.map(({ name, text }) => ({ name, text })), notes: made.notes }
+        const saved = workspace.library.settings(beside)?.record.columns ?? {}
+        const made = draftsFromRows(record.kind, text, from, saved, bundle)
+        if ('problem' in made) return { problem: phraseInWords(made.problem, bundle) }
+        const notes = made.notes.map((note) => phraseInWords(note, bundle))
+        return { records: made.drafts.map(({ name, text }) => ({ name, text })), notes }
       },
-      () => ({ problem: 'The table could not be read.' }),
+      () => ({ problem: say`The table could not be read.` }),
     ),
   )
   connection.onRequest(
@@ -57,12 +62,15 @@ export function addTables(connection: Connection, session: Session): void {
     caught(
       connection,
       (params: ClimateParams): ClimateResult => {
-        if ('text' in params) return climateFromWeather(params.name, params.text)
+        if ('text' in params) {
+          const made = climateFromWeather(params.name, params.text, bundle)
+          return 'problem' in made ? { problem: phraseInWords(made.problem, bundle) } : made
+        }
         return isLatitude(params.latitude)
-          ? { text: climateFromLatitude(Number(params.latitude)) }
-          : { problem: 'A number of degrees from -66 to 66 is expected, south negative.' }
+          ? { text: climateFromLatitude(Number(params.latitude), bundle) }
+          : { problem: say`A number of degrees from -66 to 66 is expected, south negative.` }
       },
-      () => ({ problem: 'The weather could not be read.' }),
+      () => ({ problem: say`The weather could not be read.` }),
     ),
   )
 }

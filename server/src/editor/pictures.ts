@@ -8,6 +8,7 @@ import { systemPicture } from '../review/picture/system-picture.ts'
 import { panelPicture } from '../values/picture/panel-picture.ts'
 import type { Here } from './here.ts'
 import type { ComparisonResult, PageParams, PageResult, PicturesResult } from './protocol.ts'
+import { translated } from '../wording/bundle.ts'
 
 /** The program that draws. */
 export type Pictures = typeof pictures
@@ -16,10 +17,11 @@ export type Pictures = typeof pictures
 export function createPictures(load: () => Pictures) {
   let shown = ''
   let memory: Parameters<Pictures['drawPanel']>[2] = new Map()
-  const drawing = { links: true }
+  const drawing = ({ bundle }: Here) => ({ links: true, bundle })
 
   return {
-    of({ path, checked, library }: Here): PicturesResult {
+    of(here: Here): PicturesResult {
+      const { path, checked, library, bundle } = here
       if (path !== shown) memory = new Map()
       shown = path
       if (checked.kind === 'panel') {
@@ -27,33 +29,34 @@ export function createPictures(load: () => Pictures) {
         const data = panelPicture(record, id, siteFor(library, path))
         return {
           title: data.name,
-          pictures: load().drawPanel(data, drawing, memory),
-          missing: data.missing,
+          pictures: load().drawPanel(data, drawing(here), memory),
+          missing: data.missing.map((one) => translated(one, bundle)),
           surfaces: [],
         }
       }
       if (!checked.review) return null
-      const data = systemPicture(checked.review.system, checked.review.figures)
+      const data = systemPicture(checked.review.system, checked.review.figures, bundle)
       return {
         title: data.name,
-        pictures: load().drawSystem(data, drawing, 'metric', memory),
+        pictures: load().drawSystem(data, drawing(here), 'metric', memory),
         missing: [],
         surfaces: data.plans.map(({ id }) => id),
       }
     },
 
-    comparison({ checked, library }: Here, surface: string): ComparisonResult {
-      const rows = checked.review && surfaceComparison(library, checked.path, checked.review.system, surface)
-      return rows && load().drawComparison(surface, rows, drawing)
+    comparison(here: Here, surface: string): ComparisonResult {
+      const { path, review } = here.checked
+      const rows = review && surfaceComparison(here.library, path, review.system, surface, here.bundle)
+      return rows && load().drawComparison(surface, rows, drawing(here))
     },
 
-    page({ checked, today }: Here, { units, revision, form }: PageParams): PageResult {
+    page({ checked, today, bundle }: Here, { units, revision, form }: PageParams): PageResult {
       if (!checked.review) return null
       const { system, figures } = checked.review
       const stamp = { date: today, revision }
       const html = form
-        ? load().form(formData(system), stamp, units, 'html')
-        : load().page(pageData(system, figures, checked), stamp, units, 'html')
+        ? load().form(formData(system, bundle), stamp, units, 'html', bundle)
+        : load().page(pageData(system, figures, checked, bundle), stamp, units, 'html', bundle)
       return { html }
     },
   }

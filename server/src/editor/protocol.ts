@@ -47,7 +47,8 @@ export const readRequest = 'wattproof/read'
 export interface ReadParams {
   readonly uri: string
 }
-export type ReadResult = string | { readonly because: string } | null
+export type ReadResult =
+  string | { readonly because: { readonly template: string; readonly values: readonly string[] } } | null
 
 /** Server to client, where the server cannot read files: the bytes of a file, its size where that is above the limit, or null where there is none. */
 export const bytesRequest = 'wattproof/bytes'

@@ -66,8 +66,8 @@ export function serve(
     addFeatures(connection, session)
     addChanges(connection, session)
     addPictures(connection, session, () => loadPictures(client.options.pictures))
-    addSheet(connection, session)
-    addTables(connection, session)
+    addSheet(connection, session, bundle)
+    addTables(connection, session, bundle)
     return { capabilities: capabilitiesFor(client), serverInfo: { name: 'wattproof', version } }
   })
   addRefusals(connection)

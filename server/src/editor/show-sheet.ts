@@ -11,23 +11,26 @@ import type { Tree } from '../text/tree.ts'
 import type { Here } from './here.ts'
 import type { SheetAdditionResult, SheetResult, SheetRow } from './protocol.ts'
 import { toTextEdit } from './to-protocol.ts'
+import { translated, type Bundle } from '../wording/bundle.ts'
+import { named, sayIn } from '../wording/phrase.ts'
 
 /** A record beside its sheet, in the order of the record; what the record lacks comes last. */
-export function sheetShown({ checked, beside, uriOf }: Here): SheetResult {
+export function sheetShown({ checked, beside, uriOf, bundle }: Here): SheetResult {
+  const say = sayIn(bundle)
   if (checked.kind !== 'panel' || !beside) return null
   const { source } = beside
-  if (beside.state === 'missing') return { source, problem: `${source} is not there.` }
+  if (beside.state === 'missing') return { source, problem: say`${source} is not there.` }
   const { sheet, sha256, path } = beside
-  if (sheet.problem !== null) return { source, problem: `${source} cannot be read: ${sheet.problem}.` }
+  if (sheet.problem !== null) return { source, problem: say`${source} cannot be read: ${named(sheet.problem)}.` }
   const { model, fields, unused } = hold(checked as ReadFile<'panel'>, sheet)
   const typed = fields.map(({ field, status, reading, text }): SheetRow => ({
-    ...rowOf(field.pointer, reading),
+    ...rowOf(field.pointer, reading, bundle),
     typed: field.text,
     status,
     printed: text ?? reading?.typed ?? null,
   }))
   const lacking = unused.map((reading): SheetRow => ({
-    ...rowOf(reading.field, reading),
+    ...rowOf(reading.field, reading, bundle),
     typed: null,
     status: 'not typed',
     printed: reading.typed,
@@ -37,11 +40,15 @@ export function sheetShown({ checked, beside, uriOf }: Here): SheetResult {
   return { source, file: uriOf(path), sha256, pages: sheet.pages, model, rows: [...typed, ...lacking] }
 }
 
-function rowOf(field: string, reading: Reading | null): Pick<SheetRow, 'field' | 'name' | 'label' | 'page' | 'box'> {
+function rowOf(
+  field: string,
+  reading: Reading | null,
+  bundle: Bundle | undefined,
+): Pick<SheetRow, 'field' | 'name' | 'label' | 'page' | 'box'> {
   const info = infoAt(schemas.panel!, field)
   return {
     field,
-    name: info ? nameOf(info) : field,
+    name: info ? translated(nameOf(info), bundle) : field,
     label: reading?.label ?? '',
     page: reading?.page ?? null,
     box: reading?.box ?? null,
@@ -49,12 +56,12 @@ function rowOf(field: string, reading: Reading | null): Pick<SheetRow, 'field' |
 }
 
 /** The edits that add what the sheet prints for a field that the record lacks, with the groups around it. */
-export function sheetAddition({ checked, beside }: Here, field: string): SheetAdditionResult {
+export function sheetAddition({ checked, beside, bundle }: Here, field: string): SheetAdditionResult {
   if (checked.kind !== 'panel' || beside?.state !== 'read') return null
   const reading = hold(checked as ReadFile<'panel'>, beside.sheet).unused.find((one) => one.field === field)
   if (!reading) return null
   const added = entryFor(checked.tree, field, reading.typed)
-  return added && { ...added, title: `Add ${added.title}, as page ${reading.page} of the sheet prints it` }
+  return added && { ...added, title: sayIn(bundle)`Add ${added.title}, as page ${reading.page} of the sheet prints it` }
 }
 
 /** A group or list that is not there yet is written with its field in brackets; null where a list has other entries. */

@@ -1,6 +1,7 @@
 import type { Sheets } from '../reader/kept.ts'
 import { mostBytes, readingSeconds, startingSeconds, tookTooLong, tooLarge } from '../reader/limits.ts'
 import { unreadable, type Sheet } from '../sheets/sheet.ts'
+import { inCatalogue } from '../wording/phrase.ts'
 
 /** What a client has at an address: bytes, how many there are where they are too many, or null. */
 export type BytesAt = (path: string) => Promise<Uint8Array | { readonly size: number } | null>
@@ -56,7 +57,7 @@ export function webSheets(address: string, bytesAt: BytesAt): Sheets {
       const timer = setTimeout(() => fail(tookTooLong), 1000 * (readingSeconds + (fresh ? startingSeconds : 0)))
       // the PDF library greets whoever starts a worker with it
       own.onmessage = ({ data }: MessageEvent<Sheet | object>) => 'models' in data && finish(data)
-      own.onerror = () => fail('the reading worker did not start')
+      own.onerror = () => fail(inCatalogue`the reading worker did not start`)
       own.postMessage(bytes)
     })
   }

@@ -1,3 +1,5 @@
+import type { Bundle } from '../wording/bundle.ts'
+import { joined, phraseInWords } from '../wording/phrase.ts'
+
 /** Words as a sentence lists them: May, June and July. */
-export const joinWords = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
+export const joinWords = (words: readonly string[], bundle?: Bundle): string => phraseInWords(joined(words), bundle)

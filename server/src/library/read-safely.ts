@@ -1,4 +1,5 @@
 import type { FileText, Unread } from '../records/unread.ts'
+import { phrase } from '../wording/phrase.ts'
 
 /** What is asked of a disk; paths have forward slashes. All may reject with an error that has a system's `code`. */
 export interface Disk {
@@ -32,12 +33,12 @@ const mostWeather = 8 * mostBytes
 export async function readSafely(disk: Disk, path: string, within: string): Promise<FileText | null> {
   try {
     if ((await disk.isLink(path)) && !isWithin(await disk.real(within), await disk.real(path)))
-      return { because: 'it is a link that leads out of its library' }
+      return { because: phrase`it is a link that leads out of its library` }
     const standing = await disk.about(path)
-    if (standing.isDirectory()) return { because: 'it is a folder, not a record' }
-    if (!standing.isFile()) return { because: 'it is no regular file' }
+    if (standing.isDirectory()) return { because: phrase`it is a folder, not a record` }
+    if (!standing.isFile()) return { because: phrase`it is no regular file` }
     if (standing.size > (/\.epw$/i.test(path) ? mostWeather : mostBytes))
-      return { because: `it has ${(standing.size / mostBytes).toFixed(1)} MiB, and a record has a few KiB` }
+      return { because: phrase`it has ${(standing.size / mostBytes).toFixed(1)} MiB, and a record has a few KiB` }
     return await disk.read(path)
   } catch (error) {
     return refusal(error, path)
@@ -48,10 +49,10 @@ export async function readSafely(disk: Disk, path: string, within: string): Prom
 export function refusal(error: unknown, path: string): Unread | null {
   const { code } = error as { code?: string }
   if (code === 'ENOENT' || code === 'ENOTDIR')
-    return path.includes('\ufffd') ? { because: 'its name holds bytes that are not text' } : null
-  if (code === 'EACCES' || code === 'EPERM') return { because: 'this user may not open it' }
-  if (code === 'ELOOP') return { because: 'its links lead in a circle' }
-  return { because: `the system answers ${code ?? 'with an error'}` }
+    return path.includes('\ufffd') ? { because: phrase`its name holds bytes that are not text` } : null
+  if (code === 'EACCES' || code === 'EPERM') return { because: phrase`this user may not open it` }
+  if (code === 'ELOOP') return { because: phrase`its links lead in a circle` }
+  return { because: code ? phrase`the system answers ${code}` : phrase`the system answers with an error` }
 }
 
 const isWithin = (folder: string, path: string) => `${path}/`.startsWith(folder.endsWith('/') ? folder : `${folder}/`)

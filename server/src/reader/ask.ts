@@ -3,6 +3,7 @@ import { fork } from 'node:child_process'
 import { unreadable, type Sheet } from '../sheets/sheet.ts'
 import { readingSeconds, startingSeconds, tookTooLong } from './limits.ts'
 import { memoryOf } from './memory.ts'
+import { inCatalogue } from '../wording/phrase.ts'
 
 /** Reads sheets in a process of its own, one after the other. */
 export interface Reader {
@@ -17,7 +18,7 @@ const megabytes = 300
 const atRest = 150
 /** How often its memory is looked at [ms]: a buffer outside of the heap grows by some hundred megabytes in that time. */
 const often = 100
-const tookTooMuch = `reading it took more than ${megabytes} MB`
+const tookTooMuch = inCatalogue`reading it took more than 300 MB`
 
 /** @param program  the file of the reading process */
 export function createReader(program: string): Reader {
@@ -57,8 +58,8 @@ export function createReader(program: string): Reader {
       }, often)
       reader.once('message', (sheet) => finish(sheet as Sheet, true))
       reader.once('exit', () => fail(tookTooMuch))
-      reader.once('error', () => fail('the reading process did not start'))
-      reader.send({ bytes }, (error) => error && fail('the reading process did not start'))
+      reader.once('error', () => fail(inCatalogue`the reading process did not start`))
+      reader.send({ bytes }, (error) => error && fail(inCatalogue`the reading process did not start`))
     })
   }
 

@@ -2,6 +2,7 @@ import { readSheet } from '../sheets/read-sheet.ts'
 import { unreadable, type Sheet } from '../sheets/sheet.ts'
 import { mostBytes, tooLarge } from './limits.ts'
 import { pagesOf } from './pdf.ts'
+import { inCatalogue } from '../wording/phrase.ts'
 
 /** A sheet from its bytes. Never throws: what cannot be read says why. */
 export async function sheetOf(bytes: Uint8Array): Promise<Sheet> {
@@ -15,7 +16,7 @@ export async function sheetOf(bytes: Uint8Array): Promise<Sheet> {
 
 function why(error: unknown): string {
   const { name } = error as { name?: string }
-  if (name === 'PasswordException') return 'it is locked with a password'
-  if (name === 'InvalidPDFException') return 'it is damaged or no PDF'
-  return 'the PDF library gave up on it'
+  if (name === 'PasswordException') return inCatalogue`it is locked with a password`
+  if (name === 'InvalidPDFException') return inCatalogue`it is damaged or no PDF`
+  return inCatalogue`the PDF library gave up on it`
 }

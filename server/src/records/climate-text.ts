@@ -1,11 +1,14 @@
 import type { ClimateOfWeather } from './epw.ts'
 import { spelledScalar } from '../text/spelling.ts'
+import type { Bundle } from '../wording/bundle.ts'
+import { sayIn } from '../wording/phrase.ts'
 
 /** A climate record as text, ready to be written to a `.climate.yaml` file. `source` says where the numbers come from. */
 export function climateText(
   climate: Omit<ClimateOfWeather, 'longitude' | 'hours'> & { readonly longitude?: number },
   source: string,
   comments: readonly string[] = [],
+  bundle?: Bundle,
 ): string {
   const list = (values: readonly number[], decimals: number) => `[${values.map((v) => round(v, decimals)).join(', ')}]`
   return [
@@ -14,7 +17,7 @@ export function climateText(
     `name: ${spelledScalar(climate.name, 'plain', false)}`,
     `latitude: ${round(climate.latitude, 2)} deg`,
     ...(climate.longitude === undefined ? [] : [`longitude: ${round(climate.longitude, 2)} deg`]),
-    `sun: ${list(climate.sun, 2)} # kWh/m2 a day on the horizontal, January first`,
+    `sun: ${list(climate.sun, 2)} # ${sayIn(bundle)`kWh/m2 a day on the horizontal, January first`}`,
     'air:',
     `  mean_high: ${list(climate.meanHigh, 1)} # °C`,
     `  mean_low: ${list(climate.meanLow, 1)}`,

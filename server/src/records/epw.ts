@@ -1,4 +1,5 @@
 import { epwColumns, epwLines, numberIn } from './epw-lines.ts'
+import { phrase, type Phrase } from '../wording/phrase.ts'
 
 /** A year of hourly weather, gathered by month. */
 export interface ClimateOfWeather {
@@ -19,7 +20,7 @@ export interface ClimateOfWeather {
 
 export type EpwReading =
   | { readonly climate: ClimateOfWeather; readonly problem?: undefined }
-  | { readonly climate?: undefined; readonly problem: { readonly line: number; readonly message: string } }
+  | { readonly climate?: undefined; readonly problem: { readonly line: number; readonly message: Phrase } }
 
 /** A month of fewer days does not speak for itself. */
 const leastDays = 20
@@ -35,25 +36,25 @@ const leastDays = 20
  */
 export function readEpw(text: string): EpwReading {
   const file = epwLines(text)
-  if (!file) return wrong(0, 'An EPW file begins with a LOCATION line; this one does not.')
+  if (!file) return wrong(0, phrase`An EPW file begins with a LOCATION line; this one does not.`)
   const { location, periods } = file
   const [latitude, longitude] = [numberIn(location[6]), numberIn(location[7])]
   if (!inside(latitude, 90) || !inside(longitude, 180))
     return wrong(
       0,
-      `The LOCATION line gives latitude "${location[6] ?? ''}" and longitude "${location[7] ?? ''}", which are no place on earth.`,
+      phrase`The LOCATION line gives latitude "${location[6] ?? ''}" and longitude "${location[7] ?? ''}", which are no place on earth.`,
     )
-  if (!periods) return wrong(0, 'The header of this EPW file lacks its last line, DATA PERIODS.')
+  if (!periods) return wrong(0, phrase`The header of this EPW file lacks its last line, DATA PERIODS.`)
   if (numberIn(periods.cells[2]) !== 1)
     return wrong(
       periods.line,
-      `Line ${periods.line + 1} says that the file has ${periods.cells[2]?.trim()} lines an hour; only files of one line an hour are read.`,
+      phrase`Line ${periods.line + 1} says that the file has ${periods.cells[2]?.trim()} lines an hour; only files of one line an hour are read.`,
     )
   const days = new Map<string, Day>()
   for (const { line, cells } of file.hours) {
     const [year, month, day] = [epwColumns.year, epwColumns.month, epwColumns.day].map((c) => numberIn(cells[c]))
     if (!(month! >= 1 && month! <= 12 && day! >= 1 && day! <= 31) || cells.length <= epwColumns.global)
-      return wrong(line, `Line ${line + 1} is no hour of an EPW file: it lacks a month, a day, or columns.`)
+      return wrong(line, phrase`Line ${line + 1} is no hour of an EPW file: it lacks a month, a day, or columns.`)
     const [air, global] = [numberIn(cells[epwColumns.air]), numberIn(cells[epwColumns.global])]
     gather(days, `${year}-${month}-${day}`, month!, air, global)
   }
@@ -62,7 +63,10 @@ export function readEpw(text: string): EpwReading {
     (m) => m.filter((d) => d.sunHours === 24).length < leastDays || m.filter((d) => d.airHours > 0).length < leastDays,
   )
   if (thin >= 0)
-    return wrong(file.count - 1, `Month ${thin + 1} has fewer than ${leastDays} whole days of sun and temperature.`)
+    return wrong(
+      file.count - 1,
+      phrase`Month ${thin + 1} has fewer than ${leastDays} whole days of sun and temperature.`,
+    )
   const mean = (pick: (day: Day) => number, use: (day: Day) => boolean) =>
     months.map((m) => average(m.filter(use).map(pick)))
   const withAir = (d: Day) => d.airHours > 0
@@ -111,6 +115,6 @@ function gather(days: Map<string, Day>, key: string, month: number, air: number,
   }
 }
 
-const wrong = (line: number, message: string): EpwReading => ({ problem: { line, message } })
+const wrong = (line: number, message: Phrase): EpwReading => ({ problem: { line, message } })
 const inside = (value: number, limit: number) => Number.isFinite(value) && Math.abs(value) <= limit
 const average = (values: readonly number[]) => values.reduce((sum, v) => sum + v, 0) / values.length

@@ -1,11 +1,11 @@
-import { phrase } from '../wording/phrase.ts'
+import { phrase, type Phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { reading } from './facts.ts'
 
 /** A file that is there and was not read, and why, in words that follow "was not read:". */
 export interface Unread {
-  readonly because: string
+  readonly because: Phrase
 }
 
 /** What a library holds of a file. */

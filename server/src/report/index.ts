@@ -21,17 +21,21 @@ import { scatterPicture } from './pictures/scatter.ts'
 import { windowsPicture } from './pictures/windows.ts'
 import type { Drawing } from './svg/link.ts'
 import { writtenIn, type Units } from './units.ts'
+import type { Leaf } from './page/blocks.ts'
+import type { Bundle } from '../wording/bundle.ts'
+import { sayIn } from '../wording/phrase.ts'
 
 /** The pictures of a panel record. */
 export function drawPanel(panel: PanelPicture, drawing: Drawing, memory: Memory = new Map()): readonly Drawn[] {
+  const say = sayIn(drawing.bundle)
   const { name, curves, typed, heat, outline } = panel
   return drawAll(
     [
-      { title: 'Current against voltage', data: [name, curves, typed], draw: () => currentCurves(drawing, panel) },
-      { title: 'Power against voltage', data: [name, curves, typed], draw: () => powerCurves(drawing, panel) },
-      { title: 'Power when hot, by mounting', data: heat, draw: () => (heat ? heatPicture(drawing, heat) : '') },
+      { title: say`Current against voltage`, data: [name, curves, typed], draw: () => currentCurves(drawing, panel) },
+      { title: say`Power against voltage`, data: [name, curves, typed], draw: () => powerCurves(drawing, panel) },
+      { title: say`Power when hot, by mounting`, data: heat, draw: () => (heat ? heatPicture(drawing, heat) : '') },
       {
-        title: 'Outline to scale',
+        title: say`Outline to scale`,
         data: [name, outline],
         draw: () => (outline ? outlinePicture(drawing, name, outline) : ''),
       },
@@ -47,24 +51,29 @@ export function drawSystem(
   units: Units,
   memory: Memory = new Map(),
 ): readonly Drawn[] {
+  const say = sayIn(drawing.bundle)
   const written = writtenIn[units]
   const { plans, figures, charge, windows, wiring, powerHistories } = system
   return drawAll(
     [
       ...plans.map((plan) => ({
-        title: `Plan of ${plan.id}`,
+        title: say`Plan of ${plan.id}`,
         data: plan,
         draw: () => planPicture(drawing, plan, written, { width: 336, height: 230 }),
       })),
-      { title: 'Energy by month', data: figures.months, draw: () => monthsPicture(drawing, figures.months) },
-      { title: 'Battery through the year', data: charge, draw: () => (charge ? chargePicture(drawing, charge) : '') },
-      { title: 'Voltage of the strings', data: windows, draw: () => windowsPicture(drawing, windows) },
+      { title: say`Energy by month`, data: figures.months, draw: () => monthsPicture(drawing, figures.months) },
+      {
+        title: say`Battery through the year`,
+        data: charge,
+        draw: () => (charge ? chargePicture(drawing, charge) : ''),
+      },
+      { title: say`Voltage of the strings`, data: windows, draw: () => windowsPicture(drawing, windows) },
       ...powerHistories.map((history) => ({
-        title: `Power left of ${history.id}`,
+        title: say`Power left of ${history.id}`,
         data: history,
         draw: () => powerHistoryPicture(drawing, history),
       })),
-      { title: 'One-line diagram', data: wiring, draw: () => oneLine(drawing, wiring, written) },
+      { title: say`One-line diagram`, data: wiring, draw: () => oneLine(drawing, wiring, written) },
     ],
     memory,
   )
@@ -76,19 +85,20 @@ export function drawComparison(
   rows: readonly SurfaceRow[],
   drawing: Drawing,
 ): { readonly pictures: readonly Drawn[]; readonly table: string } {
-  const title = `Energy against weight on ${surface}`
+  const title = sayIn(drawing.bundle)`Energy against weight on ${surface}`
   const plans = [{ title, data: rows, draw: () => scatterPicture(drawing, rows) }]
-  return { pictures: drawAll(plans, new Map()), table: comparisonTable(surface, rows) }
+  return { pictures: drawAll(plans, new Map()), table: comparisonTable(surface, rows, drawing.bundle) }
 }
 
 /** The sheet to take along to the roof, to be filled in there. */
-export function form(data: FormData, stamp: Stamp, units: Units, format: 'html' | 'markdown'): string {
-  const leaves = formLeaves(data, writtenIn[units], stamp)
-  return format === 'html' ? htmlPage(leaves) : markdownPage(leaves)
+export function form(data: FormData, stamp: Stamp, units: Units, format: 'html' | 'markdown', bundle?: Bundle): string {
+  return printed(formLeaves(data, writtenIn[units], stamp, bundle), format, bundle)
 }
 
 /** The page for a customer as one file. */
-export function page(data: PageData, stamp: Stamp, units: Units, format: 'html' | 'markdown'): string {
-  const leaves = leavesOf(data, writtenIn[units], stamp)
-  return format === 'html' ? htmlPage(leaves) : markdownPage(leaves)
+export function page(data: PageData, stamp: Stamp, units: Units, format: 'html' | 'markdown', bundle?: Bundle): string {
+  return printed(leavesOf(data, writtenIn[units], stamp, bundle), format, bundle)
 }
+
+const printed = (leaves: readonly Leaf[], format: 'html' | 'markdown', bundle: Bundle | undefined): string =>
+  format === 'html' ? htmlPage(leaves, sayIn(bundle)`en`) : markdownPage(leaves)

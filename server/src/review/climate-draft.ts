@@ -1,6 +1,8 @@
 import { assumedClimate } from '../physics/assumed-climate.ts'
 import { climateText } from '../records/climate-text.ts'
 import { readEpw } from '../records/epw.ts'
+import type { Bundle } from '../wording/bundle.ts'
+import { phrase, sayIn, type Phrase } from '../wording/phrase.ts'
 
 /**
  * A climate record gathered by month from a file of hourly weather (EPW).
@@ -10,15 +12,22 @@ import { readEpw } from '../records/epw.ts'
 export function climateFromWeather(
   name: string,
   text: string,
-): { readonly text: string } | { readonly problem: string } {
+  bundle?: Bundle,
+): { readonly text: string } | { readonly problem: Phrase } {
   const { climate, problem } = readEpw(text)
-  if (problem) return { problem: `${name}:${problem.line + 1}: ${problem.message}` }
+  if (problem) return { problem: phrase`${name}:${problem.line + 1}: ${problem.message}` }
+  const say = sayIn(bundle)
   const file = name.slice(name.lastIndexOf('/') + 1)
   return {
-    text: climateText(climate, `${file}, ${climate.hours} hours of a weather year`, [
-      'Gathered from an hourly weather file. Its extremes are those of one year:',
-      'take coldest and hottest from a long record before a string voltage rests on them.',
-    ]),
+    text: climateText(
+      climate,
+      say`${file}, ${climate.hours} hours of a weather year`,
+      [
+        say`Gathered from an hourly weather file. Its extremes are those of one year:`,
+        say`take coldest and hottest from a long record before a string voltage rests on them.`,
+      ],
+      bundle,
+    ),
   }
 }
 
@@ -27,19 +36,26 @@ export function climateFromWeather(
  *
  * @param latitude  [°], from -66 to 66, south negative
  */
-export const climateFromLatitude = (latitude: number): string =>
-  climateText(
+export function climateFromLatitude(latitude: number, bundle?: Bundle): string {
+  const say = sayIn(bundle)
+  const degrees = Math.abs(latitude)
+  return climateText(
     {
       ...assumedClimate(latitude),
-      name: `Assumed climate at ${Math.abs(latitude)} degrees ${latitude < 0 ? 'south' : 'north'}`,
+      name:
+        latitude < 0
+          ? say`Assumed climate at ${degrees} degrees south`
+          : say`Assumed climate at ${degrees} degrees north`,
       latitude,
     },
-    'ASSUMPTION: guessed from the latitude alone, not measured',
+    say`ASSUMPTION: guessed from the latitude alone, not measured`,
     [
-      'ASSUMPTION, NOT MEASURED. Guessed from the latitude alone; a month can be off by a third and by 10 K.',
-      'Replace it by figures of the place before anybody relies on a result.',
+      say`ASSUMPTION, NOT MEASURED. Guessed from the latitude alone; a month can be off by a third and by 10 K.`,
+      say`Replace it by figures of the place before anybody relies on a result.`,
     ],
+    bundle,
   )
+}
 
 /** Whether a climate can be guessed there. */
 export const isLatitude = (typed: string): boolean => typed.trim() !== '' && Math.abs(Number(typed)) <= 66

@@ -9,6 +9,8 @@ import { mainPair } from './main-pair.ts'
 import type { ResolvedSystem } from './resolved.ts'
 import { voltageNeeded } from './rewire.ts'
 import { arrayPmax, stringVocHot } from './strings.ts'
+import type { Bundle } from '../wording/bundle.ts'
+import { sayIn } from '../wording/phrase.ts'
 
 /** A figure beside the limit that it must keep. */
 export interface Margin {
@@ -24,15 +26,22 @@ export interface Margin {
 
 export const isKept = ({ value, limit, atLeast }: Margin): boolean => (atLeast ? value >= limit : value <= limit)
 
-/** Every limit of a system of which both sides are known. */
-export function marginsOf(system: ResolvedSystem, figures: Figures): readonly Margin[] {
+/**
+ * Every limit of a system of which both sides are known.
+ *
+ * @param bundle  for the names of the limits
+ */
+export function marginsOf(system: ResolvedSystem, figures: Figures, bundle?: Bundle): readonly Margin[] {
+  const say = sayIn(bundle)
   return [
-    ...ofArrays(system, figures),
-    ...ofControllers(system, figures),
-    ...ofBattery(system),
-    ...ofOrder(system, figures),
+    ...ofArrays(system, figures, say),
+    ...ofControllers(system, figures, say),
+    ...ofBattery(system, say),
+    ...ofOrder(system, figures, say),
   ]
 }
+
+type Say = ReturnType<typeof sayIn>
 
 type Maybe = Omit<Margin, 'value' | 'limit'> & {
   readonly value: number | null | undefined
@@ -44,7 +53,7 @@ const known = (rows: readonly Maybe[]): readonly Margin[] =>
     typeof value === 'number' && typeof limit === 'number' && Number.isFinite(limit) ? [{ ...row, value, limit }] : [],
   )
 
-function ofArrays(system: ResolvedSystem, figures: Figures): readonly Margin[] {
+function ofArrays(system: ResolvedSystem, figures: Figures, say: Say): readonly Margin[] {
   return system.arrays.flatMap((array, i) => {
     const own = figures.arrays[i]!
     const needed = voltageNeeded(system, array)
@@ -54,39 +63,39 @@ function ofArrays(system: ResolvedSystem, figures: Figures): readonly Margin[] {
     const systemVoltage = lowest(panels.map(({ panel }) => panel?.record.limits.system_voltage))?.value
     return known([
       {
-        what: `${own.id}: cold voltage, controller`,
+        what: say`${own.id}: cold voltage, controller`,
         value: own.voc_cold_v,
         limit: controller?.record.input.max_voltage?.value,
         unit: 'V',
       },
-      { what: `${own.id}: cold voltage, panels`, value: own.voc_cold_v, limit: systemVoltage, unit: 'V' },
-      { what: `${own.id}: hot voltage, to run`, value: own.vmp_hot_v, limit: needed?.run, unit: 'V', atLeast: true },
+      { what: say`${own.id}: cold voltage, panels`, value: own.voc_cold_v, limit: systemVoltage, unit: 'V' },
+      { what: say`${own.id}: hot voltage, to run`, value: own.vmp_hot_v, limit: needed?.run, unit: 'V', atLeast: true },
       {
-        what: `${own.id}: hot open voltage, to start`,
+        what: say`${own.id}: hot open voltage, to start`,
         value: stringVocHot(system, array),
         limit: starts,
         unit: 'V',
         atLeast: true,
       },
-      { what: `${own.id}: design current, cable`, value: own.isc_design_a, limit: own.cable?.ampacity_a, unit: 'A' },
+      { what: say`${own.id}: design current, cable`, value: own.isc_design_a, limit: own.cable?.ampacity_a, unit: 'A' },
       {
-        what: `${own.id}: design current, disconnect`,
+        what: say`${own.id}: design current, disconnect`,
         value: own.isc_design_a,
         limit: entry.disconnect.current?.value,
         unit: 'A',
       },
       {
-        what: `${own.id}: cold voltage, disconnect`,
+        what: say`${own.id}: cold voltage, disconnect`,
         value: own.voc_cold_v,
         limit: entry.disconnect.voltage?.value,
         unit: 'V',
       },
-      { what: `${own.id}: string fuse, panels`, value: entry.string_fuse?.value, limit: seriesFuse, unit: 'A' },
+      { what: say`${own.id}: string fuse, panels`, value: entry.string_fuse?.value, limit: seriesFuse, unit: 'A' },
     ])
   })
 }
 
-function ofControllers(system: ResolvedSystem, figures: Figures): readonly Margin[] {
+function ofControllers(system: ResolvedSystem, figures: Figures, say: Say): readonly Margin[] {
   return controllersOf(system).flatMap((group) => {
     const { input } = group.controller?.record ?? {}
     const bank = bankOf(system)
@@ -94,30 +103,32 @@ function ofControllers(system: ResolvedSystem, figures: Figures): readonly Margi
     const design = charge === null ? null : continuous * charge
     const { fuse, cable } = group.arrays[0].entry.output
     const iz = cable.size ? allowable(cable, cable.size.value, inside) : null
-    const name = group.arrays.map((array) => figures.arrays[system.arrays.indexOf(array)]!.id).join(' and ')
+    const name = group.arrays
+      .map((array) => figures.arrays[system.arrays.indexOf(array)]!.id)
+      .reduce((all, one) => say`${all} and ${one}`)
     const isc = sumOf(group, (array) => figures.arrays[system.arrays.indexOf(array)]!.isc_design_a)
     return known([
       {
-        what: `${name}: design current, controller`,
+        what: say`${name}: design current, controller`,
         value: isc,
         limit: input?.max_short_circuit_current?.value,
         unit: 'A',
       },
       {
-        what: `${name}: panels, controller`,
+        what: say`${name}: panels, controller`,
         value: sumOf(group, arrayPmax),
         limit: mostPower(group, bank?.voltage),
         unit: 'W',
         unused: true,
       },
-      { what: `${name}: charge design current, output fuse`, value: design, limit: fuse?.value, unit: 'A' },
-      { what: `${name}: output fuse, output cable`, value: fuse?.value, limit: iz, unit: 'A' },
-      { what: `${name}: charge design current, output cable`, value: design, limit: iz, unit: 'A' },
+      { what: say`${name}: charge design current, output fuse`, value: design, limit: fuse?.value, unit: 'A' },
+      { what: say`${name}: output fuse, output cable`, value: fuse?.value, limit: iz, unit: 'A' },
+      { what: say`${name}: charge design current, output cable`, value: design, limit: iz, unit: 'A' },
     ])
   })
 }
 
-function ofBattery(system: ResolvedSystem): readonly Margin[] {
+function ofBattery(system: ResolvedSystem, say: Say): readonly Margin[] {
   const bank = bankOf(system)
   const pair = mainPair(system)
   if (!bank || !pair) return []
@@ -126,31 +137,31 @@ function ofBattery(system: ResolvedSystem): readonly Margin[] {
   const iz = cable.size ? allowable(cable, cable.size.value, inside) : null
   const strings = parallel?.value ?? 1
   return known([
-    { what: 'battery: design current, fuse', value: pair.design, limit: fuse?.value, unit: 'A' },
-    { what: 'battery: fuse, cable', value: fuse?.value, limit: iz, unit: 'A' },
-    { what: 'battery: design current, cable', value: pair.design, limit: iz, unit: 'A' },
+    { what: say`battery: design current, fuse`, value: pair.design, limit: fuse?.value, unit: 'A' },
+    { what: say`battery: fuse, cable`, value: fuse?.value, limit: iz, unit: 'A' },
+    { what: say`battery: design current, cable`, value: pair.design, limit: iz, unit: 'A' },
     {
-      what: 'battery: design current, each fuse',
+      what: say`battery: design current, each fuse`,
       value: strings < 2 ? null : pair.design / strings,
       limit: each?.value,
       unit: 'A',
     },
     {
-      what: 'battery: interrupting rating of the fuse',
+      what: say`battery: interrupting rating of the fuse`,
       value: rating?.value,
       limit: leastRating(bank),
       unit: 'A',
       atLeast: true,
     },
-    { what: 'battery: charge current', value: allChargeCurrent(system, bank), limit: bank.mostIn, unit: 'A' },
-    { what: 'battery: load current', value: loadCurrent(system, bank).amps, limit: bank.mostOut, unit: 'A' },
-    { what: 'inverter: loads at once', value: acPower(system), limit: power?.value, unit: 'W' },
-    { what: 'inverter: while a motor starts', value: startingPower(system)?.watts, limit: surge?.value, unit: 'W' },
+    { what: say`battery: charge current`, value: allChargeCurrent(system, bank), limit: bank.mostIn, unit: 'A' },
+    { what: say`battery: load current`, value: loadCurrent(system, bank).amps, limit: bank.mostOut, unit: 'A' },
+    { what: say`inverter: loads at once`, value: acPower(system), limit: power?.value, unit: 'W' },
+    { what: say`inverter: while a motor starts`, value: startingPower(system)?.watts, limit: surge?.value, unit: 'W' },
   ])
 }
 
 /** What the customer set. */
-function ofOrder(system: ResolvedSystem, figures: Figures): readonly Margin[] {
+function ofOrder(system: ResolvedSystem, figures: Figures, say: Say): readonly Margin[] {
   const { weight, budget } = system.system.limits
   const kilograms = figures.arrays.reduce<number | null>(
     (sum, { weight_kg: kg }) => (sum === null || kg === null ? null : sum + kg),
@@ -158,7 +169,7 @@ function ofOrder(system: ResolvedSystem, figures: Figures): readonly Margin[] {
   )
   const currency = budget?.quantity.unit ?? ''
   return known([
-    { what: 'weight of the panels', value: kilograms, limit: weight?.value, unit: 'kg' },
-    { what: 'price', value: budget && costOf(system, currency).amount, limit: budget?.value, unit: currency },
+    { what: say`weight of the panels`, value: kilograms, limit: weight?.value, unit: 'kg' },
+    { what: say`price`, value: budget && costOf(system, currency).amount, limit: budget?.value, unit: currency },
   ])
 }

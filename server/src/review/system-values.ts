@@ -7,6 +7,7 @@ import { monthDays } from '../physics/sun.ts'
 import type { Figures, MonthFigures } from './figures.ts'
 import { measuredValues } from './measured/measured-values.ts'
 import type { ResolvedSystem } from './resolved.ts'
+import { inCatalogue } from '../wording/phrase.ts'
 
 /** The figures of a system as values that explain themselves, each at the line that it follows from. */
 export function systemValues(system: ResolvedSystem, figures: Figures): readonly Value[] {
@@ -28,52 +29,58 @@ function ofArray({ arrays, coldest, hottest }: ResolvedSystem, figures: Figures,
   const wires = [...shown('cable', entry.cable.size), ...shown('one way', entry.cable.length)]
   const wiring = [...shown('in series', series), ...shown('in parallel', parallel)]
   const id = `arrays/${i}`
-  const ofRecords = (what: string) => ({
-    formula: `sum of ${what}`,
+  const ofRecords = (formula: string) => ({
+    formula,
     source: 'the panel records',
     inputs: counts,
     at: entry.panels[0]?.count,
   })
   return [
     value(`${id}/voc_cold`, 'Voc of the string on the coldest morning', own.voc_cold_v, 'V', {
-      formula: 'sum over the string of Voc x (1 + Voc coefficient x (T cold - 25 °C))',
+      formula: inCatalogue`sum over the string of Voc x (1 + Voc coefficient x (T cold - 25 °C))`,
       source: 'coefficient method of US and IEC practice (NEC 690.7, IEC 62548; from memory)',
       inputs: [cold, ...shown('in series', series)],
       at: series,
     }),
     value(`${id}/vmp_hot`, 'Vmp of the string on a hot day', own.vmp_hot_v, 'V', {
-      formula: 'sum over the string of Vmp x (1 + Vmp coefficient x (hot cell - 25 °C))',
+      formula: inCatalogue`sum over the string of Vmp x (1 + Vmp coefficient x (hot cell - 25 °C))`,
       source: 'coefficients of the sheet, cell temperature by Ross 1981',
       inputs: [hot, ...shown('in series', series)],
       at: series,
     }),
     value(`${id}/pmax_hot`, 'power of the array on a hot day', own.pmax_hot_w, 'W', {
-      formula: 'sum of Pmax x (1 + Pmax coefficient x (hot cell - 25 °C))',
+      formula: inCatalogue`sum of Pmax x (1 + Pmax coefficient x (hot cell - 25 °C))`,
       source: 'coefficients of the sheet, cell temperature by Ross 1981',
       inputs: [hot, ...counts],
       at: entry.panels[0]?.count,
     }),
-    value(`${id}/pmax_stc`, 'power of the array as printed', own.pmax_stc_w, 'W', ofRecords('Pmax')),
-    value(`${id}/weight`, 'weight of the panels with their frames', own.weight_kg, 'kg', ofRecords('weight and frame')),
+    value(`${id}/pmax_stc`, 'power of the array as printed', own.pmax_stc_w, 'W', ofRecords(inCatalogue`sum of Pmax`)),
+    value(
+      `${id}/weight`,
+      'weight of the panels with their frames',
+      own.weight_kg,
+      'kg',
+      ofRecords(inCatalogue`sum of weight and frame`),
+    ),
     value(`${id}/price`, 'price of the panels', own.price?.amount ?? null, own.price?.currency ?? '', {
-      ...ofRecords('the prices'),
+      ...ofRecords(inCatalogue`sum of the prices`),
       digits: 9,
     }),
     value(`${id}/isc_design`, 'design current of the array', own.isc_design_a, 'A', {
-      formula: '1.25 x Isc of all strings',
+      formula: inCatalogue`1.25 x Isc of all strings`,
       source: 'US National Electrical Code 690.8 (as quoted by trade articles)',
       inputs: wiring,
       at: parallel ?? series,
     }),
     value(`${id}/cable_drop`, 'voltage drop of the array cable', share(own.cable?.drop_pct), '1', {
       digits: 2,
-      formula: '2 x length x resistance x Imp / Vmp of a hot day, the conductor at 70 °C',
+      formula: inCatalogue`2 x length x resistance x Imp / Vmp of a hot day, the conductor at 70 °C`,
       source: 'IEC 60228',
       inputs: wires,
       at: entry.cable.size,
     }),
     value(`${id}/cable_ampacity`, 'current that the array cable may carry', own.cable?.ampacity_a ?? null, 'A', {
-      formula: 'table value x factor of hot air x factor of the bundle; a guide value, the local code decides',
+      formula: inCatalogue`table value x factor of hot air x factor of the bundle; a guide value, the local code decides`,
       source: ampacitySource,
       inputs: [...wires, ...shown('insulation', entry.cable.insulation)],
       at: entry.cable.size,
@@ -86,20 +93,20 @@ function ofBattery({ system }: ResolvedSystem, { battery: own }: Figures): reado
   const inputs = [...shown('in series', series), ...shown('in parallel', parallel)]
   return [
     value('battery/usable', 'usable energy of the bank', own.usable_wh, 'Wh', {
-      formula: 'capacity x nominal voltage x usable depth',
+      formula: inCatalogue`capacity x nominal voltage x usable depth`,
       source: 'the battery record, or what is usual for its chemistry',
       inputs,
       at: parallel ?? battery.id,
     }),
     value('battery/charge_rate', 'charge current of all sources over the capacity', own.charge_rate_c, 'C', {
-      formula: 'sum of charge currents / ampere-hours',
+      formula: inCatalogue`sum of charge currents / ampere-hours`,
       source: 'the records; Pmax x efficiency / nominal voltage for the sun, Isc for a controller that only switches',
       inputs,
       digits: 2,
       at: parallel ?? battery.id,
     }),
     value('battery/autonomy', 'days without sun or other source', own.autonomy_days, 'days', {
-      formula: 'usable energy x discharge efficiency / load of the heaviest month',
+      formula: inCatalogue`usable energy x discharge efficiency / load of the heaviest month`,
       source: 'energy balance',
       inputs,
       digits: 2,

@@ -2,6 +2,7 @@ import type { FieldInfo } from '../records/field-info.ts'
 import { infoAt } from '../records/info-at.ts'
 import { pointerOf } from './cells.ts'
 import { nameColumns, placeOf, type Place } from './heading.ts'
+import { named, phrase, type Phrase } from '../wording/phrase.ts'
 
 /** What a library says of headings: its setting `columns`. */
 export type Meanings = Readonly<Record<string, { readonly value: string }>>
@@ -10,7 +11,7 @@ export type Meanings = Readonly<Record<string, { readonly value: string }>>
 export type Column = { readonly heading: string } & (
   | { readonly is: 'field'; readonly place: Place }
   | { readonly is: 'file' | 'left out' }
-  | { readonly is: 'unknown'; readonly because: string }
+  | { readonly is: 'unknown'; readonly because: Phrase }
 )
 
 /**
@@ -25,7 +26,7 @@ export function columnsOf(headings: readonly string[], root: FieldInfo, saved: M
     if (column.is !== 'field') return column
     const { pointer } = column.place
     const other = taken.get(pointer)
-    if (other !== undefined) return { heading, is: 'unknown', because: `it names the same field as ${other}` }
+    if (other !== undefined) return { heading, is: 'unknown', because: phrase`it names the same field as ${other}` }
     taken.set(pointer, heading)
     return column
   })
@@ -39,13 +40,14 @@ export function columnOf(heading: string, root: FieldInfo, saved: Meanings): Col
     const [path = '', ...rest] = said.trim().split(/\s+/)
     const unit = rest.join(' ')
     const info = path === '' ? null : infoAt(root, pointerOf(path))
-    if (!info) return { heading, is: 'unknown', because: `columns of wattproof.yaml says ${said}, which is no field` }
+    if (!info)
+      return { heading, is: 'unknown', because: phrase`columns of wattproof.yaml says ${said}, which is no field` }
     return { heading, is: 'field', place: { pointer: pointerOf(path), info, ...(unit !== '' && { unit }) } }
   }
-  if (heading === '') return { heading, is: 'unknown', because: 'it has no heading' }
+  if (heading === '') return { heading, is: 'unknown', because: phrase`it has no heading` }
   if (nameColumns.includes(heading.toLowerCase())) return { heading, is: 'file' }
   const place = placeOf(heading, root)
   return place
     ? { heading, is: 'field', place }
-    : { heading, is: 'unknown', because: `no field of a ${root.title.toLowerCase()} has that name` }
+    : { heading, is: 'unknown', because: phrase`no field of a ${named(root.title.toLowerCase())} has that name` }
 }

@@ -6,6 +6,8 @@ import { visible } from '../text/visible.ts'
 import { columnsOf, type Column, type Meanings } from './columns.ts'
 import { readRows, type Row, type Rows } from './read-rows.ts'
 import { recordText } from './record-text.ts'
+import type { Bundle } from '../wording/bundle.ts'
+import { phrase, sayIn, type Phrase } from '../wording/phrase.ts'
 
 /** A record that one row of a table makes. */
 export interface RowDraft {
@@ -19,7 +21,7 @@ export interface RowDrafts {
   readonly drafts: readonly RowDraft[]
   readonly columns: readonly Column[]
   /** Columns that no field takes, a line each. */
-  readonly notes: readonly string[]
+  readonly notes: readonly Phrase[]
 }
 
 /**
@@ -27,6 +29,7 @@ export interface RowDrafts {
  *
  * @param from   the name of the table, for comments and messages
  * @param saved  headings that a library explains
+ * @param bundle for comments
  * @returns      the records; or what is wrong with a table that cannot be read, has no column that is a field, or two rows of one name
  */
 export function draftsFromRows(
@@ -34,16 +37,17 @@ export function draftsFromRows(
   text: string,
   from: string,
   saved: Meanings,
-): RowDrafts | { readonly problem: string } {
+  bundle?: Bundle,
+): RowDrafts | { readonly problem: Phrase } {
   const table = readRows(text)
-  if ('problem' in table) return { problem: `${from}:${table.line}: ${table.problem}` }
+  if ('problem' in table) return { problem: phrase`${from}:${table.line}: ${table.problem}` }
   const columns = columnsOf(table.headings, schemas[kind]!, saved)
   if (!columns.some(({ is }) => is === 'field'))
-    return { problem: `${from} has no column that is a field of a ${kind} record: ${table.headings.join(', ')}` }
+    return { problem: phrase`${from} has no column that is a field of a ${kind} record: ${table.headings.join(', ')}` }
   const drafts = table.rows.map((row) => ({
     row,
     name: `${idOf(row, columns, kind)}.${kind}.yaml`,
-    text: textOf(kind, row, columns, table, from),
+    text: textOf(kind, row, columns, table, from, bundle),
   }))
   const problem = sameName(drafts, from)
   return problem === null ? { drafts, columns, notes: columns.flatMap(noteOf) } : { problem }
@@ -52,7 +56,7 @@ export function draftsFromRows(
 const noteOf = (column: Column) =>
   column.is === 'unknown'
     ? [
-        `column \`${visible(column.heading)}\` is not read: ${column.because}; wattproof.yaml can say what it holds, under columns`,
+        phrase`column \`${visible(column.heading)}\` is not read: ${column.because}; wattproof.yaml can say what it holds, under columns`,
       ]
     : []
 
@@ -78,24 +82,25 @@ function textOf(
   columns: readonly Column[],
   { hasDecimalCommas }: Rows,
   from: string,
+  bundle: Bundle | undefined,
 ): string {
   const filled = columns.flatMap((column, i) =>
     column.is === 'field' && cells[i] !== '' ? [{ place: column.place, text: cells[i]! }] : [],
   )
   const others = columns.flatMap(({ heading, is }, i) =>
     is === 'unknown' && cells[i] !== ''
-      ? [`# not in a field, ${from}:${line}: ${visible(`${heading}: ${cells[i]}`)}\n`]
+      ? [`# ${sayIn(bundle)`not in a field, ${from}:${line}: ${visible(`${heading}: ${cells[i]}`)}`}\n`]
       : [],
   )
   return recordText(schemas[kind]!, filled, hasDecimalCommas) + others.join('')
 }
 
-function sameName(drafts: readonly RowDraft[], from: string): string | null {
+function sameName(drafts: readonly RowDraft[], from: string): Phrase | null {
   const lines = new Map<string, number>()
   for (const { name, row } of drafts) {
     // for many disks a capital is a small letter
     const before = lines.get(name.toLowerCase())
-    if (before !== undefined) return `rows ${before} and ${row.line} of ${from} would both be \`${name}\``
+    if (before !== undefined) return phrase`rows ${before} and ${row.line} of ${from} would both be \`${name}\``
     lines.set(name.toLowerCase(), row.line)
   }
   return null

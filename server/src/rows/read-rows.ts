@@ -1,5 +1,6 @@
 import { CsvError, parse, type Options } from 'csv-parse/sync'
 import { unguarded } from './guard.ts'
+import { named, phrase, type Phrase } from '../wording/phrase.ts'
 
 /** A table as a spreadsheet saves it. */
 export interface Rows {
@@ -20,18 +21,18 @@ export interface Row {
  *
  * @returns  the rows, or what is wrong with the file, with its line
  */
-export function readRows(text: string): Rows | { readonly problem: string; readonly line: number } {
+export function readRows(text: string): Rows | { readonly problem: Phrase; readonly line: number } {
   if (text.includes('\ufffd'))
-    return { problem: 'it is not UTF-8; save it as CSV with UTF-8', line: lineOf(text, text.indexOf('\ufffd')) }
+    return { problem: phrase`it is not UTF-8; save it as CSV with UTF-8`, line: lineOf(text, text.indexOf('\ufffd')) }
   try {
     const delimiter = delimiterOf(text)
     const [first, ...rows] = parsed(text, { delimiter, bom: true, relax_column_count: true, trim: true })
-    if (!first) return { problem: 'it is empty', line: 1 }
+    if (!first) return { problem: phrase`it is empty`, line: 1 }
     const headings = first.cells.map(unguarded)
     const tooLong = rows.find(({ cells }) => cells.slice(headings.length).some((cell) => cell !== ''))
     if (tooLong)
       return {
-        problem: `this row has ${tooLong.cells.length} cells and the heading ${headings.length}`,
+        problem: phrase`this row has ${tooLong.cells.length} cells and the heading ${headings.length}`,
         line: tooLong.line,
       }
     return {
@@ -43,7 +44,7 @@ export function readRows(text: string): Rows | { readonly problem: string; reado
     }
   } catch (error) {
     if (!(error instanceof CsvError)) throw error
-    return { problem: error.message, line: Number(error.lines ?? 1) }
+    return { problem: named(error.message), line: Number(error.lines ?? 1) }
   }
 }
 

@@ -13,11 +13,13 @@ import { unreadable, type Reading, type Sheet, type SheetModel } from './sheet.t
 import type { Choice } from './electric.ts'
 import { cellsOf } from './tables.ts'
 import { warrantyIn } from './warranty.ts'
+import { inCatalogue } from '../wording/phrase.ts'
 
 /** What the pages of a datasheet print for the fields of a record, model by model. */
 export function readSheet(pages: readonly Page[]): Sheet {
   const all = pages.map(piecesOf)
-  if (all.every((pieces) => pieces.length === 0)) return unreadable('it has no text: a scan or a drawing', pages.length)
+  if (all.every((pieces) => pieces.length === 0))
+    return unreadable(inCatalogue`it has no text: a scan or a drawing`, pages.length)
   const decimal = decimalOf(all.flat().map(({ text }) => text))
   const rows = all.map((pieces) => rowsOf(pieces, decimal))
   const cells = all.flatMap((pieces, i) => cellsOf(rows[i]!, pieces, 1000 * i, decimal))

@@ -8,12 +8,14 @@ const quietOfGlass = 2.15
 /** Of flexible panels less is known, and the density is wide: few true ones come near it; estimated. */
 const quietOfOthers = 0.5
 /** Share of the belief from which a fix is offered, and from which two are that are about as likely; estimated. */
-const sure = 0.55
+const sureOfOne = 0.55
 const sureOfTwo = 0.8
 /** The second against the first. */
 const ofSecond = 0.25
+/** Flexible panels have almost any count of cells, so that one is sure only where the next is far. */
+const sureOfCount = 0.7
 /** Two values that are so near each other are as good as one; estimated. */
-const asGood = 0.01
+const asGood = 0.003
 
 /** Weighs what was tried: no slip, one that can be named, or a field that is wrong in an unknown way. */
 export function decide(evidence: Evidence, tried: readonly Tried[], family: Family | null): SlipVerdict {
@@ -41,16 +43,18 @@ export function decide(evidence: Evidence, tried: readonly Tried[], family: Fami
   const text = (field: number) => evidence.readings[pointers[field]!]?.text ?? ''
   const from = family ? lender(family, evidence, fields[0]!) : undefined
   const borrowed = from && { from }
-  // the same but for its last digit, and the same without a text
-  const alike = ({ candidate: { fields, values, texts } }: Tried) =>
+  // the same but for its last digits, and the same without a text
+  const isNear = ({ candidate: { fields, values, texts } }: Tried, most: number) =>
     best !== undefined &&
     fields.length === 1 &&
     best.candidate.fields.length === 1 &&
     fields[0] === best.candidate.fields[0] &&
     (texts.length > 0 || best.candidate.isComputed) &&
-    Math.abs(values[0]! / best.candidate.values[0]! - 1) < (texts.length > 0 ? asGood : 0.01)
-  const certainty = sorted.filter((one) => one === best || alike(one)).reduce((sum, { score }) => sum + share(score), 0)
-  const second = exact.find((one) => one !== best && !alike(one))
+    Math.abs(values[0]! / best.candidate.values[0]! - 1) < (texts.length > 0 ? most : 0.01)
+  const alike = sorted.filter((one) => one === best || isNear(one, asGood))
+  const certainty = alike.reduce((sum, { score }) => sum + share(score), 0)
+  const second = exact.find((one) => one !== best && !isNear(one, 0.01))
+  const sure = !isGlass && fields[0] === index.cells ? sureOfCount : sureOfOne
   // another field takes more words, so that it is named only where the first is not sure
   const isAsked = certainty < sure || second?.candidate.fields[0] === fields[0]
   const isClose = second !== undefined && share(second.score) >= ofSecond * Math.max(certainty, sure)

@@ -29,7 +29,7 @@ export async function checkAll(world: World, work: Work, jobs: number | undefine
   const threads = Math.min(jobs ?? Math.min(world.processors, Math.floor(targets.length / worthwhile)), targets.length)
   const { today, bundle, cwd } = world
   let done = 0
-  const checked = (count: number) => world.progress('checked', (done += count), targets.length)
+  const checked = (count: number) => world.progress('checked', (done += count), targets.length, bundle)
   if (threads <= 1)
     return checkEach(work, world, (report) => {
       checked(1)

@@ -4,6 +4,7 @@ import { fixAll } from './fixes.ts'
 import { shown } from './paths.ts'
 import { visible } from './visible.ts'
 import type { World } from './world.ts'
+import { phrase, phraseInWords, type Phrase } from '../wording/phrase.ts'
 
 /**
  * Applies every fix that keeps the meaning: written into the records, or with `diff` printed as a patch that git and `patch`
@@ -24,8 +25,12 @@ export async function fixedIn(world: World, work: Work, { diff }: { readonly dif
     world.out(patch.replace(/^=+\n/, '').split('\n').map(visible).join('\n'))
   }
   const count = fixed.reduce((sum, one) => sum + one.count, 0)
-  const records = fixed.length === 1 ? '1 record' : `${fixed.length} records`
-  const what = count === 1 ? '1 finding' : `${count} findings`
-  if (fixed.length > 0) world.err(`wattproof: ${diff ? 'would fix' : 'fixed'} ${what} in ${records}\n`)
+  if (fixed.length > 0) world.err(`wattproof: ${phraseInWords(summary(count, fixed.length, diff), world.bundle)}\n`)
   return fixed.length
+}
+
+function summary(count: number, files: number, wouldOnly: true | undefined): Phrase {
+  const records = files === 1 ? phrase`1 record` : phrase`${files} records`
+  const what = count === 1 ? phrase`1 finding` : phrase`${count} findings`
+  return wouldOnly ? phrase`would fix ${what} in ${records}` : phrase`fixed ${what} in ${records}`
 }

@@ -65,7 +65,7 @@ export async function readTexts(
       portion.map((path) => world.readRecord(path, folders.find((one) => isWithin(one, path)) ?? folderOf(path))),
     )
     read.forEach((text, i) => text !== null && texts.set(portion[i] as string, text))
-    world.progress('read', Math.min(at + 64, paths.length), paths.length)
+    world.progress('read', Math.min(at + 64, paths.length), paths.length, world.bundle)
   }
   const weather = [...texts].flatMap(([path, text]) => (typeof text === 'string' ? weatherNamedIn(path, text) : []))
   for (const path of new Set(weather)) texts.set(path, (await world.readRecord(path, folderOf(path))) ?? '')

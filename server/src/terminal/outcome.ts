@@ -3,6 +3,7 @@ import { CouldNotRun } from './could-not-run.ts'
 import type { FileReport } from './file-report.ts'
 import { reportMistakes } from './mistakes.ts'
 import type { World } from './world.ts'
+import { phrase, sayIn } from '../wording/phrase.ts'
 
 /** What a run is to say beside its findings, gathered file by file. */
 export function createOutcome(world: World) {
@@ -22,9 +23,9 @@ export function createOutcome(world: World) {
     verdict(): void {
       for (const { path, findings } of stumbled) reportMistakes(world, path, findings)
       if (broken !== undefined)
-        throw new CouldNotRun(`${broken} can be read only in part, so its settings do not all apply`)
-      if (unread.length > 0) throw new CouldNotRun(`${unread.join(', ')}: not read, so the run is not complete`)
-      if (files === 0) world.err('wattproof: nothing to check\n')
+        throw new CouldNotRun(phrase`${broken} can be read only in part, so its settings do not all apply`)
+      if (unread.length > 0) throw new CouldNotRun(phrase`${unread.join(', ')}: not read, so the run is not complete`)
+      if (files === 0) world.err(`wattproof: ${sayIn(world.bundle)`nothing to check`}\n`)
     },
   }
 }

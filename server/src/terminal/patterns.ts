@@ -3,6 +3,7 @@ import { CouldNotRun } from './could-not-run.ts'
 import { findRecords } from './find-records.ts'
 import { absolute, shown, slashed } from './paths.ts'
 import type { World } from './world.ts'
+import { phrase } from '../wording/phrase.ts'
 
 /**
  * Paths with each pattern replaced by the records that it matches, for where no shell does that. What is there under its own
@@ -18,7 +19,7 @@ export async function expanded(world: World, paths: readonly string[]): Promise<
       const found = await findRecords(world, absolute(world.cwd, base === '' ? '.' : base))
       const matches = picomatch(slashed(path), options)
       const matching = found.paths.map((one) => shown(world.cwd, one)).filter((one) => matches(one))
-      if (matching.length === 0) throw new CouldNotRun(`no record matches \`${path}\``)
+      if (matching.length === 0) throw new CouldNotRun(phrase`no record matches \`${path}\``)
       return matching
     }),
   )

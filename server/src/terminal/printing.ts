@@ -30,13 +30,13 @@ export async function createPrinting(world: World, options: PrintingOptions): Pr
   const { format, output, failOn, showAccepted = false, quiet = false } = options
   const top = (await repositoryOf(world, world.cwd)) ?? world.cwd
   const { GITHUB_STEP_SUMMARY: summary } = world.env
-  const page = format === 'github' && summary ? wholePieces(summaryTable) : null
+  const page = format === 'github' && summary ? wholePieces((files) => summaryTable(files, world.bundle)) : null
   const styled = () => textPieces(styleOf(world), showAccepted)
   const formats: Readonly<Record<typeof format, () => Pieces>> = {
     text: output === undefined ? styled : () => textPieces({ ...plain, bundle: world.bundle }, showAccepted),
     json: () => jsonPieces(showAccepted),
     sarif: () => wholePieces((files) => formatSarif(files, top)),
-    github: () => wholePieces(formatGithub),
+    github: () => wholePieces((files) => formatGithub(files, world.bundle)),
     junit: () => wholePieces((files) => formatJunit(files, failOn)),
   }
   const isFromTop = format === 'sarif' || format === 'github'

@@ -1,5 +1,8 @@
+import type { Bundle } from '../wording/bundle.ts'
+import { sayIn } from '../wording/phrase.ts'
+
 /** How far a run is: of what there is to read or to check, how much is done. */
-export type Progress = (what: 'read' | 'checked', done: number, total: number) => void
+export type Progress = (what: 'read' | 'checked', done: number, total: number, bundle?: Bundle) => void
 
 /** Until then a run is no wait. */
 const quietFor = 1000
@@ -25,12 +28,14 @@ export function createProgress(write: (text: string) => void, now: () => number)
   }
   return {
     hide,
-    show(what, done, total) {
+    show(what, done, total, bundle) {
       if (done >= total) return hide()
       if (now() - last < pause) return
       last = now()
       isShown = true
-      write(`${clear}wattproof: ${what} ${done} of ${total} records`)
+      const say = sayIn(bundle)
+      const said = what === 'read' ? say`read ${done} of ${total} records` : say`checked ${done} of ${total} records`
+      write(`${clear}wattproof: ${said}`)
     },
   }
 }

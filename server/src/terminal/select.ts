@@ -10,6 +10,7 @@ import { absolute, folderOf, isWithin } from './paths.ts'
 import type { Texts } from './share.ts'
 import type { Changes } from './since.ts'
 import type { World } from './world.ts'
+import { phrase } from '../wording/phrase.ts'
 
 /** How the records below a folder differ from before. */
 export type ChangesIn = (folder: string) => Promise<Changes>
@@ -75,7 +76,7 @@ const selection = (all: Omit<Selection, 'targets'>, paths: readonly string[]): S
 async function place(world: World, path: string) {
   const full = absolute(world.cwd, path)
   const standing = await world.standing(full)
-  if (!standing) throw new CouldNotRun(`there is no file or folder \`${path}\``)
+  if (!standing) throw new CouldNotRun(phrase`there is no file or folder \`${path}\``)
   if (standing === 'file') mustBeRecord(path)
   return { path: full, isFolder: standing === 'folder' }
 }
@@ -83,7 +84,7 @@ async function place(world: World, path: string) {
 function mustBeRecord(path: string): void {
   if (recordOfPath(path)) return
   throw new CouldNotRun(
-    `\`${path}\` is no record: names end in .panel.yaml, .controller.yaml, .battery.yaml, .climate.yaml or .system.yaml`,
+    phrase`\`${path}\` is no record: names end in .panel.yaml, .controller.yaml, .battery.yaml, .climate.yaml or .system.yaml`,
   )
 }
 

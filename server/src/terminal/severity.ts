@@ -1,7 +1,7 @@
 import type { Severity } from '../findings/finding.ts'
 import { severities } from '../findings/severities.ts'
 import type { Bundle } from '../wording/bundle.ts'
-import { phrase, phraseInWords, type Phrase } from '../wording/phrase.ts'
+import { phrase, phraseInWords, sayIn, type Phrase } from '../wording/phrase.ts'
 import type { FileReport } from './file-report.ts'
 
 export type Counts = Readonly<Record<Severity, number>> & { readonly files: number }
@@ -37,9 +37,9 @@ export function inWords({ files, ...found }: Counts, bundle?: Bundle): string {
 }
 
 /** 1 error, 2 warnings; or nothing. */
-export function foundInWords(found: Counts): string {
+export function foundInWords(found: Counts, bundle?: Bundle): string {
   const parts = severities.filter((severity) => 0 < found[severity])
-  return parts.map((severity) => counted(found[severity], severity)).join(', ') || 'nothing'
+  return parts.map((severity) => counted(found[severity], severity, bundle)).join(', ') || sayIn(bundle)`nothing`
 }
 
 const nouns = {

@@ -4,6 +4,7 @@ import { repositoryFor } from './git/start.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import { isWithin } from './paths.ts'
 import type { World } from './world.ts'
+import { phrase } from '../wording/phrase.ts'
 
 /** Records that are not as they were, as absolute paths: changed, new (also where git does not know it yet), or gone. */
 export interface Changes {
@@ -45,7 +46,7 @@ const atFork = async (world: World, top: string, head: string, revision: string)
 export async function forkOf(world: World, top: string, head: string, revision: string): Promise<string> {
   const known = await world.git(top, ['rev-parse', '--verify', '--quiet', '--end-of-options', `${revision}^{commit}`])
   if (known?.code !== 0)
-    throw new CouldNotRun(`git knows no revision \`${revision}\` here (a shallow clone may have left it out)`)
+    throw new CouldNotRun(phrase`git knows no revision \`${revision}\` here (a shallow clone may have left it out)`)
   const commit = known.out.toString().trim()
   const left = await world.git(top, ['merge-base', commit, head])
   return left?.code === 0 ? left.out.toString().trim() : commit

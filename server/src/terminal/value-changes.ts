@@ -9,6 +9,8 @@ import { changesSince } from './since.ts'
 import { table } from './tables/table.ts'
 import { jsonText, visible } from './visible.ts'
 import type { World } from './world.ts'
+import type { Bundle } from '../wording/bundle.ts'
+import { sayIn } from '../wording/phrase.ts'
 
 /** A derived value that a change moves; null on the side where it is not known, or its record not there. */
 interface Change {
@@ -38,8 +40,11 @@ export async function printChanges(
     return changes.length > 0 ? [{ path: shown(world.cwd, path), values: changes }] : []
   })
   if (format === 'json') world.out(jsonText({ version: 1, since, files }))
-  else if (files.length === 0) world.err(`wattproof: no derived value differs from ${since}\n`)
-  else world.out(files.map(format === 'markdown' ? toMarkdown : toText).join('\n'))
+  else if (files.length === 0) world.err(`wattproof: ${sayIn(world.bundle)`no derived value differs from ${since}`}\n`)
+  else {
+    const write = format === 'markdown' ? toMarkdown : toText
+    world.out(files.map((file) => write(file, headIn(world.bundle))).join('\n'))
+  }
 }
 
 type Changed = { readonly path: string; readonly values: readonly Change[] }
@@ -64,7 +69,10 @@ const isSame = (a: Value | undefined, b: Value | undefined) =>
 const side = (value: Value | undefined): Side =>
   value && value.value !== null ? { value: value.value, text: value.text } : { value: null, text: null }
 
-const head = ['value', 'before', 'now', 'change']
+function headIn(bundle: Bundle | undefined): readonly string[] {
+  const say = sayIn(bundle)
+  return [say`value`, say`before`, say`now`, say`change`]
+}
 
 const rows = (values: readonly Change[]) =>
   values.map((change) => [change.id, change.before.text ?? '-', change.now.text ?? '-', shareOf(change)])
@@ -75,9 +83,10 @@ function shareOf({ before, now }: Change): string {
   return `${percent < 0 ? '' : '+'}${percent.toFixed(1)} %`
 }
 
-const toText = ({ path, values }: Changed) => `${visible(path)}\n${table([head, ...rows(values)])}`
+const toText = ({ path, values }: Changed, head: readonly string[]) =>
+  `${visible(path)}\n${table([head, ...rows(values)])}`
 
-function toMarkdown({ path, values }: Changed): string {
+function toMarkdown({ path, values }: Changed, head: readonly string[]): string {
   const line = (cells: readonly string[]) =>
     `| ${cells.map((cell) => visible(cell).replaceAll('|', '\\|')).join(' | ')} |`
   return `**${visible(path)}**\n\n${[line(head), '| --- | --: | --: | --: |', ...rows(values).map(line)].join('\n')}\n`

@@ -1,6 +1,7 @@
 import type { Derived, Input } from './derived.ts'
 import { monthNames } from '../findings/months.ts'
 import { panelYear, yearLacks } from './panel-year.ts'
+import { inCatalogue } from '../wording/phrase.ts'
 
 const source =
   'hour by hour: sky Perez et al. (1990), face Martin and Ruiz (2001), cell temperature Ross (1981), power De Soto et al. (2006)'
@@ -13,7 +14,7 @@ const input = (unit: string, pick: (year: { months: readonly number[]; total: nu
     const year = panelYear(panel, site)
     const place = site.climate?.name?.text ?? 'the library'
     return year
-      ? { name: 'climate of', value: pick(year), unit, text: `${place}, ${year.model}`, pointer: null }
+      ? { name: inCatalogue`climate of`, value: pick(year), unit, text: `${place}, ${year.model}`, pointer: null }
       : undefined
   },
 })
@@ -22,7 +23,7 @@ export const energyPerYear: Derived = {
   id: 'energy_per_year',
   label: 'energy of a year, lying flat',
   unit: 'kWh',
-  formula: 'sum over the hours of a mean year, as mounted, before losses outside the panel',
+  formula: inCatalogue`sum over the hours of a mean year, as mounted, before losses outside the panel`,
   source,
   uncertainty,
   at: '/stc/pmax',
@@ -35,7 +36,7 @@ export const energyOfMonths: readonly Derived[] = monthNames.map((month, m) => (
   id: `energy_per_day_${month.toLowerCase()}`,
   label: `energy of a day in ${month}, lying flat`,
   unit: 'Wh',
-  formula: 'sum over the hours of a mean day, as mounted, before losses outside the panel',
+  formula: inCatalogue`sum over the hours of a mean day, as mounted, before losses outside the panel`,
   source,
   uncertainty,
   at: '/stc/pmax',

@@ -1,11 +1,12 @@
 import type { Derived } from './derived.ts'
 import { frameWeight, pmax, weight } from './inputs.ts'
+import { inCatalogue } from '../wording/phrase.ts'
 
 export const powerPerWeight: Derived = {
   id: 'power_per_weight',
   label: 'power per weight',
   unit: 'W/kg',
-  formula: 'Pmax / (weight + mounting frame, where one is given)',
+  formula: inCatalogue`Pmax / (weight + mounting frame, where one is given)`,
   source: 'definition',
   at: '/weight',
   needs: [pmax, weight, frameWeight],

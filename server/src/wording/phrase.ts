@@ -18,6 +18,9 @@ export const phrase = (parts: TemplateStringsArray, ...values: readonly Part[]):
   values,
 })
 
+/** Marks a text for the bundles where it is written down; it is `translated` where it is shown. */
+export const inCatalogue = ([text]: TemplateStringsArray): string => text!
+
 /** A name or another text that says no more than itself. */
 export const named = (text: string): Phrase => ({ template: text, values: [] })
 

@@ -66,5 +66,5 @@ function explained(
   const off = uncertainty === null ? '' : say` Uncertainty: ${uncertainty}.`
   const why = atHome ? say`. Source: ${source}.${off}` : ''
   const k = /\bk\b/.test(formula) ? `. ${say`k is by how much each W/m2 of sun warms the cells above the air`}` : ''
-  return `**${escaped(`${translated(label, bundle)} ${text}`)}** = ${escaped(formula)}  \n${escaped(say`with ${from}${k}${why}`)}`
+  return `**${escaped(`${translated(label, bundle)} ${text}`)}** = ${escaped(translated(formula, bundle))}  \n${escaped(say`with ${from}${k}${why}`)}`
 }

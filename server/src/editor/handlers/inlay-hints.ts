@@ -147,5 +147,5 @@ export function explainHint(here: Here, hint: InlayHint): InlayHint {
 function explained(bundle: Bundle | undefined, { label, text, formula, inputs, source }: Value): string {
   const from = inputs.map((one) => `${translated(one.name, bundle)} ${one.text}`).join(', ')
   const say = sayIn(bundle)
-  return `${translated(label, bundle)} ${text} = ${formula}\n${say`with ${from}`}\n${say`Source: ${source}`}`
+  return `${translated(label, bundle)} ${text} = ${translated(formula, bundle)}\n${say`with ${from}`}\n${say`Source: ${source}`}`
 }

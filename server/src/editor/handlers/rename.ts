@@ -10,6 +10,7 @@ import type { Here } from '../here.ts'
 import { toRange, toTextEdit } from '../to-protocol.ts'
 import type { Workspace } from '../workspace.ts'
 import { recordsAt, referenceAt } from './references.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 /** Where a new id would be typed. Throws a reason where there is none to give. */
 export function prepareRename(here: Here, offset: number): { range: Range; placeholder: string } {
@@ -52,29 +53,31 @@ export function renamedFiles(
 }
 
 function onlyRecord(here: Here, offset: number): ReadFile {
+  const say = sayIn(here.bundle)
   const [file, second] = recordsAt(here, offset)
   const id = referenceAt(here, offset)?.field.value
   if (!file)
     throw refusal(
       id === undefined
-        ? 'Only the id of a record can be renamed, where it is used or at the name in its file.'
-        : `There is no record ${id}.`,
+        ? say`Only the id of a record can be renamed, where it is used or at the name in its file.`
+        : say`There is no record ${id}.`,
     )
-  if (second) throw refusal(`There are several records ${file.id}; rename the files first.`)
-  if (file.kind === 'library') throw refusal('The settings of a library have a fixed name.')
+  if (second) throw refusal(say`There are several records ${file.id}; rename the files first.`)
+  if (file.kind === 'library') throw refusal(say`The settings of a library have a fixed name.`)
   if (!here.client.renameFiles)
-    throw refusal('An id is a file name, and this editor cannot rename files for a language server.')
+    throw refusal(say`An id is a file name, and this editor cannot rename files for a language server.`)
   return file
 }
 
-function problemWith({ library }: Here, file: ReadFile, id: string): string | null {
-  if (id === '') return 'An id has at least one character.'
+function problemWith({ library, bundle }: Here, file: ReadFile, id: string): string | null {
+  const say = sayIn(bundle)
+  if (id === '') return say`An id has at least one character.`
   const wrong = /[\\/:*?"<>|#%\p{Cc}]|^[.\s-]/u.exec(id)?.[0]
-  if (wrong) return `An id becomes a file name, and ${JSON.stringify(wrong)} cannot stand there.`
+  if (wrong) return say`An id becomes a file name, and ${JSON.stringify(wrong)} cannot stand there.`
   const path = file.path.slice(0, -fileName(file.path).length) + id + fileName(file.path).slice(file.id.length)
-  if (recordOfPath(path)?.id !== id) return `${id} cannot be read from a file name.`
+  if (recordOfPath(path)?.id !== id) return say`${id} cannot be read from a file name.`
   if (id !== file.id && library.byId(file.kind, id, file.path).length > 0)
-    return `There is a ${file.kind} ${id} already.`
+    return say`There is a ${file.kind} ${id} already.`
   return null
 }
 

@@ -4,6 +4,7 @@ import { fieldGroup, type Drawing } from '../svg/link.ts'
 import type { Written } from '../units.ts'
 import { lines } from './lines.ts'
 import { wire } from './symbols.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 interface Run {
   readonly from: number
@@ -18,16 +19,17 @@ export function cableRun(
   y: number,
   { metres }: Written,
 ): Markup {
+  const say = sayIn(drawing.bundle)
   const length = cable.length_m === null ? null : metres(cable.length_m)
-  const drop = cable.drop_pct === null ? null : `${cable.drop_pct.toFixed(1)} % lost`
+  const drop = cable.drop_pct === null ? null : say`${cable.drop_pct.toFixed(1)} % lost`
   const middle = (from + to) / 2
-  const words = [cable.size ?? 'size not given', length, drop].flatMap((text) => text ?? []).join(', ')
+  const words = [cable.size ?? say`size not given`, length, drop].flatMap((text) => text ?? []).join(', ')
   const room = Math.floor((to - from) / 6.4)
   const above = [cable.size, length].flatMap((text) => text ?? []).join(', ')
   return fieldGroup(
     drawing,
     cable.pointer,
-    `cable ${words}`,
+    say`cable ${words}`,
     wire(from, to, y),
     ...(above.length > room
       ? [...lines(middle, y - 20, [cable.size], 12, 'middle'), ...lines(middle, y - 6, [length], 12, 'middle')]

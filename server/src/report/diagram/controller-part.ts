@@ -6,6 +6,7 @@ import { cableRun } from './cable-label.ts'
 import { lines } from './lines.ts'
 import { bus, controllerAt, outputCable, outputFuseAt } from './places.ts'
 import { converter, drop, fuse, joint, wire } from './symbols.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 /** A controller on the row of its first array, joined to the others, up to the bus. */
 export function controllerPart(
@@ -15,6 +16,7 @@ export function controllerPart(
   written: Written,
 ): Markup {
   const [y, ...others] = rows as readonly [number, ...number[]]
+  const say = sayIn(drawing.bundle)
   const { name, type, output_fuse: own, output_cable: cable } = controller
   const given = cable.size !== null || cable.length_m !== null
   return element(
@@ -28,7 +30,7 @@ export function controllerPart(
     fieldGroup(
       drawing,
       controller.pointer,
-      `controller ${name} ${type ?? ''}`.trim(),
+      say`controller ${name} ${type ?? ''}`.trim(),
       converter(controllerAt, y, 'dc'),
       ...lines(controllerAt, y + 34, [name, type], 19, 'middle'),
     ),
@@ -37,7 +39,7 @@ export function controllerPart(
           fieldGroup(
             drawing,
             own.pointer,
-            `output fuse ${own.name}`,
+            say`output fuse ${own.name}`,
             fuse(outputFuseAt, y),
             ...lines(outputFuseAt, y - 10, [own.name], 9, 'middle'),
           ),

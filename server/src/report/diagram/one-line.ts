@@ -9,6 +9,9 @@ import { bus, rowHeight, width } from './places.ts'
 import { rightSide } from './right-side.ts'
 import { controllerPart } from './controller-part.ts'
 import { drop } from './symbols.ts'
+import { joinWords } from '../../findings/join-words.ts'
+import type { Bundle } from '../../wording/bundle.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 /** A one-line diagram: arrays on the left, the bus of the battery, and on its right what the bus feeds. */
 export function oneLine(drawing: Drawing, wiring: Wiring, written: Written): string {
@@ -28,13 +31,20 @@ export function oneLine(drawing: Drawing, wiring: Wiring, written: Written): str
     ),
     ...right.parts,
   ]
-  return framed(drawing, { width, height, label: sentence(wiring) }, ...parts)
+  return framed(drawing, { width, height, label: sentence(wiring, drawing.bundle) }, ...parts)
 }
 
-function sentence({ arrays, battery, inverter }: Wiring): string {
+function sentence({ arrays, battery, inverter }: Wiring, bundle: Bundle | undefined): string {
+  const say = sayIn(bundle)
   const each = arrays.map(({ id, panels, in_series: s, in_parallel: p, voc_cold_v: cold }) => {
-    const volts = cold === null ? '' : `, at most ${tenths(cold)} V`
-    return `${id}, ${panels.map(({ count, name }) => `${count} x ${name}`).join(' and ')}, ${s ?? '?'} in series and ${p ?? '?'} in parallel${volts}`
+    const names = joinWords(
+      panels.map(({ count, name }) => `${count} x ${name}`),
+      bundle,
+    )
+    const wired = say`${id}, ${names}, ${s ?? '?'} in series and ${p ?? '?'} in parallel`
+    return cold === null ? wired : say`${wired}, at most ${tenths(cold)} V`
   })
-  return `One-line diagram: ${each.join('; ')}; battery ${battery.name}${inverter ? '; an inverter' : ''}`
+  return inverter
+    ? say`One-line diagram: ${each.join('; ')}; battery ${battery.name}; an inverter`
+    : say`One-line diagram: ${each.join('; ')}; battery ${battery.name}`
 }

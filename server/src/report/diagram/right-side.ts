@@ -7,6 +7,7 @@ import { cableRun } from './cable-label.ts'
 import { lines } from './lines.ts'
 import { bus, busCable, busFuseAt, endAt } from './places.ts'
 import { arrow, battery, converter, fuse, joint, wire } from './symbols.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 /** Battery, inverter, loads and other sources on the bus. */
 export function rightSide(
@@ -32,9 +33,10 @@ export function rightSide(
 
 function batteryPart(drawing: Drawing, own: WiredBattery, y: number, written: Written): Markup {
   const { in_series: series, in_parallel: parallel } = own
-  const bank = series * parallel > 1 ? `, ${series} in series, ${parallel} in parallel` : ''
+  const say = sayIn(drawing.bundle)
+  const bank = series * parallel > 1 ? say`${series} in series, ${parallel} in parallel` : ''
   const volts = own.voltage_v === null ? '' : `, ${own.voltage_v.toFixed(1)} V`
-  const each = own.each_fuse ? `each fused ${own.each_fuse.name}` : null
+  const each = own.each_fuse ? say`each fused ${own.each_fuse.name}` : null
   return element(
     'g',
     {},
@@ -43,31 +45,32 @@ function batteryPart(drawing: Drawing, own: WiredBattery, y: number, written: Wr
     fieldGroup(
       drawing,
       own.fuse?.pointer ?? own.pointer,
-      own.fuse ? `main fuse ${own.fuse.name}` : 'no fuse: the main fuse is not given',
+      own.fuse ? say`main fuse ${own.fuse.name}` : say`no fuse: the main fuse is not given`,
       ...(own.fuse ? [fuse(busFuseAt, y)] : []),
-      ...lines(busFuseAt, y - 10, [own.fuse?.name ?? 'no fuse'], 9, 'middle'),
+      ...lines(busFuseAt, y - 10, [own.fuse?.name ?? say`no fuse`], 9, 'middle'),
     ),
     cableRun(drawing, own.cable, busCable, y, written),
     fieldGroup(
       drawing,
       own.pointer,
-      ['battery', each, `${series * parallel} x ${own.name}${volts}`, bank.slice(2)].join(' '),
+      [say`battery`, each, `${series * parallel} x ${own.name}${volts}`, bank].join(' '),
       battery(endAt, y),
       ...lines(626, y - 6, [each], 10),
-      ...lines(bus + 12, y + 32, [`${series * parallel} x ${own.name}${volts}`, bank.slice(2)], 36),
+      ...lines(bus + 12, y + 32, [`${series * parallel} x ${own.name}${volts}`, bank], 36),
     ),
   )
 }
 
 function inverterPart(drawing: Drawing, { inverter, inverted }: Wiring, y: number): Markup {
+  const say = sayIn(drawing.bundle)
   return element(
     'g',
     {},
     joint(bus, y),
     wire(bus, 482, y),
-    fieldGroup(drawing, inverter!.pointer, `inverter ${inverter!.text}`, converter(500, y, 'ac')),
+    fieldGroup(drawing, inverter!.pointer, say`inverter ${inverter!.text}`, converter(500, y, 'ac')),
     ...(inverted.length > 0 ? [wire(520, 540, y), arrow(536, y, 'right')] : []),
-    ...lines(550, y - 4, [inverter!.text, names(inverted)], 20),
+    ...lines(550, y - 4, [inverter!.text, names(inverted, say)], 20),
   )
 }
 
@@ -77,19 +80,21 @@ const list = (
   y: number,
   towards: 'right' | 'left',
   pointer: string,
-): Markup =>
-  fieldGroup(
+): Markup => {
+  const text = names(parts, sayIn(drawing.bundle))
+  return fieldGroup(
     drawing,
     pointer,
-    names(parts),
+    text,
     joint(bus, y),
     wire(bus, 500, y),
     arrow(towards === 'right' ? 496 : 482, y, towards),
-    ...lines(510, y + (names(parts).length > 30 ? -3 : 4), [names(parts)], 30),
+    ...lines(510, y + (text.length > 30 ? -3 : 4), [text], 30),
   )
+}
 
 /** The first few, and how many more. */
-function names(parts: readonly Named[]): string {
+function names(parts: readonly Named[], say: ReturnType<typeof sayIn>): string {
   const shown = parts.slice(0, 4).map(({ name }) => name)
-  return parts.length > 4 ? `${shown.join(', ')} and ${whole(parts.length - 4)} more` : shown.join(', ')
+  return parts.length > 4 ? say`${shown.join(', ')} and ${whole(parts.length - 4)} more` : shown.join(', ')
 }

@@ -8,17 +8,25 @@ import {
 import type { Written } from '../units.ts'
 import { section, type Leaf, type Section, type Table } from './blocks.ts'
 import type { Stamp } from './leaves.ts'
+import type { Bundle } from '../../wording/bundle.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 /** The sheet to take along: cautions on top, what each string should show, and boxes for what it shows. */
-export function formLeaves({ name, cautions, arrays }: FormData, written: Written, stamp: Stamp): readonly Leaf[] {
+export function formLeaves(
+  { name, cautions, arrays }: FormData,
+  written: Written,
+  stamp: Stamp,
+  bundle?: Bundle,
+): readonly Leaf[] {
+  const say = sayIn(bundle)
   return [
     {
-      title: `To be measured: ${name}`,
-      subtitle: `expected values of ${stamp.date} · ${stamp.revision ?? 'records without a revision'}`,
+      title: say`To be measured: ${name}`,
+      subtitle: `${say`expected values of ${stamp.date}`} · ${stamp.revision ?? say`records without a revision`}`,
       sections: [
-        ...section('Cautions', { type: 'list', items: cautions, columns: 2 }),
-        ...section('On the day', { type: 'table', table: dayTable }),
-        ...arrays.flatMap((array) => ofArray(array, written)),
+        ...section(say`Cautions`, { type: 'list', items: cautions, columns: 2 }),
+        ...section(say`On the day`, { type: 'table', table: dayTable(say) }),
+        ...arrays.flatMap((array) => ofArray(array, written, say)),
       ],
     },
   ]
@@ -26,28 +34,30 @@ export function formLeaves({ name, cautions, arrays }: FormData, written: Writte
 
 const box = '\u2610'
 
-const dayTable: Table = {
+type Say = ReturnType<typeof sayIn>
+
+const dayTable = (say: Say): Table => ({
   form: 'boxes',
-  name: 'Of the day',
-  head: ['date', 'by', 'meter', 'irradiance meter or reference panel', 'air', 'sky'],
+  name: say`Of the day`,
+  head: [say`date`, say`by`, say`meter`, say`irradiance meter or reference panel`, say`air`, say`sky`],
   figures: [],
   rows: [Array<string>(6).fill('\u00a0')],
-}
+})
 
 /** Room for a hand. */
 const blank = '\u00a0'
 
-function ofArray({ id, strings }: FormArray, written: Written): readonly Section[] {
+function ofArray({ id, strings }: FormArray, written: Written, say: Say): readonly Section[] {
   return [
-    ...section(`${id}: Voc expected, in V`, {
+    ...section(say`${id}: Voc expected, in V`, {
       type: 'table',
-      table: expectedTable(`Voc of ${id}`, strings, 'voc', written),
+      table: expectedTable(say`Voc of ${id}`, strings, 'voc', written, say),
     }),
-    ...section(`${id}: Isc expected, in A`, {
+    ...section(say`${id}: Isc expected, in A`, {
       type: 'table',
-      table: expectedTable(`Isc of ${id}`, strings, 'isc', written),
+      table: expectedTable(say`Isc of ${id}`, strings, 'isc', written, say),
     }),
-    ...section(`${id}: measured`, { type: 'table', table: boxes(id, strings) }),
+    ...section(say`${id}: measured`, { type: 'table', table: boxes(id, strings, say) }),
   ]
 }
 
@@ -60,6 +70,7 @@ function expectedTable(
   strings: readonly FormString[],
   quantity: 'voc' | 'isc',
   { celsius }: Written,
+  say: Say,
 ): Table {
   const columns = formIrradiances.flatMap((irradiance) =>
     formTemperatures.map((temperature) => `${irradiance} W/m2, ${celsius(temperature)}`),
@@ -67,7 +78,7 @@ function expectedTable(
   return {
     form: 'expected',
     name,
-    head: ['string', 'panels', ...columns],
+    head: [say`string`, say`panels`, ...columns],
     figures: columns.map((_, i) => i + 2),
     rows: strings.map(({ number, panels, expected }) => [
       String(number),
@@ -80,17 +91,17 @@ function expectedTable(
   }
 }
 
-const boxes = (id: string, strings: readonly FormString[]): Table => ({
+const boxes = (id: string, strings: readonly FormString[], say: Say): Table => ({
   form: 'boxes',
-  name: `Measured on ${id}`,
-  head: ['string', 'time', 'W/m2', 'cells, °C', 'polarity', 'Voc', 'Isc', 'Vmp', 'Imp', 'seen'],
+  name: say`Measured on ${id}`,
+  head: [say`string`, say`time`, 'W/m2', say`cells, °C`, say`polarity`, 'Voc', 'Isc', 'Vmp', 'Imp', say`seen`],
   figures: [],
   rows: strings.map(({ number }) => [
     String(number),
     blank,
     blank,
     blank,
-    `${box} as marked`,
+    `${box} ${say`as marked`}`,
     ...Array<string>(5).fill(blank),
   ]),
 })

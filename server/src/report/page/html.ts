@@ -3,7 +3,7 @@ import type { Block, Leaf, Section, Table } from './blocks.ts'
 import { style } from './style.ts'
 
 /** One file that needs nothing beside itself: no script, no address, and a policy that forbids both. */
-export function htmlPage(leaves: readonly Leaf[], language = 'en'): string {
+export function htmlPage(leaves: readonly Leaf[], language: string): string {
   const [first] = leaves
   const head = element(
     'head',

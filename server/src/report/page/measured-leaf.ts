@@ -7,44 +7,60 @@ import { tenths, whole } from '../numbers.ts'
 import { powerHistoryPicture } from '../pictures/power-history.ts'
 import type { Drawing } from '../svg/link.ts'
 import { section, type Leaf, type Table } from './blocks.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 /** A leaf of its own for what was measured; none where nothing was. */
 export function measuredLeaf({ picture, measured }: PageData, drawing: Drawing, subtitle: string): readonly Leaf[] {
   if (measured.length === 0) return []
+  const say = sayIn(drawing.bundle)
   const histories = picture.powerHistories
   return [
     {
-      title: `Measured on the day: ${picture.name}`,
+      title: say`Measured on the day: ${picture.name}`,
       subtitle,
       sections: [
         ...section(
-          'What the meter showed, and what the records expect in the same sun and warmth',
-          { type: 'table', table: measuredTable(measured) },
+          say`What the meter showed, and what the records expect in the same sun and warmth`,
+          { type: 'table', table: measuredTable(measured, say) },
           {
             type: 'text',
-            text: `Translated to the conditions of the day by IEC 60891, procedure 2. A difference within ${formatNumber(100 * measured[0]!.limit, 2)} %, or within its uncertainty from meter, irradiance and temperature, is no finding.`,
+            text: say`Translated to the conditions of the day by IEC 60891, procedure 2. A difference within ${formatNumber(100 * measured[0]!.limit, 2)} %, or within its uncertainty from meter, irradiance and temperature, is no finding.`,
           },
         ),
-        ...section('Power left by year', {
+        ...section(say`Power left by year`, {
           type: 'pictures',
           pictures: drawn(...histories.map((one) => [one.id, powerHistoryPicture(drawing, one)] as const)),
-          instead: historyTable(histories),
+          instead: historyTable(histories, say),
         }),
-        ...section('At this pace', { type: 'list', items: histories.flatMap(pace) }),
+        ...section(say`At this pace`, { type: 'list', items: histories.flatMap((one) => pace(one, say)) }),
       ],
     },
   ]
 }
 
-function measuredTable(rows: readonly MeasuredRow[]): Table {
+type Say = ReturnType<typeof sayIn>
+
+function measuredTable(rows: readonly MeasuredRow[], say: Say): Table {
   const pairs = (unit: string, { expected, measured }: Pair) => [
-    expected === null ? 'not known' : `${formatNumber(expected, 3)} ${unit}`,
+    expected === null ? say`not known` : `${formatNumber(expected, 3)} ${unit}`,
     measured === null ? '' : `${formatNumber(measured, 3)} ${unit}`,
   ]
   return {
     form: 'expected',
-    name: 'Measured values',
-    head: ['date', 'array', 'string', 'Voc', 'measured', 'Isc', 'measured', 'power', 'measured', 'within', 'verdict'],
+    name: say`Measured values`,
+    head: [
+      say`date`,
+      say`array`,
+      say`string`,
+      'Voc',
+      say`measured`,
+      'Isc',
+      say`measured`,
+      say`power`,
+      say`measured`,
+      say`within`,
+      say`verdict`,
+    ],
     figures: [2, 3, 4, 5, 6, 7, 8, 9],
     rows: rows.map(({ date, array, string, voc, isc, power, verdict, uncertainty }) => [
       date,
@@ -59,24 +75,24 @@ function measuredTable(rows: readonly MeasuredRow[]): Table {
   }
 }
 
-function historyTable(histories: readonly PowerHistory[]): Table {
+function historyTable(histories: readonly PowerHistory[], say: Say): Table {
   return {
-    name: 'Power left by year',
-    head: ['array', 'date', 'after', 'power left'],
+    name: say`Power left by year`,
+    head: [say`array`, say`date`, say`after`, say`power left`],
     figures: [2, 3],
     rows: histories.flatMap(({ id, points }) =>
       points.map(({ date, years, left, uncertainty }) => [
         id,
         date,
-        `${tenths(years)} years`,
+        say`${tenths(years)} years`,
         `${whole(100 * left)} % ± ${tenths(100 * uncertainty)} %`,
       ]),
     ),
   }
 }
 
-function pace({ id, trend, ending }: PowerHistory): string[] {
+function pace({ id, trend, ending }: PowerHistory, say: Say): string[] {
   if (!trend) return []
-  const change = `${trend.slope < 0 ? '' : '+'}${formatNumber(100 * trend.slope, 2)} % a year`
-  return [`${id}: ${change}; ${ending}.`]
+  const change = `${trend.slope < 0 ? '' : '+'}${formatNumber(100 * trend.slope, 2)} %`
+  return [say`${id}: ${change} a year; ${ending}.`]
 }

@@ -22,7 +22,7 @@ ul.two, div.two { columns: 2; column-gap: 6mm; }
 li { break-inside: avoid; overflow-wrap: anywhere; }
 table { border-collapse: collapse; width: 100%; }
 th, td { text-align: left; padding: 0 6px 0 0; vertical-align: top; overflow-wrap: anywhere; }
-th { font-weight: 600; border-bottom: 1px solid #9a9a9a; }
+th { font-weight: 600; border-bottom: 1px solid #9a9a9a; overflow-wrap: break-word; }
 tr { break-inside: avoid; }
 tr.sum td { border-top: 1px solid #9a9a9a; font-weight: 600; }
 table.form th, table.form td { border: 1px solid #9a9a9a; padding: 1px 3px; overflow-wrap: break-word; }

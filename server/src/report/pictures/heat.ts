@@ -4,21 +4,23 @@ import { whole } from '../numbers.ts'
 import { chart } from '../svg/chart.ts'
 import { colours } from '../svg/colours.ts'
 import type { Drawing } from '../svg/link.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 const coldest = -10
 const hottest = 100
 
 /** Power in full sun against the temperature of the cells, with a hot day in each mounting. */
 export function heatPicture(drawing: Drawing, { pmax_w: pmax, coefficient, pointer, mountings }: Heat): string {
+  const say = sayIn(drawing.bundle)
   const at = (cell: number) => pmax * (1 + coefficient * (cell - 25))
   const ends = [coldest, hottest].map((cell) => ({ cell, power: at(cell) }))
   const labelOf = ({ mounting, cell_temperature_c: cell, pmax_w: left }: MountedPower) =>
-    `${mounting}: ${whole(left)} W with cells of ${whole(cell)} °C`
+    say`${mounting}: ${whole(left)} W with cells of ${whole(cell)} °C`
   return chart(drawing, {
     height: 250,
-    label: `Power in full sun against cell temperature. On a hot day, ${mountings.map(labelOf).join('; ')}`,
-    x: { label: 'cell temperature, °C', labelArrow: 'none', domain: [coldest, hottest] },
-    y: { label: 'power in full sun, W', labelArrow: 'none', nice: true, grid: true },
+    label: say`Power in full sun against cell temperature. On a hot day, ${mountings.map(labelOf).join('; ')}`,
+    x: { label: say`cell temperature, °C`, labelArrow: 'none', domain: [coldest, hottest] },
+    y: { label: say`power in full sun, W`, labelArrow: 'none', nice: true, grid: true },
     marks: [
       ruleX([25], { strokeDasharray: '2 3' }),
       line(ends, { x: 'cell', y: 'power', stroke: colours.cool, strokeWidth: 2 }),
@@ -37,7 +39,7 @@ export function heatPicture(drawing: Drawing, { pmax_w: pmax, coefficient, point
           x: 'cell_temperature_c',
           y: 'pmax_w',
           text: ({ mounting, pmax_w: power, own }: MountedPower) =>
-            `${mounting} ${whole(power)} W${own ? ' (here)' : ''}`,
+            own ? say`${mounting} ${whole(power)} W (here)` : `${mounting} ${whole(power)} W`,
           textAnchor: left ? 'end' : 'start',
           dx: left ? -9 : 4,
           dy: left ? 10 : -13,

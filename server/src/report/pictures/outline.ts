@@ -4,6 +4,7 @@ import { acrossX, acrossY, label } from '../svg/dimension.ts'
 import { element } from '../svg/element.ts'
 import { framed } from '../svg/frame.ts'
 import { fieldGroup, type Drawing } from '../svg/link.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 const [room, tall] = [280, 200]
 const left = 30
@@ -14,13 +15,17 @@ export function outlinePicture(drawing: Drawing, name: string, outline: Outline)
   const { length_m: l, width_m: w, length, width, thickness, weight } = outline
   const scale = Math.min(room / l, tall / w)
   const [long, wide] = [l * scale, w * scale]
-  const also = [...(thickness ? [`${thickness.text} thick`] : []), ...(weight ? [weight.text] : [])].join(', ')
+  const say = sayIn(drawing.bundle)
+  const also = [...(thickness ? [say`${thickness.text} thick`] : []), ...(weight ? [weight.text] : [])].join(', ')
   return framed(
     drawing,
     {
       width: left + room + 8,
       height: top + wide + 62,
-      label: `Outline of ${name} to scale: ${length.text} by ${width.text}${also === '' ? '' : `, ${also}`}`,
+      label:
+        also === ''
+          ? say`Outline of ${name} to scale: ${length.text} by ${width.text}`
+          : say`Outline of ${name} to scale: ${length.text} by ${width.text}, ${also}`,
     },
     element('rect', {
       x: left,
@@ -34,13 +39,13 @@ export function outlinePicture(drawing: Drawing, name: string, outline: Outline)
     fieldGroup(
       drawing,
       length.pointer,
-      `length ${length.text}`,
+      say`length ${length.text}`,
       acrossX({ from: left, to: left + long, at: top + wide + 10, text: length.text }),
     ),
     fieldGroup(
       drawing,
       width.pointer,
-      `width ${width.text}`,
+      say`width ${width.text}`,
       acrossY({ from: top, to: top + wide, at: left - 10, text: width.text }),
     ),
     ...(also === '' ? [] : [label(left + long / 2, top + wide / 2 + 4, also, 'middle')]),

@@ -5,6 +5,8 @@ import { chart, type LegendEntry } from '../svg/chart.ts'
 import { colours } from '../svg/colours.ts'
 import type { Drawing } from '../svg/link.ts'
 import { whole } from '../numbers.ts'
+import { translated, type Bundle } from '../../wording/bundle.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 const look: Readonly<Record<Curve['id'], { readonly colour: string; readonly dash?: string }>> = {
   stc: { colour: colours.cool },
@@ -26,18 +28,28 @@ function curves(
   { curves: list, typed, name }: PanelPicture,
   side: keyof CurvePoint,
   unit: string,
-  what: string,
+  what: 'current' | 'power',
   of: (point: TypedPoint) => number,
 ): string {
   if (list.length === 0) return ''
   const drawn = typed.filter(({ curve }) => list.some(({ id }) => id === curve))
-  const best = list.map((one) => `${whole(one.best.p)} W in ${one.label}`).join(', ')
+  const say = sayIn(drawing.bundle)
+  const best = list.map((one) => say`${whole(one.best.p)} W in ${translated(one.label, drawing.bundle)}`).join(', ')
+  const count = list.length
   return chart(drawing, {
     height: 250,
-    label: `${what} against voltage of ${name}, ${list.length} curves; at most ${best}`,
-    legend: list.map(entry),
-    x: { label: 'voltage, V', labelArrow: 'none', domain: [0, highest(list, drawn)], nice: true },
-    y: { label: `${what}, ${unit}`, labelArrow: 'none', nice: true, grid: true },
+    label:
+      what === 'current'
+        ? say`current against voltage of ${name}, ${count} curves; at most ${best}`
+        : say`power against voltage of ${name}, ${count} curves; at most ${best}`,
+    legend: list.map((one) => entry(one, drawing.bundle)),
+    x: { label: say`voltage, V`, labelArrow: 'none', domain: [0, highest(list, drawn)], nice: true },
+    y: {
+      label: `${what === 'current' ? say`current` : say`power`}, ${unit}`,
+      labelArrow: 'none',
+      nice: true,
+      grid: true,
+    },
     marks: [
       ruleY([0]),
       ...list.map(({ id, points }) =>
@@ -62,8 +74,8 @@ function curves(
   })
 }
 
-const entry = ({ id, label, cell_temperature_c: cell }: Curve): LegendEntry => ({
-  label: `${label}, ${whole(cell)} °C`,
+const entry = ({ id, label, cell_temperature_c: cell }: Curve, bundle: Bundle | undefined): LegendEntry => ({
+  label: `${translated(label, bundle)}, ${whole(cell)} °C`,
   ...look[id],
 })
 

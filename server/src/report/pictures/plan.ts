@@ -5,6 +5,7 @@ import { element, escaped, type Markup } from '../svg/element.ts'
 import { framed } from '../svg/frame.ts'
 import { fieldGroup, type Drawing } from '../svg/link.ts'
 import type { Written } from '../units.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 const left = 30
 const top = 6
@@ -18,6 +19,7 @@ export function planPicture(
   { metres, short }: Written,
   { width, height }: { readonly width: number; readonly height: number },
 ): string {
+  const say = sayIn(drawing.bundle)
   const [alongX, alongY] = chains(plan)
   const right = alongY.length > 0 ? 36 : 8
   const below = row * (alongX.length > 0 ? 2 : 1)
@@ -33,7 +35,7 @@ export function planPicture(
     fieldGroup(
       drawing,
       one.pointer,
-      `${one.name}, number ${i + 1} on ${plan.id}`,
+      say`${one.name}, number ${i + 1} on ${plan.id}`,
       box(one, colours.panel),
       ...fitting(
         x(one.x_m + one.length_m / 2),
@@ -48,19 +50,19 @@ export function planPicture(
     fieldGroup(
       drawing,
       one.pointer,
-      `${one.name}: ${short(one.length_m)} by ${short(one.width_m)}, ${short(one.x_m)} along and ${short(one.y_m)} across from the corner`,
+      say`${one.name}: ${short(one.length_m)} by ${short(one.width_m)}, ${short(one.x_m)} along and ${short(one.y_m)} across from the corner`,
       box(one, `url(#${hatch})`),
       name(x(one.x_m + one.length_m / 2), y(one.y_m + one.width_m / 2) + 4, one.name),
     ),
   )
   return framed(
     drawing,
-    { width: left + long + right, height: top + wide + below, label: sentence(plan, metres) },
+    { width: left + long + right, height: top + wide + below, label: sentence(plan, metres, say) },
     element('defs', {}, hatching(hatch)),
     fieldGroup(
       drawing,
       plan.pointer,
-      `surface ${plan.id}`,
+      say`surface ${plan.id}`,
       element('rect', {
         x: x(0),
         y: y(0),
@@ -119,10 +121,11 @@ function numberOf(from: number, to: number, short: Written['short'], scale: numb
 function sentence(
   { id, length_m: long, width_m: wide, panels, keep_out: kept, unplaced }: SurfacePlan,
   metres: Written['metres'],
+  say: ReturnType<typeof sayIn>,
 ): string {
-  const without = kept.length > 0 ? `, kept free: ${kept.map(({ name }) => name).join(', ')}` : ''
-  const lacking = unplaced > 0 ? `; ${unplaced} more do not fit` : ''
-  return `Plan of ${id}, ${metres(long)} by ${metres(wide)}, with ${panels.length} panels${without}${lacking}`
+  const plan = say`Plan of ${id}, ${metres(long)} by ${metres(wide)}, with ${panels.length} panels`
+  const free = kept.length > 0 ? say`${plan}, kept free: ${kept.map(({ name }) => name).join(', ')}` : plan
+  return unplaced > 0 ? say`${free}; ${unplaced} more do not fit` : free
 }
 
 /** Lines at 45 degrees, the usual filling of what is not there. */

@@ -4,6 +4,7 @@ import { tenths, whole } from '../numbers.ts'
 import { chart } from '../svg/chart.ts'
 import { colours } from '../svg/colours.ts'
 import type { Drawing } from '../svg/link.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 type Point = PowerHistory['points'][number]
 
@@ -13,21 +14,25 @@ export function powerHistoryPicture(drawing: Drawing, history: PowerHistory): st
   if (points.length === 0) return ''
   const labelOf = ({ date, left, uncertainty }: Point) =>
     `${date}: ${whole(100 * left)} % ± ${tenths(100 * uncertainty)} %`
-  const promise = warranted.map(({ until: age, share }) => `${whole(100 * share)} % until year ${tenths(age)}`)
+  const say = sayIn(drawing.bundle)
+  const promise = warranted.map(({ until: age, share }) => say`${whole(100 * share)} % until year ${tenths(age)}`)
   const lowest = Math.min(
     ...points.map(({ left, uncertainty }) => left - uncertainty),
     ...warranted.map(({ share }) => share),
   )
   return chart(drawing, {
     height: 210,
-    label: `Power left of ${id} by year. ${points.map(labelOf).join('; ')}. Warranted: ${promise.join(', ') || 'nothing'}.${trend ? ` At this pace ${ending}.` : ''}`,
+    label: [
+      say`Power left of ${id} by year. ${points.map(labelOf).join('; ')}. Warranted: ${promise.join(', ') || say`nothing`}.`,
+      ...(trend ? [say`At this pace ${ending}.`] : []),
+    ].join(' '),
     legend: [
-      { label: 'measured', colour: colours.cool },
-      { label: 'warranted', colour: colours.hot, dash: '7 3' },
+      { label: say`measured`, colour: colours.cool },
+      { label: say`warranted`, colour: colours.hot, dash: '7 3' },
     ],
-    x: { label: 'years', labelArrow: 'none', domain: [0, until] },
+    x: { label: say`years`, labelArrow: 'none', domain: [0, until] },
     y: {
-      label: '% of the expected power',
+      label: say`% of the expected power`,
       labelArrow: 'none',
       domain: [Math.max(0, 100 * lowest - 5), 105],
       grid: true,

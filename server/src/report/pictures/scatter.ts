@@ -4,6 +4,7 @@ import { tenths, whole } from '../numbers.ts'
 import { chart } from '../svg/chart.ts'
 import { colours } from '../svg/colours.ts'
 import type { Drawing } from '../svg/link.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 /** More would lie over each other. */
 const mostNames = 12
@@ -23,20 +24,25 @@ export function scatterPicture(drawing: Drawing, rows: readonly SurfaceRow[]): s
   const edge = edgeOf(known)
   const named = known.length > mostNames ? known.filter(({ front }) => front) : known
   const heaviest = Math.max(...known.map(({ weight_kg: kg }) => kg))
+  const say = sayIn(drawing.bundle)
   const labelOf = (row: Known) =>
-    `${row.panel}: ${whole(row.kwh_year)} kWh a year, ${tenths(row.weight_kg)} kg${row.front ? ', no other is better' : ''}${row.excluded === null ? '' : `, excluded: ${row.excluded}`}`
+    [
+      say`${row.panel}: ${whole(row.kwh_year)} kWh a year, ${tenths(row.weight_kg)} kg`,
+      ...(row.front ? [say`no other is better`] : []),
+      ...(row.excluded === null ? [] : [say`excluded: ${row.excluded}`]),
+    ].join(', ')
   return chart(drawing, {
     width: 430,
     height: 300,
     marginRight: 24,
-    label: `Energy of a year against weight. ${known.map(labelOf).join('; ')}`,
+    label: say`Energy of a year against weight. ${known.map(labelOf).join('; ')}`,
     legend: [
-      { label: 'no other is better', colour: colours.cool, shape: 'dot' },
-      { label: 'cannot be taken', colour: colours.hot, shape: 'cross' },
-      { label: 'most for its weight', colour: colours.cool },
+      { label: say`no other is better`, colour: colours.cool, shape: 'dot' },
+      { label: say`cannot be taken`, colour: colours.hot, shape: 'cross' },
+      { label: say`most for its weight`, colour: colours.cool },
     ],
-    x: { label: 'weight of all panels, kg', labelArrow: 'none', nice: true, zero: true, grid: true },
-    y: { label: 'kWh a year', labelArrow: 'none', nice: true, zero: true, grid: true },
+    x: { label: say`weight of all panels, kg`, labelArrow: 'none', nice: true, zero: true, grid: true },
+    y: { label: say`kWh a year`, labelArrow: 'none', nice: true, zero: true, grid: true },
     marks: [
       line(edge, { x: 'weight_kg', y: 'kwh_year', stroke: colours.cool, curve: 'step-after' }),
       dot(known, {

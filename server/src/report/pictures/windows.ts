@@ -4,6 +4,7 @@ import { tenths } from '../numbers.ts'
 import { chart } from '../svg/chart.ts'
 import { colours } from '../svg/colours.ts'
 import type { Drawing } from '../svg/link.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 interface Known extends VoltageWindow {
   readonly vmp_hot_v: number
@@ -14,15 +15,20 @@ interface Known extends VoltageWindow {
 export function windowsPicture(drawing: Drawing, windows: readonly VoltageWindow[]): string {
   const known = windows.filter((one): one is Known => one.vmp_hot_v !== null && one.voc_cold_v !== null)
   if (known.length === 0) return ''
+  const say = sayIn(drawing.bundle)
   const labelOf = ({ id, vmp_hot_v: hot, voc_cold_v: cold, least_v: least, most_v: most }: Known) =>
-    `${id}: ${tenths(hot)} V on a hot day, ${tenths(cold)} V in the cold${least === null ? '' : `, at least ${tenths(least)} V`}${most === null ? '' : `, at most ${tenths(most)} V`}`
+    [
+      say`${id}: ${tenths(hot)} V on a hot day, ${tenths(cold)} V in the cold`,
+      ...(least === null ? [] : [say`at least ${tenths(least)} V`]),
+      ...(most === null ? [] : [say`at most ${tenths(most)} V`]),
+    ].join(', ')
   const limits = (side: 'least_v' | 'most_v') => known.filter((one) => one[side] !== null)
   return chart(drawing, {
     height: 58 + 26 * known.length,
-    label: `Voltage of the strings against the limits of the controller. ${known.map(labelOf).join('; ')}`,
+    label: say`Voltage of the strings against the limits of the controller. ${known.map(labelOf).join('; ')}`,
     legend: [
-      { label: 'hot day to cold day', colour: colours.cool },
-      { label: 'controller’s limits', colour: colours.hot, dash: '3 2' },
+      { label: say`hot day to cold day`, colour: colours.cool },
+      { label: say`controller’s limits`, colour: colours.hot, dash: '3 2' },
     ],
     x: {
       label: null,

@@ -1,8 +1,11 @@
 import { element, type Attributes, type Markup } from './element.ts'
+import type { Bundle } from '../../wording/bundle.ts'
 
 /** Whether parts of a picture lead to their fields: in an editor they do, on paper they do not. */
 export interface Drawing {
   readonly links: boolean
+  /** The language of its words. */
+  readonly bundle?: Bundle | undefined
 }
 
 /** A part of a picture that stands for a field: a button with a name where it leads there. The name holds the words in the part. */

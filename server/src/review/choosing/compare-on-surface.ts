@@ -10,20 +10,24 @@ import { bestFirst, withFront } from './front.ts'
 import type { Target } from './laid-array.ts'
 import { unknownRow, type Candidate, type ControllerChoice, type SurfaceRow } from './row.ts'
 import { withinLimits } from './within-limits.ts'
+import type { Bundle } from '../../wording/bundle.ts'
+import { inCatalogue, sayIn } from '../../wording/phrase.ts'
 
 /**
  * Every candidate on one surface, best first, the excluded last. Panels that lie there now are ignored.
  *
  * @param own      the controller of the array
  * @param library  others that could take its place
+ * @param bundle   for why a panel cannot be taken
  */
 export function compareOnSurface(
   place: Target,
   candidates: readonly Candidate[],
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],
+  bundle?: Bundle,
 ): readonly SurfaceRow[] {
-  const rows = alikeTogether(candidates).map((candidate) => rowOf(place, candidate, own, library))
+  const rows = alikeTogether(candidates).map((candidate) => rowOf(place, candidate, own, library, bundle))
   return bestFirst(withFront(rows))
 }
 
@@ -44,17 +48,20 @@ function rowOf(
   candidate: Candidate,
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],
+  bundle: Bundle | undefined,
 ): SurfaceRow {
+  const say = sayIn(bundle)
   const { id, panel } = candidate
   const { size, warranty } = panel.record
   const shape = shapeOf(place.surface)
   const [length, width] = [size.length?.value ?? 0, size.width?.value ?? 0]
-  if (!shape || length <= 0 || width <= 0) return { ...unknownRow, panel: id, excluded: 'its size is not known' }
+  if (!shape || length <= 0 || width <= 0) return { ...unknownRow, panel: id, excluded: say`its size is not known` }
   const { places: layout, proven } = packPanels(shape, { length, width })
   const count = layout.length
-  if (count === 0) return { ...unknownRow, panel: id, proven, excluded: 'none fits on the surface, either way round' }
+  if (count === 0)
+    return { ...unknownRow, panel: id, proven, excluded: say`none fits on the surface, either way round` }
 
-  const { strings, array, over } = withinLimits(place, candidate, count, own, library)
+  const { strings, array, over } = withinLimits(place, candidate, count, own, library, bundle)
   const alone = { ...place.system, arrays: [array] }
   const figures = arrayFigures(alone, array, 0)
   const months = yieldOf(alone)
@@ -76,20 +83,20 @@ function rowOf(
     price_per_kwh:
       price && energy && years > 0 ? { amount: price.amount / (energy * years), currency: price.currency } : null,
     warranty_years: Math.max(0, ...warranty.output.map((step) => step.years?.value ?? 0)) || null,
-    warranty_void: voidHere(alone),
+    warranty_void: voidHere(alone, bundle),
     strings,
     front: false,
     excluded:
-      unsuitedTo(alone) ??
-      (hasController && !strings ? 'no string of it keeps within the voltage and current of a controller' : null) ??
+      unsuitedTo(alone, bundle) ??
+      (hasController && !strings ? say`no string of it keeps within the voltage and current of a controller` : null) ??
       over,
     not_known: [
-      ...(price ? [] : ['price']),
-      ...(figures.weight_kg === null ? ['weight'] : []),
-      ...(years > 0 ? [] : ['output warranty']),
-      ...(panelPower(panel.record) ? [] : ['Pmax coefficient']),
-      ...(months || !panelPower(panel.record) ? [] : ['climate']),
-      ...(hasController ? [] : ['controller']),
+      ...(price ? [] : [inCatalogue`price`]),
+      ...(figures.weight_kg === null ? [inCatalogue`weight`] : []),
+      ...(years > 0 ? [] : [inCatalogue`output warranty`]),
+      ...(panelPower(panel.record) ? [] : [inCatalogue`Pmax coefficient`]),
+      ...(months || !panelPower(panel.record) ? [] : [inCatalogue`climate`]),
+      ...(hasController ? [] : [inCatalogue`controller`]),
     ],
   }
 }

@@ -7,28 +7,35 @@ import { budgetExceeded } from '../rules/budget-exceeded.ts'
 import { rigidOnCurve } from '../rules/rigid-on-curve.ts'
 import { warrantyVoid } from '../rules/warranty-void.ts'
 import { weightLimitExceeded } from '../rules/weight-limit-exceeded.ts'
+import type { Bundle } from '../../wording/bundle.ts'
 import { arrayWeight } from '../strings.ts'
 
 /** Why panels cannot lie on their surface: bent too far, or rigid on a curve; null where they can. */
-export const unsuitedTo = (alone: ResolvedSystem): string | null =>
-  saidBy(bendBeyondLimit, alone, noFigures) ?? saidBy(rigidOnCurve, alone, noFigures)
+export const unsuitedTo = (alone: ResolvedSystem, bundle?: Bundle): string | null =>
+  saidBy(bendBeyondLimit, alone, noFigures, bundle) ?? saidBy(rigidOnCurve, alone, noFigures, bundle)
 
 /** What the customer's limits of weight and money say of the whole system; null where it keeps them. */
-export function overLimit(system: ResolvedSystem): string | null {
+export function overLimit(system: ResolvedSystem, bundle?: Bundle): string | null {
   const { weight, budget } = system.system.limits
   const arrays = weight ? system.arrays.map((array) => ({ ...noArrayFigures, weight_kg: arrayWeight(array) })) : []
   return (
-    (weight && saidBy(weightLimitExceeded, system, { ...noFigures, arrays })) ??
-    (budget && saidBy(budgetExceeded, system, noFigures)) ??
+    (weight && saidBy(weightLimitExceeded, system, { ...noFigures, arrays }, bundle)) ??
+    (budget && saidBy(budgetExceeded, system, noFigures, bundle)) ??
     null
   )
 }
 
-export const voidHere = (alone: ResolvedSystem): string | null => saidBy(warrantyVoid, alone, noFigures)
+export const voidHere = (alone: ResolvedSystem, bundle?: Bundle): string | null =>
+  saidBy(warrantyVoid, alone, noFigures, bundle)
 
-function saidBy(rule: Rule<ResolvedSystem, Figures>, system: ResolvedSystem, figures: Figures): string | null {
+function saidBy(
+  rule: Rule<ResolvedSystem, Figures>,
+  system: ResolvedSystem,
+  figures: Figures,
+  bundle: Bundle | undefined,
+): string | null {
   const [first] = [rule.check(system, figures) ?? []].flat()
-  return first ? inWords(first, rule) : null
+  return first ? inWords(first, rule, bundle) : null
 }
 
 /** What these rules do not ask for is left out, as a library has many panels. */

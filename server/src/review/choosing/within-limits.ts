@@ -3,6 +3,7 @@ import { overLimit } from './excluded.ts'
 import { laidArray, systemWith, type Target } from './laid-array.ts'
 import type { Candidate, ControllerChoice, Strings } from './row.ts'
 import { stringsFor, takesOf } from './strings-for.ts'
+import type { Bundle } from '../../wording/bundle.ts'
 
 export interface Chosen {
   readonly strings: Strings | null
@@ -18,6 +19,7 @@ export function withinLimits(
   count: number,
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],
+  bundle?: Bundle,
 ): Chosen {
   const takes = takesOf(place, candidate)
   let chosen = chosenOf(count)
@@ -35,6 +37,6 @@ export function withinLimits(
     const strings = wired?.strings ?? null
     const wiring = strings ? ([strings.in_series, strings.in_parallel] as const) : ([1, panels] as const)
     const array = laidArray(place, candidate, wiring, wired?.choice ?? own)
-    return { strings, array, over: overLimit(systemWith(place, array)), count: panels }
+    return { strings, array, over: overLimit(systemWith(place, array), bundle), count: panels }
   }
 }

@@ -4,6 +4,8 @@ import { bypassDiodesOf } from '../bypass-diodes.ts'
 import type { MeasuredFindings } from './measured-findings.ts'
 import type { Reading } from './string.ts'
 import { namesOf, unitsOf } from './string.ts'
+import type { Bundle } from '../../wording/bundle.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 export const measuredPhrases = {
   id: 'measured',
@@ -48,7 +50,7 @@ export function causeInWords({ diagnosis, string }: MeasuredFindings): Said | nu
 }
 
 /** As its entry calls it. */
-export const nameOf = ({ entry }: ResolvedArray): string => entry.id?.text ?? 'the array'
+export const nameOf = ({ entry }: ResolvedArray, bundle?: Bundle): string => entry.id?.text ?? sayIn(bundle)`the array`
 
 /** `780 W/m2, cells 52 °C`; for a current the sun alone, as it hardly depends on the rest. */
 export function conditionsInWords({ string: { at } }: MeasuredFindings, { quantity }: Reading): Param {

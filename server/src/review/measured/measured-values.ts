@@ -8,6 +8,7 @@ import { measuredOf } from './measured.ts'
 import type { MeasuredFindings } from './measured-findings.ts'
 import type { PowerLeft, Trend } from './power-left.ts'
 import { namesOf, unitsOf, type Quantity, type Reading } from './string.ts'
+import { inCatalogue } from '../../wording/phrase.ts'
 
 const source = 'IEC 60891:2021, procedure 2, with the coefficients of the panel records'
 
@@ -21,10 +22,10 @@ export function measuredValues(system: ResolvedSystem): readonly Value[] {
 }
 
 const formulas: Readonly<Record<Quantity, string>> = {
-  voc: 'sum over the string of Voc (1 + beta f (T - 25 °C) + 1/f - 1), f = 1 + B1 ln(1000/G) + B2 ln(1000/G)^2',
-  isc: 'least over the string of Isc (G / 1000 W/m2) (1 + alpha (T - 25 °C))',
-  vmp: 'sum over the string of Vmp, translated as Voc is, less the change of the drop at Rs',
-  imp: 'least over the string of Imp (G / 1000 W/m2) (1 + Imp coefficient x (T - 25 °C))',
+  voc: inCatalogue`sum over the string of Voc (1 + beta f (T - 25 °C) + 1/f - 1), f = 1 + B1 ln(1000/G) + B2 ln(1000/G)^2`,
+  isc: inCatalogue`least over the string of Isc (G / 1000 W/m2) (1 + alpha (T - 25 °C))`,
+  vmp: inCatalogue`sum over the string of Vmp, translated as Voc is, less the change of the drop at Rs`,
+  imp: inCatalogue`least over the string of Imp (G / 1000 W/m2) (1 + Imp coefficient x (T - 25 °C))`,
 }
 
 function expectedValue({ string }: MeasuredFindings, { quantity, field, expected, off }: Reading): Value[] {
@@ -73,11 +74,11 @@ function leftValue({ crosses }: Trend, { date, years, left, uncertainty, warrant
   return [
     {
       id: `${at.pointer.slice(1, at.pointer.lastIndexOf('/'))}/power_left`,
-      label: 'power left',
+      label: inCatalogue`power left`,
       value: left,
       unit: '1',
       text: formatIn(left, '1', 2),
-      formula: 'Vmp x Imp over what the records expect, else Voc x Isc over theirs',
+      formula: inCatalogue`Vmp x Imp over what the records expect, else Voc x Isc over theirs`,
       inputs: [
         { name: 'after', value: years, unit: 'years', text: `${years.toFixed(1)} years`, pointer: at.pointer },
         { name: 'date', value: 0, unit: '', text: `${date}, ${promised}${until}`, pointer: null },

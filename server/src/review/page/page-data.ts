@@ -1,6 +1,6 @@
 import type { Finding, Severity } from '../../findings/finding.ts'
-import { cautions } from '../cautions.ts'
 import { rank } from '../../findings/severities.ts'
+import { cautionsIn } from '../cautions.ts'
 import type { Figures } from '../figures.ts'
 import { marginsOf, type Margin } from '../margins.ts'
 import { systemPicture, type SystemPicture } from '../picture/system-picture.ts'
@@ -10,6 +10,7 @@ import { measuredRows, type MeasuredRow } from './measured-rows.ts'
 import { partsOf, type PartsList } from './parts.ts'
 import { promisesOf } from './promises.ts'
 import { warrantyNotes } from './warranty-notes.ts'
+import type { Bundle } from '../../wording/bundle.ts'
 
 /** Everything on the page for a customer, as plain data. */
 export interface PageData {
@@ -40,22 +41,23 @@ export interface FoundInFile {
   readonly accepted: readonly { readonly finding: Finding; readonly because: string }[]
 }
 
-export function pageData(system: ResolvedSystem, figures: Figures, found: FoundInFile): PageData {
+/** @param bundle  of the language that the figures and findings are in */
+export function pageData(system: ResolvedSystem, figures: Figures, found: FoundInFile, bundle?: Bundle): PageData {
   return {
-    picture: systemPicture(system, figures),
+    picture: systemPicture(system, figures, bundle),
     kind: system.system.kind?.value ?? null,
-    promises: promisesOf(system, figures),
-    parts: partsOf(system),
-    assumptions: assumptionsOf(system),
+    promises: promisesOf(system, figures, bundle),
+    parts: partsOf(system, bundle),
+    assumptions: assumptionsOf(system, bundle),
     coldest: system.coldest,
     hottest: system.hottest,
-    margins: marginsOf(system, figures),
+    margins: marginsOf(system, figures, bundle),
     findings: found.findings
       .map(({ severity, message }) => ({ severity, message }))
       .sort((a, b) => rank(a.severity) - rank(b.severity)),
     accepted: found.accepted.map(({ finding, because }) => ({ message: finding.message, because })),
-    warranty: warrantyNotes(system),
-    measured: measuredRows(system),
-    cautions,
+    warranty: warrantyNotes(system, bundle),
+    measured: measuredRows(system, bundle),
+    cautions: cautionsIn(bundle),
   }
 }

@@ -2,6 +2,8 @@ import type { Measure } from '../../records/field.ts'
 import type { Price } from '../figures.ts'
 import { countOf } from '../strings.ts'
 import type { ResolvedSystem } from '../resolved.ts'
+import type { Bundle } from '../../wording/bundle.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 /** A line of the parts list: `each` weighs and costs what its record says, frames included. */
 export interface Part {
@@ -32,16 +34,17 @@ interface Sold {
 }
 
 /** Panels, controllers and batteries; equal ones come together. */
-export function partsOf({ arrays, battery, system }: ResolvedSystem): PartsList {
+export function partsOf({ arrays, battery, system }: ResolvedSystem, bundle?: Bundle): PartsList {
+  const say = sayIn(bundle)
   const bank = (system.battery.in_series?.value ?? 1) * (system.battery.in_parallel?.value ?? 1)
   const wanted: readonly (readonly [Sold | undefined, string, number])[] = [
     ...arrays.flatMap(({ panels }) =>
-      panels.map((p) => [p.panel?.record, p.entry.panel.id?.text ?? 'panel', countOf(p)] as const),
+      panels.map((p) => [p.panel?.record, p.entry.panel.id?.text ?? say`panel`, countOf(p)] as const),
     ),
     ...arrays
       .filter(({ shares }) => !shares)
-      .map(({ controller, entry }) => [controller?.record, entry.controller.id?.text ?? 'controller', 1] as const),
-    [battery?.record, system.battery.battery.id?.text ?? 'battery', bank],
+      .map(({ controller, entry }) => [controller?.record, entry.controller.id?.text ?? say`controller`, 1] as const),
+    [battery?.record, system.battery.battery.id?.text ?? say`battery`, bank],
   ]
   const known = new Map<Sold | string, Part>()
   for (const [record, id, count] of wanted) {

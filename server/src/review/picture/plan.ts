@@ -1,5 +1,7 @@
 import { layOut, shapeOf, type Laid } from '../fit.ts'
 import type { ResolvedSystem, Surface } from '../resolved.ts'
+import type { Bundle } from '../../wording/bundle.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 /** A surface with what lies on it, from one corner [m]; x runs along its length. */
 export interface SurfacePlan {
@@ -24,7 +26,7 @@ export interface PlannedArea {
 }
 
 /** A plan of each surface that has a size. */
-export function plansOf(system: ResolvedSystem): readonly SurfacePlan[] {
+export function plansOf(system: ResolvedSystem, bundle?: Bundle): readonly SurfacePlan[] {
   return system.system.surfaces.flatMap((surface, i) => {
     const shape = shapeOf(surface)
     if (!shape || shape.length <= 0 || shape.width <= 0) return []
@@ -32,20 +34,26 @@ export function plansOf(system: ResolvedSystem): readonly SurfacePlan[] {
     const pointer = `/surfaces/${i}`
     return [
       {
-        id: surface.id?.value ?? `surface ${i + 1}`,
+        id: surface.id?.value ?? sayIn(bundle)`surface ${i + 1}`,
         pointer,
         length_m: shape.length,
         width_m: shape.width,
         mounting: surface.mounting?.value ?? null,
-        keep_out: keptOut(surface, pointer, shape.length, shape.width),
-        panels: laid.flatMap((one) => panelsOf(one, system)),
+        keep_out: keptOut(surface, pointer, shape, bundle),
+        panels: laid.flatMap((one) => panelsOf(one, system, bundle)),
         unplaced: laid.reduce((sum, { wanted, places }) => sum + wanted - places.length, 0),
       },
     ]
   })
 }
 
-function keptOut(surface: Surface, pointer: string, length: number, width: number): readonly PlannedArea[] {
+function keptOut(
+  surface: Surface,
+  pointer: string,
+  { length, width }: { readonly length: number; readonly width: number },
+  bundle: Bundle | undefined,
+): readonly PlannedArea[] {
+  const say = sayIn(bundle)
   const { keep_out: areas, walkway } = surface
   const strip = walkway.width?.value ?? 0
   const along = walkway.side?.value === 'length'
@@ -54,7 +62,7 @@ function keptOut(surface: Surface, pointer: string, length: number, width: numbe
       x && y && l && w
         ? [
             {
-              name: name?.text ?? 'keep out',
+              name: name?.text ?? say`keep out`,
               pointer: `${pointer}/keep_out/${i}`,
               x_m: x.value,
               y_m: y.value,
@@ -67,7 +75,7 @@ function keptOut(surface: Surface, pointer: string, length: number, width: numbe
     ...(strip > 0 && walkway.side
       ? [
           {
-            name: 'walkway',
+            name: say`walkway`,
             pointer: `${pointer}/walkway`,
             x_m: 0,
             y_m: 0,
@@ -79,12 +87,16 @@ function keptOut(surface: Surface, pointer: string, length: number, width: numbe
   ]
 }
 
-function panelsOf({ panels, places }: Laid, { arrays }: ResolvedSystem): readonly PlannedArea[] {
+function panelsOf(
+  { panels, places }: Laid,
+  { arrays }: ResolvedSystem,
+  bundle: Bundle | undefined,
+): readonly PlannedArea[] {
   const { length, width } = panels.panel!.record.size
   const array = arrays.findIndex((one) => one.panels.includes(panels))
   const pointer = `/arrays/${array}/panels/${arrays[array]!.panels.indexOf(panels)}`
   return places.map(({ x_m, y_m, turned }) => ({
-    name: panels.panel!.record.name?.text ?? panels.entry.panel.id?.text ?? 'panel',
+    name: panels.panel!.record.name?.text ?? panels.entry.panel.id?.text ?? sayIn(bundle)`panel`,
     pointer,
     x_m,
     y_m,

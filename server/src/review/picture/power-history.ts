@@ -2,6 +2,8 @@ import { endingInWords } from '../measured/ending-in-words.ts'
 import { measuredOf } from '../measured/measured.ts'
 import { warrantedShare } from '../measured/warranted.ts'
 import type { ResolvedSystem } from '../resolved.ts'
+import type { Bundle } from '../../wording/bundle.ts'
+import { phraseInWords } from '../../wording/phrase.ts'
 
 /** What is left of the power of one array by year, as shares of what the records expect. */
 export interface PowerHistory {
@@ -23,7 +25,7 @@ export interface PowerHistory {
   readonly until: number
 }
 
-export function powerHistories(system: ResolvedSystem): readonly PowerHistory[] {
+export function powerHistories(system: ResolvedSystem, bundle?: Bundle): readonly PowerHistory[] {
   return measuredOf(system).trends.map((trend) => {
     const { array, points, line } = trend
     const last = points.at(-1)!.years
@@ -41,7 +43,7 @@ export function powerHistories(system: ResolvedSystem): readonly PowerHistory[] 
         pointer: strings[0]?.string.measurement.entry.date?.pointer ?? '',
       })),
       trend: line && { start: line.start, slope: line.slope },
-      ending: endingInWords(trend),
+      ending: phraseInWords(endingInWords(trend), bundle),
       warranted: steps(
         until,
         (age) => warrantedShare(array, age),

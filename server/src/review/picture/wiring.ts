@@ -5,6 +5,8 @@ import type { Figures } from '../figures.ts'
 import type { Cable, ResolvedArray, ResolvedSystem } from '../resolved.ts'
 import { countOf } from '../strings.ts'
 import { chargeVoltage } from '../../values/chemistry.ts'
+import type { Bundle } from '../../wording/bundle.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 /** The wires of a system from the panels to the loads, as a one-line diagram and a wiring table show them. */
 export interface Wiring {
@@ -80,22 +82,27 @@ export interface WiredBattery {
   readonly cable: WiredCable
 }
 
-export function wiringOf(system: ResolvedSystem, figures: Figures): Wiring {
+export function wiringOf(system: ResolvedSystem, figures: Figures, bundle?: Bundle): Wiring {
+  const say = sayIn(bundle)
   const { inverter, loads, other_sources: others } = system.system
-  const named = (group: string, list: readonly { readonly name?: { readonly text: string } }[]) =>
-    list.map(({ name }, i) => ({ pointer: `/${group}/${i}`, name: name?.text ?? group, entry: list[i]! }))
+  const named = (group: 'loads' | 'other_sources', list: readonly { readonly name?: { readonly text: string } }[]) =>
+    list.map(({ name }, i) => ({
+      pointer: `/${group}/${i}`,
+      name: name?.text ?? nameless[group](say),
+      entry: list[i]!,
+    }))
   const bare = ({ pointer, name }: Named) => ({ pointer, name })
   const all = named('loads', loads)
   const isAc = ({ entry }: (typeof all)[number]) => (entry as (typeof loads)[number]).supply?.value === 'ac'
   const hasInverter = inverter.efficiency ?? inverter.standby ?? inverter.power
   return {
-    arrays: system.arrays.map((array, i) => wiredArray(array, figures, i)),
+    arrays: system.arrays.map((array, i) => wiredArray(array, figures, i, bundle)),
     controllers: controllersOf(system).map(({ controller, arrays: [first, ...rest] }) => {
       const i = system.arrays.indexOf(first)
       const { input, output, type, name } = controller?.record ?? {}
       return {
         pointer: `/arrays/${i}/controller`,
-        name: name?.text ?? first.entry.controller.id?.text ?? 'controller',
+        name: name?.text ?? first.entry.controller.id?.text ?? say`controller`,
         type: type?.value ?? null,
         arrays: [first, ...rest].map((one) => system.arrays.indexOf(one)),
         max_voltage_v: input?.max_voltage?.value ?? null,
@@ -105,7 +112,7 @@ export function wiringOf(system: ResolvedSystem, figures: Figures): Wiring {
         output_cable: wiredCable(first.entry.output.cable, `/arrays/${i}/output/cable`, null),
       }
     }),
-    battery: wiredBattery(system),
+    battery: wiredBattery(system, bundle),
     inverter: hasInverter ? { pointer: '/inverter', text: inverter.power?.text ?? '' } : null,
     direct: all.filter((load) => !isAc(load)).map(bare),
     inverted: all.filter(isAc).map(bare),
@@ -113,7 +120,18 @@ export function wiringOf(system: ResolvedSystem, figures: Figures): Wiring {
   }
 }
 
-function wiredArray({ entry, panels }: ResolvedArray, { arrays }: Figures, i: number): WiredArray {
+/** What stands for a part without a name. */
+const nameless: Readonly<Record<'loads' | 'other_sources', (say: ReturnType<typeof sayIn>) => string>> = {
+  loads: (say) => say`a load`,
+  other_sources: (say) => say`a source`,
+}
+
+function wiredArray(
+  { entry, panels }: ResolvedArray,
+  { arrays }: Figures,
+  i: number,
+  bundle: Bundle | undefined,
+): WiredArray {
   const own = arrays[i]!
   const { current, voltage } = entry.disconnect
   const rated = [current?.text, voltage?.text].flatMap((text) => text ?? []).join(', ')
@@ -122,7 +140,7 @@ function wiredArray({ entry, panels }: ResolvedArray, { arrays }: Figures, i: nu
     pointer: `/arrays/${i}`,
     panels: panels.map((one, p) => ({
       pointer: `/arrays/${i}/panels/${p}`,
-      name: one.panel?.record.name?.text ?? one.entry.panel.id?.text ?? 'panel',
+      name: one.panel?.record.name?.text ?? one.entry.panel.id?.text ?? sayIn(bundle)`panel`,
       count: countOf(one),
     })),
     in_series: entry.wiring.in_series?.value ?? null,
@@ -136,7 +154,7 @@ function wiredArray({ entry, panels }: ResolvedArray, { arrays }: Figures, i: nu
   }
 }
 
-function wiredBattery(system: ResolvedSystem): WiredBattery {
+function wiredBattery(system: ResolvedSystem, bundle: Bundle | undefined): WiredBattery {
   const { battery } = system.system
   const record = system.battery?.record
   const bank = bankOf(system)
@@ -144,7 +162,7 @@ function wiredBattery(system: ResolvedSystem): WiredBattery {
   const times = (volts: number | undefined | null) => (volts === undefined || volts === null ? null : volts * series)
   return {
     pointer: '/battery',
-    name: record?.name?.text ?? battery.battery.id?.text ?? 'battery',
+    name: record?.name?.text ?? battery.battery.id?.text ?? sayIn(bundle)`battery`,
     in_series: series,
     in_parallel: battery.in_parallel?.value ?? 1,
     voltage_v: bank?.voltage ?? null,

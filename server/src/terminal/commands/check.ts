@@ -16,6 +16,8 @@ import { select, selectText, type Selection } from '../select.ts'
 import { createCount, reaches } from '../severity.ts'
 import type { World } from '../world.ts'
 import type { AddCommand } from './command.ts'
+import { phrase, sayIn } from '../../wording/phrase.ts'
+import { examples } from '../help/examples.ts'
 
 interface Options extends PrintingOptions {
   readonly since?: string
@@ -30,49 +32,50 @@ interface Options extends PrintingOptions {
 }
 
 export const addCheck: AddCommand = (program, world, end) => {
+  const say = sayIn(world.bundle)
   program
     .command('check')
-    .description('findings in records: what is wrong, by how much, and what would fix it')
+    .description(say`findings in records: what is wrong, by how much, and what would fix it`)
     .argument(
       '[path...]',
-      'files, folders and patterns such as panels/*.yaml, or - for standard input; the current folder if none is given',
+      say`files, folders and patterns such as panels/*.yaml, or - for standard input; the current folder if none is given`,
     )
     .addOption(
-      new Option('--format <format>', 'how to print')
+      new Option('--format <format>', say`how to print`)
         .choices(['text', 'json', 'sarif', 'github', 'junit'])
         .default('text'),
     )
-    .option('-o, --output <file>', 'write the format to a file; the terminal still gets text')
+    .option('-o, --output <file>', say`write the format to a file; the terminal still gets text`)
     .addOption(
-      new Option('--fail-on <severity>', 'the least severity that makes the exit code 1')
+      new Option('--fail-on <severity>', say`the least severity that makes the exit code 1`)
         .choices(['error', 'warning', 'information'])
         .default('error'),
     )
-    .option('--since <revision>', 'only what changed since a git revision, and what depends on it')
+    .option('--since <revision>', say`only what changed since a git revision, and what depends on it`)
     .addOption(
-      new Option('--staged', 'as the next commit would hold them: what is staged, and what depends on it').conflicts(
+      new Option('--staged', say`as the next commit would hold them: what is staged, and what depends on it`).conflicts(
         'since',
       ),
     )
-    .option('--new', 'with --since or --staged: only what was not found there before')
+    .option('--new', say`with --since or --staged: only what was not found there before`)
     .addOption(
-      new Option('--fix', 'write every fix that keeps the meaning into the records').conflicts(['staged', 'diff']),
+      new Option('--fix', say`write every fix that keeps the meaning into the records`).conflicts(['staged', 'diff']),
     )
     .addOption(
       new Option(
         '--diff',
-        'print those fixes as a patch and write nothing; ends with 1 where there are some',
+        say`print those fixes as a patch and write nothing; ends with 1 where there are some`,
       ).conflicts('staged'),
     )
-    .option('--show-accepted', 'also what a person accepted, with the reason')
-    .option('--exclude <pattern>', 'leave out what matches; may be given several times', collected, [])
-    .option('-q, --quiet', 'print nothing on standard output: the exit code says it, and -o still writes')
-    .option('--stdin-filename <path>', 'the name that standard input would have')
-    .option('--jobs <n>', 'how many threads; by default as many as pay', wholeNumber)
-    .option('--no-cache', 'read every datasheet anew; otherwise what was read is kept, by content')
+    .option('--show-accepted', say`also what a person accepted, with the reason`)
+    .option('--exclude <pattern>', say`leave out what matches; may be given several times`, collected, [])
+    .option('-q, --quiet', say`print nothing on standard output: the exit code says it, and -o still writes`)
+    .option('--stdin-filename <path>', say`the name that standard input would have`)
+    .option('--jobs <n>', say`how many threads; by default as many as pay`, (text) => wholeNumber(text, world))
+    .option('--no-cache', say`read every datasheet anew; otherwise what was read is kept, by content`)
     .addHelpText(
       'after',
-      '\nExamples:\n  wattproof check panels\n  wattproof check --since origin/main --new --format github\n  wattproof check --diff',
+      examples(world.bundle, 'check panels', 'check --since origin/main --new --format github', 'check --diff'),
     )
     .action(async (paths: string[], options: Options) => {
       const work = await selected(world, await expanded(world, paths), options)
@@ -97,7 +100,7 @@ interface Selected extends Work {
 async function selected(world: World, named: readonly string[], options: Options): Promise<Selected> {
   const { since } = options
   if (options.new && since === undefined && !options.staged)
-    throw new CouldNotRun('--new needs --since or --staged: new since when?')
+    throw new CouldNotRun(phrase`--new needs --since or --staged: new since when?`)
   const selection = named.includes('-')
     ? await fromStdin(world, named, options)
     : options.staged
@@ -145,9 +148,9 @@ async function foundBefore(world: World, work: Selected, options: Options): Prom
   return known
 }
 
-function wholeNumber(text: string): number {
+function wholeNumber(text: string, world: World): number {
   if (/^[1-9]\d*$/.test(text)) return Number(text)
-  throw new InvalidArgumentError('A whole number from 1 is expected.')
+  throw new InvalidArgumentError(sayIn(world.bundle)`A whole number from 1 is expected.`)
 }
 
 const collected = (one: string, before: readonly string[]) => [...before, one]
@@ -155,8 +158,9 @@ const collected = (one: string, before: readonly string[]) => [...before, one]
 async function fromStdin(world: World, paths: readonly string[], options: Options) {
   const { stdinFilename, since, staged, fix } = options
   if (1 < paths.length || since !== undefined || staged || fix)
-    throw new CouldNotRun('`-` stands alone: no other paths, no --since, no --staged and no --fix beside it')
-  if (!stdinFilename) throw new CouldNotRun('`-` needs --stdin-filename, whose ending says what kind of record it is')
+    throw new CouldNotRun(phrase`\`-\` stands alone: no other paths, no --since, no --staged and no --fix beside it`)
+  if (!stdinFilename)
+    throw new CouldNotRun(phrase`\`-\` needs --stdin-filename, whose ending says what kind of record it is`)
   return selectText(world, stdinFilename, await world.stdin())
 }
 

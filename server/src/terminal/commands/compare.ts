@@ -9,19 +9,23 @@ import { withTableOptions } from '../tables/with-options.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import type { World } from '../world.ts'
 import type { AddCommand } from './command.ts'
+import { phrase, sayIn } from '../../wording/phrase.ts'
+import { examples } from '../help/examples.ts'
 
 export const addCompare: AddCommand = (program, world) => {
+  const say = sayIn(world.bundle)
   withTableOptions(
+    world,
     program
       .command('compare')
-      .description('panels side by side, or every panel of the library on one surface of a system')
-      .argument('<path...>', 'panel records and folders of them; with --surface, one system description'),
+      .description(say`panels side by side, or every panel of the library on one surface of a system`)
+      .argument('<path...>', say`panel records and folders of them; with --surface, one system description`),
   )
-    .option('--surface <id>', 'the surface of the system that the panels lie on')
-    .option('--array <id>', 'the array that they belong to, where several lie on the surface')
-    .option('--with <panel>', 'set a panel beside those of the library: its file or id')
-    .option('--write <panel>', 'put this panel, its count and wiring into the system description')
-    .addHelpText('after', () => `\n${help}`)
+    .option('--surface <id>', say`the surface of the system that the panels lie on`)
+    .option('--array <id>', say`the array that they belong to, where several lie on the surface`)
+    .option('--with <panel>', say`set a panel beside those of the library: its file or id`)
+    .option('--write <panel>', say`put this panel, its count and wiring into the system description`)
+    .addHelpText('after', () => `\n${help(world)}`)
     .action(async (paths: readonly string[], options: Options) => world.out(await compared(world, paths, options)))
 }
 
@@ -37,35 +41,38 @@ async function compared(world: World, paths: readonly string[], options: Options
   const [path, ...more] = paths as readonly [string, ...string[]]
   if (surface === undefined) {
     if (array !== undefined || options.with !== undefined || write !== undefined)
-      throw new CouldNotRun('--array, --with and --write need a system and --surface')
+      throw new CouldNotRun(phrase`--array, --with and --write need a system and --surface`)
     if (paths.some((one) => /\.system\.(ya?ml|json)$/i.test(one)))
-      throw new CouldNotRun('name a surface of the system with --surface')
+      throw new CouldNotRun(phrase`name a surface of the system with --surface`)
     return panelsSideBySide(world, paths, options)
   }
-  if (more.length > 0) throw new CouldNotRun('--surface takes one system description')
+  if (more.length > 0) throw new CouldNotRun(phrase`--surface takes one system description`)
   const comparison = await onSurface(world, path, {
     surface,
     ...(array !== undefined && { array }),
     ...(options.with !== undefined && { with: options.with }),
   })
-  return write === undefined ? surfaceReport(comparison, options, world.width) : writePanel(world, comparison, write)
+  return write === undefined ? surfaceReport(comparison, options, world) : writePanel(world, comparison, write)
 }
 
 const keys = (columns: readonly { readonly key: string }[]) => columns.map(({ key }) => key).join(', ')
 
-const help = `Columns: ${keys(panelColumns)}
-Columns on a surface: ${keys(surfaceColumns)}
+function help({ bundle }: World): string {
+  const say = sayIn(bundle)
+  return `${say`Columns: ${keys(panelColumns)}`}
+${say`Columns on a surface: ${keys(surfaceColumns)}`}
 
-In CSV, a text that begins with = + - @, a tab, a carriage return or an apostrophe has an apostrophe before it, so that no spreadsheet takes it
-for a formula.
+${say`In CSV, a text that begins with = + - @, a tab, a carriage return or an apostrophe has an apostrophe before it, so that no spreadsheet takes it for a formula.`}
 
-The panel of --with is marked: * in text and Markdown, the column beside in CSV, beside in JSON.
-
-Examples:
-  wattproof compare panels
-  wattproof compare tern-110.panel.yaml heron-100.panel.yaml
-  wattproof compare panels --sort price_per_kwh_warranted --filter "surface = ETFE" --columns efficiency,price_per_kwh_warranted
-  wattproof compare panels --format csv
-  wattproof compare boat.system.yaml --surface coachroof
-  wattproof compare boat.system.yaml --surface coachroof --with offers/new.panel.yaml
-  wattproof compare boat.system.yaml --surface coachroof --write tern-110`
+${say`The panel of --with is marked: * in text and Markdown, the column beside in CSV, beside in JSON.`}
+${examples(
+  bundle,
+  'compare panels',
+  'compare tern-110.panel.yaml heron-100.panel.yaml',
+  'compare panels --sort price_per_kwh_warranted --filter "surface = ETFE" --columns efficiency,price_per_kwh_warranted',
+  'compare panels --format csv',
+  'compare boat.system.yaml --surface coachroof',
+  'compare boat.system.yaml --surface coachroof --with offers/new.panel.yaml',
+  'compare boat.system.yaml --surface coachroof --write tern-110',
+)}`
+}

@@ -2,17 +2,19 @@ import { join } from 'node:path'
 import { currentRuleId } from '../../check/former-rule-ids.ts'
 import { distance } from '../../records/nearest.ts'
 import { translated, type Bundle } from '../../wording/bundle.ts'
-import { named, sayIn } from '../../wording/phrase.ts'
+import { named, phrase, sayIn, type Phrase } from '../../wording/phrase.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { table } from '../tables/table.ts'
 import type { AddCommand } from './command.ts'
+import { examples } from '../help/examples.ts'
 
 export const addExplain: AddCommand = (program, world) => {
+  const say = sayIn(world.bundle)
   program
     .command('explain')
-    .description('what a rule looks at and why, as on the reference page')
-    .argument('[rule]', 'the id of a rule, such as voc-below-vmp; without it all rules are listed')
-    .addHelpText('after', '\nExamples:\n  wattproof explain\n  wattproof explain voc-below-vmp')
+    .description(say`what a rule looks at and why, as on the reference page`)
+    .argument('[rule]', say`the id of a rule, such as voc-below-vmp; without it all rules are listed`)
+    .addHelpText('after', examples(world.bundle, 'explain', 'explain voc-below-vmp'))
     .action(async (id: string | undefined) => {
       const page = await world.read(join(world.home, 'schemas', 'rules.md'))
       const rules = new Map(
@@ -24,7 +26,7 @@ export const addExplain: AddCommand = (program, world) => {
       if (id === undefined)
         return world.out(table([...rules].map(([rule, text]) => [rule, ...severityAndReason(text, world.bundle)])))
       const text = rules.get(currentRuleId(id))
-      if (text === undefined) throw new CouldNotRun(`there is no rule \`${id}\`${suggestion(id, [...rules.keys()])}`)
+      if (text === undefined) throw new CouldNotRun(unknownRule(id, [...rules.keys()]))
       world.out(`${inLanguage(text, world.bundle)}\n`)
     })
 }
@@ -48,8 +50,9 @@ function inLanguage(page: string, bundle: Bundle | undefined): string {
 /** Without the title of the next group of rules. */
 const ownPart = (part: string) => part.replace(/\n## [^]*$/, '').trim()
 
-/** `; did you mean X?`, or nothing where no id is near. */
-function suggestion(typed: string, ids: readonly string[]): string {
+function unknownRule(typed: string, ids: readonly string[]): Phrase {
   const near = ids.map((id) => ({ id, away: distance(typed, id) })).sort((a, b) => a.away - b.away)[0]
-  return near && near.away <= Math.max(2, typed.length / 4) ? `; did you mean \`${near.id}\`?` : ''
+  return near && near.away <= Math.max(2, typed.length / 4)
+    ? phrase`there is no rule \`${typed}\`; did you mean \`${near.id}\`?`
+    : phrase`there is no rule \`${typed}\``
 }

@@ -5,6 +5,7 @@ import type { SheetModel } from '../../sheets/sheet.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { absolute, folderOf, shown } from '../paths.ts'
 import type { World } from '../world.ts'
+import { named, phrase } from '../../wording/phrase.ts'
 
 interface Options {
   readonly model?: string
@@ -22,15 +23,22 @@ export async function draftsFrom(
   const sheets = world.sheets(true)
   const read = await sheets.at(place)
   sheets.end()
-  if (!read) throw new CouldNotRun(`there is no file \`${from}\``)
+  if (!read) throw new CouldNotRun(phrase`there is no file \`${from}\``)
   const { sheet, sha256 } = read
-  if (sheet.problem !== null) throw new CouldNotRun(`${from} cannot be read: ${sheet.problem}`)
-  if (all && output === undefined) throw new CouldNotRun('--all writes one file a model: name their folder with -o')
+  if (sheet.problem !== null) throw new CouldNotRun(phrase`${from} cannot be read: ${named(sheet.problem)}`)
+  if (all && output === undefined)
+    throw new CouldNotRun(phrase`--all writes one file a model: name their folder with -o`)
   const chosen = all ? sheet.models : [one(sheet.models, model, from)]
   const folder =
     output === undefined ? world.cwd : all ? absolute(world.cwd, output) : folderOf(absolute(world.cwd, output))
   return chosen.map((one) => ({
-    text: draftOf(one, { source: shown(folder, place), sha256, several: sheet.models.length > 1, today: world.today }),
+    text: draftOf(one, {
+      source: shown(folder, place),
+      sha256,
+      several: sheet.models.length > 1,
+      today: world.today,
+      bundle: world.bundle,
+    }),
     path: output === undefined ? null : all ? `${folder}/${stemOf(one.name)}.panel.yaml` : absolute(world.cwd, output),
   }))
 }
@@ -41,6 +49,9 @@ function one(models: readonly SheetModel[], name: string | undefined, from: stri
   const at = name === undefined ? -1 : indexOf(names, name)
   if (at >= 0) return models[at]!
   if (name !== undefined && models.length === 1) return models[0]!
-  const asked = name === undefined ? `${from} has ${models.length} models` : `${from} has no model ${name}`
-  throw new CouldNotRun(`${asked}; name one with --model: ${names.join(', ')}`)
+  throw new CouldNotRun(
+    name === undefined
+      ? phrase`${from} has ${models.length} models; name one with --model: ${names.join(', ')}`
+      : phrase`${from} has no model ${name}; name one with --model: ${names.join(', ')}`,
+  )
 }

@@ -11,35 +11,44 @@ import { skeleton } from '../../records/skeleton.ts'
 import type { World } from '../world.ts'
 import type { AddCommand } from './command.ts'
 import { draftsFrom } from './new-from-sheet.ts'
+import { phrase, phraseInWords, sayIn } from '../../wording/phrase.ts'
+import { examples } from '../help/examples.ts'
 
 export const addNew: AddCommand = (program, world, end) => {
+  const say = sayIn(world.bundle)
   program
     .command('new')
-    .description('a commented skeleton record, to be filled in')
-    .addArgument(new Argument('<kind>', 'the kind of record').choices(Object.keys(schemas)))
-    .option('-o, --output <path>', 'write it to a file that is not there yet; for several records, their folder')
+    .description(say`a commented skeleton record, to be filled in`)
+    .addArgument(new Argument('<kind>', say`the kind of record`).choices(Object.keys(schemas)))
+    .option('-o, --output <path>', say`write it to a file that is not there yet; for several records, their folder`)
     .option(
       '--from <file>',
-      'a record for each row of a table (CSV); panel: draft it from a datasheet (PDF); climate: gather an EPW hourly weather file by month',
+      say`a record for each row of a table (CSV); panel: draft it from a datasheet (PDF); climate: gather an EPW hourly weather file by month`,
     )
-    .option('--model <name>', 'panel: the column or row of the datasheet')
-    .option('--all', 'panel: one file for each model of the datasheet, in the folder that -o names')
-    .option('--latitude <degrees>', 'climate: guess one from the latitude alone, marked as an assumption')
+    .option('--model <name>', say`panel: the column or row of the datasheet`)
+    .option('--all', say`panel: one file for each model of the datasheet, in the folder that -o names`)
+    .option('--latitude <degrees>', say`climate: guess one from the latitude alone, marked as an assumption`)
     .addHelpText(
       'after',
-      '\nExamples:\n  wattproof new panel\n  wattproof new panel -o panels/tern-110.panel.yaml\n  wattproof new climate --from example.epw -o example-bay.climate.yaml\n  wattproof new panel --from panels.csv -o panels',
+      examples(
+        world.bundle,
+        'new panel',
+        'new panel -o panels/tern-110.panel.yaml',
+        'new climate --from example.epw -o example-bay.climate.yaml',
+        'new panel --from panels.csv -o panels',
+      ),
     )
     .action(async (kind: RecordKind, options: Options) => {
       const { output } = options
       const info = schemas[kind]
-      if (!info) throw new CouldNotRun(`there is no skeleton of ${kind}`)
+      if (!info) throw new CouldNotRun(phrase`there is no skeleton of ${kind}`)
       if (isTable(options)) return end(await fromTable(world, kind, options))
       if (isSheet(kind, options)) {
         const drafts = await draftsFrom(world, options.from!, options)
         const paths = drafts.flatMap(({ path }) => path ?? [])
         for (const path of paths) await mustBeFree(world, path, kind)
         if (new Set(paths).size < paths.length)
-          throw new CouldNotRun('two models of the sheet would have one file name')
+          throw new CouldNotRun(phrase`two models of the sheet would have one file name`)
         for (const { text, path } of drafts) path === null ? world.out(text) : await written(world, path, text)
         return
       }
@@ -56,16 +65,23 @@ const isTable = ({ from }: Options): boolean => from !== undefined && /\.[ct]sv$
 /** A record for each row. Where any has an error or a warning the exit code is that of `check`. */
 async function fromTable(world: World, kind: RecordKind, { from, output, model, all, latitude }: Options) {
   if (model !== undefined || all || latitude !== undefined)
-    throw new CouldNotRun('every row of a table becomes a record: --model, --all and --latitude are for other sources')
+    throw new CouldNotRun(
+      phrase`every row of a table becomes a record: --model, --all and --latitude are for other sources`,
+    )
   if (output !== undefined && recordOfPath(output))
-    throw new CouldNotRun('a table makes several records: name their folder with -o')
+    throw new CouldNotRun(phrase`a table makes several records: name their folder with -o`)
   const { records, notes, report } = await recordsFromRows(world, kind, from!, output)
   for (const { path } of records) await mustBeFree(world, path, kind)
   for (const { path, text } of records) await written(world, path, text)
-  for (const note of notes) world.err(`wattproof: ${from}: ${note}\n`)
+  const say = sayIn(world.bundle)
+  for (const note of notes) world.err(`wattproof: ${from}: ${phraseInWords(note, world.bundle)}\n`)
   world.out(report.map((line) => `${line}\n`).join(''))
-  const count = records.length === 1 ? `1 ${kind} record` : `${records.length} ${kind} records`
-  world.err(`wattproof: wrote ${count} to ${shown(world.cwd, absolute(world.cwd, output ?? '.'))}\n`)
+  const folder = shown(world.cwd, absolute(world.cwd, output ?? '.'))
+  const wrote =
+    records.length === 1
+      ? say`wrote 1 ${kind} record to ${folder}`
+      : say`wrote ${records.length} ${kind} records to ${folder}`
+  world.err(`wattproof: ${wrote}\n`)
   const isBad = ({ severity }: { readonly severity: string }) => severity === 'error' || severity === 'warning'
   return records.some(({ findings }) => findings.some(isBad)) ? 1 : 0
 }
@@ -74,7 +90,7 @@ async function fromTable(world: World, kind: RecordKind, { from, output, model, 
 function isSheet(kind: RecordKind, { from, model, all }: Options): boolean {
   if (kind === 'panel' && from !== undefined && /\.pdf$/i.test(from)) return true
   if (model !== undefined || all)
-    throw new CouldNotRun('--model and --all choose from a datasheet: `new panel --from SHEET.pdf`')
+    throw new CouldNotRun(phrase`--model and --all choose from a datasheet: \`new panel --from SHEET.pdf\``)
   return false
 }
 
@@ -95,23 +111,25 @@ async function recordText(
   if (from === undefined && latitude === undefined) return skeleton(info, new Map(), world.bundle)
   if (kind !== 'climate')
     throw new CouldNotRun(
-      '--from reads a datasheet (.pdf) for a panel or weather for a climate record, and --latitude makes a climate record',
+      phrase`--from reads a datasheet (.pdf) for a panel or weather for a climate record, and --latitude makes a climate record`,
     )
-  if (from !== undefined && latitude !== undefined) throw new CouldNotRun('give --from or --latitude, not both')
-  return from === undefined ? assumed(latitude ?? '') : gathered(world, from)
+  if (from !== undefined && latitude !== undefined) throw new CouldNotRun(phrase`give --from or --latitude, not both`)
+  return from === undefined ? assumed(latitude ?? '', world) : gathered(world, from)
 }
 
 async function gathered(world: World, from: string): Promise<string> {
   const text = await world.read(absolute(world.cwd, from)).catch((error: NodeJS.ErrnoException) => {
-    throw new CouldNotRun(`${from} cannot be read (${error.code})`)
+    throw new CouldNotRun(phrase`${from} cannot be read (${error.code})`)
   })
-  const climate = climateFromWeather(from, text)
+  const climate = climateFromWeather(from, text, world.bundle)
   if ('problem' in climate) throw new CouldNotRun(climate.problem)
   return climate.text
 }
 
-function assumed(latitude: string): string {
+function assumed(latitude: string, { bundle }: World): string {
   if (!isLatitude(latitude))
-    throw new CouldNotRun(`--latitude ${latitude}: a number of degrees from -66 to 66 is expected, south negative`)
-  return climateFromLatitude(Number(latitude))
+    throw new CouldNotRun(
+      phrase`--latitude ${latitude}: a number of degrees from -66 to 66 is expected, south negative`,
+    )
+  return climateFromLatitude(Number(latitude), bundle)
 }

@@ -6,6 +6,9 @@ import { revisionOf } from '../git/revision.ts'
 import { writeOutput } from '../output.ts'
 import { reviewed, type Reviewed } from '../reviewed.ts'
 import type { AddCommand } from './command.ts'
+import { sayIn } from '../../wording/phrase.ts'
+import { examples } from '../help/examples.ts'
+import type { World } from '../world.ts'
 
 interface Options {
   readonly output?: string
@@ -16,32 +19,39 @@ interface Options {
 }
 
 export const addReport: AddCommand = (program, world) => {
+  const say = sayIn(world.bundle)
   program
     .command('report')
     .description(
-      'the page for a customer: what is proposed, pictures, parts, and on a second leaf what an installer needs',
+      say`the page for a customer: what is proposed, pictures, parts, and on a second leaf what an installer needs`,
     )
-    .argument('<system>', 'a system description')
-    .option('-o, --output <file>', 'write the page to a file; a record is never overwritten')
+    .argument('<system>', say`a system description`)
+    .option('-o, --output <file>', say`write the page to a file; a record is never overwritten`)
     .addOption(
       new Option(
         '--format <format>',
-        'one HTML file with pictures, or text; by the name of the file, else html',
+        say`one HTML file with pictures, or text; by the name of the file, else html`,
       ).choices(['html', 'markdown']),
     )
     .addOption(
-      new Option('--units <units>', 'lengths, weights and temperatures; cables stay as typed')
+      new Option('--units <units>', say`lengths, weights and temperatures; cables stay as typed`)
         .choices(['metric', 'us'])
         .default('metric'),
     )
     .option(
       '--form',
-      'the sheet to take along and fill in: what each string should show in the sun and warmth of a day',
+      say`the sheet to take along and fill in: what each string should show in the sun and warmth of a day`,
     )
-    .option('--date <date>', 'the date on the page, year-month-day; today by default', day)
+    .option('--date <date>', say`the date on the page, year-month-day; today by default`, (text) => day(text, world))
     .addHelpText(
       'after',
-      '\nThe page needs no script and no network; a browser prints it on two sheets of A4 or Letter.\n\nExamples:\n  wattproof report boat.system.yaml -o boat.html\n  wattproof report van.system.yaml -o van.html --units us --date 2026-11-27\n  wattproof report boat.system.yaml --format markdown\n  wattproof report boat.system.yaml --form -o boat-form.html',
+      `\n${say`The page needs no script and no network; a browser prints it on two sheets of A4 or Letter.`}\n${examples(
+        world.bundle,
+        'report boat.system.yaml -o boat.html',
+        'report van.system.yaml -o van.html --units us --date 2026-11-27',
+        'report boat.system.yaml --format markdown',
+        'report boat.system.yaml --form -o boat-form.html',
+      )}`,
     )
     .action(async (path: string, options: Options) => {
       const found = await reviewed(world, path)
@@ -50,8 +60,14 @@ export const addReport: AddCommand = (program, world) => {
       const format = options.format ?? (/\.(md|markdown)$/i.test(options.output ?? '') ? 'markdown' : 'html')
       const { page, form } = world.pictures()
       const text = options.form
-        ? form(formData(review.system), stamp, options.units, format)
-        : page(pageData(review.system, review.figures, checked), stamp, options.units, format)
+        ? form(formData(review.system, world.bundle), stamp, options.units, format, world.bundle)
+        : page(
+            pageData(review.system, review.figures, checked, world.bundle),
+            stamp,
+            options.units,
+            format,
+            world.bundle,
+          )
       if (options.output === undefined) world.out(text)
       else await writeOutput(world, options.output, text)
     })
@@ -68,7 +84,7 @@ function pathsOf({ library, checked, review: { system } }: Reviewed): readonly s
   return [...new Set([checked.path, ...used.flatMap((one) => one?.path ?? []), ...(settings ? [settings] : [])])]
 }
 
-function day(text: string): string {
-  if (!isDay(text)) throw new InvalidArgumentError('Write a day of the calendar as 2026-11-27.')
+function day(text: string, { bundle }: World): string {
+  if (!isDay(text)) throw new InvalidArgumentError(sayIn(bundle)`Write a day of the calendar as 2026-11-27.`)
   return text
 }

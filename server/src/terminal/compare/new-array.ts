@@ -6,6 +6,8 @@ import type { Tree } from '../../text/tree.ts'
 import type { Typed } from '../../text/write-like.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import type { SurfaceComparison } from './on-surface.ts'
+import type { Bundle } from '../../wording/bundle.ts'
+import { phrase, sayIn } from '../../wording/phrase.ts'
 
 /**
  * An array for a surface on which none lies. It names a controller where only one can be meant: the only one of the library that takes
@@ -15,7 +17,9 @@ export function newArray(
   { file, place, candidates, controllers }: SurfaceComparison,
   panel: string,
   strings: Strings,
+  bundle: Bundle | undefined,
 ): { readonly edits: readonly Edit[]; readonly note: string } {
+  const say = sayIn(bundle)
   const { system, surface } = place
   const candidate = candidates.find(({ id }) => id === panel)!
   const takers = takersOf(takesOf(place, candidate), strings, controllers).map(({ id }) => id)
@@ -32,17 +36,17 @@ export function newArray(
   }
   return {
     edits: added(file.tree, array),
-    note: `, as the new array ${id}, ${
+    note:
       controller === undefined
-        ? `without a controller: ${takers.join(', ')} would take them; name one in the file`
-        : `on a controller ${controller} of its own`
-    }; its cable is not written`,
+        ? say`, as the new array ${id}, without a controller: ${takers.join(', ')} would take them; name one in the file; its cable is not written`
+        : say`, as the new array ${id}, on a controller ${controller} of its own; its cable is not written`,
   }
 }
 
 function added(tree: Tree, array: Typed): readonly Edit[] {
   const edits = tree.problems.length > 0 ? null : appendItem(tree, 'arrays', array, 'surfaces')
-  if (!edits) throw new CouldNotRun('--write: `arrays` of the system cannot take another array; correct the file first')
+  if (!edits)
+    throw new CouldNotRun(phrase`--write: \`arrays\` of the system cannot take another array; correct the file first`)
   return edits
 }
 

@@ -11,6 +11,7 @@ import { CouldNotRun } from '../could-not-run.ts'
 import { absolute } from '../paths.ts'
 import { select } from '../select.ts'
 import type { World } from '../world.ts'
+import { phrase, type Phrase } from '../../wording/phrase.ts'
 
 export interface SurfaceChoice {
   readonly surface: string
@@ -37,19 +38,19 @@ export async function onSurface(world: World, path: string, choice: SurfaceChoic
   const { library } = await select(world, isFile ? [path, choice.with!] : [path])
   const file = library.file(full) as ReadFile<'system'> | undefined
   if (file?.kind !== 'system')
-    throw new CouldNotRun(`\`${path}\` is no system description; its name ends in .system.yaml`)
-  if (file.unread) throw new CouldNotRun(`\`${path}\` was not read: ${file.unread.because}`)
+    throw new CouldNotRun(phrase`\`${path}\` is no system description; its name ends in .system.yaml`)
+  if (file.unread) throw new CouldNotRun(phrase`\`${path}\` was not read: ${file.unread.because}`)
   const system = resolveSystem(library, file)
   const surface = surfaceOf(system, choice.surface)
-  if (!shapeOf(surface)) throw new CouldNotRun(`surface ${choice.surface} has no length and width`)
+  if (!shapeOf(surface)) throw new CouldNotRun(phrase`surface ${choice.surface} has no length and width`)
   const array = arrayOn(system, surface, choice.array)
   const place = { system, surface, ...(array && { array }) }
   const candidates = panelsOf(library, full)
   if (isFile && !candidates.some(({ panel }) => panel.path === beside)) candidates.push(panelIn(library, beside))
   else if (choice.with !== undefined && !isFile && !candidates.some(({ id }) => id === choice.with))
-    throw new CouldNotRun(`--with ${choice.with}: there is no such file, and no panel of that id in the library`)
+    throw new CouldNotRun(phrase`--with ${choice.with}: there is no such file, and no panel of that id in the library`)
   const controllers = controllersOf(library, full)
-  const rows = compareOnSurface(place, candidates, ownController(array), controllers)
+  const rows = compareOnSurface(place, candidates, ownController(array), controllers, world.bundle)
   return {
     file,
     place,
@@ -62,7 +63,7 @@ export async function onSurface(world: World, path: string, choice: SurfaceChoic
 
 function surfaceOf({ system }: ResolvedSystem, id: string): Surface {
   const found = system.surfaces.find((one) => one.id?.value === id)
-  if (!found) throw new CouldNotRun(`there is no surface \`${id}\`; ${ids('surfaces', system.surfaces)}`)
+  if (!found) throw new CouldNotRun(phrase`there is no surface \`${id}\`; ${thereAre(system.surfaces, 'surfaces')}`)
   return found
 }
 
@@ -71,24 +72,32 @@ function arrayOn(system: ResolvedSystem, surface: Surface, id: string | undefine
   const entries = system.arrays.map(({ entry }) => entry)
   if (id !== undefined) {
     const named = system.arrays.find(({ entry }) => entry.id?.value === id)
-    if (!named) throw new CouldNotRun(`there is no array \`${id}\`; ${ids('arrays', entries)}`)
+    if (!named) throw new CouldNotRun(phrase`there is no array \`${id}\`; ${thereAre(entries, 'arrays')}`)
     return named
   }
   const there = system.arrays.filter(({ panels }) => panels.some((one) => one.surface === surface))
   if (there.length > 1) {
-    const names = ids('arrays', there.map(({ entry }) => entry)) // prettier-ignore
-    throw new CouldNotRun(`several arrays lie on ${surface.id?.value}; name one with --array: ${names}`)
+    const names = idsOf(there.map(({ entry }) => entry)).join(', ')
+    throw new CouldNotRun(phrase`several arrays lie on ${surface.id?.value}; name one with --array: ${names}`)
   }
   return there[0]
 }
 
-function ids(what: string, list: readonly { readonly id?: { readonly value: string } }[]): string {
-  const names = list.flatMap(({ id }) => id?.value ?? [])
-  return names.length > 0 ? `the system has the ${what} ${names.join(', ')}` : `the system has no ${what} with an id`
+interface WithId {
+  readonly id?: { readonly value: string }
+}
+
+const idsOf = (list: readonly WithId[]) => list.flatMap(({ id }) => id?.value ?? [])
+
+function thereAre(list: readonly WithId[], what: 'surfaces' | 'arrays'): Phrase {
+  const names = idsOf(list).join(', ')
+  if (what === 'arrays')
+    return names === '' ? phrase`the system has no arrays with an id` : phrase`the system has the arrays ${names}`
+  return names === '' ? phrase`the system has no surfaces with an id` : phrase`the system has the surfaces ${names}`
 }
 
 function panelIn(library: Library, path: string): Candidate {
   const file = library.file(path)
-  if (file?.kind !== 'panel' || file.unread) throw new CouldNotRun(`--with ${path}: it is no panel record`)
+  if (file?.kind !== 'panel' || file.unread) throw new CouldNotRun(phrase`--with ${path}: it is no panel record`)
   return { id: file.id, panel: { record: (file as ReadFile<'panel'>).record, path } }
 }

@@ -1,137 +1,146 @@
 import type { SideBySide } from '../../values/side-by-side.ts'
 import type { Mounting } from '../../values/site.ts'
-import { moneyCell, numberCell, textCell, unknown, type Cell, type Column } from '../tables/column.ts'
+import { translated, type Bundle } from '../../wording/bundle.ts'
+import { inCatalogue, sayIn } from '../../wording/phrase.ts'
+import { moneyCell, numberCell, textCell, unknown, wordCell, type Cell, type Column } from '../tables/column.ts'
 
 type C = Column<SideBySide>
 
-const panel: C = { key: 'panel', label: 'panel', cell: ({ answers }) => textCell(answers.panel) }
+const panel: C = { key: 'panel', label: inCatalogue`panel`, cell: ({ answers }) => textCell(answers.panel) }
 
 const hot = (mounting: Mounting): C => ({
   key: `hot_${mounting.replace(' ', '_')}`,
-  label: mounting,
+  label: mounting, // as records name it
   better: 'more',
   cell: ({ answers }) => numberCell(answers.pmax_hot_w[mounting], 1, 'W'),
 })
 
-const none: Cell = { value: 'none named', text: 'none named' }
-const joined = (list: readonly string[]) => (list.length > 0 ? textCell(list.join(', ')) : none)
+const joined = (list: readonly string[], bundle: Bundle | undefined) =>
+  list.length > 0 ? textCell(list.join(', ')) : wordCell(inCatalogue`none named`, bundle)
 
 /** What somebody asks who chooses a panel, each with the columns that answer it. */
 export const questions: readonly { readonly question: string; readonly columns: readonly C[] }[] = [
   {
-    question: 'Efficiency',
+    question: inCatalogue`Efficiency`,
     columns: [
       {
         key: 'efficiency',
-        label: 'from its size',
+        label: inCatalogue`from its size`,
         better: 'more',
         cell: ({ answers }) => numberCell(answers.efficiency, 1, '%', 100),
       },
       {
         key: 'efficiency_printed',
-        label: 'as printed',
+        label: inCatalogue`as printed`,
         better: 'more',
         cell: ({ answers }) => numberCell(answers.efficiency_printed, 1, '%', 100),
       },
     ],
   },
   {
-    question: 'Power left on a hot day, by mounting',
+    question: inCatalogue`Power left on a hot day, by mounting`,
     columns: [hot('bonded'), hot('canvas'), hot('standoff'), hot('open rack')],
   },
   {
-    question: 'Power per weight',
+    question: inCatalogue`Power per weight`,
     columns: [
       {
         key: 'w_per_kg',
-        label: 'panel alone',
+        label: inCatalogue`panel alone`,
         better: 'more',
         cell: ({ answers }) => numberCell(answers.w_per_kg, 1, 'W/kg'),
       },
       {
         key: 'w_per_kg_framed',
-        label: 'with its frame',
+        label: inCatalogue`with its frame`,
         better: 'more',
         cell: ({ answers }) => numberCell(answers.w_per_kg_framed, 1, 'W/kg'),
       },
     ],
   },
   {
-    question: 'Price',
+    question: inCatalogue`Price`,
     columns: [
       {
         key: 'price_per_watt',
-        label: 'per watt',
+        label: inCatalogue`per watt`,
         better: 'less',
         cell: ({ answers }) => moneyCell(answers.price_per_watt),
       },
       {
         key: 'price_per_kwh_warranted',
-        label: 'per warranted kWh',
+        label: inCatalogue`per warranted kWh`,
         better: 'less',
         cell: ({ answers }) => moneyCell(answers.price_per_kwh.warranted, 3),
       },
       {
         key: 'price_per_kwh_expected',
-        label: 'per expected kWh',
+        label: inCatalogue`per expected kWh`,
         better: 'less',
         cell: ({ answers }) => moneyCell(answers.price_per_kwh.expected, 3),
       },
       {
         key: 'expected_life',
-        label: 'expected life',
+        label: inCatalogue`expected life`,
         better: 'more',
-        cell: ({ life }) => {
+        cell: ({ life }, bundle) => {
           if (!life) return unknown
           const years = Number(life.years.toFixed(1))
           return {
             value: years,
-            text: inYears(years),
+            text: inYears(years, bundle),
           }
         },
       },
       {
         key: 'expected_life_from',
-        label: 'taken from',
-        cell: ({ life }) => (life ? textCell(life.from) : unknown),
+        label: inCatalogue`taken from`,
+        cell: ({ life }, bundle) => (life ? wordCell(life.from, bundle) : unknown),
       },
     ],
   },
   {
-    question: 'Warranty and durability',
+    question: inCatalogue`Warranty and durability`,
     columns: [
       {
         key: 'output_years',
-        label: 'output',
+        label: inCatalogue`output`,
         better: 'more',
-        cell: ({ answers, steps }) => ({
+        cell: ({ answers, steps }, bundle) => ({
           value: answers.warranty.output_years,
-          text: steps.map(({ years, share }) => `${inYears(years)} ${percent(share)} %`).join(', ') || 'not known',
+          text:
+            steps.map(({ years, share }) => `${inYears(years, bundle)} ${percent(share)} %`).join(', ') || unknown.text,
         }),
       },
       {
         key: 'workmanship_years',
-        label: 'workmanship',
+        label: inCatalogue`workmanship`,
         better: 'more',
-        cell: ({ answers }) => yearsCell(answers.warranty.workmanship_years),
+        cell: ({ answers }, bundle) => yearsCell(answers.warranty.workmanship_years, bundle),
       },
-      { key: 'surface', label: 'front cover', cell: ({ answers }) => textCell(answers.surface) },
-      { key: 'exclusions', label: 'void after', cell: ({ answers }) => joined(answers.warranty.exclusions) },
+      { key: 'surface', label: inCatalogue`front cover`, cell: ({ answers }) => textCell(answers.surface) },
+      {
+        key: 'exclusions',
+        label: inCatalogue`void after`,
+        cell: ({ answers }, bundle) => joined(answers.warranty.exclusions, bundle),
+      },
     ],
   },
 ]
 
-const inYears = (years: number) => `${years} ${years === 1 ? 'year' : 'years'}`
-const yearsCell = (years: number | null): Cell => (years === null ? unknown : { value: years, text: inYears(years) })
+const inYears = (years: number, bundle: Bundle | undefined) =>
+  years === 1 ? sayIn(bundle)`${years} year` : sayIn(bundle)`${years} years`
+const yearsCell = (years: number | null, bundle: Bundle | undefined): Cell =>
+  years === null ? unknown : { value: years, text: inYears(years, bundle) }
 const percent = (share: number) => Number((100 * share).toFixed(1))
 
 const notKnown: C = {
   key: 'not_known',
-  label: 'not known',
-  cell: ({ answers }) => {
-    const text = answers.not_known.join(', ') || 'nothing'
-    return { value: text, text }
-  },
+  label: inCatalogue`not known`,
+  cell: ({ answers: { not_known: names } }, bundle) =>
+    names.length === 0
+      ? wordCell(inCatalogue`nothing`, bundle)
+      : { value: names.join(', '), text: names.map((name) => translated(name, bundle)).join(', ') },
 }
 
 export const leading = panel
@@ -139,4 +148,4 @@ export const leading = panel
 /** Every column, in the order of the questions. */
 export const panelColumns: readonly C[] = [panel, ...questions.flatMap(({ columns }) => columns), notKnown]
 
-export const lastQuestion = { question: 'What the records leave out', columns: [notKnown] }
+export const lastQuestion = { question: inCatalogue`What the records leave out`, columns: [notKnown] }

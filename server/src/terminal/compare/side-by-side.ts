@@ -10,6 +10,8 @@ import { foldWords } from '../tables/fitted-table.ts'
 import { toCsv, toMarkdown, toText } from '../tables/formats.ts'
 import { lastQuestion, leading, panelColumns, questions } from './panel-columns.ts'
 import type { TableOptions } from '../tables/options.ts'
+import { translated, type Bundle } from '../../wording/bundle.ts'
+import { phrase, sayIn } from '../../wording/phrase.ts'
 
 /** Panels side by side: those that are named, and all of the folders that are. */
 export async function panelsSideBySide(
@@ -20,9 +22,10 @@ export async function panelsSideBySide(
   const { library, targets } = await select(world, paths)
   const files = targets.map((path) => library.file(path)).filter((file) => file?.kind === 'panel')
   if (files.length === 0)
-    throw new CouldNotRun(`there is no panel record in ${paths.map((p) => `\`${p}\``).join(', ')}`)
+    throw new CouldNotRun(phrase`there is no panel record in ${paths.map((p) => `\`${p}\``).join(', ')}`)
   const unread = files.filter((file) => file!.unread)
-  for (const file of unread) world.err(`wattproof: ${file!.path} was not read: ${file!.unread!.because}\n`)
+  const say = sayIn(world.bundle)
+  for (const file of unread) world.err(`wattproof: ${say`${file!.path} was not read: ${file!.unread!.because}`}\n`)
   const all = (files as readonly ReadFile<'panel'>[])
     .filter((file) => !file.unread)
     .map((file) => {
@@ -32,21 +35,25 @@ export async function panelsSideBySide(
   const rows = sorted(filtered(all, panelColumns, filter), panelColumns, sort)
   const columns = chosen(panelColumns, names)
   if (format === 'json') {
-    const notes = marked(rows)
+    const notes = marked(rows, world.bundle)
     return jsonText({ version: 1, rows: rows.map(({ answers }) => answers), ...(notes.length > 0 && { notes }) })
   }
   if (format === 'csv') return toCsv(rows, columns)
   if (format === 'markdown')
     return [
-      toMarkdown(rows, columns),
-      ...(columns.some(({ key }) => expected.includes(key)) ? marked(rows) : []).map((note) => `${note}\n`),
+      toMarkdown(rows, columns, world.bundle),
+      ...(columns.some(({ key }) => expected.includes(key)) ? marked(rows, world.bundle) : []).map(
+        (note) => `${note}\n`,
+      ),
     ].join('\n')
   const left = all.length - rows.length
-  const note = left > 0 ? `\n${left} of ${all.length} panels left out by --filter\n` : ''
-  if (names !== undefined) return toText(rows, columns, world.width) + note
+  const note = left > 0 ? `\n${say`${left} of ${all.length} panels left out by --filter`}\n` : ''
+  if (names !== undefined) return toText(rows, columns, world) + note
   return [...questions, lastQuestion]
-    .map(({ question, columns }) => `${question}\n${toText(rows, [leading, ...columns], world.width)}`)
-    .concat(marked(rows).map((note) => `${foldWords(note, world.width).join('\n')}\n`))
+    .map(
+      ({ question, columns }) => `${translated(question, world.bundle)}\n${toText(rows, [leading, ...columns], world)}`,
+    )
+    .concat(marked(rows, world.bundle).map((note) => `${foldWords(note, world.width).join('\n')}\n`))
     .join('\n')
     .concat(note)
 }
@@ -55,9 +62,11 @@ export async function panelsSideBySide(
 const expected = ['price_per_kwh_expected', 'expected_life']
 
 /** What is common practice says so beside the figures, whatever the format. */
-function marked(rows: readonly SideBySide[]): readonly string[] {
+function marked(rows: readonly SideBySide[], bundle?: Bundle): readonly string[] {
   if (!rows.some(({ life }) => life?.from === 'common practice')) return []
   return [
-    'Common practice, no source: bonded flexible panels last one to five years, of which 4 are taken, and rigid ones 25. `expected_life` in wattproof.yaml says otherwise.',
+    sayIn(
+      bundle,
+    )`Common practice, no source: bonded flexible panels last one to five years, of which 4 are taken, and rigid ones 25. \`expected_life\` in wattproof.yaml says otherwise.`,
   ]
 }

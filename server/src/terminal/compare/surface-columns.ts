@@ -1,6 +1,8 @@
 import type { SurfaceRow } from '../../review/choosing/row.ts'
 import { monthNames } from '../../findings/months.ts'
-import { moneyCell, numberCell, textCell, unknown, type Column } from '../tables/column.ts'
+import { translated, type Bundle } from '../../wording/bundle.ts'
+import { inCatalogue, phrase, phraseInWords, sayIn } from '../../wording/phrase.ts'
+import { answerCell, moneyCell, numberCell, textCell, unknown, type Column } from '../tables/column.ts'
 
 type C = Column<SurfaceRow>
 
@@ -13,12 +15,14 @@ const column = (key: string, label: string, better: 'more' | 'less' | undefined,
 
 const dash = { value: '', text: '-' }
 
-const panel = column('panel', 'panel', undefined, (row) => textCell(row.panel))
+const panel = column('panel', inCatalogue`panel`, undefined, (row) => textCell(row.panel))
 
 /** How many panels a row's figures are of, and how many fit. */
-function countOf({ count, proven, strings }: SurfaceRow): string {
+function countOf({ count, proven, strings }: SurfaceRow, bundle: Bundle | undefined): string {
+  const say = sayIn(bundle)
   const taken = strings ? strings.in_series * strings.in_parallel : count
-  return `${taken === count ? '' : `${taken} of `}${count}${proven ? '' : ' or more'}`
+  const most = proven ? String(count) : say`${count} or more`
+  return taken === count ? most : say`${taken} of ${most}`
 }
 
 export const isPart = ({ count, strings }: SurfaceRow): boolean =>
@@ -27,24 +31,26 @@ export const isPart = ({ count, strings }: SurfaceRow): boolean =>
 /** What the text shows where no columns are named. */
 export const shownColumns: readonly C[] = [
   panel,
-  column('front', 'on the front', undefined, (row) => textCell(row.front ? 'yes' : 'no')),
-  column('count', 'panels', 'more', (row) => ({ value: row.count, text: countOf(row) })),
-  column('strings', 'strings', undefined, ({ strings }) => {
+  column('front', inCatalogue`on the front`, undefined, (row, bundle) => answerCell(row.front, bundle)),
+  column('count', inCatalogue`panels`, 'more', (row, bundle) => ({ value: row.count, text: countOf(row, bundle) })),
+  column('strings', inCatalogue`strings`, undefined, ({ strings }, bundle) => {
     if (!strings) return unknown
-    const text = `${strings.in_series} in series x ${strings.in_parallel}`
-    return { value: text, text }
+    const said = phrase`${strings.in_series} in series x ${strings.in_parallel}`
+    return { value: phraseInWords(said), text: phraseInWords(said, bundle) }
   }),
-  column('pmax_stc_w', 'rated', 'more', (row) => numberCell(row.pmax_stc_w, 0, 'W')),
-  column('pmax_hot_w', 'when hot', 'more', (row) => numberCell(row.pmax_hot_w, 0, 'W')),
-  column('worst_wh_day', 'a day of the worst month', 'more', (row) =>
+  column('pmax_stc_w', inCatalogue`rated`, 'more', (row) => numberCell(row.pmax_stc_w, 0, 'W')),
+  column('pmax_hot_w', inCatalogue`when hot`, 'more', (row) => numberCell(row.pmax_hot_w, 0, 'W')),
+  column('worst_wh_day', inCatalogue`a day of the worst month`, 'more', (row) =>
     numberCell(row.wh_day && Math.min(...row.wh_day), 0, 'Wh'),
   ),
-  column('kwh_year', 'a year', 'more', (row) => numberCell(row.kwh_year, 0, 'kWh')),
-  column('weight_kg', 'weight', 'less', (row) => numberCell(row.weight_kg, 1, 'kg')),
-  column('price', 'price', 'less', (row) => moneyCell(row.price, 0)),
-  column('price_per_kwh', 'per warranted kWh', 'less', (row) => moneyCell(row.price_per_kwh, 3)),
-  column('warranty_years', 'warranty', 'more', (row) => numberCell(row.warranty_years, 0, 'years')),
-  column('controller', 'controller', undefined, ({ strings }) => textCell(strings?.controller ?? null)),
+  column('kwh_year', inCatalogue`a year`, 'more', (row) => numberCell(row.kwh_year, 0, 'kWh')),
+  column('weight_kg', inCatalogue`weight`, 'less', (row) => numberCell(row.weight_kg, 1, 'kg')),
+  column('price', inCatalogue`price`, 'less', (row) => moneyCell(row.price, 0)),
+  column('price_per_kwh', inCatalogue`per warranted kWh`, 'less', (row) => moneyCell(row.price_per_kwh, 3)),
+  column('warranty_years', inCatalogue`warranty`, 'more', ({ warranty_years: years }, bundle) =>
+    years === null ? unknown : { value: years, text: sayIn(bundle)`${years.toFixed(0)} years` },
+  ),
+  column('controller', inCatalogue`controller`, undefined, ({ strings }) => textCell(strings?.controller ?? null)),
 ]
 
 /** All of them, of which --columns, --sort and --filter choose. */
@@ -53,8 +59,12 @@ export const surfaceColumns: readonly C[] = [
   ...monthNames.map((month, m) =>
     column(`wh_day_${month.toLowerCase()}`, month, 'more', (row) => numberCell(row.wh_day?.[m] ?? null, 0, 'Wh')),
   ),
-  column('proven', 'proven', undefined, (row) => textCell(row.proven ? 'yes' : 'no')),
-  column('warranty_void', 'warranty void', undefined, (row) => textCell(row.warranty_void, dash)),
-  column('excluded', 'excluded', undefined, (row) => textCell(row.excluded, dash)),
-  column('not_known', 'not known', undefined, (row) => textCell(row.not_known.join(', ') || null, dash)),
+  column('proven', inCatalogue`proven`, undefined, (row, bundle) => answerCell(row.proven, bundle)),
+  column('warranty_void', inCatalogue`warranty void`, undefined, (row) => textCell(row.warranty_void, dash)),
+  column('excluded', inCatalogue`excluded`, undefined, (row) => textCell(row.excluded, dash)),
+  column('not_known', inCatalogue`not known`, undefined, ({ not_known: names }, bundle) =>
+    names.length === 0
+      ? dash
+      : { value: names.join(', '), text: names.map((name) => translated(name, bundle)).join(', ') },
+  ),
 ]

@@ -1,24 +1,29 @@
 import type { SurfaceRow } from '../../review/choosing/row.ts'
-import { chosen, filtered, sorted, textCell, type Column } from '../tables/column.ts'
+import { answerCell, chosen, filtered, sorted, type Column } from '../tables/column.ts'
 import { foldWords } from '../tables/fitted-table.ts'
-import { noteInMarkdown, toCsv, toMarkdown, toText } from '../tables/formats.ts'
+import { noteInMarkdown, toCsv, toMarkdown, toText, type Shown } from '../tables/formats.ts'
 import { jsonText } from '../visible.ts'
 import type { SurfaceComparison } from './on-surface.ts'
 import type { TableOptions } from '../tables/options.ts'
 import { isPart, shownColumns, surfaceColumns } from './surface-columns.ts'
+import { translated } from '../../wording/bundle.ts'
+import { inCatalogue, sayIn } from '../../wording/phrase.ts'
+
+type Say = ReturnType<typeof sayIn>
 
 /** What "4 of 8" in the table means, by its own first example. */
-function fewer({ count, strings }: SurfaceRow): string {
+function fewer({ count, strings }: SurfaceRow, say: Say): string {
   const wired = strings!.in_series * strings!.in_parallel
-  return `${wired} of ${count}: ${count} fit; the wiring and the customer's limits allow ${wired}. All figures are of those ${wired}.`
+  return say`${wired} of ${count}: ${count} fit; the wiring and the customer's limits allow ${wired}. All figures are of those ${wired}.`
 }
 
 /** Panels on one surface as they are printed. */
 export function surfaceReport(
   { file, place, rows: all, beside }: SurfaceComparison,
   { format, sort, filter, columns: names }: TableOptions,
-  width: number,
+  { width, bundle }: Shown,
 ): string {
+  const say = sayIn(bundle)
   const kept = filtered(all, surfaceColumns, filter)
   const inOrder = (rows: readonly SurfaceRow[]) => sorted(rows, surfaceColumns, sort)
   const taken = inOrder(kept.filter(({ excluded }) => excluded === null))
@@ -28,8 +33,8 @@ export function surfaceReport(
   const surface = place.surface.id?.value ?? ''
   const besideColumn: Column<SurfaceRow> = {
     key: 'beside',
-    label: 'set beside',
-    cell: ({ panel }) => textCell(panel === beside ? 'yes' : 'no'),
+    label: inCatalogue`set beside`,
+    cell: ({ panel }) => answerCell(panel === beside, bundle),
   }
   if (format === 'json')
     return jsonText({ version: 1, system: file.id, surface, ...(beside !== null && { beside }), rows })
@@ -37,23 +42,30 @@ export function surfaceReport(
     const columns = chosen(surfaceColumns, names)
     return toCsv(rows, beside === null ? columns : [...columns, besideColumn])
   }
-  const mark = beside === null ? [] : [`* ${beside} is set beside the panels of the library.`]
+  const mark = beside === null ? [] : [`* ${say`${beside} is set beside the panels of the library.`}`]
   if (format === 'markdown')
-    return [toMarkdown(rows, named(chosen(surfaceColumns, names))), ...mark.map(noteInMarkdown)].join('\n')
+    return [toMarkdown(rows, named(chosen(surfaceColumns, names)), bundle), ...mark.map(noteInMarkdown)].join('\n')
   const notes = [
     ...mark,
-    ...taken.filter(isPart).slice(0, 1).map(fewer),
-    'On the front: no other gives at least as much energy a year for no more weight and no more money.',
-    'Energy and price are those of the panels on this surface. The figures are an aid; local codes and licensed practice decide.',
+    ...taken
+      .filter(isPart)
+      .slice(0, 1)
+      .map((row) => fewer(row, say)),
+    say`On the front: no other gives at least as much energy a year for no more weight and no more money.`,
+    say`Energy and price are those of the panels on this surface. The figures are an aid; local codes and licensed practice decide.`,
   ]
   return [
     `${file.record.name?.text ?? file.id}, ${surface}\n`,
     taken.length > 0
-      ? toText(taken, named(names === undefined ? shownColumns : chosen(surfaceColumns, names)), width)
+      ? toText(taken, named(names === undefined ? shownColumns : chosen(surfaceColumns, names)), { width, bundle })
       : '',
-    lines(taken, 'Warranty void here', ({ warranty_void: why }) => why),
-    lines(taken, 'Not known', ({ not_known: list }) => list.join(', ') || null),
-    lines(out, 'Excluded', ({ excluded }) => excluded),
+    lines(taken, inCatalogue`Warranty void here`, ({ warranty_void: why }) => why),
+    lines(
+      taken,
+      inCatalogue`Not known`,
+      ({ not_known: list }) => list.map((one) => translated(one, bundle)).join(', ') || null,
+    ),
+    lines(out, inCatalogue`Excluded`, ({ excluded }) => excluded),
     notes.map((note) => `${foldWords(note, width).join('\n')}\n`).join(''),
   ]
     .filter((part) => part !== '')
@@ -78,7 +90,7 @@ export function surfaceReport(
         { key: 'panel', label: head, cell: ({ panel }) => ({ value: panel, text: name(panel) }) },
         { key: 'why', label: '', cell: ({ why }) => ({ value: why, text: why }) },
       ],
-      width,
+      { width, bundle },
     )
   }
 }

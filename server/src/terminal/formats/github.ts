@@ -7,12 +7,15 @@ import { count, inWords } from '../severity.ts'
 import { noEscapes, printable, visible } from '../visible.ts'
 import { allPieces } from './pieces.ts'
 import { plain, textPieces } from './text.ts'
+import type { Bundle } from '../../wording/bundle.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 /** The runner shows ten annotations of a level for each step and drops the rest without a word. */
 const shown = 10
 
 /** Workflow commands, most severe first, then the whole list for the log. Hints are in the list alone. */
-export function formatGithub(files: readonly FileReport[]): string {
+export function formatGithub(files: readonly FileReport[], bundle?: Bundle): string {
+  const say = sayIn(bundle)
   const all = files.flatMap((file) => file.findings.map((finding) => ({ file, finding })))
   const commands = severities.flatMap((severity) => {
     const level = levels[severity]
@@ -21,17 +24,23 @@ export function formatGithub(files: readonly FileReport[]): string {
     const limit = level === 'notice' ? shown - 2 : shown
     const rest = some.length - limit
     const left =
-      0 < rest ? [`::notice title=wattproof::${rest} more of severity ${severity}: see the log of this step`] : []
-    return [...some.slice(0, limit).map(({ file, finding }) => annotation(level as string, file, finding)), ...left]
+      0 < rest
+        ? [`::notice title=wattproof::${say`${rest} more of severity ${severity}: see the log of this step`}`]
+        : []
+    return [
+      ...some.slice(0, limit).map(({ file, finding }) => annotation(level as string, file, finding, bundle)),
+      ...left,
+    ]
   })
-  const list = allPieces(textPieces(plain, false), files)
+  const list = allPieces(textPieces({ ...plain, bundle }, false), files)
   // nothing in the list is a command to the runner, whatever the records say; nobody can write a list that holds its own hash
   const end = createHash('sha256').update(list).digest('hex')
   return [...commands, `::stop-commands::${end}`, `${list}::${end}::\n`].join('\n')
 }
 
 /** A table for the page of the run, in Markdown. */
-export function summaryTable(files: readonly FileReport[]): string {
+export function summaryTable(files: readonly FileReport[], bundle?: Bundle): string {
+  const say = sayIn(bundle)
   const rows = files.flatMap(({ path, starts, findings }) =>
     findings
       .filter(({ severity }) => severity !== 'hint')
@@ -41,9 +50,14 @@ export function summaryTable(files: readonly FileReport[]): string {
       ),
   )
   const table = rows.length
-    ? ['', '| severity | place | rule | message |', '|---|---|---|---|', ...rows.slice(0, 500)]
+    ? [
+        '',
+        `| ${say`severity`} | ${say`place`} | ${say`rule`} | ${say`message`} |`,
+        '|---|---|---|---|',
+        ...rows.slice(0, 500),
+      ]
     : []
-  return ['### Wattproof', '', inWords(count(files)), ...table, ''].join('\n')
+  return ['### Wattproof', '', inWords(count(files), bundle), ...table, ''].join('\n')
 }
 
 const levels: Readonly<Record<Severity, string | null>> = {
@@ -57,6 +71,7 @@ function annotation(
   level: string,
   { path, starts }: FileReport,
   { rule, message, span, corrections }: Finding,
+  bundle: Bundle | undefined,
 ): string {
   const start = positionAt(starts, span.start)
   const end = positionAt(starts, span.end)
@@ -69,7 +84,7 @@ function annotation(
     title: rule,
   }
   const properties = Object.entries(place).map(([name, value]) => `${name}=${property(visible(String(value)))}`)
-  const fix = corrections[0] ? `\nmend: ${visible(corrections[0].text)} (${corrections[0].why})` : ''
+  const fix = corrections[0] ? `\n${sayIn(bundle)`fix:`} ${visible(corrections[0].text)} (${corrections[0].why})` : ''
   return `::${level} ${properties.join(',')}::${data(visible(message) + fix)}`
 }
 

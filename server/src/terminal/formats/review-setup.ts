@@ -3,37 +3,67 @@ import type { ResolvedSystem } from '../../review/resolved.ts'
 import { said } from '../../review/said.ts'
 import { table } from '../tables/table.ts'
 import { visible } from '../visible.ts'
+import { translated, type Bundle } from '../../wording/bundle.ts'
+import { inCatalogue, phrase, sayIn, type Phrase } from '../../wording/phrase.ts'
 
 /** How the battery is kept, as rows of the page. */
-export function keptRows(system: ResolvedSystem): readonly (readonly string[])[] {
+export function keptRows(system: ResolvedSystem, bundle: Bundle | undefined): readonly (readonly string[])[] {
+  const say = sayIn(bundle)
   const frost = frostOf(system)
   if (!frost) return []
   const { place, kept_above: kept, charge_protection: protection } = system.system.battery
-  const warm = kept ? `, kept above ${said(kept)}` : ''
-  const where = isInside(system) ? `inside${warm}` : place ? place.value : 'not given, counts as outside'
-  const below = `below ${frost.limit} °C`
-  const how = protection?.value === 'heated' ? `heated ${below}` : `charging is cut off ${below}`
+  const where = isInside(system)
+    ? kept
+      ? say`inside, kept above ${said(kept)}`
+      : say`inside`
+    : place
+      ? place.value === 'outside'
+        ? say`outside`
+        : place.value
+      : say`not given, counts as outside`
+  const { limit } = frost
+  const how =
+    protection?.value === 'heated' ? say`heated below ${limit} °C` : say`charging is cut off below ${limit} °C`
   return [
-    ['  kept', `${where}; coldest ${coldestBattery(system)} °C`],
-    ['  in the frost', isProtected(system) ? how : `nothing is said to stop charging ${below}`],
+    [`  ${say`kept`}`, say`${where}; coldest ${coldestBattery(system)} °C`],
+    [`  ${say`in the frost`}`, isProtected(system) ? how : say`nothing is said to stop charging below ${limit} °C`],
   ]
 }
 
 /** What uses energy and what charges beside the sun, each with when it runs. */
-export function usesText({ system }: ResolvedSystem): string {
+export function usesText({ system }: ResolvedSystem, bundle: Bundle | undefined): string {
+  const say = sayIn(bundle)
   const loads = system.loads.map(({ name, power, hours, at, one_of: group, own_breaker: own }) => [
-    `  ${visible(name?.text ?? 'a load')}`,
+    `  ${visible(name?.text ?? say`a load`)}`,
     said(power),
-    hours ? `${said(hours)} a day` : '',
-    at ? at.value : 'at any time',
-    [...(group ? [`one of ${group.value}`] : []), ...(own?.value ? ['own breaker'] : [])].join(', '),
+    hours ? say`${said(hours)} a day` : '',
+    at ? translated(whens[at.value] ?? at.value, bundle) : say`at any time`,
+    [...(group ? [say`one of ${group.value}`] : []), ...(own?.value ? [say`own breaker`] : [])].join(', '),
   ])
   const sources = system.other_sources.map(({ name, kind, power, hours }) => [
-    `  ${visible(name?.text ?? 'a source')}`,
+    `  ${visible(name?.text ?? say`a source`)}`,
     said(power),
-    hours ? `${said(hours)} a day` : '',
-    kind?.value === 'wind' || kind?.value === 'hydro' ? 'by day and night' : 'from 8 h on',
-    kind ? `charges, ${kind.value}` : 'charges',
+    hours ? say`${said(hours)} a day` : '',
+    kind?.value === 'wind' || kind?.value === 'hydro' ? say`by day and night` : say`from 8 h on`,
+    kind ? say`charges, ${kinds[kind.value] ?? kind.value}` : say`charges`,
   ])
   return table([...loads, ...sources])
+}
+
+/** When a load runs, as records say it in a word. */
+const whens: Readonly<Record<string, string>> = {
+  day: inCatalogue`day`,
+  evening: inCatalogue`evening`,
+  night: inCatalogue`night`,
+}
+
+/** What charges, as records name it. */
+const kinds: Readonly<Record<string, Phrase>> = {
+  alternator: phrase`alternator`,
+  'dc-dc': phrase`dc-dc`,
+  shore: phrase`shore`,
+  generator: phrase`generator`,
+  wind: phrase`wind`,
+  hydro: phrase`hydro`,
+  other: phrase`other`,
 }

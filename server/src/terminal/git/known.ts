@@ -1,6 +1,7 @@
 import { folderOf } from '../paths.ts'
 import type { World } from '../world.ts'
 import { placeIn, refusal, repositoryOf } from './repository.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 /** Files below a folder that git knows or would add, as absolute paths; null where git has no say. */
 export async function knownToGit(world: World, folder: string): Promise<readonly string[] | null> {
@@ -18,7 +19,7 @@ export async function knownToGit(world: World, folder: string): Promise<readonly
   ])
   if (listed?.code !== 0) {
     const words = listed && refusal(top, listed.err)
-    if (words) world.err(`wattproof: ${words}; every file in it is looked at instead\n`)
+    if (words) world.err(`wattproof: ${sayIn(world.bundle)`${words}; every file in it is looked at instead`}\n`)
     return null
   }
   // a folder that git ignores but a person names is walked

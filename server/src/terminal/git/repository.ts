@@ -1,5 +1,6 @@
 import { folderOf } from '../paths.ts'
 import type { World } from '../world.ts'
+import { phrase, type Phrase } from '../../wording/phrase.ts'
 
 /**
  * The nearest folder upward that holds `.git`. git is always started there: in a folder below it git would take one that
@@ -17,7 +18,7 @@ export const placeIn = (top: string, folder: string) =>
   folder === top ? '.' : folder.slice(top.endsWith('/') ? top.length : top.length + 1)
 
 /** Why git would not look into a repository, in words; null where that is not the reason. */
-export function refusal(top: string, complaint: string): string | null {
+export function refusal(top: string, complaint: string): Phrase | null {
   if (!/dubious ownership|safe\.directory/.test(complaint)) return null
-  return `git does not open ${top}, as the folder belongs to another user (dubious ownership); if you trust it: git config --global --add safe.directory '${top}'`
+  return phrase`git does not open ${top}, as the folder belongs to another user (dubious ownership); if you trust it: git config --global --add safe.directory '${top}'`
 }

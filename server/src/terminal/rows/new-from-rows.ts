@@ -9,6 +9,7 @@ import { contextsOf, libraryOf, load } from '../load.ts'
 import { absolute, folderOf } from '../paths.ts'
 import { visible } from '../visible.ts'
 import type { World } from '../world.ts'
+import { phrase, type Phrase } from '../../wording/phrase.ts'
 
 /** A record that one row of a table makes, with what is found in it. */
 interface Made extends RowDraft {
@@ -20,7 +21,7 @@ interface Made extends RowDraft {
 interface FromRows {
   readonly records: readonly Made[]
   /** Columns that no field takes, a line each. */
-  readonly notes: readonly string[]
+  readonly notes: readonly Phrase[]
   /** What is found in the records, by the row and the heading of its cell, a line each. */
   readonly report: readonly string[]
 }
@@ -37,16 +38,16 @@ export async function recordsFromRows(
   output: string | undefined,
 ): Promise<FromRows> {
   const text = await world.read(absolute(world.cwd, from)).catch((error: NodeJS.ErrnoException) => {
-    throw new CouldNotRun(`${from} cannot be read (${error.code})`)
+    throw new CouldNotRun(phrase`${from} cannot be read (${error.code})`)
   })
   const folder = absolute(world.cwd, output ?? '.')
   const library = await libraryAround(world, folder)
   const saved = library.settings(`${folder}/new.${kind}.yaml`)?.record.columns ?? {}
-  const made = draftsFromRows(kind, text, from, saved)
+  const made = draftsFromRows(kind, text, from, saved, world.bundle)
   if ('problem' in made) throw new CouldNotRun(made.problem)
   const drafts = made.drafts.map((draft) => ({ ...draft, path: `${folder}/${draft.name}` }))
   for (const { path, text } of drafts) library.put(path, text)
-  const records = drafts.map((draft) => ({ ...draft, findings: found(library, draft.path, world.today) }))
+  const records = drafts.map((draft) => ({ ...draft, findings: found(library, draft.path, world) }))
   return {
     records,
     notes: made.notes,
@@ -62,8 +63,8 @@ async function libraryAround(world: World, folder: string): Promise<Library> {
 }
 
 /** What is missing is left to `check`: a table seldom has a column for everything. */
-const found = (library: Library, path: string, today: string): readonly Finding[] =>
-  (checkFile(library, path, { today })?.findings ?? []).filter(({ severity }) => severity !== 'hint')
+const found = (library: Library, path: string, { today, bundle }: World): readonly Finding[] =>
+  (checkFile(library, path, { today, bundle })?.findings ?? []).filter(({ severity }) => severity !== 'hint')
 
 function reported(
   { pointer, severity, rule, message }: Finding,

@@ -8,6 +8,7 @@ import { schemas } from '../../records/schemas.generated.ts'
 import { dotted } from '../../rows/cells.ts'
 import { typedPointers } from '../../rows/typed-pointers.ts'
 import type { Column, Measured } from '../tables/column.ts'
+import { inCatalogue } from '../../wording/phrase.ts'
 
 /** One record with what it types, by pointer. */
 export interface TypedRow {
@@ -31,7 +32,7 @@ export function typedColumns(rows: readonly TypedRow[]) {
 
 const file: Column<TypedRow> = {
   key: 'file',
-  label: 'file',
+  label: inCatalogue`file`,
   cell: ({ path }) => ({ value: path, text: path }),
 }
 

@@ -1,4 +1,6 @@
 import { CouldNotRun } from '../could-not-run.ts'
+import { translated, type Bundle } from '../../wording/bundle.ts'
+import { inCatalogue, phrase } from '../../wording/phrase.ts'
 
 /** One cell: what machines and sorting take, and what people read. */
 export interface Cell {
@@ -15,7 +17,8 @@ export interface Column<Row> {
   readonly label: string
   /** What is better: `more`, `less`, or neither, and then the alphabet sorts. */
   readonly better?: 'more' | 'less'
-  readonly cell: (row: Row) => Cell
+  /** Its text in English, or as a bundle has it. */
+  readonly cell: (row: Row, bundle?: Bundle) => Cell
   /** What sorting and filters take instead of a text that says a number: what it says, and what a condition does. */
   readonly measure?: {
     readonly of: (row: Row) => Measured | null
@@ -29,7 +32,17 @@ export interface Measured {
   readonly unit?: string
 }
 
-export const unknown: Cell = { value: null, text: 'not known' }
+export const unknown: Cell = { value: null, text: inCatalogue`not known` }
+
+/** A word of our own: machines get the English one. */
+export const wordCell = (text: string, bundle: Bundle | undefined): Cell => ({
+  value: text,
+  text: translated(text, bundle),
+})
+
+/** Yes or no. */
+export const answerCell = (is: boolean, bundle: Bundle | undefined): Cell =>
+  wordCell(is ? inCatalogue`yes` : inCatalogue`no`, bundle)
 
 /** A number in the unit that people read it in; filters compare with that number. */
 export const numberCell = (value: number | null, digits: number, unit = '', times = 1): Cell =>
@@ -85,13 +98,13 @@ export function filtered<Row>(rows: readonly Row[], columns: readonly Column<Row
 
 function testOf<Row>(columns: readonly Column<Row>[], filter: string): (row: Row) => boolean {
   const match = /^([\w./-]+?)\s*(<=|>=|<|>|=)(.+)$/.exec(filter.trim())
-  if (!match) throw new CouldNotRun(`--filter "${filter}": write a column, one of < <= = >= >, and a value`)
+  if (!match) throw new CouldNotRun(phrase`--filter "${filter}": write a column, one of < <= = >= >, and a value`)
   const [, name, sign, typed] = match as unknown as [string, string, string, string]
   const wanted = typed.trim()
   const { cell, measure } = named(columns, name)
   if (measure) {
     const limit = measure.read(wanted)
-    if (limit === null) throw new CouldNotRun(`--filter "${filter}": \`${wanted}\` is no value of ${name}`)
+    if (limit === null) throw new CouldNotRun(phrase`--filter "${filter}": \`${wanted}\` is no value of ${name}`)
     return (row) => {
       const one = measure.of(row)
       return one !== null && one.unit === limit.unit && holds[sign as keyof typeof holds](one.value, limit.value)
@@ -103,10 +116,10 @@ function testOf<Row>(columns: readonly Column<Row>[], filter: string): (row: Row
     const { value, unit } = cell(row)
     if (value === null) return false
     if (typeof value === 'string') {
-      if (sign !== '=') throw new CouldNotRun(`--filter "${filter}": ${name} holds words; only = compares them`)
+      if (sign !== '=') throw new CouldNotRun(phrase`--filter "${filter}": ${name} holds words; only = compares them`)
       return value.toLowerCase() === wanted.toLowerCase()
     }
-    if (Number.isNaN(number)) throw new CouldNotRun(`--filter "${filter}": ${name} holds numbers`)
+    if (Number.isNaN(number)) throw new CouldNotRun(phrase`--filter "${filter}": ${name} holds numbers`)
     const currency = /[A-Z]{3}/.exec(wanted)?.[0]
     if (unit !== undefined && currency !== undefined && unit !== currency) return false
     return holds[sign as keyof typeof holds](value, number)
@@ -124,6 +137,6 @@ const holds = {
 function named<Row>(columns: readonly Column<Row>[], name: string): Column<Row> {
   const found = columns.find(({ key }) => key === name)
   if (!found)
-    throw new CouldNotRun(`there is no column \`${name}\`; there are ${columns.map(({ key }) => key).join(', ')}`)
+    throw new CouldNotRun(phrase`there is no column \`${name}\`; there are ${columns.map(({ key }) => key).join(', ')}`)
   return found
 }

@@ -5,6 +5,7 @@ import { cellTemperatureHot } from '../cell-temperature-hot.ts'
 import { derive } from '../derived.ts'
 import { panelPower } from '../panel-power.ts'
 import type { Site } from '../site.ts'
+import { inCatalogue } from '../../wording/phrase.ts'
 
 /** Current and power against voltage in one light, by the single-diode model of the sheet. */
 export interface Curve {
@@ -46,9 +47,9 @@ export function curvesOf(panel: Panel, site: Site): readonly Curve[] {
     }
   }
   return [
-    inLight('stc', 'standard test', 1000, 25),
-    ...(hot === null ? [] : [inLight('hot', 'hot day', 1000, hot)]),
-    ...(noct === undefined ? [] : [inLight('noct', 'NOCT', noctLight, noct)]),
-    inLight('weak', 'weak light', weakLight, 25),
+    inLight('stc', inCatalogue`standard test`, 1000, 25),
+    ...(hot === null ? [] : [inLight('hot', inCatalogue`hot day`, 1000, hot)]),
+    ...(noct === undefined ? [] : [inLight('noct', inCatalogue`NOCT`, noctLight, noct)]),
+    inLight('weak', inCatalogue`weak light`, weakLight, 25),
   ]
 }

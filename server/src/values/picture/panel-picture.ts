@@ -3,6 +3,7 @@ import type { Panel } from '../../records/records.generated.ts'
 import type { Site } from '../site.ts'
 import { curvesOf, type Curve } from './curves.ts'
 import { heatOf, type Heat } from './heat.ts'
+import { inCatalogue } from '../../wording/phrase.ts'
 
 /** Everything that the pictures of a panel show, in SI units; null and absent is not known. */
 export interface PanelPicture {
@@ -58,9 +59,9 @@ export function panelPicture(panel: Panel, id: string, site: Site): PanelPicture
     missing: [
       ...(curves.length > 0
         ? []
-        : ['Curves need five ratings and the coefficients of Pmax and Voc that one diode can have.']),
-      ...(heat ? [] : ['Power against temperature needs Pmax and its coefficient.']),
-      ...(outline ? [] : ['The outline needs length and width.']),
+        : [inCatalogue`Curves need five ratings and the coefficients of Pmax and Voc that one diode can have.`]),
+      ...(heat ? [] : [inCatalogue`Power against temperature needs Pmax and its coefficient.`]),
+      ...(outline ? [] : [inCatalogue`The outline needs length and width.`]),
     ],
   }
 }

@@ -1,0 +1,35 @@
+import { l10n } from 'vscode'
+import type { Words } from './view-said.ts'
+
+/** The words of the view beside the editor, which has no language of its own: the extension hands them over. */
+export const viewWords = (): Words => ({
+  noPictures: l10n.t('This record has no pictures; panels and systems have.'),
+  compare: l10n.t('Compare panels on {0}'),
+  savePage: l10n.t('Save the page for the customer'),
+  showSheet: l10n.t('Show the sheet'),
+  showPictures: l10n.t('Show the pictures'),
+  noSize: l10n.t('This surface has no size, so nothing can be compared on it.'),
+  pageValues: l10n.t('Page {0} of the sheet; the table below it has its values'),
+  pageOf: l10n.t('Page {0} of {1}'),
+  asPrinted: l10n.t('{0} {1}, as the sheet prints it'),
+  printsOther: l10n.t('{0} {1}, the sheet prints {2}'),
+  notTyped: l10n.t('{0} {1} is not in the record'),
+  notPrinted: l10n.t('{0} {1} is not found on the sheet'),
+  noSheetTitle: l10n.t('No sheet'),
+  noSheet: l10n.t('The record names no PDF in datasheet.source, or it is not on this machine.'),
+  pdfUnread: l10n.t('The PDF could not be read.'),
+  pdfUndrawn: l10n.t('The PDF could not be drawn: {0}'),
+  pageUndrawn: l10n.t('The page could not be drawn: {0}'),
+  notLoaded: l10n.t('the program that draws pages did not load'),
+  previousPage: l10n.t('Previous page'),
+  nextPage: l10n.t('Next page'),
+  field: l10n.t('field'),
+  typed: l10n.t('typed'),
+  onTheSheet: l10n.t('on the sheet'),
+  where: l10n.t('where'),
+  page: l10n.t('page {0}'),
+  same: l10n.t('same'),
+  differs: l10n.t('differs'),
+  notFound: l10n.t('not found'),
+  notInTheRecord: l10n.t('not in the record'),
+})
