@@ -104,6 +104,9 @@ const world: World = {
   },
 }
 
+/** How many reports are handed over at once. */
+const portion = 8
+
 // a reader that has seen enough (`| head`) closes the pipe: the rest is not wanted, and that is no failure
 let lost = false
 stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -114,12 +117,16 @@ stdout.on('error', (error: NodeJS.ErrnoException) => {
 })
 
 if (isMainThread) run()
-else void shareOfWork()
+else shareOfWork().catch(asErrorOfThread)
 
 type FromThread = readonly FileReport[] | 'end'
 
-/** How many reports are handed over at once. */
-const portion = 8
+/** The thread ends with it, and whoever started it hears of it. */
+function asErrorOfThread(error: unknown): void {
+  queueMicrotask(() => {
+    throw error as Error
+  })
+}
 
 async function shareOfWork(): Promise<void> {
   const say = (message: FromThread) => parentPort?.postMessage(message)
