@@ -53,7 +53,7 @@ const surprising = /[‐‑‒–—―﹣－º˚⁰０-９．，％]/u
 const raised = /[¹²³⁴-⁹]/u
 
 /** A footnote's star and number behind a number: `18.6*1 V`, `18.6 *) V`. Two panels may be written `160*2 W`. */
-const starred = /(?<=\d\s*)\*(?:1(?![\d.,])|[1-9]?\))/
+const starred = /(?<=\d ?)\*(?:1(?![\d.,])|[1-9]?\))/
 
 const table: Readonly<Record<string, string>> = {
   º: '°',

@@ -5,7 +5,7 @@ import type { WiredCable, Wiring } from '../../review/picture/wiring.ts'
 import { tenths, whole } from '../numbers.ts'
 import type { Written } from '../units.ts'
 import type { Table } from './blocks.ts'
-import { sayIn } from '../../wording/phrase.ts'
+import type { sayIn } from '../../wording/phrase.ts'
 
 type Say = ReturnType<typeof sayIn>
 
