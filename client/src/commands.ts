@@ -30,7 +30,7 @@ export function commandsOf(context: ExtensionContext, client: BaseLanguageClient
     showBeside: (file) => beside.show('pictures', uri(file)),
     showSheet: (file) => beside.show('sheet', uri(file)),
     showTable: () => showTable(client),
-    showRule: (rule) => showRule(context, rule),
+    showRule: (rule) => showRule(client, context, rule),
     saveTable: () => saveTable(client),
     savePage: (system) => savePage(client, 'page', uri(system)),
     saveForm: (system) => savePage(client, 'form', uri(system)),

@@ -1,12 +1,20 @@
 import { Uri, l10n, languages, window, workspace, type ExtensionContext } from 'vscode'
+import type { BaseLanguageClient } from 'vscode-languageclient'
+import { rulePageRequest, type RulePage } from '../../server/src/editor/protocol.ts'
 import { showPage } from './pages.ts'
 
 /** Opens the page of a rule: of the one that is named, else of one that a person picks, those at the cursor first. */
-export async function showRule({ extensionUri }: ExtensionContext, named: unknown): Promise<void> {
+export async function showRule(
+  client: BaseLanguageClient,
+  { extensionUri }: ExtensionContext,
+  named: unknown,
+): Promise<void> {
   const pages = await pagesIn(extensionUri)
   const rule = typeof named === 'string' ? named : await picked([...pages.keys()])
   const page = pages.get(rule ?? '')
-  if (rule !== undefined && page !== undefined) await showPage(rule, page)
+  if (rule === undefined || page === undefined) return
+  const { text } = await client.sendRequest<RulePage>(rulePageRequest, { text: page })
+  await showPage(rule, text)
 }
 
 async function picked(rules: readonly string[]): Promise<string | undefined> {

@@ -42,9 +42,13 @@ describe.each(['de', 'es'])('%s', (language) => {
     expect(names.filter((name) => !Object.hasOwn(bundle, name))).toEqual([])
   })
 
+  test('every page of a rule has its headings and its prose', () => {
+    expect(proseOfRules().filter((text) => !Object.hasOwn(bundle, text))).toEqual([])
+  })
+
   test('no translation is left over', () => {
     const fields = Object.values(schemas).flatMap((root) => textsOf(root))
-    const used = new Set([...Object.keys(messages), ...english, ...fields, 'Found', 'In order'])
+    const used = new Set([...Object.keys(messages), ...english, ...fields, ...proseOfRules()])
     const left = Object.keys(bundle).filter((text) => !used.has(text) && !sources.includes(text))
     expect(left).toEqual([])
   })
@@ -56,6 +60,15 @@ describe.each(['de', 'es'])('%s', (language) => {
     expect(unlike).toEqual([])
   })
 })
+
+/** Paragraphs and headings of the reference, without the examples and what the catalogue has. */
+function proseOfRules(): readonly string[] {
+  const pages = readFileSync('schemas/rules.md', 'utf8').replace(/<!--[^]*?-->|```[^]*?```/g, '')
+  const paragraphs = pages.split(/\n{2,}/).map((text) => text.trim().replaceAll('\n', ' '))
+  return paragraphs
+    .filter((text) => text !== '' && !/^(?:Severity:|Source:|#{1,3} )/.test(text))
+    .map((text) => text.replace(/^#### /, ''))
+}
 
 /** What people read of a field and of all inside it. */
 function textsOf({ title, symbol, description, choices, fields, item }: FieldInfo): string[] {

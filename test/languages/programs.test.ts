@@ -72,6 +72,17 @@ test('pictures beside the editor are in the language of the client', async () =>
   expect(pictures.pictures.map(({ svg }) => svg).join('')).toContain('los módulos dan')
 })
 
+test('the page of a rule is in the language of the client, but for its examples', async () => {
+  const client = await startServer({ locale: 'de' })
+  const text =
+    '# braces-around-number\n\nSeverity: error. { } makes a map of what is inside, so the number becomes the name of a field without a value.\n\n#### In order\n\n```yaml\nstc: { voc: 22.1 V }\n```\n'
+  const page = await client.request<{ text: string }>('wattproof/rulePage', { text })
+  await client.stop()
+  expect(page.text).toMatch(
+    /^# braces-around-number\n\nSchweregrad: Fehler\. [^]*\n\n#### In Ordnung\n\n```yaml\nstc: \{ voc: 22\.1 V \}\n```\n$/,
+  )
+})
+
 test('a new record explains its fields in the language that is asked for', () => {
   const { out } = inLanguage('de', 'new', 'panel')
   expect(out).toContain('# Spannung ohne Last')

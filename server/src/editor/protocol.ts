@@ -67,6 +67,13 @@ export interface SkeletonParams {
 }
 export type SkeletonResult = { readonly text: string } | null
 
+/** Client to server: the page of a rule in the language of what is said. */
+export const rulePageRequest = 'wattproof/rulePage'
+export interface RulePage {
+  /** Markdown. */
+  readonly text: string
+}
+
 /** Client to server: the pictures of a file as SVG text; null for a file that has none. */
 export const picturesRequest = 'wattproof/pictures'
 export interface PicturesParams {

@@ -18,12 +18,15 @@ import type { Files } from './files.ts'
 import { diagnostics } from './handlers/diagnostics.ts'
 import {
   recordGlobs,
+  rulePageRequest,
+  type RulePage,
   settingsSection,
   skeletonRequest,
   type SkeletonParams,
   type SkeletonResult,
   weatherGlob,
 } from './protocol.ts'
+import { rulePageIn } from '../wording/rule-page.ts'
 import { addRefusals } from './in-turn.ts'
 import { documentReport, newsOf, ready, workspaceReport } from './pull.ts'
 import { createSession, type Session } from './session.ts'
@@ -76,6 +79,7 @@ export function serve(
     const info = Object.hasOwn(schemas, kind) ? schemas[kind as keyof typeof schemas] : undefined
     return info ? { text: skeleton(info, new Map(), bundle) } : null
   })
+  connection.onRequest(rulePageRequest, ({ text }: RulePage): RulePage => ({ text: rulePageIn(text, bundle) }))
   connection.listen()
 }
 

@@ -2,7 +2,8 @@ import { join } from 'node:path'
 import { currentRuleId } from '../../check/former-rule-ids.ts'
 import { distance } from '../../records/nearest.ts'
 import { translated, type Bundle } from '../../wording/bundle.ts'
-import { named, phrase, sayIn, type Phrase } from '../../wording/phrase.ts'
+import { phrase, sayIn, type Phrase } from '../../wording/phrase.ts'
+import { rulePageIn } from '../../wording/rule-page.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { table } from '../tables/table.ts'
 import type { AddCommand } from './command.ts'
@@ -27,25 +28,12 @@ export const addExplain: AddCommand = (program, world) => {
         return world.out(table([...rules].map(([rule, text]) => [rule, ...severityAndReason(text, world.bundle)])))
       const text = rules.get(currentRuleId(id))
       if (text === undefined) throw new CouldNotRun(unknownRule(id, [...rules.keys()]))
-      world.out(`${inLanguage(text, world.bundle)}\n`)
+      world.out(`${rulePageIn(text, world.bundle)}\n`)
     })
 }
 
 const severityAndReason = (text: string, bundle: Bundle | undefined) =>
   (/^Severity: (\w+)\. (.*)$/m.exec(text)?.slice(1) ?? []).map((one) => translated(one, bundle))
-
-/** The severity, the reason and the names of the usual parts in another language; what the examples are about stays English. */
-function inLanguage(page: string, bundle: Bundle | undefined): string {
-  if (bundle === undefined) return page
-  const say = sayIn(bundle)
-  return page
-    .replace(
-      /^Severity: (\w+)\. (.*)$/m,
-      (_, severity: string, reason: string) => say`Severity: ${named(severity)}. ${named(reason)}`,
-    )
-    .replace(/^Source: (.*)$/m, (_, source: string) => say`Source: ${source}`)
-    .replace(/^#### (Found|In order)$/gm, (_, title: string) => `#### ${translated(title, bundle)}`)
-}
 
 /** Without the title of the next group of rules. */
 const ownPart = (part: string) => part.replace(/\n## [^]*$/, '').trim()
