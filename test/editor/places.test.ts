@@ -110,10 +110,10 @@ describe('rename', () => {
   })
 
   test.each([
-    { id: 'a/b', why: 'cannot stand there' },
+    { id: 'a/b', why: 'is not allowed in one' },
     { id: '', why: 'at least one character' },
     { id: 'auk', why: 'There is a panel auk already' },
-    { id: '.hidden', why: 'cannot stand there' },
+    { id: '.hidden', why: 'is not allowed in one' },
   ])('`$id` is refused', ({ id, why }) => {
     const { here, offset } = at(boat.replace('tern-110', 'te$0rn-110'))
     expect(() => rename(here, offset, id)).toThrow(why)

@@ -73,7 +73,7 @@ function problemWith({ library, bundle }: Here, file: ReadFile, id: string): str
   const say = sayIn(bundle)
   if (id === '') return say`An id has at least one character.`
   const wrong = /[\\/:*?"<>|#%\p{Cc}]|^[.\s-]/u.exec(id)?.[0]
-  if (wrong) return say`An id becomes a file name, and ${JSON.stringify(wrong)} cannot stand there.`
+  if (wrong) return say`An id becomes a file name, and ${JSON.stringify(wrong)} is not allowed in one.`
   const path = file.path.slice(0, -fileName(file.path).length) + id + fileName(file.path).slice(file.id.length)
   if (recordOfPath(path)?.id !== id) return say`${id} cannot be read from a file name.`
   if (id !== file.id && library.byId(file.kind, id, file.path).length > 0)
