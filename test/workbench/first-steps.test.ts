@@ -87,7 +87,7 @@ describe.skipIf(missing)(missing ?? 'the first minutes', () => {
     await option(/^Panels$/).waitFor()
     await here.page.keyboard.press('Enter')
     await window.tab('Preview panel records').waitFor()
-    await shownPage('tern-110.panel.yaml')
+    await shownPage('library/panels/tern-110.panel.yaml')
     await here.picture('table')
   })
 
@@ -96,7 +96,7 @@ describe.skipIf(missing)(missing ?? 'the first minutes', () => {
       join(here.folder, 'library/panels/new.csv'),
       'Name;Voc (V);Vmp (V)\nKnot 70;2,01;16,9\nKnot 90;20,2;17\n',
     )
-    await window.open('new.csv')
+    await window.open('tern-110.panel.yaml')
     await window.command('Wattproof: New Records from a Table')
     await dialog('new.csv')
     await option(/^Panels$/).waitFor()

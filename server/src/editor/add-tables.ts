@@ -29,7 +29,8 @@ export function addTables(connection: Connection, session: Session, bundle: Bund
       connection,
       async ({ kind, format }: TableParams) => {
         await indexed()
-        const paths = workspace.library.paths().filter((path) => !isBesides(path))
+        // a draft that nobody has saved is in no folder yet
+        const paths = workspace.library.paths().filter((path) => !isBesides(path) && !path.startsWith('untitled:'))
         const files = paths.flatMap((path) => workspace.library.file(path) ?? [])
         return tableOf(
           files.filter((file) => file.kind === kind && !file.unread),

@@ -22,7 +22,12 @@ export function windowIn(page: Page) {
   async function choose(keys: string, text: string, option: string | RegExp): Promise<void> {
     await press(keys, quickInput)
     await quickInput.locator('input.input').first().fill(text)
-    await quickInput.getByRole('option', { name: option }).first().waitFor()
+    const wanted = quickInput.getByRole('option', { name: option })
+    await wanted.first().waitFor()
+    // it may be listed before the list is filtered, and then Enter takes nothing
+    const taken = wanted.and(quickInput.locator('.monaco-list-row.focused'))
+    await taken.waitFor({ timeout: 3000 }).catch(() => {})
+    await page.waitForTimeout(100)
     await page.keyboard.press('Enter')
   }
 
