@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { pathToFileURL } from 'node:url'
 import { expect, test } from 'vitest'
+import { toBase } from '../../server/src/quantities/format.ts'
 import { inUsual } from '../../server/src/wording/usual-units.ts'
 import { startServer } from '../editor/client.ts'
 import { wattproof } from '../terminal/run.ts'
@@ -22,6 +23,12 @@ test.each([
   expect(usual.unit).toBe(name)
   expect(usual.value).toBeCloseTo(number as number, 6)
   expect(inUsual(value, unit, 'metric')).toEqual({ value, unit })
+})
+
+// records are read with factors of their own
+test.each(['m', 'cm', 'mm', 'm2', 'kg'])('what is said in US units instead of %s is read back as the same', (unit) => {
+  const { value, unit: other } = inUsual(7, unit, 'us')
+  expect(toBase(value, other)).toBeCloseTo(toBase(7, unit), 9)
 })
 
 const van = 'samples/systems/van.system.yaml'

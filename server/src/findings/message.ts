@@ -43,6 +43,9 @@ export const whole = (value: number, unit?: string): Figure => ({ value, decimal
 /** What a calculation of a whole system gives, of loads and weather that nobody knows to a hundredth: two digits. */
 export const estimate = (value: number, unit?: string): Figure => figure(value, unit, 2)
 
+/** A temperature, as it is typed or assumed. */
+export const celsius = (value: number): Figure => ({ value, unit: '°C' })
+
 /** A share as people read it: 17.1 %. */
 export const percent = (share: number): Figure => figure(100 * share, '%')
 

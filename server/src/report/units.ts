@@ -1,5 +1,5 @@
 import { formatNumber } from '../quantities/format.ts'
-import type { Units } from '../wording/usual-units.ts'
+import { inUsual, type Units } from '../wording/usual-units.ts'
 
 /** Quantities in SI units as a reader is used to them. */
 export interface Written {
@@ -19,9 +19,11 @@ export const writtenIn: Readonly<Record<Units, Written>> = {
     celsius: (c) => `${formatNumber(c, 2)} °C`,
   },
   us: {
-    metres: (m) => `${formatNumber(m / 0.3048, 3)} ft`,
-    short: (m) => `${(m / 0.0254).toFixed(1)} in`,
-    kilograms: (kg) => `${formatNumber(kg / 0.45359237, 3)} lb`,
-    celsius: (c) => `${formatNumber(c * 1.8 + 32, 3)} °F`,
+    metres: (m) => `${formatNumber(usual(m, 'm'), 3)} ft`,
+    short: (m) => `${usual(1000 * m, 'mm').toFixed(1)} in`,
+    kilograms: (kg) => `${formatNumber(usual(kg, 'kg'), 3)} lb`,
+    celsius: (c) => `${formatNumber(usual(c, '°C'), 3)} °F`,
   },
 }
+
+const usual = (value: number, unit: string) => inUsual(value, unit, 'us').value

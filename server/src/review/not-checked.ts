@@ -1,3 +1,4 @@
+import { celsius } from '../findings/message.ts'
 import { bankOf, inverterEfficiency } from './bank.ts'
 import { costOf } from './cost.ts'
 import { allowable, inside, onRoof } from './cable-figures.ts'
@@ -29,9 +30,9 @@ export function notChecked(system: ResolvedSystem, bundle?: Bundle): readonly st
 
 function* site(system: ResolvedSystem): Generator<Phrase> {
   if (system.coldest.from === 'assumed')
-    yield phrase`The coldest air is not known; ${{ value: system.coldest.value, unit: '°C' }} is assumed for the cold-day voltage.`
+    yield phrase`The coldest air is not known; ${celsius(system.coldest.value)} is assumed for the cold-day voltage.`
   if (system.hottest.from === 'assumed')
-    yield phrase`The hottest air is not known; ${{ value: system.hottest.value, unit: '°C' }} is assumed.`
+    yield phrase`The hottest air is not known; ${celsius(system.hottest.value)} is assumed.`
   if (system.climate?.record.hourly && !system.weather)
     yield phrase`Hourly weather: ${system.climate.record.hourly.text} could not be used; the days are made from the monthly means.`
   if (system.climate && !system.weather)

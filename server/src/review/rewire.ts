@@ -1,4 +1,4 @@
-import { figure, sayFrom, type Catalogue, type Said } from '../findings/message.ts'
+import { celsius, figure, sayFrom, type Catalogue, type Said } from '../findings/message.ts'
 import type { Proposal } from '../findings/rule.ts'
 import { bankOf } from './bank.ts'
 import type { ArrayFigures } from './figures.ts'
@@ -104,7 +104,7 @@ export function rewired(
       say: 'wired',
       with: {
         voltage: figure(cold, 'V'),
-        coldest: { value: coldest, unit: '°C' },
+        coldest: celsius(coldest),
         strings: strings > 1 ? say({ say: strings > 2 ? 'fusedStrings' : 'strings', with: { strings } }) : null,
       },
     }),

@@ -10,9 +10,9 @@ const quietOfOthers = 0.5
 /** Share of the belief from which a fix is offered, and from which two are that are about as likely; estimated. */
 const sureOfOne = 0.55
 const sureOfTwo = 0.8
-/** The second against the first. */
+/** The second against the first; estimated. */
 const ofSecond = 0.25
-/** Flexible panels have almost any count of cells, so that one is sure only where the next is far. */
+/** Flexible panels have almost any count of cells, so that one is sure only where the next is far; estimated. */
 const sureOfCount = 0.7
 /** Two values that are so near each other are as good as one; estimated. */
 const asGood = 0.003

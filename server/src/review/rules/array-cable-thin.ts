@@ -1,4 +1,4 @@
-import { figure, type Param } from '../../findings/message.ts'
+import { celsius, figure, type Param } from '../../findings/message.ts'
 import type { Proposal } from '../../findings/rule.ts'
 import type { Measure } from '../../records/field.ts'
 import { ampacitySource, onRoof } from '../cable-figures.ts'
@@ -25,7 +25,7 @@ export const arrayCableThin = reviewRule({
       const own = array.entry.cable
       const iz = cable?.ampacity_a ?? null
       if (!own.size || !current || iz === null || current <= iz) return []
-      const air = own.ambient ? said(own.ambient) : { value: onRoof.air, unit: '°C' }
+      const air = own.ambient ? said(own.ambient) : celsius(onRoof.air)
       const correction = nextArrayCable(system, array, figures.arrays[i]!)
       return [
         iz === 0 && own.insulation

@@ -1,3 +1,4 @@
+import { celsius } from '../../findings/message.ts'
 import { chemistries } from '../../values/chemistry.ts'
 import { coldestBattery } from '../frost.ts'
 import { elsewhere } from '../rule.ts'
@@ -26,8 +27,8 @@ export const batteryTooCold = reviewRule({
     return {
       say: 'cold',
       with: {
-        cold: { value: cold, unit: '°C' },
-        limit: { value: limit, unit: '°C' },
+        cold: celsius(cold),
+        limit: celsius(limit),
         part: typed ? null : { say: 'asIsUsual', with: { name: facts.name } },
       },
       suspects: [place],

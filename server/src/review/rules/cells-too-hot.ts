@@ -1,4 +1,4 @@
-import { whole } from '../../findings/message.ts'
+import { celsius, whole } from '../../findings/message.ts'
 import { cellTemperatureHot } from '../../values/cell-temperature-hot.ts'
 import { derive } from '../../values/derived.ts'
 import { mountingOf } from '../../values/site.ts'
@@ -49,8 +49,8 @@ export const cellsTooHot = reviewRule({
             with: {
               mounting: inWords[mounting],
               hot: whole(hot, '°C'),
-              hottest: { value: site.hottest, unit: '°C' },
-              upper: { value: upper, unit: '°C' },
+              hottest: celsius(site.hottest),
+              upper: celsius(upper),
               cooler: cells < hot - 1 ? { say: 'cooler', with: { cells: whole(cells, '°C') } } : null,
             },
             suspects: [place],

@@ -1,3 +1,4 @@
+import { celsius } from '../../findings/message.ts'
 import { reviewRule } from '../rule.ts'
 
 export const coldestAssumed = reviewRule({
@@ -14,7 +15,7 @@ export const coldestAssumed = reviewRule({
     if (coldest.from !== 'assumed' || !place || arrays.length === 0) return null
     return {
       say: 'assumed',
-      with: { coldest: { value: coldest.value, unit: '°C' } },
+      with: { coldest: celsius(coldest.value) },
       suspects: [system.site.climate.id ?? place],
     }
   },

@@ -1,4 +1,4 @@
-import { figure } from '../../findings/message.ts'
+import { celsius, figure } from '../../findings/message.ts'
 import { said } from '../said.ts'
 import { reviewRule } from '../rule.ts'
 
@@ -32,7 +32,7 @@ export const disconnectRatingLow = reviewRule({
                 say: 'theStringReaches',
                 with: {
                   cold: figure(cold, 'V'),
-                  coldest: { value: system.coldest.value, unit: '°C' },
+                  coldest: celsius(system.coldest.value),
                   voltage: said(voltage),
                 },
                 suspects: [voltage],

@@ -1,3 +1,4 @@
+import { celsius } from '../../findings/message.ts'
 import { chemistries } from '../../values/chemistry.ts'
 import { coldestBattery, isProtected } from '../frost.ts'
 import { elsewhere } from '../rule.ts'
@@ -24,9 +25,9 @@ export const lithiumInFrost = reviewRule({
     return {
       say: 'found',
       with: {
-        cold: { value: cold, unit: '°C' },
+        cold: celsius(cold),
         name: chemistries[chemistry.value].name,
-        limit: { value: limit, unit: '°C' },
+        limit: celsius(limit),
       },
       suspects: [place],
       ...elsewhere(battery, charge?.lowest_temperature),

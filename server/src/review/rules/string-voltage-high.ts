@@ -1,4 +1,4 @@
-import { estimate, figure } from '../../findings/message.ts'
+import { celsius, estimate, figure } from '../../findings/message.ts'
 import { obstacle, rewired, wiringsThatWork, type Wiring } from '../rewire.ts'
 import { elsewhere, placeOf } from '../rule.ts'
 import { isUniform } from '../strings.ts'
@@ -31,7 +31,7 @@ export const stringVoltageHigh = reviewRule({
       const place = placeOf(array)
       if (!limit || voc === null || !place || voc <= margin * limit.value) return []
       const over = limit.value < voc
-      const cold = { voc: figure(voc, 'V'), coldest: { value: system.coldest.value, unit: '°C' } }
+      const cold = { voc: figure(voc, 'V'), coldest: celsius(system.coldest.value) }
       const what = { say: 'inSeriesAt', with: { series: series ?? 1, ...cold } }
       const own = figures.arrays[i]!
       const hasMargin = ({ cold }: Wiring) => cold <= margin * limit.value

@@ -1,4 +1,4 @@
-import { figure, type Said } from '../../findings/message.ts'
+import { celsius, figure, type Said } from '../../findings/message.ts'
 import type { ArrayFigures } from '../figures.ts'
 import type { ResolvedArray, ResolvedSystem } from '../resolved.ts'
 import { obstacle, voltageNeeded, wiringsThatWork } from '../rewire.ts'
@@ -68,7 +68,7 @@ function more(system: ResolvedSystem, array: ResolvedArray, figures: ArrayFigure
       series: first.series,
       hot: figure(first.hot, 'V'),
       cold: figure(first.cold, 'V'),
-      coldest: { value: system.coldest.value, unit: '°C' },
+      coldest: celsius(system.coldest.value),
       obstacle: obstacle(array, figures, first.series),
     },
   }

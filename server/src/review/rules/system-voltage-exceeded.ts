@@ -1,4 +1,4 @@
-import { figure } from '../../findings/message.ts'
+import { celsius, figure } from '../../findings/message.ts'
 import type { Panel } from '../../records/records.generated.ts'
 import type { Used } from '../resolved.ts'
 import { elsewhere, placeOf } from '../rule.ts'
@@ -33,7 +33,7 @@ export const systemVoltageExceeded = reviewRule({
           say: 'exceeded',
           with: {
             voc: figure(voc, 'V'),
-            coldest: { value: system.coldest.value, unit: '°C' },
+            coldest: celsius(system.coldest.value),
             name: low.record.name ?? { say: 'thePanel' },
             limit: said(limit),
           },

@@ -1,4 +1,4 @@
-import { figure } from '../../findings/message.ts'
+import { celsius, figure } from '../../findings/message.ts'
 import { placeOf } from '../rule.ts'
 import { reviewRule } from '../rule.ts'
 
@@ -21,7 +21,7 @@ export const touchVoltageHigh = reviewRule({
       return [
         {
           say: 'high',
-          with: { voc: figure(voc, 'V'), coldest: { value: coldest.value, unit: '°C' } },
+          with: { voc: figure(voc, 'V'), coldest: celsius(coldest.value) },
           suspects: [place] as const,
         },
       ]

@@ -1,3 +1,4 @@
+import { celsius } from '../../findings/message.ts'
 import { panelRule } from '../about.ts'
 import { inside } from '../band.ts'
 import { isCrystalline } from '../../values/technology.ts'
@@ -27,7 +28,7 @@ export const noctUnusual = panelRule({
       with: {
         temperature,
         value: { value: usual[0], unit: '°C', bare: true },
-        value2: { value: usual[1], unit: '°C' },
+        value2: celsius(usual[1]),
       },
       suspects: [temperature],
       ...(isFramed && temperature.value < coolestFramed && { severity: 'warning' as const }),

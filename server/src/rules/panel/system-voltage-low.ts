@@ -1,4 +1,4 @@
-import { figure } from '../../findings/message.ts'
+import { celsius, figure } from '../../findings/message.ts'
 import { coldVoltageFactor } from '../../physics/cold-voltage.ts'
 import { derive } from '../../values/derived.ts'
 import { vocCold } from '../../values/voc-cold.ts'
@@ -22,7 +22,7 @@ export const systemVoltageLow = panelRule({
     if (cold <= limit.value) return null
     return {
       say: 'low',
-      with: { limit, cold: figure(cold, 'V'), voc, coldest: { value: site.coldest, unit: '°C' } },
+      with: { limit, cold: figure(cold, 'V'), voc, coldest: celsius(site.coldest) },
       suspects: [limit, voc],
     }
   },

@@ -1,3 +1,4 @@
+import { celsius } from '../../findings/message.ts'
 import { coldestBattery, frostOf, isInside, isProtected } from '../../review/frost.ts'
 import type { ResolvedSystem } from '../../review/resolved.ts'
 import { said } from '../../review/said.ts'
@@ -24,18 +25,16 @@ export function keptRows(system: ResolvedSystem, bundle: Bundle | undefined): re
   const { limit } = frost
   const how =
     protection?.value === 'heated'
-      ? say`heated below ${degrees(limit)}`
-      : say`charging is cut off below ${degrees(limit)}`
+      ? say`heated below ${celsius(limit)}`
+      : say`charging is cut off below ${celsius(limit)}`
   return [
-    [`  ${say`kept`}`, say`${where}; coldest ${degrees(coldestBattery(system))}`],
+    [`  ${say`kept`}`, say`${where}; coldest ${celsius(coldestBattery(system))}`],
     [
       `  ${say`in the frost`}`,
-      isProtected(system) ? how : say`nothing is said to stop charging below ${degrees(limit)}`,
+      isProtected(system) ? how : say`nothing is said to stop charging below ${celsius(limit)}`,
     ],
   ]
 }
-
-const degrees = (value: number) => ({ value, unit: '°C' })
 
 /** What uses energy and what charges beside the sun, each with when it runs. */
 export function usesText({ system }: ResolvedSystem, bundle: Bundle | undefined): string {

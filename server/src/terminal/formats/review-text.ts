@@ -1,3 +1,4 @@
+import { celsius } from '../../findings/message.ts'
 import { styleText } from 'node:util'
 import type { Review } from '../../check/review.ts'
 import type { Finding, Severity } from '../../findings/finding.ts'
@@ -83,12 +84,10 @@ const from = {
   assumed: phrase`ASSUMED`,
 }
 
-const degrees = (value: number) => ({ value, unit: '°C' })
-
 function sizedFor({ coldest, hottest, system }: Review['system'], bundle: Bundle | undefined): string {
   const say = sayIn(bundle)
   return [
-    say`Cold: air of ${degrees(coldest.value)} (${from[coldest.from]}). Hot: bright sun in air of ${degrees(hottest.value)} (${from[hottest.from]}). Currents of cables are guide values, to be confirmed against the local code.`,
+    say`Cold: air of ${celsius(coldest.value)} (${from[coldest.from]}). Hot: bright sun in air of ${celsius(hottest.value)} (${from[hottest.from]}). Currents of cables are guide values, to be confirmed against the local code.`,
     ...(system.site.swings?.value ? [say`It swings at anchor: panels count as level.`] : []),
   ].join(' ')
 }
