@@ -33,14 +33,25 @@ function inOrder(source, tries) {
   const named = tries.flatMap(({ file, tests }) =>
     tests.filter(({ isNamed }) => isNamed).map(({ index }) => ({ file, index })),
   )
-  const cost = ({ file, tests }) =>
-    (loading.get(file) ?? 300) + tests.reduce((sum, { ms }) => sum + Math.min(ms, 1000), 0)
-  const rank = (one) => [cost(one) < 2000 ? 0 : 1, one.distance, cost(one)]
+  const cost = ({ file, tests }) => (loading.get(file) ?? 300) + tests.reduce((sum, { ms }) => sum + ms, 0)
+  const rank = (one) => [one.isFirst ? 0 : 1, one.distance, cost(one)]
   const rest = tries
+    .flatMap(inTwo)
     .map((one) => ({ ...one, rank: rank(one) }))
     .sort((a, b) => a.rank.map((x, i) => x - b.rank[i]).find((difference) => difference !== 0) ?? 0)
     .flatMap(({ file, tests }) => tests.map(({ index }) => ({ file, index })))
   return [...before, ...named, ...rest]
+}
+
+/** The fast tests of a file, and those that would take more than a second with them, so that every file has its turn. */
+function inTwo(one) {
+  let sum = 0
+  const end = one.tests.findIndex(({ ms }, i) => i > 0 && (sum += ms) > 1000)
+  if (end < 0) return [{ ...one, isFirst: true }]
+  return [
+    { ...one, tests: one.tests.slice(0, end), isFirst: true },
+    { ...one, tests: one.tests.slice(end), isFirst: false },
+  ]
 }
 
 async function noticedBy(id, source, tries) {
@@ -85,7 +96,7 @@ async function timed(action) {
 
 /** The tests of a file with a mutant from the first line on; null where that throws. */
 async function begun(file, id) {
-  const { module, tests } = vitestShim()
+  const { module, tests } = vitestShim(file)
   activate(id)
   try {
     scripts.get(file).runInThisContext()((name) => (name === 'vitest' ? module : require(name)), { exports: {} }, {})
@@ -120,7 +131,7 @@ async function fails(run, id) {
 
 /** A loop that does not end any more comes by its mutant again and again, and is stopped there. */
 function activate(id) {
-  Object.assign(switches, { activeMutant: id, hitCount: id === undefined ? undefined : 0, hitLimit: 3_000_000 })
+  Object.assign(switches, { activeMutant: id, hitCount: id === undefined ? undefined : 0, hitLimit: 10_000_000 })
 }
 
 async function bundled(file) {

@@ -1,5 +1,7 @@
 // What stands for `vitest` where tests run in one process with a mutant: the tests of a file in their order, and its `expect`.
+import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
+import { dirname, join } from 'node:path'
 import {
   ASYMMETRIC_MATCHERS_OBJECT,
   GLOBAL_EXPECT,
@@ -21,9 +23,19 @@ expect.setState = (state) => setState(state, expect)
 setState({ assertionCalls: 0, isExpectingAssertions: false }, expect)
 globalThis[GLOBAL_EXPECT] = expect
 
+/** Holds a text against a file beside the test, as vitest does, and writes nothing. */
+chai.use(({ Assertion }) => {
+  Assertion.addMethod('toMatchFileSnapshot', function (path) {
+    expect(this._obj).toBe(readFileSync(join(folder, path), 'utf8'))
+  })
+})
+/** The folder of the test file that runs. */
+let folder = '.'
+
 /** @returns the module for one file, and the list that its tests are put into */
-export function vitestShim() {
+export function vitestShim(file) {
   const tests = []
+  folder = dirname(file)
   const add = (name, run) => tests.push({ name, run })
   add.each = (rows) => (name, run) => {
     for (const row of rows) tests.push({ name, run: () => (Array.isArray(row) ? run(...row) : run(row)) })
