@@ -32,16 +32,27 @@ chai.use(({ Assertion }) => {
 /** The folder of the test file that runs. */
 let folder = '.'
 
-/** @returns the module for one file, and the list that its tests are put into */
-export function vitestShim(file) {
-  const tests = []
-  folder = dirname(file)
-  const add = (name, run) => tests.push({ name, run })
+/** @returns the module, and what puts the tests that are written from then on into a new list of a file */
+export function vitestShim() {
+  let tests = []
+  const add = (name, run) => {
+    const own = folder
+    const inFolder = () => {
+      folder = own
+      return run()
+    }
+    tests.push({ name, run: inFolder })
+  }
   add.each = (rows) => (name, run) => {
-    for (const row of rows) tests.push({ name, run: () => (Array.isArray(row) ? run(...row) : run(row)) })
+    for (const row of rows) add(name, () => (Array.isArray(row) ? run(...row) : run(row)))
   }
   add.skipIf = (isSkipped) => (isSkipped ? () => {} : add)
   const describe = (_, body) => body()
   describe.each = (rows) => (_, body) => rows.forEach((row) => (Array.isArray(row) ? body(...row) : body(row)))
-  return { tests, module: { test: add, it: add, expect, describe } }
+  const begin = (file) => {
+    folder = dirname(file)
+    tests = []
+    return tests
+  }
+  return { begin, module: { test: add, it: add, expect, describe } }
 }
