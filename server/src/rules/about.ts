@@ -1,4 +1,5 @@
 import { ruleOver } from '../findings/rule.ts'
+import type { Field, Measure } from '../records/field.ts'
 import type { Panel, Settings } from '../records/records.generated.ts'
 import type { Site } from '../values/site.ts'
 
@@ -18,7 +19,27 @@ export interface PanelAbout {
 
 export interface Sibling {
   readonly path: string
-  readonly record: Panel
+  readonly record: Kindred
 }
+
+/** A measure of another panel, by its number and the dimension of it. */
+export interface Noted extends Field<number> {
+  readonly quantity: Pick<Measure['quantity'], 'dimension'>
+}
+
+/** What rules look at in another panel; a record of its own has as much. */
+export interface Kindred {
+  readonly name?: Field<string> | undefined
+  readonly maker?: Field<string> | undefined
+  readonly family?: Field<string> | undefined
+  readonly weight?: Noted | undefined
+  readonly cells: { readonly technology?: Field<string> | undefined }
+  readonly stc: NotedFields<'pmax' | 'vmp' | 'imp' | 'voc' | 'isc'>
+  readonly temperature_coefficients: NotedFields<'pmax' | 'voc' | 'isc'>
+  readonly noct: NotedFields<'temperature'>
+  readonly size: NotedFields<'length' | 'width'>
+}
+
+type NotedFields<Key extends string> = { readonly [key in Key]?: Noted | undefined }
 
 export const panelRule = ruleOver<Panel, PanelAbout>()
