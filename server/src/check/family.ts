@@ -19,11 +19,16 @@ export interface Relatives {
 export function relativesOf(library: Library, file: ReadFile<'panel'>): Relatives {
   const noted = library.noted(file.path, noteOf)
   // what a correction makes of a file is not in the library
-  const evidence = evidenceOf(noted && library.file(file.path) === file ? noted : noteOf(file))
+  return relativesAt(library, file.path, noted && library.file(file.path) === file ? noted : noteOf(file))
+}
+
+/** The same of a panel of which no more than its note is at hand. */
+export function relativesAt(library: Library, path: string, own: PanelNote): Relatives {
+  const evidence = evidenceOf(own)
   const others = new Map<Evidence, Other>()
-  for (const path of library.kinOf(file)) {
-    const note = library.noted(path, noteOf)!
-    others.set(evidenceOf(note), { path, note })
+  for (const other of library.kinOf({ path })) {
+    const note = library.noted(other, noteOf)!
+    others.set(evidenceOf(note), { path: other, note })
   }
   const family = familyOf(evidence, [...others.keys()])
   const sibling = ({ path, note }: Other): Sibling => ({ path, record: kindredOf(note) })

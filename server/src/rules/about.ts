@@ -11,6 +11,10 @@ export interface PanelAbout {
   readonly today: string
   /** Whether anything stands at a JSON pointer of the file, readable or not. */
   readonly typed: (pointer: string) => boolean
+}
+
+/** What a rule that compares a panel with others is given. */
+export interface FamilyAbout {
   /** Other panels of the same family in the library. */
   readonly siblings: readonly Sibling[]
   /** Panels of the library that may be of its family: those that name the same, and those that share its coefficients. */
@@ -43,3 +47,5 @@ export interface Kindred {
 type NotedFields<Key extends string> = { readonly [key in Key]?: Noted | undefined }
 
 export const panelRule = ruleOver<Panel, PanelAbout>()
+/** A rule that compares a panel with others; `check/nothing-found.ts` lists them. */
+export const familyRule = ruleOver<Kindred, FamilyAbout>()

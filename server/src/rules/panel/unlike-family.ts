@@ -1,5 +1,5 @@
 import { isSame } from '../../quantities/same.ts'
-import { panelRule, type Kindred, type Noted } from '../about.ts'
+import { familyRule, type Kindred, type Noted } from '../about.ts'
 import { others } from '../others.ts'
 import { ofFamily } from '../words.ts'
 
@@ -13,7 +13,7 @@ const shared: readonly { readonly label: string; readonly of: (panel: Kindred) =
   { label: 'NOCT', of: (panel) => panel.noct.temperature },
 ]
 
-export const unlikeFamily = panelRule({
+export const unlikeFamily = familyRule({
   id: 'unlike-family',
   severity: 'information',
   reason:
