@@ -16,7 +16,7 @@ export function makeLibrary(folder, size, mistaken = 0) {
     const text = panel(typed, i >> 3, i & 7)
     const isMistaken = mistaken > 0 && i % mistaken === Math.min(7, mistaken - 1)
     writeFileSync(
-      join(folder, `panel-${i}.panel.yaml`),
+      join(folder, `bird-${String(i >> 3).padStart(4, '0')}-${i & 7}.panel.yaml`),
       isMistaken ? text.replace(isc, (digits) => digits.replace('.', '')) : text,
     )
   }
