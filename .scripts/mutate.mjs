@@ -8,9 +8,10 @@ import { reach, tryOneByOne } from './mutate/runs.mjs'
 import { triesOf } from './mutate/tries.mjs'
 
 const layers = ['quantities', 'physics', 'slips', 'review']
-/** Tests that start no program and take no minutes. */
+/** Tests that start no program and take no minutes, nor seconds before their first test. */
 const asked = ['quantities', 'physics', 'published', 'slips', 'review', 'rules', 'systems', 'values', 'check']
-const notAsked = /(command|fuzz|message-lengths|repeats|statistics)[.]test[.]ts$|(check|review)[/]properties|systems[/]references/
+const notAsked =
+  /(command|fuzz|message-lengths|repeats|statistics)[.]test[.]ts$|(check|review)[/]properties|systems[/]references/
 const { MUTATE_SEED = '1', MUTATE_COUNT = '1000' } = process.env
 
 const wanted = process.argv.length > 2 ? process.argv.slice(2) : layers
@@ -69,7 +70,7 @@ function writeSurvivors(path) {
       why: whyOf.get(key) || (tries.length > 0 ? '' : 'no test that is asked reaches it'),
     }))
   survivors.sort((a, b) => a.at.localeCompare(b.at, 'en', { numeric: true }))
-  writeFileSync(path, `[\n${survivors.map((one) => `  ${JSON.stringify(one)}`).join(',\n')}\n]\n`)
+  writeFileSync(path, `${JSON.stringify(survivors, null, 2)}\n`)
 }
 
 function filesIn(place, pattern) {

@@ -25,7 +25,7 @@ export async function reach(folder, files, sources) {
 }
 
 /** Processor time [ms] for a mutant: tests that notice it mostly do so in the first seconds. */
-const budget = 6000
+const budget = 4000
 
 /**
  * Tries every mutant in a process of its own memory. One that does not end counts as noticed, so does one that ends the process
