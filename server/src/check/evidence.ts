@@ -1,12 +1,13 @@
 import type { Measure } from '../records/field.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { pointers, type Evidence, type Reading } from '../slips/evidence.ts'
+import { weightPointers } from '../slips/density/weight.ts'
 import { noctPointers } from '../slips/typos/noct-row.ts'
 
 /** What a panel record says of itself, as the slip search wants it. Fields that could not be read are absent. */
 export function evidenceOf({ record, fields }: ReadFile<'panel'>): Evidence {
   const readings: Record<string, Reading> = {}
-  for (const pointer of [...pointers, ...noctPointers]) {
+  for (const pointer of [...pointers, ...noctPointers, ...weightPointers]) {
     const field = fields.get(pointer) as Measure | undefined
     if (field) readings[pointer] = { value: field.value, half: field.quantity?.half ?? 0, text: field.text }
   }
