@@ -51,12 +51,14 @@ const usualCounts = { 32: 0.09, 33: 0.09, 36: 0.4, 40: 0.07, 44: 0.05, 60: 0.02,
 
 /** How usual each cell count is. Cells lie in rows, most often in an even number of them. */
 export const countsOfFlexible: Readonly<Record<number, number>> = {
-  ...Object.fromEntries(Array.from({ length: 121 }, (_, n) => [n, n < 10 ? 1e-4 : (n < 24 || n > 44 ? 0.07 : 1) * inRows(n)])),
+  ...Object.fromEntries(
+    Array.from({ length: 121 }, (_, n) => [n, n < 10 ? 1e-4 : (n < 24 || n > 44 ? 0.07 : 1) * inRows(n)]),
+  ),
   ...usualCounts,
 }
 
 /** A prime number of cells takes the place of one for the junction box. */
 function inRows(n: number): number {
   const rows = [2, 3, 4, 5, 6].filter((row) => n % row === 0)
-  return rows.length === 0 ? 0.002 : n % 2 === 1 ? 0.006 : rows.length === 1 ? 0.012 : 0.025
+  return rows.length === 0 ? 0.002 : n % 2 === 1 ? 0.006 : rows.length === 1 ? 0.018 : 0.025
 }
