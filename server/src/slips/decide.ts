@@ -6,7 +6,7 @@ import type { SlipFix, SlipVerdict } from './verdict.ts'
 /** Logarithm of the odds, before looking, that a record has no slip; set where true records stay quiet. */
 const quietOfGlass = 2.15
 /** Of flexible panels less is known, and the density is wide: few true ones come near it; estimated. */
-const quietOfOthers = -1.75
+const quietOfOthers = -2
 /** Share of the belief from which a fix is offered, and from which two are that are about as likely; estimated. */
 const sureOfOne = 0.55
 const sureOfTwo = 0.8

@@ -3,18 +3,24 @@ import type { CalibratedPart } from './calibration.ts'
 /** Mean and spread of a feature. */
 type Band = readonly [mean: number, sd: number]
 
-/** Of one technology: ln of Voc a cell [V], the coefficients of Pmax and of Voc [%/K]. */
+/** Of one technology: ln of Voc a cell [V], the coefficients of Pmax, Voc and Isc [%/K]. */
 interface Usual {
   readonly voc: Band
   readonly gamma: Band
   readonly beta: Band
+  readonly alpha: Band
 }
 
 /** Place of each among the features. */
-const places = { voc: 0, gamma: 4, beta: 5 } as const
-const names = ['voc', 'gamma', 'beta'] as const
+const places = { voc: 0, gamma: 4, beta: 5, alpha: 6 } as const
+const names = ['voc', 'gamma', 'beta', 'alpha'] as const
 
-const usual = (voc: Band, gamma: Band, beta: Band): Usual => ({ voc: [Math.log(voc[0]), voc[1]], gamma, beta })
+const usual = (voc: Band, gamma: Band, beta: Band): Usual => ({
+  voc: [Math.log(voc[0]), voc[1]],
+  gamma,
+  beta,
+  alpha: [0.047, 0.013],
+})
 
 /**
  * What cells of each technology are like. Sheets call cells of any kind monocrystalline, so that these are the widest. Common

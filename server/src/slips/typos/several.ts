@@ -114,7 +114,7 @@ const atNoct: readonly (readonly [field: number, share: number])[] = [
 ]
 
 /** Odds against it where wide margins and the efficiency of the cells look just the same; estimated. */
-const ofFlexible = 2.5
+const ofFlexible = 3
 
 /** All ratings are those at NOCT: those at STC stand nowhere, so that there is no text to offer. */
 const scaledToStc = (read: Read, less: number): Candidate[] =>
