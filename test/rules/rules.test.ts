@@ -10,6 +10,8 @@ import { reviewRules } from '../../server/src/review/rules/index.generated.ts'
 import { batteryRules } from '../../server/src/rules/battery/index.generated.ts'
 import { climateRules } from '../../server/src/rules/climate/index.generated.ts'
 import { controllerRules } from '../../server/src/rules/controller/index.generated.ts'
+import type { FamilyAbout, PanelAbout } from '../../server/src/rules/about.ts'
+import type { Panel } from '../../server/src/records/records.generated.ts'
 import { panelRules } from '../../server/src/rules/panel/index.generated.ts'
 import type { ReadFile } from '../../server/src/records/read-file.ts'
 import { siteOf } from '../../server/src/values/site.ts'
@@ -57,7 +59,7 @@ test.each(allFacts.flatMap(({ rules: all }) => all.map(({ id }) => id)))('%s has
 /** The rules of a panel by themselves: in a whole check one mistake is reported once, by the strongest of them. */
 function alone(library: Library, file: ReadFile<'panel'>) {
   const others = library.ofKind('panel', file.path).filter(({ path }) => path !== file.path)
-  const found = applyRules(panelRules, file, {
+  const found = applyRules<Panel, PanelAbout & FamilyAbout>(panelRules, file, {
     settings: undefined,
     site: siteOf(undefined),
     today,
