@@ -46,11 +46,10 @@ export function decide(evidence: Evidence, tried: readonly Tried[], family: Fami
   // the same but for its last digits, and the same without a text
   const isNear = ({ candidate: { fields, values, texts } }: Tried, most: number) =>
     best !== undefined &&
-    fields.length === 1 &&
-    best.candidate.fields.length === 1 &&
-    fields[0] === best.candidate.fields[0] &&
+    fields.length === best.candidate.fields.length &&
+    fields.every((field, i) => field === best.candidate.fields[i]) &&
     (texts.length > 0 || best.candidate.isComputed) &&
-    Math.abs(values[0]! / best.candidate.values[0]! - 1) < (texts.length > 0 ? most : 0.01)
+    values.every((value, i) => Math.abs(value / best.candidate.values[i]! - 1) < (texts.length > 0 ? most : 0.01))
   const alike = sorted.filter((one) => one === best || isNear(one, asGood))
   const certainty = alike.reduce((sum, { score }) => sum + share(score), 0)
   const second = exact.find((one) => one !== best && !isNear(one, 0.01))
