@@ -1,5 +1,6 @@
 import { siteFor } from '../check/site.ts'
 import { surfaceComparison } from '../check/surface-comparison.ts'
+import { firstTargetOn } from '../check/target-on.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type * as pictures from '../report/index.ts'
 import { formData } from '../review/page/form-data.ts'
@@ -45,9 +46,11 @@ export function createPictures(load: () => Pictures) {
     },
 
     comparison(here: Here, surface: string): ComparisonResult {
-      const { path, review } = here.checked
-      const rows = review && surfaceComparison(here.library, path, review.system, surface, here.bundle)
-      return rows && load().drawComparison(surface, rows, drawing(here))
+      const { library, bundle, checked } = here
+      const place = checked.review && firstTargetOn(checked.review.system, surface)
+      if (!place) return null
+      const { rows } = surfaceComparison(library, checked, place, undefined, bundle)
+      return load().drawComparison(surface, rows, drawing(here))
     },
 
     page({ checked, today, bundle: own }: Here, { units, revision, form }: PageParams): PageResult {
