@@ -29,7 +29,7 @@ export async function showChanges(client: BaseLanguageClient): Promise<void> {
       text,
     })),
   } satisfies ChangesParams)
-  if (page) await showPage(l10n.t('Changes since {0}', revision.replaceAll('/', '-')), page.text)
+  if (page) await showPage(l10n.t('Changes since {0}', since.replaceAll('/', '-')), page.text)
   else void window.showInformationMessage(l10n.t('No finding is new and no derived value differs since {0}.', since))
 }
 

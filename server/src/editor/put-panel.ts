@@ -4,6 +4,7 @@ import { arraysOn, comparableSurfaces, targetOn } from '../check/target-on.ts'
 import { formatIn } from '../quantities/format.ts'
 import type { SurfaceRow } from '../review/choosing/row.ts'
 import type { Bundle } from '../wording/bundle.ts'
+import { figureInWords } from '../wording/figure.ts'
 import { phraseInWords, sayIn } from '../wording/phrase.ts'
 import type { Here } from './here.ts'
 import type { Choice, PutPanelParams, PutPanelResult } from './protocol.ts'
@@ -29,21 +30,28 @@ export function panelPut({ checked, library, bundle }: Here, chosen: PutPanelPar
 
 const plain = (id: string): Choice => ({ id, figures: '', note: '' })
 
+/** A panel that cannot be taken has no figures: there would be no saying of how many panels. */
 function choiceOf(row: SurfaceRow, bundle: Bundle | undefined): Choice {
-  const { panel, count, strings, pmax_stc_w: rated, pmax_hot_w: hot, kwh_year: energy, weight_kg: weight, price } = row
+  const {
+    panel,
+    strings,
+    excluded,
+    pmax_stc_w: rated,
+    pmax_hot_w: hot,
+    kwh_year: energy,
+    weight_kg: weight,
+    price,
+  } = row
+  if (excluded !== null) return { id: panel, figures: '', note: excluded }
   const say = sayIn(bundle)
-  const laid = strings ? strings.in_series * strings.in_parallel : count
+  const count = strings && strings.in_series * strings.in_parallel
   const figures = [
-    laid === 1 ? say`1 panel` : say`${laid} panels`,
+    count !== null && (count === 1 ? say`1 panel` : say`${count} panels`),
     rated !== null && say`${{ value: rated, unit: 'W', decimals: 0 }} rated`,
     hot !== null && say`${{ value: hot, unit: 'W', decimals: 0 }} when hot`,
     energy !== null && say`${{ value: energy, unit: 'kWh', decimals: 0 }} a year`,
-    weight !== null && say`${{ value: weight, unit: 'kg', decimals: 1 }}`,
+    weight !== null && figureInWords({ value: weight, unit: 'kg', decimals: 1 }, bundle),
     price !== null && formatIn(price.amount, price.currency),
   ]
-  return {
-    id: panel,
-    figures: figures.filter((one) => one !== false).join(', '),
-    note: row.excluded ?? row.warranty_void ?? '',
-  }
+  return { id: panel, figures: figures.filter((one) => one !== false).join(', '), note: row.warranty_void ?? '' }
 }
