@@ -1,4 +1,4 @@
-import { Uri, l10n, window, workspace } from 'vscode'
+import { ProgressLocation, Uri, l10n, window, workspace } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
 import { changesRequest, type ChangesParams, type ChangesResult } from '../../server/src/editor/protocol.ts'
 import { git, untracked, type Repository } from './git.ts'
@@ -22,13 +22,14 @@ export async function showChanges(client: BaseLanguageClient): Promise<void> {
       return void window.showErrorMessage(l10n.t('git knows no revision {0} here.', revision))
     }
   const since = revision === 'HEAD' ? l10n.t('the last commit') : revision
-  const page = await client.sendRequest<ChangesResult>(changesRequest, {
+  const params: ChangesParams = {
     since,
-    before: [...before].map(([uri, text]) => ({
-      uri: client.code2ProtocolConverter.asUri(Uri.parse(uri)),
-      text,
-    })),
-  } satisfies ChangesParams)
+    before: [...before].map(([uri, text]) => ({ uri: client.code2ProtocolConverter.asUri(Uri.parse(uri)), text })),
+  }
+  const page = await window.withProgress(
+    { location: ProgressLocation.Notification, title: l10n.t('Working out what changed since {0}', since) },
+    () => client.sendRequest<ChangesResult>(changesRequest, params),
+  )
   if (page) await showPage(l10n.t('Changes since {0}', since.replaceAll('/', '-')), page.text)
   else void window.showInformationMessage(l10n.t('No finding is new and no derived value differs since {0}.', since))
 }

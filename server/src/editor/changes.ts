@@ -52,7 +52,7 @@ export async function changesPage(
   return parts.length > 0 ? [`# ${say`Changes since ${inMarkdown(since)}`}\n`, ...parts].join('\n') : null
 }
 
-/** The changed records and those that depend on them, before or now; all that changed settings govern. */
+/** The changed records, then those that depend on them, before or now; all that changed settings govern. */
 function affectedIn(libraries: readonly Library[], changed: readonly string[]): readonly string[] {
   const all = new Set<string>()
   for (const library of libraries)
@@ -62,7 +62,8 @@ function affectedIn(libraries: readonly Library[], changed: readonly string[]): 
       const governed = library.paths().filter((one) => settings.includes(library.settings(one)?.path ?? ''))
       for (const one of [...found, ...(settings.length > 0 ? governed : [])]) all.add(one)
     }
-  return [...all].sort(byPath)
+  const own = [...changed].sort(byPath)
+  return [...own, ...[...all].sort(byPath).filter((path) => !changed.includes(path))]
 }
 
 function newFindings({ path, was, is }: Pair, bundle: Bundle | undefined): string {

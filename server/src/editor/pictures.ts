@@ -1,3 +1,4 @@
+import { checkFile } from '../check/check.ts'
 import { siteFor } from '../check/site.ts'
 import { surfaceComparison } from '../check/surface-comparison.ts'
 import { firstTargetOn } from '../check/target-on.ts'
@@ -9,7 +10,7 @@ import { systemPicture } from '../review/picture/system-picture.ts'
 import { panelPicture } from '../values/picture/panel-picture.ts'
 import type { Here } from './here.ts'
 import type { ComparisonResult, PageParams, PageResult, PicturesResult } from './protocol.ts'
-import { bundleOf, translated } from '../wording/bundle.ts'
+import { bundleOf, translated, unitsOf } from '../wording/bundle.ts'
 
 /** The program that draws. */
 export type Pictures = typeof pictures
@@ -53,14 +54,16 @@ export function createPictures(load: () => Pictures) {
       return load().drawComparison(surface, rows, drawing(here))
     },
 
-    page({ checked, today, bundle: own }: Here, { units, revision, form }: PageParams): PageResult {
-      if (!checked.review) return null
-      const { system, figures } = checked.review
+    page({ checked, path, library, today, bundle: own }: Here, { units, revision, form }: PageParams): PageResult {
       const bundle = bundleOf(own?.texts, units)
+      // findings are in the units of the window
+      const said = units === unitsOf(own) ? checked : checkFile(library, path, { today, bundle })
+      if (!said?.review) return null
+      const { system, figures } = said.review
       const stamp = { date: today, revision }
       const html = form
         ? load().form(formData(system, bundle), stamp, 'html', bundle)
-        : load().page(pageData(system, figures, checked, bundle), stamp, 'html', bundle)
+        : load().page(pageData(system, figures, said, bundle), stamp, 'html', bundle)
       return { html }
     },
   }
