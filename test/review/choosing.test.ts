@@ -4,7 +4,6 @@ import { reviewOf } from '../../server/src/check/review.ts'
 import { surfaceComparison } from '../../server/src/check/surface-comparison.ts'
 import { firstTargetOn } from '../../server/src/check/target-on.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
-import type { ReadFile } from '../../server/src/records/read-file.ts'
 import { bestFirst, withFront } from '../../server/src/review/choosing/front.ts'
 import { unknownRow, type SurfaceRow } from '../../server/src/review/choosing/row.ts'
 import { controller, panel, priced, system } from '../terminal/surface-library.ts'
@@ -27,7 +26,7 @@ function compared(text: string, more: Record<string, string> = {}) {
   for (const [path, one] of Object.entries(files)) library.put(path, one)
   const file = library.file('van.system.yaml')!
   const { system: resolved } = reviewOf(library, file)!
-  const { rows } = surfaceComparison(library, file as ReadFile<'system'>, firstTargetOn(resolved, 'roof')!)
+  const { rows } = surfaceComparison(library, file, firstTargetOn(resolved, 'roof')!)
   return { rows, of: (id: string) => rows.find((row) => row.panel === id)! }
 }
 

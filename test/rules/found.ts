@@ -4,7 +4,9 @@ import { applyRules } from '../../server/src/check/apply-rules.ts'
 import type { Finding } from '../../server/src/findings/finding.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
 import type { Library } from '../../server/src/library/library.ts'
+import type { FamilyAbout, PanelAbout } from '../../server/src/rules/about.ts'
 import { panelRules } from '../../server/src/rules/panel/index.generated.ts'
+import type { Panel } from '../../server/src/records/records.generated.ts'
 import type { ReadFile } from '../../server/src/records/read-file.ts'
 import { siteOf } from '../../server/src/values/site.ts'
 import type { Bundle } from '../../server/src/wording/bundle.ts'
@@ -34,7 +36,7 @@ export function foundIn(example: Example, bundle?: Bundle) {
 /** The rules of a panel by themselves: in a whole check one mistake is reported once, by the strongest of them. */
 function alone(library: Library, file: ReadFile<'panel'>, bundle: Bundle | undefined): readonly Finding[] {
   const others = library.ofKind('panel', file.path).filter(({ path }) => path !== file.path)
-  const found = applyRules(panelRules, file, {
+  const found = applyRules<Panel, PanelAbout & FamilyAbout>(panelRules, file, {
     settings: undefined,
     site: siteOf(undefined),
     today,

@@ -36,6 +36,13 @@ test('of the test suite of YAML some texts are scanned', () => {
   expect(texts.filter(isScanned).length).toBeGreaterThan(10)
 })
 
+test.each([
+  ['an address', 'datasheet: { source: https://example.com/tern?a=1, page: 2 }\n'],
+  ['a time', 'datasheet: { typed_at: 12:30 }\n'],
+])('%s in brackets is scanned', (_, text) => {
+  expect(isScanned(text)).toBe(true)
+})
+
 describe('left to the whole grammar', () => {
   test.each([
     ['nothing', ''],
@@ -72,6 +79,7 @@ const marks = [
   ' ',
   ': ',
   ':',
+  '://',
   '- ',
   '-',
   '\n- ',

@@ -1,9 +1,10 @@
 import type { Library } from '../library/library.ts'
+import { recordOfPath } from '../records/kinds.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { Sibling } from '../rules/about.ts'
 import type { Evidence } from '../slips/evidence.ts'
 import { familyOf, type Family } from '../slips/family/family.ts'
-import { evidenceOf } from './evidence.ts'
+import { evidenceOf, kindredOf, noteOf, type PanelNote } from './panel-note.ts'
 
 /** The panels of a library that belong with one, as rules and the slip search want them. */
 export interface Relatives {
@@ -16,27 +17,33 @@ export interface Relatives {
 }
 
 export function relativesOf(library: Library, file: ReadFile<'panel'>): Relatives {
-  const noted = library.noted(file.path, evidenceOf)
+  const noted = library.noted(file.path, noteOf)
   // what a correction makes of a file is not in the library
-  const evidence = noted && library.file(file.path) === file ? noted : evidenceOf(file)
-  const paths = new Map<Evidence, string>()
-  for (const path of library.kinOf(file)) paths.set(library.noted(path, evidenceOf)!, path)
-  const family = familyOf(evidence, [...paths.keys()])
-  const panelAt = (path: string) => library.file(path) as ReadFile<'panel'>
-  // few rules look at a sibling's record, and most siblings are not read again for one
-  const sibling = (path: string): Sibling => ({
-    path,
-    get record() {
-      return panelAt(path).record
-    },
-  })
+  return relativesAt(library, file.path, noted && library.file(file.path) === file ? noted : noteOf(file))
+}
+
+/** The same of a panel of which no more than its note is at hand. */
+export function relativesAt(library: Library, path: string, own: PanelNote): Relatives {
+  const evidence = evidenceOf(own)
+  const others = new Map<Evidence, Other>()
+  for (const other of library.kinOf({ path })) {
+    const note = library.noted(other, noteOf)!
+    others.set(evidenceOf(note), { path: other, note })
+  }
+  const family = familyOf(evidence, [...others.keys()])
+  const sibling = ({ path, note }: Other): Sibling => ({ path, record: kindredOf(note) })
   return {
     evidence,
     family,
-    siblings: (family?.siblings ?? []).map((one) => sibling(paths.get(one)!)),
-    kin: [...paths.values()].map(sibling),
-    nameOf: (other) => titleOf(panelAt(paths.get(other)!)),
+    siblings: (family?.siblings ?? []).map((one) => sibling(others.get(one)!)),
+    kin: [...others.values()].map(sibling),
+    nameOf: (other) => titleOf(others.get(other)!),
   }
 }
 
-const titleOf = ({ record, id }: ReadFile<'panel'>): string => record.name?.text ?? id
+interface Other {
+  readonly path: string
+  readonly note: PanelNote
+}
+
+const titleOf = ({ path, note }: Other): string => kindredOf(note).name?.text ?? recordOfPath(path)!.id

@@ -2,6 +2,8 @@ import type { Found } from '../findings/found.ts'
 import type { Library } from '../library/library.ts'
 import { reading } from '../records/facts.ts'
 import type { ReadFile } from '../records/read-file.ts'
+import type { Panel } from '../records/records.generated.ts'
+import type { FamilyAbout, PanelAbout } from '../rules/about.ts'
 import { panelRules } from '../rules/panel/index.generated.ts'
 import { missingColon } from '../text/hazards/missing-colon.ts'
 import { childPointer, parentPointer } from '../text/pointer.ts'
@@ -23,7 +25,7 @@ export function panelRulesFor(
     const isAsked = askedForElsewhere(file)
     const typed = (pointer: string) =>
       (entryAtPointer(file.tree, pointer) ?? nodeAtPointer(file.tree, pointer)) !== null || isAsked(pointer)
-    return applyRules(panelRules, file, { ...about, typed })
+    return applyRules<Panel, PanelAbout & FamilyAbout>(panelRules, file, { ...about, typed })
   }
 }
 

@@ -54,9 +54,12 @@ export const unresolved = (library: Library, file: ReadFile): readonly Found[] =
 /** A hint on a record that nothing names, in a library that has systems. */
 export function unused(library: Library, file: ReadFile): readonly Found[] {
   const name = file.fields.get('/name')
-  if (!name || library.usesOf(file).length > 0 || !library.hasSystems(file.path)) return []
+  if (!name || !isUnused(library, file)) return []
   return [foundAt(referenceFacts.unused, name, { say: 'unused', with: { kind: file.kind, id: file.id } })]
 }
+
+export const isUnused = (library: Library, file: Pick<ReadFile, 'path' | 'kind' | 'id'>): boolean =>
+  library.hasSystems(file.path) && library.usesOf(file).length === 0
 
 /** Ids in a system that name no record, or several; and surfaces that are not described. */
 export function systemReferences(library: Library, file: ReadFile<'system'>): readonly Found[] {

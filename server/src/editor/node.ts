@@ -1,6 +1,7 @@
 import { createConnection } from 'vscode-languageserver/node'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
+import { setFlagsFromString } from 'node:v8'
 import { createSheets } from '../reader/kept.ts'
 import type { Texts } from '../wording/bundle.ts'
 import type { Pictures } from './pictures.ts'
@@ -13,6 +14,8 @@ const transport = /^--(stdio|node-ipc|(socket|pipe)(=|$))/
 
 /** `--stdio` for any editor, `--node-ipc` for a client that forks this file. */
 if (process.argv.some((argument) => transport.test(argument))) {
+  // by itself the heap grows to several times what is in use
+  setFlagsFromString('--heap-growing-percent=25')
   const sheets = createSheets(join(__dirname, 'sheet-reader.js'), { cache: true, env: process.env })
   serve(
     createConnection({ messageStrategy: inTurn() }),

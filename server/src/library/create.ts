@@ -25,7 +25,7 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
   const weathers = new Map<string, WeatherFile | string>()
   const read = new Recent<ReadFile>(most)
   const notesOf = new Map<(file: ReadFile<'panel'>) => unknown, Notes<unknown>>()
-  const mostNotes = 4 * most
+  const mostNotes = Math.max(4 * most, 300)
   const roots = createRoots()
   const index = createIndex(() => texts.keys(), roots.of)
   let paths: readonly string[] | null = null

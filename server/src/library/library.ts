@@ -30,7 +30,7 @@ export interface Library {
   /** Records of that id; more than one is an ambiguity that the user must hear of. */
   byId<K extends RecordKind>(kind: K, id: string, near: string): readonly ReadFile<K>[]
   /** Paths of panels of the same library that may be of one family with this one: all but one of what a family shares is alike. */
-  kinOf(file: ReadFile<'panel'>): readonly string[]
+  kinOf(file: Pick<ReadFile, 'path'>): readonly string[]
   /** Reads a panel, so that it is known as one of its family from then on. */
   gather(path: string): void
   /** What is made of a panel, kept until the file may read otherwise: plain data that JSON can hold, and little of it, for it is kept of every panel. */
@@ -40,7 +40,7 @@ export interface Library {
   /** Every record id that a file names. */
   references(file: ReadFile): readonly ReferencePlace[]
   /** Every place that names this record: in systems, and in the settings of its library. */
-  usesOf(file: ReadFile): readonly ReferencePlace[]
+  usesOf(file: Pick<ReadFile, 'path' | 'kind' | 'id'>): readonly ReferencePlace[]
   /**
    * A file of hourly weather: what it holds, or what is wrong with it in words that follow its name; undefined where nobody
    * has read it. It is put like a record, with the empty text where there is none.

@@ -20,7 +20,7 @@ export const dayOf = (now: Date): string =>
 function timeOf(text: string): number | undefined {
   const time = pattern.test(text) ? Date.parse(text) : NaN
   // a day that its month does not have is read as one of the next month
-  return !Number.isNaN(time) && new Date(time).toISOString().startsWith(text) ? time : undefined
+  return !Number.isNaN(time) && new Date(time).getUTCDate() === Number(text.slice(-2)) ? time : undefined
 }
 
 /** The day so many days after another; undefined where that is no day. */

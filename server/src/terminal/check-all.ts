@@ -1,6 +1,7 @@
+import { nothingFound } from '../check/nothing-found.ts'
 import type { Library } from '../library/library.ts'
 import { sheetsBeside, type SheetsBeside } from './beside.ts'
-import { reportFile, type FileReport } from './file-report.ts'
+import { cleanReport, reportFile, type FileReport } from './file-report.ts'
 import { libraryOf } from './load.ts'
 import type { Share, Texts } from './share.ts'
 import { createTurns } from './turns.ts'
@@ -65,7 +66,12 @@ async function checkEach(
   { cwd, today, bundle }: Pick<Share, 'cwd' | 'today' | 'bundle'>,
   take: Take,
 ): Promise<void> {
+  const isClean = nothingFound(library, today)
   for (const path of targets) {
+    if (isClean(path)) {
+      take(cleanReport(library, path, cwd))
+      continue
+    }
     const beside = await sheets.at(path)
     const report = reportFile(library, path, cwd, { today, bundle, sheetOf: () => beside })
     if (report) take(report)

@@ -3,6 +3,7 @@ import type { Accepted, Checked } from '../check/checked.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Library } from '../library/library.ts'
 import type { RecordKind } from '../records/field-info.ts'
+import { recordOfPath } from '../records/kinds.ts'
 import { notRead, type Unread } from '../records/unread.ts'
 import { lineStarts } from '../text/lines.ts'
 import { folderOf, shown } from './paths.ts'
@@ -45,6 +46,18 @@ export function reportOf(library: Library, checked: Checked, cwd: string): FileR
     brokenSettings: kind === 'library' && readFindings.some(({ severity }) => severity === 'error'),
   }
 }
+
+/** A record in which nothing is found, as it is reported without its text, of which nothing is shown. */
+export const cleanReport = (library: Library, path: string, cwd: string): FileReport => ({
+  path: shown(cwd, path),
+  kind: recordOfPath(path)!.kind,
+  text: '',
+  starts: [0],
+  findings: [],
+  accepted: [],
+  place: shown(folderOf(library.settings(path)?.path ?? path), path),
+  brokenSettings: false,
+})
 
 /** A folder that could not be opened. */
 export const reportFolder = (path: string, why: Unread, cwd: string): FileReport => ({

@@ -73,7 +73,7 @@ export async function readTexts(
 }
 
 /** How many records are kept as they were read: a reading takes some 40 KB, and two in a row belong to one family. */
-const mostKept = 250
+const mostKept = 16
 
 export function libraryOf(texts: Texts): Library {
   const library = createLibrary(mostKept)

@@ -79,7 +79,8 @@ function flowMap(text: string, pointer: string, start: number, end: number, dept
   return at < end ? { kind: 'map', pointer, span: { start, end: at + 1 }, entries, flow: true } : null
 }
 
-const flowEnd = /[,[\]{}:]/g
+/** What ends a text inside of brackets, or may: a colon before a blank or another of these makes a name of it, and else is part of it. */
+const flowEnd = /[,[\]{}]|:(?=[ ,[\]{}\r\n]|$)/g
 
 function flowText(text: string, pointer: string, start: number, end: number): Node | null {
   if (!isPlain(text, start)) return null

@@ -11,7 +11,7 @@ export function rulePageIn(page: string, bundle: Bundle | undefined): string {
 
   /** A finding stands below what it marks. */
   function example(text: string): string {
-    return text.replace(/^(\s*#\s*\^+ )(.+)$/gm, (_, mark: string, words: string) => mark + translated(words, bundle))
+    return text.replace(/^( *# *\^+ )(.+)$/gm, (_, mark: string, words: string) => mark + translated(words, bundle))
   }
 
   function paragraph(text: string): string {

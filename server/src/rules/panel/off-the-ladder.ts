@@ -1,4 +1,4 @@
-import { panelRule, type Sibling } from '../about.ts'
+import { familyRule, type Sibling } from '../about.ts'
 import { others } from '../others.ts'
 
 const ratings = [
@@ -11,7 +11,7 @@ const ratings = [
 /** Neighbouring classes may share a value but for this much; of the same count. */
 const slack = 0.003
 
-export const offTheLadder = panelRule({
+export const offTheLadder = familyRule({
   id: 'off-the-ladder',
   severity: 'information',
   reason:

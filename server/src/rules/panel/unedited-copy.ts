@@ -1,9 +1,9 @@
-import { panelRule } from '../about.ts'
+import { familyRule } from '../about.ts'
 import { numbersIn } from '../words.ts'
 
 const ratings = ['pmax', 'vmp', 'imp', 'voc', 'isc'] as const
 
-export const uneditedCopy = panelRule({
+export const uneditedCopy = familyRule({
   id: 'unedited-copy',
   severity: 'information',
   reason: 'A new record is often begun as a copy of its sibling; what is not typed over is the other panel.',

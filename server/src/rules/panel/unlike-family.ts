@@ -1,21 +1,19 @@
 import { isSame } from '../../quantities/same.ts'
-import type { Measure } from '../../records/field.ts'
-import type { Panel } from '../../records/records.generated.ts'
-import { panelRule } from '../about.ts'
+import { familyRule, type Kindred, type Noted } from '../about.ts'
 import { others } from '../others.ts'
 import { ofFamily } from '../words.ts'
 
 /** Coefficients of volts, amperes and watts grow with the panel; those of a share do not. */
-const asShare = (field: Measure | undefined) => (field?.quantity.dimension === 'per-kelvin' ? field : undefined)
+const asShare = (field: Noted | undefined) => (field?.quantity.dimension === 'per-kelvin' ? field : undefined)
 
-const shared: readonly { readonly label: string; readonly of: (panel: Panel) => Measure | undefined }[] = [
+const shared: readonly { readonly label: string; readonly of: (panel: Kindred) => Noted | undefined }[] = [
   { label: 'Pmax coefficient', of: (panel) => asShare(panel.temperature_coefficients.pmax) },
   { label: 'Voc coefficient', of: (panel) => asShare(panel.temperature_coefficients.voc) },
   { label: 'Isc coefficient', of: (panel) => asShare(panel.temperature_coefficients.isc) },
   { label: 'NOCT', of: (panel) => panel.noct.temperature },
 ]
 
-export const unlikeFamily = panelRule({
+export const unlikeFamily = familyRule({
   id: 'unlike-family',
   severity: 'information',
   reason:
@@ -40,7 +38,7 @@ export const unlikeFamily = panelRule({
       const all = others(named, of)
       const [first] = all
       if (!own || !first || all.length < 2) return []
-      const isFirst = (field: Measure) => isSame(field.value, first.field.value)
+      const isFirst = (field: Noted) => isSame(field.value, first.field.value)
       if (isFirst(own) || !all.every(({ field }) => isFirst(field))) return []
       return [
         {

@@ -1,7 +1,7 @@
-import { panelRule } from '../about.ts'
+import { familyRule } from '../about.ts'
 import { others, type Other } from '../others.ts'
 
-export const weightUnlikeSiblings = panelRule({
+export const weightUnlikeSiblings = familyRule({
   id: 'weight-unlike-siblings',
   severity: 'information',
   reason: 'Power classes of one family are the same laminate, so panels of the same size weigh the same.',

@@ -100,7 +100,7 @@ function differences(a: Evidence, b: Evidence): readonly number[] | null {
     const [x, y] = [valueAt(a, field), valueAt(b, field)]
     if (x === undefined && y === undefined) continue
     compared++
-    if (x === undefined || y === undefined || rounded(x) !== rounded(y)) found.push(field)
+    if (x !== y && (x === undefined || y === undefined || rounded(x) !== rounded(y))) found.push(field)
   }
   if (!isOfSize(a, b)) found.push(index.length)
   if (off(valueAt(a, index.voc), valueAt(b, index.voc)) > 0.06) found.push(index.voc)

@@ -1,0 +1,88 @@
+import type { Field, Measure } from '../records/field.ts'
+import { onceEach } from '../records/once-each.ts'
+import type { ReadFile } from '../records/read-file.ts'
+import type { Kindred } from '../rules/about.ts'
+import { pointers, type Evidence, type Reading } from '../slips/evidence.ts'
+import { noctPointers } from '../slips/typos/noct-row.ts'
+
+/** Of a panel what checks of others look at: short and plain, for it is kept of every panel of a library. */
+export interface PanelNote {
+  readonly texts: Readonly<Record<string, NotedText>>
+  readonly numbers: Readonly<Record<string, NotedNumber>>
+}
+
+type NotedText = readonly [text: string, start: number, end: number]
+type NotedNumber = readonly [...NotedText, value: number, half: number, dimension?: Measure['quantity']['dimension']]
+
+const textPointers = ['/name', '/maker', '/family', '/construction', '/cells/technology'] as const
+const evidencePointers = [...pointers, ...noctPointers]
+const numberPointers = [...evidencePointers, '/weight']
+
+/** Fields that could not be read are absent. */
+export function noteOf({ fields }: ReadFile<'panel'>): PanelNote {
+  const texts: Record<string, NotedText> = {}
+  const numbers: Record<string, NotedNumber> = {}
+  for (const pointer of textPointers) {
+    const field = fields.get(pointer)
+    if (field) texts[pointer] = [field.text, field.span.start, field.span.end]
+  }
+  for (const pointer of numberPointers) {
+    const field = fields.get(pointer) as Measure | undefined
+    if (!field) continue
+    const { text, value, span, quantity } = field
+    const noted = [text, span.start, span.end, value, quantity?.half ?? 0] as const
+    numbers[pointer] = quantity ? [...noted, quantity.dimension] : noted
+  }
+  return { texts, numbers }
+}
+
+/** What a panel record says of itself, as the slip search wants it. */
+export const evidenceOf = onceEach(({ texts, numbers }: PanelNote): Evidence => {
+  const readings: Record<string, Reading> = {}
+  for (const pointer of evidencePointers) {
+    const noted = numbers[pointer]
+    if (noted) readings[pointer] = { value: noted[3], half: noted[4], text: noted[0] }
+  }
+  const said = (pointer: (typeof textPointers)[number]) => texts[pointer]?.[0]
+  const [technology, construction, maker] = [said('/cells/technology'), said('/construction'), said('/maker')]
+  const [family, name] = [said('/family'), said('/name')]
+  return {
+    ...(technology !== undefined && { technology }),
+    ...(construction !== undefined && { construction }),
+    ...(maker !== undefined && { maker }),
+    ...(family !== undefined && { family }),
+    ...(name !== undefined && { named: powersIn(name) }),
+    readings,
+  }
+})
+
+/** The same as rules want it. */
+export const kindredOf = onceEach(({ texts, numbers }: PanelNote): Kindred => {
+  const said = (pointer: (typeof textPointers)[number]): Field<string> | undefined => {
+    const noted = texts[pointer]
+    return noted && { pointer, text: noted[0], value: noted[0], span: { start: noted[1], end: noted[2] } }
+  }
+  const number = (pointer: string) => {
+    const noted = numbers[pointer]
+    if (!noted?.[5]) return undefined
+    const [text, start, end, value, , dimension] = noted
+    return { pointer, text, value, span: { start, end }, quantity: { dimension } }
+  }
+  const [pmax, vmp, imp, voc, isc] = ['pmax', 'vmp', 'imp', 'voc', 'isc'].map((key) => number(`/stc/${key}`))
+  const coefficient = (key: string) => number(`/temperature_coefficients/${key}`)
+  return {
+    name: said('/name'),
+    maker: said('/maker'),
+    family: said('/family'),
+    weight: number('/weight'),
+    cells: { technology: said('/cells/technology') },
+    stc: { pmax, vmp, imp, voc, isc },
+    temperature_coefficients: { pmax: coefficient('pmax'), voc: coefficient('voc'), isc: coefficient('isc') },
+    noct: { temperature: number('/noct/temperature') },
+    size: { length: number('/size/length'), width: number('/size/width') },
+  }
+})
+
+/** Numbers that stand by themselves or behind capitals: `Tern 110`, `TN-110M`; the digits of a serial number are none. */
+const powersIn = (name: string): readonly number[] =>
+  [...name.matchAll(/(?<![\d.a-z])\d{2,3}(?![\d.a-vx-z])/g)].map(([digits]) => Number(digits))
