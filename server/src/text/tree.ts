@@ -62,4 +62,12 @@ export interface Tree {
   readonly root: Node | null
   readonly problems: readonly SyntaxProblem[]
   readonly comments: readonly Comment[]
+  /** The lines that were read in another way than they stand in the text. */
+  readonly otherwise?: readonly OtherReading[]
+}
+
+/** Lines read in another way. */
+export interface OtherReading {
+  readonly edits: readonly Edit[]
+  readonly problem: SyntaxProblem
 }
