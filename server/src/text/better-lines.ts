@@ -23,18 +23,17 @@ const mostReadAgain = 16 * 1024
  * Reads a broken file with lines moved into the column of their neighbours, or taken for comments, where that leaves YAML less to
  * complain of: one problem, with its fix, instead of one for every line that follows. What was typed does not change.
  *
- * @param before  the file of which `typed` is a correction: its lines are read as there, and others only where that is worse
+ * @param corrected  the file of which `typed` is a correction: its lines are read as there, unless YAML by itself complains
+ *   more than there, and others are tried only where that is worse
  */
-export function withBetterLines(typed: Tree, read: (text: string) => Tree, before?: Tree): Tree {
+export function withBetterLines(typed: Tree, read: (text: string) => Tree, corrected?: Tree): Tree {
   const { text } = typed
-  let budget = before ? mostReadAgain : mostRead
-  let [best, taken]: [Tree, readonly OtherReading[]] = [typed, before ? carriedOver(before, text) : []]
-  if (taken.length > 0) {
-    const tree = readEdited(text, editsOf(taken), read)
-    if (tree.problems.length < typed.problems.length) best = tree
-    else taken = []
-  }
-  const enough = before?.problems.length ?? 0
+  const isWorse = corrected && typed.problems.length > (corrected.complaints ?? corrected.problems.length)
+  const before = isWorse ? undefined : corrected
+  const carried = before ? readAlike(typed, carriedOver(before, text), read) : null
+  let budget = carried ? mostReadAgain : mostRead
+  let [best, taken] = carried ?? [typed, []]
+  const enough = (carried && before?.problems.length) ?? 0
   for (let round = 0; round < mostRounds && best.problems.length > Math.max(0, enough - taken.length); round++) {
     const edits = editsOf(taken)
     const better = readingsOf(best)
@@ -52,7 +51,27 @@ export function withBetterLines(typed: Tree, read: (text: string) => Tree, befor
   }
   const problems = [...taken.map(({ problem }) => problem), ...best.problems]
   const inOrder = problems.sort((a, b) => a.span.start - b.span.start)
-  return taken.length === 0 ? typed : { ...best, problems: inOrder, otherwise: taken }
+  return taken.length === 0
+    ? typed
+    : { ...best, problems: inOrder, otherwise: taken, complaints: typed.problems.length }
+}
+
+/** With these lines read in another way, one by one; null where a reading of the text by itself would not have tried one, or not gained by it. */
+function readAlike(
+  typed: Tree,
+  known: readonly OtherReading[],
+  read: (text: string) => Tree,
+): [Tree, readonly OtherReading[]] | null {
+  const { text } = typed
+  let best = typed
+  for (const [i, { edits }] of known.entries()) {
+    const tries = readingsOf(best).slice(0, mostRead / text.length)
+    if (!tries.some((one) => JSON.stringify(one.edits) === JSON.stringify(edits))) return null
+    const tree = readEdited(text, editsOf(known.slice(0, i + 1)), read)
+    if (tree.problems.length >= best.problems.length) return null
+    best = tree
+  }
+  return [best, known]
 }
 
 const editsOf = (readings: readonly OtherReading[]) => readings.flatMap(({ edits }) => edits)

@@ -64,6 +64,8 @@ export interface Tree {
   readonly comments: readonly Comment[]
   /** The lines that were read in another way than they stand in the text. */
   readonly otherwise?: readonly OtherReading[]
+  /** How much YAML complains of without them; absent where there are none. */
+  readonly complaints?: number
 }
 
 /** Lines read in another way. */
