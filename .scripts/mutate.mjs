@@ -10,7 +10,7 @@ import { triesOf } from './mutate/tries.mjs'
 const layers = ['quantities', 'physics', 'slips', 'review']
 /** Tests that start no program and take no minutes. */
 const asked = ['quantities', 'physics', 'published', 'slips', 'review', 'rules', 'systems', 'values', 'check']
-const notAsked = /(command|fuzz|repeats|statistics)[.]test[.]ts$|(check|review)[/]properties|systems[/]references/
+const notAsked = /(command|fuzz|message-lengths|repeats|statistics)[.]test[.]ts$|(check|review)[/]properties|systems[/]references/
 const { MUTATE_SEED = '1', MUTATE_COUNT = '1000' } = process.env
 
 const wanted = process.argv.length > 2 ? process.argv.slice(2) : layers

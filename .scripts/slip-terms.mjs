@@ -7,7 +7,7 @@ const [path, ...siblings] = process.argv.slice(2)
 if (!path) throw new Error('npm run slip-terms -- FILE [SIBLING...]: name a panel record')
 const source = {
   'records/read': 'readFile',
-  'check/evidence': 'evidenceOf',
+  'check/panel-note': 'evidenceOf, noteOf',
   'findings/words': 'inWords',
   'slips/evidence': 'nameOf, pointers',
   'slips/typos/reasons': 'reasons',
@@ -20,7 +20,7 @@ const source = {
 }
 const contents = Object.entries(source).map(([from, names]) => `export { ${names} } from './server/src/${from}.ts'`)
 const slips = await load(contents.join('\n'))
-const read = (file) => slips.evidenceOf(slips.readFile(file, readFileSync(file, 'utf8')))
+const read = (file) => slips.evidenceOf(slips.noteOf(slips.readFile(file, readFileSync(file, 'utf8'))))
 
 const evidence = read(path)
 const family = slips.familyOf(evidence, siblings.map(read))

@@ -1,15 +1,12 @@
-// Tries mutants one by one in this process: the tests and sources of a file are one bundle, which starts afresh for each mutant,
-// so that nothing is left of the one before. Prints nothing; what is noticed is written into a folder.
+// Tries mutants one by one in this process: all tests and sources are one bundle, which starts afresh for each mutant, so that
+// nothing is left of the one before. Prints nothing; what is noticed is written into a folder.
 //   node one-by-one.mjs PLAN    with mutants, each with the tests to try it by: { id, key, source, tries: [{ file, distance, tests: [{ index, ms, isNamed }] }] }
 import { createRequire } from 'node:module'
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
-import { resolve } from 'node:path'
-import { Script } from 'node:vm'
-import { build } from 'esbuild'
+import { bundleOf } from './bundle.mjs'
 import { vitestShim } from './shim.mjs'
 
 const { folder, mutants, sources, budget } = JSON.parse(readFileSync(process.argv[2], 'utf8'))
-const scripts = new Map()
 /** Tests that fail without a mutant here, for what this process lacks of vitest. */
 const unfit = new Map()
 /** Processor time [ms] that the modules of a test file take to start. */
@@ -18,6 +15,8 @@ const loading = new Map()
 const successes = new Map()
 const switches = (globalThis.__stryker__ = {})
 const require = createRequire(import.meta.url)
+const files = [...new Set(mutants.flatMap(({ tries }) => tries.map(({ file }) => file)))]
+const script = await bundleOf(files, sources)
 
 for (const { id, key, source, tries } of mutants) {
   if (existsSync(`${folder}/noticed/${key}`) || existsSync(`${folder}/survived/${key}`)) continue
@@ -33,31 +32,42 @@ function inOrder(source, tries) {
   const named = tries.flatMap(({ file, tests }) =>
     tests.filter(({ isNamed }) => isNamed).map(({ index }) => ({ file, index })),
   )
-  const cost = ({ file, tests }) =>
-    (loading.get(file) ?? 300) + tests.reduce((sum, { ms }) => sum + Math.min(ms, 1000), 0)
-  const rank = (one) => [cost(one) < 2000 ? 0 : 1, one.distance, cost(one)]
+  const cost = ({ file, tests }) => (loading.get(file) ?? 100) + tests.reduce((sum, { ms }) => sum + ms, 0)
+  const rank = (one) => [one.isFirst ? 0 : 1, one.distance, cost(one)]
   const rest = tries
+    .flatMap(inTwo)
     .map((one) => ({ ...one, rank: rank(one) }))
     .sort((a, b) => a.rank.map((x, i) => x - b.rank[i]).find((difference) => difference !== 0) ?? 0)
     .flatMap(({ file, tests }) => tests.map(({ index }) => ({ file, index })))
   return [...before, ...named, ...rest]
 }
 
+/** The fast tests of a file, and those that would take more than two seconds with them, so that every file has its turn. */
+function inTwo(one) {
+  let sum = 0
+  const end = one.tests.findIndex(({ ms }, i) => i > 0 && (sum += ms) > 2000)
+  if (end < 0) return [{ ...one, isFirst: true }]
+  return [
+    { ...one, tests: one.tests.slice(0, end), isFirst: true },
+    { ...one, tests: one.tests.slice(end), isFirst: false },
+  ]
+}
+
 async function noticedBy(id, source, tries) {
   let spent = 0
+  const own = fresh()
   const started = new Map()
   const tried = new Set()
   for (const { file, index } of tries) {
     if (spent > budget) return null
     if (tried.has(`${file} ${index}`)) continue
     tried.add(`${file} ${index}`)
-    if (!scripts.has(file)) scripts.set(file, await bundled(file))
     if (!started.has(file)) {
-      const [tests, ms] = await timed(() => begun(file, id))
+      const [tests, ms] = await timed(() => begun(own, file, id))
       started.set(file, tests)
       loading.set(file, ms)
       spent += ms
-      if (tests === null && (await begun(file, undefined)) !== null) return file // it does not even load any more
+      if (tests === null && begun(fresh(), file, undefined) !== null) return file // it does not even load any more
     }
     const test = started.get(file)?.[index]
     if (test === undefined) continue
@@ -83,12 +93,20 @@ async function timed(action) {
   return [value, (user + system) / 1000]
 }
 
+/** All modules, of which none has run yet. */
+function fresh() {
+  const { module, begin } = vitestShim()
+  const bundle = { exports: {} }
+  script.runInThisContext()((name) => (name === 'vitest' ? module : require(name)), bundle, bundle.exports)
+  return { begin, modules: bundle.exports }
+}
+
 /** The tests of a file with a mutant from the first line on; null where that throws. */
-async function begun(file, id) {
-  const { module, tests } = vitestShim()
+function begun({ begin, modules }, file, id) {
+  const tests = begin(file)
   activate(id)
   try {
-    scripts.get(file).runInThisContext()((name) => (name === 'vitest' ? module : require(name)), { exports: {} }, {})
+    modules[file]()
     return tests
   } catch {
     return null
@@ -100,7 +118,7 @@ async function begun(file, id) {
 async function isUnfit(file, index) {
   const key = `${file} ${index}`
   if (!unfit.has(key)) {
-    const tests = await begun(file, undefined)
+    const tests = begun(fresh(), file, undefined)
     unfit.set(key, !tests?.[index] || (await fails(tests[index].run, undefined)))
   }
   return unfit.get(key)
@@ -120,28 +138,5 @@ async function fails(run, id) {
 
 /** A loop that does not end any more comes by its mutant again and again, and is stopped there. */
 function activate(id) {
-  Object.assign(switches, { activeMutant: id, hitCount: id === undefined ? undefined : 0, hitLimit: 3_000_000 })
-}
-
-async function bundled(file) {
-  const mutated = {
-    name: 'mutated',
-    setup: (b) =>
-      b.onLoad({ filter: /server\/src\/.*\.ts$/ }, ({ path }) => {
-        const text = sources[path.slice(resolve('.').length + 1)]
-        return text === undefined ? undefined : { contents: text, loader: 'ts' }
-      }),
-  }
-  const { outputFiles } = await build({
-    entryPoints: [file],
-    bundle: true,
-    platform: 'node',
-    format: 'cjs',
-    packages: 'external',
-    define: { 'import.meta.url': JSON.stringify(`file://${resolve(file)}`) },
-    logLevel: 'silent',
-    write: false,
-    plugins: [mutated],
-  })
-  return new Script(`(require, module, exports) => {${outputFiles[0].text}\n}`, { filename: file })
+  Object.assign(switches, { activeMutant: id, hitCount: id === undefined ? undefined : 0, hitLimit: 10_000_000 })
 }

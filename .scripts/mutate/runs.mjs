@@ -17,23 +17,27 @@ export async function reach(folder, files, sources) {
   writeFileSync(`${folder}/plan.json`, JSON.stringify({ tests, sources, reports }))
   process.env.MUTATE_PLAN = `${folder}/plan.json`
   const args = ['node_modules/vitest/vitest.mjs', 'run', '--config', 'test/vitest.mutate.config.mts']
-  if (tests.length > 0) await ended(spawn(process.execPath, args, { stdio: 'inherit' }))
+  if (tests.length > 0) await endOf(spawn(process.execPath, args, { stdio: 'inherit' }))
   return files.map((file) => {
     if (!existsSync(reports[file])) throw new Error(`${file} fails without a mutant`)
     return { file, ...JSON.parse(readFileSync(reports[file], 'utf8')) }
   })
 }
 
-/** Processor time [ms] for a mutant: tests that notice it mostly do so in the first second. */
-const budget = 3000
+/** Processor time [ms] for a mutant: tests that notice it mostly do so in the first seconds. */
+const budget = 6000
 
-/** Tries every mutant in a process of its own memory; one that does not end counts as noticed, and the next process goes on. */
+/**
+ * Tries every mutant in a process of its own memory. One that does not end counts as noticed, so does one that ends the process
+ * once more when it is the first there; the next process goes on.
+ */
 export async function tryOneByOne(folder, mutants, sources) {
   const plan = `${folder}/tries.json`
   const list = mutants
     .filter(({ tries }) => tries.length > 0)
     .map(({ id, key, file, tries }) => ({ id, key, source: file, tries }))
   writeFileSync(plan, JSON.stringify({ folder, mutants: list, sources, budget }))
+  let ended = null
   for (;;) {
     writeFileSync(`${folder}/now`, '{}')
     const child = spawn(process.execPath, ['.scripts/mutate/one-by-one.mjs', plan], { stdio: 'inherit' })
@@ -44,17 +48,17 @@ export async function tryOneByOne(folder, mutants, sources) {
       stuck = key
       child.kill('SIGKILL')
     }, 1000)
-    const code = await ended(child)
+    const code = await endOf(child)
     clearInterval(watch)
-    if (stuck === null) {
-      if (code !== 0) throw new Error('the mutants could not be tried')
-      return
-    }
-    writeFileSync(`${folder}/noticed/${stuck}`, 'time')
+    if (code === 0) return
+    const { key } = nowOf(`${folder}/now`)
+    if (!key) throw new Error('the mutants could not be tried')
+    if (stuck !== null || ended === key) writeFileSync(`${folder}/noticed/${key}`, stuck === null ? 'memory' : 'time')
+    ended = key
   }
 }
 
-const ended = (child) => new Promise((resolve) => child.once('exit', resolve))
+const endOf = (child) => new Promise((resolve) => child.once('exit', resolve))
 
 /** The file may be half written. */
 function nowOf(path) {

@@ -1,5 +1,7 @@
 // What stands for `vitest` where tests run in one process with a mutant: the tests of a file in their order, and its `expect`.
+import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
+import { dirname, join } from 'node:path'
 import {
   ASYMMETRIC_MATCHERS_OBJECT,
   GLOBAL_EXPECT,
@@ -21,15 +23,36 @@ expect.setState = (state) => setState(state, expect)
 setState({ assertionCalls: 0, isExpectingAssertions: false }, expect)
 globalThis[GLOBAL_EXPECT] = expect
 
-/** @returns the module for one file, and the list that its tests are put into */
+/** Holds a text against a file beside the test, as vitest does, and writes nothing. */
+chai.use(({ Assertion }) => {
+  Assertion.addMethod('toMatchFileSnapshot', function (path) {
+    expect(this._obj).toBe(readFileSync(join(folder, path), 'utf8'))
+  })
+})
+/** The folder of the test file that runs. */
+let folder = '.'
+
+/** @returns the module, and what puts the tests that are written from then on into a new list of a file */
 export function vitestShim() {
-  const tests = []
-  const add = (name, run) => tests.push({ name, run })
+  let tests = []
+  const add = (name, run) => {
+    const own = folder
+    const inFolder = () => {
+      folder = own
+      return run()
+    }
+    tests.push({ name, run: inFolder })
+  }
   add.each = (rows) => (name, run) => {
-    for (const row of rows) tests.push({ name, run: () => (Array.isArray(row) ? run(...row) : run(row)) })
+    for (const row of rows) add(name, () => (Array.isArray(row) ? run(...row) : run(row)))
   }
   add.skipIf = (isSkipped) => (isSkipped ? () => {} : add)
   const describe = (_, body) => body()
   describe.each = (rows) => (_, body) => rows.forEach((row) => (Array.isArray(row) ? body(...row) : body(row)))
-  return { tests, module: { test: add, it: add, expect, describe } }
+  const begin = (file) => {
+    folder = dirname(file)
+    tests = []
+    return tests
+  }
+  return { begin, module: { test: add, it: add, expect, describe } }
 }

@@ -19,3 +19,15 @@ test('the seasons turn with the hemisphere', () => {
   expect(south.sun.indexOf(Math.max(...south.sun))).toBe(11)
   expect(north.meanHigh[6]).toBeCloseTo(south.meanHigh[0]!, 6)
 })
+
+// Half of the way from 15 to 30 degrees the mean of the clearness is half of the way from 0.52 to 0.52 - 0.05.
+test.each([
+  [10, 0.52],
+  [22.5, 0.495],
+  [30, 0.47],
+])('at latitude %s the sky lets %s through in the mean of the year', (latitude, mean) => {
+  const clearness = assumedClimate(latitude).sun.map(
+    (energy, m) => (energy * 1000) / extraterrestrialDay(latitude, meanDays[m]!, solarConstant),
+  )
+  expect(clearness.reduce((sum, one) => sum + one / 12, 0)).toBeCloseTo(mean, 6)
+})

@@ -6,7 +6,8 @@ import {
   sunPosition,
   sunsetHourAngle,
 } from '../../server/src/physics/sun.ts'
-import { perez, skyBrightness } from '../../server/src/physics/perez.ts'
+import { skyBrightness } from '../../server/src/physics/perez.ts'
+import { perez } from '../physics/models/perez.ts'
 import { incidenceCosine } from '../../server/src/physics/transposition.ts'
 import { about, printed, relative, type Check } from './check.ts'
 import { haurwitz } from '../physics/models/clear-sky.ts'

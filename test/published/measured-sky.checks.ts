@@ -1,4 +1,5 @@
-import { perez, skyBrightness } from '../../server/src/physics/perez.ts'
+import { skyBrightness } from '../../server/src/physics/perez.ts'
+import { perez } from '../physics/models/perez.ts'
 import {
   declination,
   extraterrestrialNormal,

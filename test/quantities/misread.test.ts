@@ -42,3 +42,10 @@ test.each(['18.6¹ V', '18.6² V', '18.6 ³ V'])('the footnote of %s does not co
 test('the raised digit of a unit is one', () => {
   expect(readQuantity('6 mm²', 'area')).toMatchObject({ quantity: { value: 6e-6 }, notes: [] })
 })
+
+test.each<[typed: string, kind: QuantityKind]>([
+  ['119.0 54x2 mm', 'length'],
+  ['119.0 54  x 2 mm', 'length'],
+])('%s are two numbers of a product and not one in two parts', (typed, kind) => {
+  expect(fixes(typed, kind)).not.toContainEqual(expect.stringContaining('119.054'))
+})

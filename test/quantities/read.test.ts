@@ -85,3 +85,12 @@ describe('tolerances', () => {
     expect(read.quantity?.dimension).toBe(unit === 'W' ? 'power' : 'ratio')
   })
 })
+
+test.each([
+  ['1', '%', 0.01],
+  ['0.99', '%', 0.99],
+  ['1', undefined, 1],
+  ['1.01', undefined, null],
+])('a bare share %s where the record expects %s', (text, unit, value) => {
+  expect(readQuantity(text, 'ratio', unit === undefined ? {} : { unit }).quantity?.value ?? null).toBe(value)
+})

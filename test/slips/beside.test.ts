@@ -100,6 +100,6 @@ test('a power at NOCT is what the voltage and the current ask for, round or not'
 })
 
 test('two cell counts that would do as well are both named', () => {
-  const verdict = findSlip(evidence('mono', { ...tern, '/cells/in_series': '3' }, 'flexible'))
+  const verdict = findSlip(evidence('topcon', { ...tern, '/cells/in_series': '3' }, 'flexible'))
   expect(verdict).toMatchObject({ kind: 'slip', text: '33', rival: { pointer: '/cells/in_series', text: '32' } })
 })

@@ -86,3 +86,20 @@ test.each([
 ])('NOCT $typed is $meant', ({ typed, meant }) => {
   expect(fixed({ '/noct/temperature': typed })).toEqual({ '/noct/temperature': meant })
 })
+
+test('both columns exchanged go back with their voltages and currents without a load', () => {
+  const noct = { '/noct/voc': '20.6 V', '/noct/isc': '5.10 A' }
+  const typed = {
+    '/stc/pmax': '81 W',
+    '/stc/vmp': '17.2 V',
+    '/stc/imp': '4.71 A',
+    '/stc/voc': '20.6 V',
+    '/stc/isc': '5.10 A',
+    '/noct/pmax': '110 W',
+    '/noct/vmp': '18.6 V',
+    '/noct/imp': '5.92 A',
+    '/noct/voc': '22.1 V',
+    '/noct/isc': '6.31 A',
+  }
+  expect(fixed(typed)).toEqual({ ...asIn(typed), ...noct })
+})

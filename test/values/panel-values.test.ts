@@ -29,7 +29,7 @@ test.each([
   expect(values.get(id)?.unit).toBe(unit)
 })
 
-test('ids and order are those of the design', () => {
+test('ids and their order are what scripts read: a new value is added here', () => {
   expect([...values.keys()].slice(0, 13)).toEqual(
     [
       'area',

@@ -3,6 +3,7 @@ import { onceEach } from '../records/once-each.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { Kindred } from '../rules/about.ts'
 import { pointers, type Evidence, type Reading } from '../slips/evidence.ts'
+import { weightPointers } from '../slips/density/weight.ts'
 import { noctPointers } from '../slips/typos/noct-row.ts'
 
 /** Of a panel what checks of others look at: short and plain, for it is kept of every panel of a library. */
@@ -15,8 +16,7 @@ type NotedText = readonly [text: string, start: number, end: number]
 type NotedNumber = readonly [...NotedText, value: number, half: number, dimension?: Measure['quantity']['dimension']]
 
 const textPointers = ['/name', '/maker', '/family', '/construction', '/cells/technology'] as const
-const evidencePointers = [...pointers, ...noctPointers]
-const numberPointers = [...evidencePointers, '/weight']
+const evidencePointers = [...pointers, ...noctPointers, ...weightPointers]
 
 /** Fields that could not be read are absent. */
 export function noteOf({ fields }: ReadFile<'panel'>): PanelNote {
@@ -26,7 +26,7 @@ export function noteOf({ fields }: ReadFile<'panel'>): PanelNote {
     const field = fields.get(pointer)
     if (field) texts[pointer] = [field.text, field.span.start, field.span.end]
   }
-  for (const pointer of numberPointers) {
+  for (const pointer of evidencePointers) {
     const field = fields.get(pointer) as Measure | undefined
     if (!field) continue
     const { text, value, span, quantity } = field

@@ -6,13 +6,6 @@ export interface Plane {
   readonly azimuth: number
 }
 
-/** Sun on a plane by where it comes from [W/m2]. */
-export interface PlaneIrradiance {
-  readonly beam: number
-  readonly sky: number
-  readonly ground: number
-}
-
 /**
  * Cosine of the angle between the sun's rays and a plane's normal; below 0 where the sun is behind it.
  *

@@ -1,3 +1,4 @@
+import { editDistance } from './edit-distance.ts'
 import { isCurrency } from './currencies.ts'
 import type { Dimension } from './dimension.ts'
 import { kinds } from './kinds.ts'
@@ -85,21 +86,7 @@ export function completedUnit(text: string, kind: QuantityKind): string | undefi
   return kinds[kind].units.find((s) => s.startsWith(`${key}/`) || s === `${key}2` || s === `${key}h`)
 }
 
-/** Edits between two short texts; a swap of neighbours counts as one, another case as half. */
-function distance(a: string, b: string): number {
-  if (Math.abs(a.length - b.length) > 3) return 4
-  let before: number[] = []
-  let last = Array.from({ length: b.length + 1 }, (_, j) => j)
-  for (let i = 1; i <= a.length; i++) {
-    const row = [i]
-    for (let j = 1; j <= b.length; j++) {
-      const swap = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? before[j - 2]! + 1 : Infinity
-      row.push(Math.min(last[j]! + 1, row[j - 1]! + 1, last[j - 1]! + unlike(a[i - 1]!, b[j - 1]!), swap))
-    }
-    before = last
-    last = row
-  }
-  return last[b.length]!
-}
+/** Another case is half an edit; texts of very unlike lengths are not looked at. */
+const distance = (a: string, b: string): number => (Math.abs(a.length - b.length) > 3 ? 4 : editDistance(a, b, unlike))
 
 const unlike = (a: string, b: string): number => (a === b ? 0 : a.toLowerCase() === b.toLowerCase() ? 0.5 : 1)

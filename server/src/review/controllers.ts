@@ -7,23 +7,33 @@ export interface ControllerGroup {
   readonly controller?: Used<Controller>
   /** The first is the one that names the controller. */
   readonly arrays: readonly [ResolvedArray, ...ResolvedArray[]]
+  /** Which of the system's arrays these are, from 0. */
+  readonly indices: readonly [number, ...number[]]
 }
 
 /** The controllers of a system; arrays that share one come together. */
 export function controllersOf({ arrays }: ResolvedSystem): readonly ControllerGroup[] {
-  return arrays
-    .filter(({ shares }) => !shares)
-    .map((array) => {
-      const id = array.entry.id?.value
-      const others = arrays.filter((one) => one.shares && one.entry.shares_controller_with?.value === id)
-      return { ...(array.controller && { controller: array.controller }), arrays: [array, ...others] as const }
-    })
+  return arrays.flatMap((array, i) => {
+    if (array.shares) return []
+    const id = array.entry.id?.value
+    const others = [...arrays.keys()].filter(
+      (k) => arrays[k]!.shares && arrays[k]!.entry.shares_controller_with?.value === id,
+    )
+    return {
+      ...(array.controller && { controller: array.controller }),
+      arrays: [array, ...others.map((k) => arrays[k]!)] as const,
+      indices: [i, ...others] as const,
+    }
+  })
 }
 
-/** Sum over the arrays of a controller; null where one is not known. */
-export function sumOf({ arrays }: ControllerGroup, of: (array: ResolvedArray) => number | null): number | null {
-  return arrays.reduce<number | null>((sum, array) => {
-    const one = of(array)
+/** Sum over the arrays of a controller, each with its index in the system; null where one is not known. */
+export function sumOf(
+  { arrays, indices }: ControllerGroup,
+  of: (array: ResolvedArray, index: number) => number | null,
+): number | null {
+  return arrays.reduce<number | null>((sum, array, k) => {
+    const one = of(array, indices[k]!)
     return sum === null || one === null ? null : sum + one
   }, 0)
 }

@@ -103,10 +103,8 @@ function ofControllers(system: ResolvedSystem, figures: Figures, say: Say): read
     const design = charge === null ? null : continuous * charge
     const { fuse, cable } = group.arrays[0].entry.output
     const iz = cable.size ? allowable(cable, cable.size.value, inside) : null
-    const name = group.arrays
-      .map((array) => figures.arrays[system.arrays.indexOf(array)]!.id)
-      .reduce((all, one) => say`${all} and ${one}`)
-    const isc = sumOf(group, (array) => figures.arrays[system.arrays.indexOf(array)]!.isc_design_a)
+    const name = group.indices.map((i) => figures.arrays[i]!.id).reduce((all, one) => say`${all} and ${one}`)
+    const isc = sumOf(group, (_, i) => figures.arrays[i]!.isc_design_a)
     return known([
       {
         what: say`${name}: design current, controller`,

@@ -1,4 +1,4 @@
-import { distance } from '../records/nearest.ts'
+import { editDistance } from '../quantities/edit-distance.ts'
 import { boxOf, around, type Piece } from './page.ts'
 import type { Reading } from './sheet.ts'
 
@@ -39,7 +39,7 @@ export function certificateFor(
   const same = readings.find((reading) => nameOf(reading.typed) === own)
   if (same) return { reading: same, isSame: true }
   const others = all.map(nameOf)
-  const near = readings.filter((r) => !others.includes(nameOf(r.typed)) && distance(nameOf(r.typed), own) === 1)
+  const near = readings.filter((r) => !others.includes(nameOf(r.typed)) && editDistance(nameOf(r.typed), own) === 1)
   return own && near.length === 1 ? { reading: near[0]!, isSame: false } : null
 }
 

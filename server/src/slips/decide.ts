@@ -6,12 +6,12 @@ import type { SlipFix, SlipVerdict } from './verdict.ts'
 /** Logarithm of the odds, before looking, that a record has no slip; set where true records stay quiet. */
 const quietOfGlass = 2.15
 /** Of flexible panels less is known, and the density is wide: few true ones come near it; estimated. */
-const quietOfOthers = 0.5
+const quietOfOthers = -2
 /** Share of the belief from which a fix is offered, and from which two are that are about as likely; estimated. */
 const sureOfOne = 0.55
 const sureOfTwo = 0.8
-/** The second against the first; estimated. */
-const ofSecond = 0.25
+/** The second against the first; of flexible panels the record says less of which of two it is. Estimated. */
+const ofSecond = { glass: 0.25, others: 0.1 } as const
 /** Flexible panels have almost any count of cells, so that one is sure only where the next is far; estimated. */
 const sureOfCount = 0.7
 /** Two values that are so near each other are as good as one; estimated. */
@@ -46,18 +46,19 @@ export function decide(evidence: Evidence, tried: readonly Tried[], family: Fami
   // the same but for its last digits, and the same without a text
   const isNear = ({ candidate: { fields, values, texts } }: Tried, most: number) =>
     best !== undefined &&
-    fields.length === 1 &&
-    best.candidate.fields.length === 1 &&
-    fields[0] === best.candidate.fields[0] &&
+    fields.length === best.candidate.fields.length &&
+    fields.every((field, i) => field === best.candidate.fields[i]) &&
     (texts.length > 0 || best.candidate.isComputed) &&
-    Math.abs(values[0]! / best.candidate.values[0]! - 1) < (texts.length > 0 ? most : 0.01)
+    values.every((value, i) => Math.abs(value / best.candidate.values[i]! - 1) < (texts.length > 0 ? most : 0.01))
   const alike = sorted.filter((one) => one === best || isNear(one, asGood))
   const certainty = alike.reduce((sum, { score }) => sum + share(score), 0)
   const second = exact.find((one) => one !== best && !isNear(one, 0.01))
   const sure = !isGlass && fields[0] === index.cells ? sureOfCount : sureOfOne
   // another field takes more words, so that it is named only where the first is not sure
   const isAsked = certainty < sure || second?.candidate.fields[0] === fields[0]
-  const isClose = second !== undefined && share(second.score) >= ofSecond * Math.max(certainty, sure)
+  const isClose =
+    second !== undefined &&
+    share(second.score) >= (isGlass ? ofSecond.glass : ofSecond.others) * Math.max(certainty, sure)
   const rival = isAsked && isClose && certainty + share(second.score) >= sureOfTwo ? second : undefined
   if (!best || (certainty < sure && !rival))
     return {

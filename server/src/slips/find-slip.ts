@@ -38,6 +38,7 @@ export function search(evidence: Evidence, family: Family | null, calibration: C
 /** A field is left out once the best so far is ahead of all that it could gain. */
 function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[], strange: boolean): readonly Tried[] {
   const base = typedCoherence(frame)
+  const { ofOne, negligible } = limitsOf(frame)
   const all = candidates(evidence, frame)
   const tried: Tried[] = []
   let best = -Infinity
@@ -49,10 +50,10 @@ function tryAll(evidence: Evidence, frame: Frame, suspects: readonly Suspect[], 
     tried.push({ candidate, score })
     best = Math.max(best, score)
   }
-  if (suspects.some(({ gain }) => gain >= threshold) || strange) all.several().forEach(attempt)
+  if (suspects.some(({ gain }) => gain >= ofOne) || strange) all.several().forEach(attempt)
   all.ofPairs(strange ? everywhere : suspects.map(({ field }) => field)).forEach(attempt)
   for (const { field, gain } of suspects) {
-    if (gain < threshold || gain + slack < best) break
+    if (gain < ofOne || gain + slack < best) break
     all.of(field).forEach(attempt)
     unknown(evidence, frame, [field]).forEach(attempt)
   }
@@ -81,19 +82,25 @@ function suspectsOf(frame: Frame): readonly Suspect[] {
       field,
       gain: frame.unfinished[field] ? Infinity : sum[field]! + shapeGains[field]! + (family?.[field] ?? 0),
     }))
-    .filter(({ field, gain }) => frame.present[field] && gain > ofPair)
+    .filter(({ field, gain }) => frame.present[field] && gain > limitsOf(frame).ofPair)
     .sort((a, b) => b.gain - a.gain || a.field - b.field)
 }
 
-/**
- * Gain below which no other value of one field explains enough, and of one field of two that stand in each other's place.
- * Estimated: as high as it can be before unseen halves of the open ratings lose slips, since a suspect costs time.
- */
-const threshold = 5.5
-const ofPair = 3
+/** What is not worth a try; flexible panels are called wrong on weaker evidence, see `decide.ts`. */
+interface Limits {
+  /** Gain below which no other value of one field explains enough, and of one field of two that stand in each other's place. */
+  readonly ofOne: number
+  readonly ofPair: number
+  /** Score below which it takes more candidates than there are to move a verdict. */
+  readonly negligible: number
+}
+
+/** Estimated: as high as they can be before unseen halves of the open ratings lose slips, since a suspect costs time. */
+const limitsOfGlass: Limits = { ofOne: 5.5, ofPair: 3, negligible: -2 }
+const limitsOfOthers: Limits = { ofOne: 4, ofPair: 2.5, negligible: -4 }
+const limitsOf = ({ isGlass }: Frame) => (isGlass ? limitsOfGlass : limitsOfOthers)
+
 /** How much less likely than the likeliest a record is that may have several slips; of the open ratings 5 in 100 are. */
 const mostOfTrue = 15
-/** Score below which it takes more candidates than there are to move a verdict. */
-const negligible = -2
 /** Share of an unlikely field that is still worth a look, less the unlikeliness of any slip, as logarithm. */
 const slack = 4

@@ -1,5 +1,11 @@
 import { radians } from '../../../server/src/physics/angles.ts'
-import type { PlaneIrradiance } from '../../../server/src/physics/transposition.ts'
+
+/** Sun on a plane by where it comes from [W/m2]. */
+export interface PlaneIrradiance {
+  readonly beam: number
+  readonly sky: number
+  readonly ground: number
+}
 
 /**
  * Sun on a tilted plane, the sky alike all over.

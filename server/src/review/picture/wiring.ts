@@ -97,14 +97,14 @@ export function wiringOf(system: ResolvedSystem, figures: Figures, bundle?: Bund
   const hasInverter = inverter.efficiency ?? inverter.standby ?? inverter.power
   return {
     arrays: system.arrays.map((array, i) => wiredArray(array, figures, i, bundle)),
-    controllers: controllersOf(system).map(({ controller, arrays: [first, ...rest] }) => {
-      const i = system.arrays.indexOf(first)
+    controllers: controllersOf(system).map(({ controller, arrays: [first], indices }) => {
+      const [i] = indices
       const { input, output, type, name } = controller?.record ?? {}
       return {
         pointer: `/arrays/${i}/controller`,
         name: name?.text ?? first.entry.controller.id?.text ?? say`controller`,
         type: type?.value ?? null,
-        arrays: [first, ...rest].map((one) => system.arrays.indexOf(one)),
+        arrays: indices,
         max_voltage_v: input?.max_voltage?.value ?? null,
         max_short_circuit_current_a: input?.max_short_circuit_current?.value ?? null,
         max_output_a: output?.max_current?.value ?? null,

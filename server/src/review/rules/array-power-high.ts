@@ -19,7 +19,7 @@ export const arrayPowerHigh = reviewRule({
       const [array] = group.arrays
       const { input } = group.controller?.record ?? {}
       const most = mostPower(group, bank?.voltage)
-      const stc = sumOf(group, (one) => figures.arrays[system.arrays.indexOf(one)]?.pmax_stc_w ?? null)
+      const stc = sumOf(group, (_, i) => figures.arrays[i]?.pmax_stc_w ?? null)
       const place = array.entry.controller.id ?? input?.max_power
       if (!input?.max_power || !place || stc === null || most === null) return []
       if (stc <= 1.3 * most) return []

@@ -20,7 +20,7 @@ export const chargeCurrentClipped = reviewRule({
     return controllersOf(system).flatMap((group) => {
       const [array] = group.arrays
       const most = array.controller?.record.output.max_current
-      const hot = sumOf(group, (one) => figures.arrays[system.arrays.indexOf(one)]?.pmax_hot_w ?? null)
+      const hot = sumOf(group, (_, i) => figures.arrays[i]?.pmax_hot_w ?? null)
       if (!most || most.value <= 0 || hot === null || array.controller?.record.type?.value !== 'mppt') return []
       const place = array.entry.controller.id ?? most
       const share = hot / bank.charging / most.value

@@ -27,7 +27,7 @@ export const shortCircuitCurrentHigh = reviewRule({
     return controllersOf(system).flatMap((group) => {
       const [array] = group.arrays
       const limit = currentLimit(array)
-      const isc = sumOf(group, (one) => figures.arrays[system.arrays.indexOf(one)]?.isc_design_a ?? null)
+      const isc = sumOf(group, (_, i) => figures.arrays[i]?.isc_design_a ?? null)
       const place = array.entry.wiring.in_parallel ?? placeOf(array)
       if (!limit || isc === null || !place || isc <= limit.value) return []
       const strings = sumOf(group, ({ entry }) => entry.wiring.in_parallel?.value ?? 1) ?? 1

@@ -10,6 +10,8 @@ const usual = { flexible: [1.2, 7.5], rigid: [6, 20], folding: [1.5, 16] } as co
 const typical = { flexible: 2.9, rigid: 11.3, folding: 4.5 } as const
 /** Crystalline cells without glass: films, cells and a thin back, up to 3.5 mm thick; where no thickness is given, most are. */
 const thinCrystalline = { low: 1.6, high: 4.8, highOfUnknown: 5.2, thinnerThan: 0.0035 } as const
+/** How far outside that narrow band a weight is that shows its own slip; estimated. */
+const far = 1.25
 /** Films of thin cells weigh less than silicon can, and rigid composites less than glass. */
 const leastOfThin = 0.15
 const leastOfComposite = 3
@@ -44,8 +46,10 @@ export const weightPerAreaUnusual = panelRule({
     const high = thin ? thin[1] : usualHigh
     const perArea = weight.value / (length.value * width.value)
     if (low <= perArea && perArea <= high) return null
+    // a weight that is just outside may as well have a side that is wrong
+    const isFar = !thin || !inside(perArea, [low / far, high * far])
     const fix = likeliest(
-      mistypedAs(weight).filter(({ factor }) => inside(perArea * factor, [low, high])),
+      mistypedAs(weight).filter(({ factor }) => isFar && inside(perArea * factor, [low, high])),
       ({ factor }) => Math.abs(Math.log((perArea * factor) / typical[construction?.value ?? 'flexible'])),
       construction === undefined,
     )

@@ -8,6 +8,7 @@ import { coefficients } from '../fields.ts'
 import { coordinate, coordinates } from './features.ts'
 import { ln, relative } from './logs.ts'
 import { isAbsolute } from '../typos/printed.ts'
+import { weightOf, type Weight } from './weight.ts'
 import { countsOfGlass, shapeGains, shapeLog, shaping, type Counts } from './shape.ts'
 
 /** Used again by each call, as some hundreds of candidates are tried on a record. No caller keeps it. */
@@ -30,6 +31,7 @@ export interface Frame {
   readonly stand: Stand
   /** Cells are counted alike in this group, and a count is given. */
   readonly counted: boolean
+  readonly weight: Weight | undefined
   readonly family: Family | null
   /** What a change of other fields leaves as it is. */
   readonly typed: Typed
@@ -53,7 +55,7 @@ export function frameOf(
   family: Family | null,
 ): Frame {
   const isGlass = evidence.construction === undefined || evidence.construction === 'rigid'
-  const group = isGlass ? calibrated : flexible(calibrated)
+  const group = isGlass ? calibrated : flexible(calibrated, evidence.technology)
   const values = new Float64Array(pointers.length).fill(NaN)
   const halves = new Float64Array(pointers.length)
   const present: boolean[] = []
@@ -82,6 +84,7 @@ export function frameOf(
     absolute,
     unfinished,
     counted,
+    weight: weightOf(evidence),
     family,
   }
   const formed = sources.map((fields, c) => (c === coordinate.cells ? counted : fields.every((p) => present[p])))

@@ -1,6 +1,7 @@
 import type { GroupCalibration, Mixture } from '../model/calibration.ts'
 import { index, pointers } from '../evidence.ts'
 import { ln, mixtureLog, peak } from './logs.ts'
+import { weightLog, weightMost, type Weight } from './weight.ts'
 
 /** ln(area [m2]) of panels whose cells are not counted: from a flexible 10 W panel to the largest glass. */
 const anyArea: Mixture = [
@@ -29,13 +30,18 @@ interface Shape {
   readonly present: readonly boolean[]
   /** Cells are counted alike in this group, and a count is given. */
   readonly counted: boolean
+  readonly weight: Weight | undefined
 }
 
-/** How likely the shape is: cell area, sides, cell count. */
+/** How likely the shape is: cell area, sides, weight per area, cell count. */
 export function shapeLog(shape: Shape, v: Float64Array): number {
   const sum = countLog(shape, v)
-  return shape.present[index.length] && shape.present[index.width] ? sum + aspectLog(shape, v) + areaLog(shape, v) : sum
+  if (!shape.present[index.length] || !shape.present[index.width]) return sum
+  return sum + aspectLog(shape, v) + areaLog(shape, v) + ofWeight(shape, v)
 }
+
+const ofWeight = ({ weight }: Shape, v: Float64Array) =>
+  weight ? weightLog(weight, v[index.length]!, v[index.width]!) : 0
 
 const countLog = ({ counted, counts }: Shape, v: Float64Array) =>
   counted ? Math.log(counts[v[index.cells]!] ?? (Number.isInteger(v[index.cells]!) ? 0.001 : 1e-6)) : 0
@@ -55,7 +61,9 @@ export function shapeGains(shape: Shape, v: Float64Array): Float64Array {
   const gains = new Float64Array(pointers.length)
   const isSized = shape.present[index.length] && shape.present[index.width]
   const ofArea = isSized ? peak(shape.counted ? shape.group.cellArea : anyArea) - areaLog(shape, v) : 0
-  if (isSized) gains[index.length] = gains[index.width] = peak(shape.group.aspect) - aspectLog(shape, v) + ofArea
+  const byWeight = isSized && shape.weight ? weightMost(shape.weight) - ofWeight(shape, v) : 0
+  if (isSized)
+    gains[index.length] = gains[index.width] = peak(shape.group.aspect) - aspectLog(shape, v) + ofArea + byWeight
   if (shape.counted)
     gains[index.cells] = Math.log(Math.max(...Object.values(shape.counts))) - countLog(shape, v) + ofArea
   return gains

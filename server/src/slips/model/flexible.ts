@@ -1,17 +1,22 @@
 import { onceEach } from '../../records/once-each.ts'
 import type { CalibratedPart, GroupCalibration, Mixture } from './calibration.ts'
+import { tilted } from './technologies.ts'
 
 /**
  * Flexible and folding panels are hardly in the open ratings, so what those teach about cells is carried over. The cells are the
  * same, in pieces of any size; margins, seams and eyelets leave 60 to 92 % of the area to them, where glass leaves about 82 %.
  * Common practice, no source.
  */
-export const flexible = onceEach((group: GroupCalibration): GroupCalibration => ({
-  ...group,
-  parts: group.parts.map(ofCells),
-  cellArea,
-  aspect,
-}))
+export function flexible(group: GroupCalibration, technology: string | undefined): GroupCalibration {
+  const known = byTechnology(group)
+  let found = known.get(technology)
+  if (!found)
+    known.set(technology, (found = { ...group, parts: tilted(group.parts.map(ofCells), technology), cellArea, aspect }))
+  return found
+}
+
+/** One for each, as joint distributions are kept by the object. */
+const byTechnology = onceEach((_: GroupCalibration) => new Map<string | undefined, GroupCalibration>())
 
 /** Index of the current through a square metre among the features. */
 const density = 1
@@ -41,18 +46,19 @@ const aspect: Mixture = [
   [0.5, Math.log(1.8), 0.6],
 ]
 
-/** How usual the cell counts are: 12 V batteries take 32 to 44 cells in series (common practice, no source); the shares are estimated. */
-export const countsOfFlexible: Readonly<Record<number, number>> = Object.fromEntries(
-  Array.from({ length: 121 }, (_, n) => [n, n < 10 ? 1e-4 : n < 24 || n > 44 ? 0.001 : 0.015]),
-)
-Object.assign(countsOfFlexible, {
-  32: 0.09,
-  33: 0.09,
-  36: 0.4,
-  40: 0.07,
-  44: 0.05,
-  60: 0.02,
-  64: 0.02,
-  66: 0.02,
-  72: 0.04,
-})
+/** Batteries of 12 V take 32 to 44 cells in series (common practice, no source); the shares are estimated. */
+const usualCounts = { 32: 0.09, 33: 0.09, 36: 0.4, 40: 0.07, 44: 0.05, 60: 0.02, 64: 0.02, 66: 0.02, 72: 0.04 }
+
+/** How usual each cell count is. Cells lie in rows, most often in an even number of them. */
+export const countsOfFlexible: Readonly<Record<number, number>> = {
+  ...Object.fromEntries(
+    Array.from({ length: 121 }, (_, n) => [n, n < 10 ? 1e-4 : (n < 24 || n > 44 ? 0.07 : 1) * inRows(n)]),
+  ),
+  ...usualCounts,
+}
+
+/** A prime number of cells takes the place of one for the junction box. */
+function inRows(n: number): number {
+  const rows = [2, 3, 4, 5, 6].filter((row) => n % row === 0)
+  return rows.length === 0 ? 0.002 : n % 2 === 1 ? 0.006 : rows.length === 1 ? 0.018 : 0.025
+}

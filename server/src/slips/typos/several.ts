@@ -10,7 +10,7 @@ import { reason } from './reasons.ts'
 /** Slips by which several fields went wrong in one way: another column, another row, another version, another unit. */
 export function severalSlips(evidence: Evidence, frame: Frame, read: Read): readonly Candidate[] {
   return [
-    ...columns(evidence, read),
+    ...columns(evidence, frame, read),
     ...rowsShifted(read),
     ...versions(read),
     ...voltagesAtNoct(frame, read),
@@ -68,17 +68,18 @@ const pairs = [
 ] as const
 
 /** The ratings at NOCT in the place of those at STC: both columns exchanged, or one typed twice, from which the other is lost. */
-function columns(evidence: Evidence, read: Read): Candidate[] {
+function columns(evidence: Evidence, { isGlass }: Frame, read: Read): Candidate[] {
+  const atStc = scaledToStc(read, isGlass ? 0 : ofFlexible)
   const both = pairs.flatMap(([stc, noct]) => {
     const [p, q] = [read(stc), read(noct)]
     return p && q ? [[p, q] as const] : []
   })
-  if (both.length < 3) return scaledToStc(read)
+  if (both.length < 3) return atStc
   const further = (['voc', 'isc'] as const).flatMap((name) => {
     const [here, there] = [evidence.readings[`/stc/${name}`], evidence.readings[`/noct/${name}`]]
     return here && there ? [{ field: index[name], here, there }] : []
   })
-  if (both.every(([p, q]) => Number(p.number) === Number(q.number))) return scaledToStc(read)
+  if (both.every(([p, q]) => Number(p.number) === Number(q.number))) return atStc
   const exchanged = together(
     both.flatMap(([p, q]) => [
       { field: p, number: q.number },
@@ -99,7 +100,7 @@ function columns(evidence: Evidence, read: Read): Candidate[] {
         text: here.text,
       })),
     },
-    ...scaledToStc(read),
+    ...atStc,
   ]
 }
 
@@ -112,12 +113,16 @@ const atNoct: readonly (readonly [field: number, share: number])[] = [
   [index.isc, 0.81],
 ]
 
+/** Odds against it where wide margins and the efficiency of the cells look just the same; estimated. */
+const ofFlexible = 3
+
 /** All ratings are those at NOCT: those at STC stand nowhere, so that there is no text to offer. */
-const scaledToStc = (read: Read): Candidate[] =>
+const scaledToStc = (read: Read, less: number): Candidate[] =>
   scaled(
     read,
     atNoct.map(([field, share]) => [field, 1 / share]),
     reason({ say: 'columnAtNoct' }),
+    less,
   ).map((one) => ({ ...one, texts: [] }))
 
 /**
@@ -187,7 +192,7 @@ function rearGain({ values, present, isGlass }: Frame, read: Read): Candidate[] 
     ],
     reason({ say: 'rearGain' }),
     // the share is one of few, with the gain few powers are round, and few flexible panels have two sides (estimated)
-    (isStep ? 2.5 : 4) + (typed % 5 === 0 ? 1 : -1) + (isGlass ? 0 : 1),
+    (isStep ? 2.5 : 4) + (typed % 5 === 0 ? 1 : -1) + (isGlass ? 0 : 2),
   )
 }
 

@@ -1,6 +1,6 @@
 import { join } from 'node:path'
 import { currentRuleId } from '../../check/former-rule-ids.ts'
-import { distance } from '../../records/nearest.ts'
+import { editDistance } from '../../quantities/edit-distance.ts'
 import { translated, type Bundle } from '../../wording/bundle.ts'
 import { phrase, sayIn, type Phrase } from '../../wording/phrase.ts'
 import { rulePageIn } from '../../wording/rule-page.ts'
@@ -39,7 +39,7 @@ const severityAndReason = (text: string, bundle: Bundle | undefined) =>
 const ownPart = (part: string) => part.replace(/\n## [^]*$/, '').trim()
 
 function unknownRule(typed: string, ids: readonly string[]): Phrase {
-  const near = ids.map((id) => ({ id, away: distance(typed, id) })).sort((a, b) => a.away - b.away)[0]
+  const near = ids.map((id) => ({ id, away: editDistance(typed, id) })).sort((a, b) => a.away - b.away)[0]
   return near && near.away <= Math.max(2, typed.length / 4)
     ? phrase`there is no rule \`${typed}\`; did you mean \`${near.id}\`?`
     : phrase`there is no rule \`${typed}\``
