@@ -1,11 +1,12 @@
-// What a library of 100, 1 000 and 10 000 records costs: the command line's processor time beside a bare parse of the same
-// files, and the server's time from its start to the first findings of one record, its memory, and when all are reported.
+// What a library of 100, 1 000 and 10 000 records costs, clean ones and ones with a mistake each: the command line's processor
+// time beside a bare parse of the same files, and the server's time from its start to the first findings of one record, its memory, and when all are reported.
 //   node .scripts/bench-size.mjs [N...]
 import { spawn, spawnSync } from 'node:child_process'
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
+import { makeLibrary } from './bench/library.mjs'
 import { createMessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver-protocol/node'
 
 const ms = (value) => value.toFixed(0)
@@ -21,43 +22,30 @@ for (const name of readdirSync(process.argv[2])) if (/yaml$/.test(name)) parseDo
 `,
 )
 for (const size of sizes.length > 0 ? sizes : [100, 1000, 10_000]) {
-  const folder = library(size)
+  const folder = join(root, String(size))
+  makeLibrary(folder, size)
   const parse = processorTime([bare, folder])
-  const check = processorTime(['dist/wattproof.js', 'check', folder, '--jobs', '1', '--format', 'json'])
-  console.log(
-    `${size} records: check ${ms(check.time)} ms of processor time, bare parse ${ms(parse.time)} ms, ${(check.time / parse.time).toFixed(2)} times; ` +
-      `check held ${check.memory.toFixed(0)} MB`,
-  )
+  console.log(`${size} records: bare parse ${ms(parse.time)} ms of processor time`)
+  compared('all clean', folder, 'json')
+  compared('all clean', folder, 'text')
+  const mistaken = join(root, `mistaken-${size}`)
+  // a mistake costs many times what a clean record does
+  if (size <= 1000) {
+    makeLibrary(mistaken, size, 1)
+    compared('each with a mistake', mistaken, 'json')
+  }
   const { first, all, memory, later } = await server(folder)
   console.log(
-    `${size} records: first findings after ${ms(first)} ms, all after ${ms(all)} ms, server holds ${memory.toFixed(0)} MB then, ${later.toFixed(0)} MB 10 s later`,
+    `  server: first findings after ${ms(first)} ms, all after ${ms(all)} ms, holds ${memory.toFixed(0)} MB then, ${later.toFixed(0)} MB 10 s later`,
   )
+
+  function compared(what, checked, format) {
+    const check = processorTime(['dist/wattproof.js', 'check', checked, '--jobs', '1', '--format', format])
+    const times = (check.time / parse.time).toFixed(2)
+    console.log(`  ${what}, ${format}: check ${ms(check.time)} ms, ${times} times; held ${check.memory.toFixed(0)} MB`)
+  }
 }
 rmSync(root, { recursive: true })
-
-/** Families of eight models whose ratings differ, one in fifty with a point moved. */
-function library(size) {
-  const folder = join(root, String(size))
-  mkdirSync(folder)
-  writeFileSync(join(folder, 'wattproof.yaml'), 'format: 1\nname: Library\ncurrency: USD\n')
-  const typed = readFileSync('samples/library/panels/tern-110.panel.yaml', 'utf8')
-  for (let i = 0; i < size; i++) {
-    const scale = 1 + (i % 8) * 0.05
-    const imp = (5.92 * scale).toFixed(2)
-    const isc = (6.31 * scale).toFixed(2)
-    const pmax = (18.6 * Number(imp)).toFixed(1)
-    const text = typed
-      .replace(/name: .*/, `name: Tern ${i}`)
-      .replace(/(?<=pmax: )\d+(?= W)/, pmax)
-      .replace(/(?<=imp: )5\.92/, imp)
-      .replace(/(?<=isc: )6\.31/, i % 50 === 7 ? isc.replace('.', '') : isc)
-      .replace(/(?<=length: )\d+/, String(Math.round(1190 * scale)))
-      .replace(/\n  efficiency: .*/, '')
-      .replace(/\ndatasheet: .*/, '')
-    writeFileSync(join(folder, `tern-${i}.panel.yaml`), text)
-  }
-  return folder
-}
 
 function processorTime(args) {
   const time = join(root, 'time')
@@ -91,8 +79,12 @@ function report() {
 }
 
 async function server(folder) {
-  const uri = pathToFileURL(join(folder, 'tern-50.panel.yaml')).href
-  const text = readFileSync(join(folder, 'tern-50.panel.yaml'), 'utf8')
+  const path = join(
+    folder,
+    readdirSync(folder).find((name) => name.endsWith('.panel.yaml')),
+  )
+  const uri = pathToFileURL(path).href
+  const text = readFileSync(path, 'utf8')
   const began = performance.now()
   const child = spawn(process.execPath, ['dist/server.js', '--stdio'], { stdio: ['pipe', 'pipe', 'ignore'] })
   const connection = createMessageConnection(

@@ -5,6 +5,7 @@ import { recordTypes } from './generate/types.mjs'
 import { validators } from './generate/validators.mjs'
 import { ruleIndexes } from './generate/rules.mjs'
 import { messageCatalogue } from './generate/messages.mjs'
+import { exampleMessages } from './generate/examples.mjs'
 import { publishedSchema } from './generate/published.mjs'
 import { fieldReference, ruleReference } from './generate/reference.mjs'
 
@@ -30,6 +31,12 @@ for (const kind of kinds) write(`schemas/${kind}.schema.json`, publishedSchema(k
 write('schemas/fields.md', fieldReference(tables.tables))
 write('schemas/rules.md', await ruleReference())
 write('server/messages.json', await messageCatalogue('server/src'))
+const languages = ['de', 'es'].map((language) => [
+  language,
+  JSON.parse(readFileSync(`server/l10n/bundle.l10n.${language}.json`, 'utf8')),
+])
+for (const [language, text] of await exampleMessages(Object.fromEntries(languages)))
+  write(`server/l10n/examples.l10n.${language}.json`, text)
 
 if (stale.length) {
   console.error(`stale, run \`npm run generate\`:\n  ${stale.join('\n  ')}`)

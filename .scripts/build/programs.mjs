@@ -46,12 +46,14 @@ const sealed = {
   plugins: [withoutCode],
 }
 
-/** A file of words that nothing imports would have nothing to export. */
+const words = (path) => JSON.parse(readFileSync(path, 'utf8'))
+
+/** A file of words that nothing imports would have nothing to export. Those of the examples in the pages of rules come with it. */
 const whole = {
   name: 'whole',
   setup({ onLoad }) {
     onLoad({ filter: /l10n[.]\w+[.]json$/ }, ({ path }) => ({
-      contents: `module.exports = ${readFileSync(path, 'utf8')}`,
+      contents: `module.exports = ${JSON.stringify({ ...words(path), ...words(path.replace('bundle.', 'examples.')) })}`,
       loader: 'js',
     }))
   },

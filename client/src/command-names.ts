@@ -18,6 +18,8 @@ export const commandNames = [
   'savePage',
   'saveForm',
   'reviewSystem',
+  'putPanel',
+  'showChanges',
   'fixAll',
 ] as const
 

@@ -8,9 +8,11 @@ import { newLibrary } from './new-library.ts'
 import { newRecord } from './new-record.ts'
 import { newRecordsFromTable } from './new-from-table.ts'
 import { openPracticeRecord } from './practice.ts'
+import { putPanel } from './put-panel.ts'
 import { reviewSystem } from './review-system.ts'
 import { showRule } from './rule-page.ts'
 import { savePage } from './save-page.ts'
+import { showChanges } from './show-changes.ts'
 import { saveTable, showTable } from './tables.ts'
 
 /** What each command does. An argument is what a menu hands over: a file or a folder. */
@@ -35,6 +37,8 @@ export function commandsOf(context: ExtensionContext, client: BaseLanguageClient
     savePage: (system) => savePage(client, 'page', uri(system)),
     saveForm: (system) => savePage(client, 'form', uri(system)),
     reviewSystem: (system) => reviewSystem(() => beside.show('pictures'), uri(system)),
+    putPanel: (system) => putPanel(client, uri(system)),
+    showChanges: () => showChanges(client),
     fixAll: () =>
       commands.executeCommand('editor.action.codeAction', { kind: 'source.fixAll.wattproof', apply: 'first' }),
   }

@@ -78,3 +78,16 @@ test('the form for measuring is the one of the command line', async () => {
   const page = await client.request<PageResult>('wattproof/page', { ...about, form: true })
   expect(page!.html).toBe(wattproof(['report', path, '--form'], { cwd: folder }).out)
 })
+
+test('a page in other units than those of the window says its findings in them, too', async () => {
+  const folder = await startedIn('systems')
+  const path = join(folder, 'hazards/four-in-series.system.yaml')
+  const uri = pathToFileURL(path).href
+  await client.open(uri, readFileSync(path, 'utf8'))
+  const about = { textDocument: { uri }, revision: null }
+  const metric = await client.request<PageResult>('wattproof/page', { ...about, units: 'metric' })
+  const us = await client.request<PageResult>('wattproof/page', { ...about, units: 'us' })
+  expect(metric!.html).toMatch(/V at -5\s°C/)
+  expect(us!.html).toMatch(/V at 23\s°F/)
+  expect(us!.html).not.toMatch(/V at -5\s°C/)
+})

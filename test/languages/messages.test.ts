@@ -32,11 +32,12 @@ describe.each(['de', 'es'])('%s', (language) => {
     expect([...texts].filter((text) => !Object.hasOwn(bundle, text))).toEqual([])
   })
 
-  test('every kind of quantity and every derived value has a name', () => {
+  test('every kind of quantity and every derived value has a name, a source and what it is worth', () => {
     const names = [
       ...Object.values(kinds).map(({ name }) => name),
       ...Object.values(unitNames),
       ...derivedOf('tern-110.panel.yaml', tern),
+      ...['canvas', 'standoff', 'bonded'].flatMap((mounting) => derivedOf('tern-110.panel.yaml', tern, mounting)),
       ...derivedOf('boat.system.yaml', boat),
     ]
     expect(names.filter((name) => !Object.hasOwn(bundle, name))).toEqual([])
@@ -76,12 +77,18 @@ function textsOf({ title, symbol, description, choices, fields, item }: FieldInf
   return [...own.flatMap((text) => text || []), ...[...(fields ?? []), ...(item ? [item] : [])].flatMap(textsOf)]
 }
 
-function derivedOf(path: string, text: string): string[] {
+function derivedOf(path: string, text: string, mounting = 'open rack'): string[] {
   const library = createLibrary()
+  library.put('wattproof.yaml', `format: 1\nsite: { mounting: ${mounting} }\n`)
   library.put(path, text)
   const values = checkFile(library, path, { today: '2026-11-25' })!.values()
   expect(values.length).toBeGreaterThan(5)
-  return values.filter(({ id }) => !id.startsWith('energy_')).map(({ label }) => label)
+  const worded = values.filter(({ id }) => !id.startsWith('energy_'))
+  return worded.flatMap(({ label, source, uncertainty }) => [
+    label,
+    ...source.split(/; (?!from memory)/),
+    ...(uncertainty === null ? [] : [uncertainty]),
+  ])
 }
 
 test('a message, its reason and its correction are said in the language that is asked for', () => {

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { reviewOf } from '../../server/src/check/review.ts'
 import { surfaceComparison } from '../../server/src/check/surface-comparison.ts'
+import { firstTargetOn } from '../../server/src/check/target-on.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
 import { bestFirst, withFront } from '../../server/src/review/choosing/front.ts'
 import { unknownRow, type SurfaceRow } from '../../server/src/review/choosing/row.ts'
@@ -23,8 +24,9 @@ function compared(text: string, more: Record<string, string> = {}) {
     ...more,
   }
   for (const [path, one] of Object.entries(files)) library.put(path, one)
-  const { system: resolved } = reviewOf(library, library.file('van.system.yaml')!)!
-  const rows = surfaceComparison(library, 'van.system.yaml', resolved, 'roof')!
+  const file = library.file('van.system.yaml')!
+  const { system: resolved } = reviewOf(library, file)!
+  const { rows } = surfaceComparison(library, file, firstTargetOn(resolved, 'roof')!)
   return { rows, of: (id: string) => rows.find((row) => row.panel === id)! }
 }
 

@@ -73,7 +73,17 @@ test.each([
     /rows 2 and 3 of p\.csv would both be/,
   ],
   ['no column that is a field', { 'p.csv': 'x,y\n1,2\n' }, /no column that is a field of a panel record: x, y/],
-  ['an open quote', { 'p.csv': 'name,Voc\n"A,22 V\n' }, /p\.csv:\d+: /],
+  [
+    'an open quote',
+    { 'p.csv': 'name,Voc\n"A,22 V\n' },
+    /p\.csv:2: a quotation mark opens a cell here, and none closes it/,
+  ],
+  ['text after a quote', { 'p.csv': 'name,Voc\n"A"b,22 V\n' }, /p\.csv:2: text follows the quotation mark that closes/],
+  [
+    'inches in a cell',
+    { 'p.csv': 'name,Voc\nA 12",22 V\n' },
+    /p\.csv:2: a quotation mark inside a cell: put the cell in/,
+  ],
   ['more cells than headings', { 'p.csv': 'name,Voc\nA,22 V,5\n' }, /p\.csv:2: this row has 3 cells and the heading 2/],
   ['nothing', { 'p.csv': '' }, /p\.csv:1: it is empty/],
 ])('%s: nothing is written', (_, files: Record<string, string>, message) => {

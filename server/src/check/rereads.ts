@@ -13,7 +13,7 @@ export type Reread = (text: string) => ReadFile
 export function rereads(typed: ReadFile, currency: string | undefined): Reread {
   const known = new Map([[typed.tree.text, typed]])
   return (text) => {
-    const file = known.get(text) ?? readFile(typed.path, text, currency)!
+    const file = known.get(text) ?? readFile(typed.path, text, currency, typed.tree)!
     known.set(text, file)
     return file
   }

@@ -1,28 +1,40 @@
 import type { Library } from '../library/library.ts'
+import type { ReadFile } from '../records/read-file.ts'
 import { compareOnSurface } from '../review/choosing/compare-on-surface.ts'
+import type { Target } from '../review/choosing/laid-array.ts'
 import type { Candidate, ControllerChoice, SurfaceRow } from '../review/choosing/row.ts'
-import { shapeOf } from '../review/fit.ts'
-import type { ResolvedArray, ResolvedSystem } from '../review/resolved.ts'
+import type { ResolvedArray } from '../review/resolved.ts'
+import type { Tree } from '../text/tree.ts'
 import type { Bundle } from '../wording/bundle.ts'
 
+/** Panels on one surface of a system, best first, with what they were chosen from. */
+export interface SurfaceComparison {
+  /** Of the system. */
+  readonly tree: Tree
+  readonly place: Target
+  readonly rows: readonly SurfaceRow[]
+  readonly candidates: readonly Candidate[]
+  readonly controllers: readonly ControllerChoice[]
+}
+
 /**
- * Every panel of the library on a surface of a system, best first, in the first array that lies there.
+ * Every panel of the library on a surface of a system.
  *
- * @param path  of the system
- * @returns null where the system has no such surface, or the surface no size
+ * @param besides  a panel that is set beside those of the library
  */
 export function surfaceComparison(
   library: Library,
-  path: string,
-  system: ResolvedSystem,
-  id: string,
+  { path, tree }: Pick<ReadFile<'system'>, 'path' | 'tree'>,
+  place: Target,
+  besides?: Candidate,
   bundle?: Bundle,
-): readonly SurfaceRow[] | null {
-  const surface = system.system.surfaces.find((one) => one.id?.value === id)
-  if (!surface || !shapeOf(surface)) return null
-  const array = system.arrays.find(({ panels }) => panels.some((one) => one.surface === surface))
-  const place = { system, surface, ...(array && { array }) }
-  return compareOnSurface(place, panelsOf(library, path), ownController(array), controllersOf(library, path), bundle)
+): SurfaceComparison {
+  const own = panelsOf(library, path)
+  const isOwn = own.some(({ panel }) => panel.path === besides?.panel.path)
+  const candidates = besides && !isOwn ? [...own, besides] : own
+  const controllers = controllersOf(library, path)
+  const rows = compareOnSurface(place, candidates, ownController(place.array), controllers, bundle)
+  return { tree, place, rows, candidates, controllers }
 }
 
 /** The panels of the library around a file. */
@@ -33,7 +45,7 @@ export function panelsOf(library: Library, near: string): Candidate[] {
     .map(({ id, record, path }) => ({ id, panel: { record, path } }))
 }
 
-export function controllersOf(library: Library, near: string): readonly ControllerChoice[] {
+function controllersOf(library: Library, near: string): readonly ControllerChoice[] {
   return library
     .ofKind('controller', near)
     .filter(({ unread }) => !unread)
@@ -41,7 +53,7 @@ export function controllersOf(library: Library, near: string): readonly Controll
 }
 
 /** The controller of the array; one that is written in the system goes by its name. */
-export function ownController(array: ResolvedArray | undefined): ControllerChoice | undefined {
+function ownController(array: ResolvedArray | undefined): ControllerChoice | undefined {
   const controller = array?.controller
   if (!controller) return undefined
   const id = array.entry.controller.id?.value ?? controller.record.name?.value ?? 'the controller of the array'

@@ -1,5 +1,7 @@
+import { checkFile } from '../check/check.ts'
 import { siteFor } from '../check/site.ts'
 import { surfaceComparison } from '../check/surface-comparison.ts'
+import { firstTargetOn } from '../check/target-on.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type * as pictures from '../report/index.ts'
 import { formData } from '../review/page/form-data.ts'
@@ -8,7 +10,7 @@ import { systemPicture } from '../review/picture/system-picture.ts'
 import { panelPicture } from '../values/picture/panel-picture.ts'
 import type { Here } from './here.ts'
 import type { ComparisonResult, PageParams, PageResult, PicturesResult } from './protocol.ts'
-import { bundleOf, translated } from '../wording/bundle.ts'
+import { bundleOf, translated, unitsOf } from '../wording/bundle.ts'
 
 /** The program that draws. */
 export type Pictures = typeof pictures
@@ -45,19 +47,23 @@ export function createPictures(load: () => Pictures) {
     },
 
     comparison(here: Here, surface: string): ComparisonResult {
-      const { path, review } = here.checked
-      const rows = review && surfaceComparison(here.library, path, review.system, surface, here.bundle)
-      return rows && load().drawComparison(surface, rows, drawing(here))
+      const { library, bundle, checked } = here
+      const place = checked.review && firstTargetOn(checked.review.system, surface)
+      if (!place) return null
+      const { rows } = surfaceComparison(library, checked, place, undefined, bundle)
+      return load().drawComparison(surface, rows, drawing(here))
     },
 
-    page({ checked, today, bundle: own }: Here, { units, revision, form }: PageParams): PageResult {
-      if (!checked.review) return null
-      const { system, figures } = checked.review
+    page({ checked, path, library, today, bundle: own }: Here, { units, revision, form }: PageParams): PageResult {
       const bundle = bundleOf(own?.texts, units)
+      // findings are in the units of the window
+      const said = units === unitsOf(own) ? checked : checkFile(library, path, { today, bundle })
+      if (!said?.review) return null
+      const { system, figures } = said.review
       const stamp = { date: today, revision }
       const html = form
         ? load().form(formData(system, bundle), stamp, 'html', bundle)
-        : load().page(pageData(system, figures, checked, bundle), stamp, 'html', bundle)
+        : load().page(pageData(system, figures, said, bundle), stamp, 'html', bundle)
       return { html }
     },
   }

@@ -9,6 +9,7 @@ import { caught, inBackground } from './caught.ts'
 import { clientFiles } from './client-files.ts'
 import { clientOf, type Client } from './client.ts'
 import { addFeatures } from './features.ts'
+import { addChanges } from './add-changes.ts'
 import { addPictures } from './add-pictures.ts'
 import { addSheet } from './add-sheet.ts'
 import { addTables } from './add-tables.ts'
@@ -68,10 +69,11 @@ export function serve(
     session.documents.listen(connection)
     addDiagnostics(connection, session)
     addFeatures(connection, session)
-    addChanges(connection, session)
+    followChanges(connection, session)
     addPictures(connection, session, () => loadPictures(client.options.pictures))
     addSheet(connection, session, bundle)
     addTables(connection, session, bundle)
+    addChanges(connection, session)
     return { capabilities: capabilitiesFor(client), serverInfo: { name: 'wattproof', version } }
   })
   addRefusals(connection)
@@ -103,7 +105,7 @@ function start(connection: Connection, session: Session, folders: readonly strin
   inBackground(connection, () => session.addFolders(folders))
 }
 
-function addChanges(connection: Connection, session: Session) {
+function followChanges(connection: Connection, session: Session) {
   const { pull, refresh } = session.client
   const refreshing = (ask: () => unknown) => inBackground(connection, ask)
   connection.onDidChangeWatchedFiles(({ changes }) =>

@@ -4,6 +4,7 @@ import { guarded } from '../rows/guard.ts'
 import { typedPointers } from '../rows/typed-pointers.ts'
 import { csvText, markdownText } from '../rows/write-rows.ts'
 import type { TableParams, TableResult } from './protocol.ts'
+import { sharedFolder } from './shared-folder.ts'
 
 /** What records type, a row for each and a column for each field that any of them fills; files by their path from the folder of all. */
 export function tableOf(files: readonly ReadFile[], format: TableParams['format']): TableResult {
@@ -19,15 +20,4 @@ export function tableOf(files: readonly ReadFile[], format: TableParams['format'
   const text =
     format === 'csv' ? csvText([head, ...rows.map((row) => row.map(guarded))]) : markdownText([head, ...rows])
   return { text, rows: rows.length }
-}
-
-/** `/a/b/` of `/a/b/one` and `/a/b/c/other`; empty where they share none. */
-function sharedFolder([first = '', ...others]: readonly string[]): string {
-  const steps = first.split('/').slice(0, -1)
-  const apart = steps.findIndex((_, i) => {
-    const folder = `${steps.slice(0, i + 1).join('/')}/`
-    return others.some((path) => !path.startsWith(folder))
-  })
-  const shared = apart === -1 ? steps : steps.slice(0, apart)
-  return shared.map((step) => `${step}/`).join('')
 }

@@ -3,6 +3,7 @@ import type { Checked } from '../check/checked.ts'
 import { createLibrary } from '../library/create.ts'
 import type { Library } from '../library/library.ts'
 import { Recent } from '../library/recent.ts'
+import { usersOf } from '../library/users-of.ts'
 import type { RecordKind } from '../records/field-info.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import type { FileText } from '../records/unread.ts'
@@ -120,7 +121,7 @@ export function createWorkspace(
       if (changed.size === 0 && !all) return null
       const users: Stale = all
         ? 'all'
-        : staleOf(new Set([...named, ...left, ...quick, ...[...changed].flatMap(usersOf)]))
+        : staleOf(new Set([...named, ...left, ...quick, ...[...changed].flatMap((path) => usersOf(library, path))]))
       if (users === 'all') forgetChecks()
       else users.forEach(forgetCheck)
       changed.clear()
@@ -168,15 +169,6 @@ export function createWorkspace(
 
   function leaveFamily(file: ReadFile) {
     if (file.kind === 'panel') for (const one of library.kinOf(file as ReadFile<'panel'>)) left.add(one)
-  }
-
-  /** Whoever names a record, its namesakes and its family. */
-  function usersOf(path: string): string[] {
-    const file = library.file(path)
-    if (!file) return []
-    const namesakes = library.byId(file.kind, file.id, path).filter((other) => other.path !== path)
-    const family = file.kind === 'panel' ? library.kinOf(file as ReadFile<'panel'>) : []
-    return [...library.usesOf(file).map((use) => use.file.path), ...namesakes.map((other) => other.path), ...family]
   }
 }
 

@@ -31,6 +31,7 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
   let paths: readonly string[] | null = null
   /** Of the records that name others. */
   let naming: readonly string[] | null = null
+  let opened: readonly string[] = []
   let version = 0
   const kin = createKin((path) => (library.file(path) as ReadFile<'panel'> | undefined)?.record, atOnce)
   let uses: Map<string, ReferencePlace[]> | null = null
@@ -63,6 +64,7 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
       else index.drop(path)
     },
     setFolders(folders) {
+      opened = folders
       roots.setFolders(folders)
       index.forget()
       version++
@@ -116,6 +118,12 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
       const known = weathers.get(path) ?? (text === '' ? 'is not there' : readWeather(text))
       weathers.set(path, known)
       return known
+    },
+    copy() {
+      const other = createLibrary(most)
+      other.setFolders(opened)
+      for (const [path, text] of [...texts, ...weatherTexts]) other.put(path, text)
+      return other
     },
     hasSystems: (near) => index.ofKind('system', roots.of(near)).length > 0,
   }

@@ -48,6 +48,8 @@ export interface Library {
   weather(path: string): WeatherFile | string | undefined
   /** Whether the library that a path belongs to has a system. */
   hasSystems(near: string): boolean
+  /** Another library that holds the same, and is changed on its own. */
+  copy(): Library
   /** Grows with every change; caches compare it. */
   readonly version: number
 }

@@ -7,7 +7,7 @@ import type { Entry, MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
 import { phrase } from '../wording/phrase.ts'
 import { reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
-import { fieldName } from './info-at.ts'
+import { fieldName, fieldsByKey } from './info-at.ts'
 import { isMaybeOneLine, oneLine, type OneLine } from './one-line.ts'
 import { choiceMeant, fieldMeant, type Meant } from './other-words.ts'
 import { plain } from './plain.ts'
@@ -92,7 +92,7 @@ function hasOthers(typed: Node, info: FieldInfo): boolean {
   if (typed.kind === 'list')
     return typed.items.some((item) => item !== null && group.item !== undefined && hasOthers(item, group.item))
   return typed.entries.some(({ key, value }) => {
-    const field = group.fields ? group.fields.find((one) => one.key === key) : group.item
+    const field = group.fields ? fieldsByKey(group).get(key) : group.item
     return field ? value !== null && hasOthers(value, field) : group.fields !== undefined
   })
 }

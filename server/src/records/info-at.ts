@@ -1,6 +1,12 @@
 import type { FieldInfo } from './field-info.ts'
 import { named, type Phrase } from '../wording/phrase.ts'
+import { onceEach } from './once-each.ts'
 import { schemas } from './schemas.generated.ts'
+
+/** The fields of a group by their keys; none for what is no group. */
+export const fieldsByKey = onceEach(
+  (info: FieldInfo): ReadonlyMap<string, FieldInfo> => new Map((info.fields ?? []).map((field) => [field.key, field])),
+)
 
 /** The description of the field at a JSON pointer, through groups, lists, maps and records in place of an id. */
 export function infoAt(root: FieldInfo, pointer: string): FieldInfo | null {
@@ -10,7 +16,7 @@ export function infoAt(root: FieldInfo, pointer: string): FieldInfo | null {
     if (info?.type === 'list' || info?.type === 'map') info = info.item
     else {
       const group: FieldInfo | undefined = info?.type === 'reference' && info.record ? schemas[info.record] : info
-      info = group?.fields?.find((f) => f.key === key)
+      info = group && fieldsByKey(group).get(key)
     }
     if (!info) return null
   }

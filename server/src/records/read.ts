@@ -21,9 +21,10 @@ import { schemas } from './schemas.generated.ts'
  * them: `check` tries them before they are offered.
  *
  * @param currency  ISO 4217 code of a bare price
+ * @param before    the tree of the file of which this text is a correction
  * @returns         null when the name says that it is none of ours
  */
-export function readFile(path: string, text: FileText, currency?: string): ReadFile | null {
+export function readFile(path: string, text: FileText, currency?: string, before?: Tree): ReadFile | null {
   const what = recordOfPath(path)
   if (!what) return null
   if (typeof text !== 'string') {
@@ -36,7 +37,7 @@ export function readFile(path: string, text: FileText, currency?: string): ReadF
     } as ReadFile
   }
   try {
-    return read({ path, ...what }, readTree(text), currency)
+    return read({ path, ...what }, readTree(text, before), currency)
   } catch (error) {
     return { path, ...what, ...nothingOf(what.kind, text), readFindings: [internalError(error)] } as ReadFile
   }

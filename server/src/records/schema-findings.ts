@@ -5,6 +5,7 @@ import type { Node, Tree } from '../text/tree.ts'
 import { explain } from './explain.ts'
 import { reading } from './facts.ts'
 import type { FieldInfo, RecordKind } from './field-info.ts'
+import { fieldsByKey } from './info-at.ts'
 import { missingFields } from './missing-fields.ts'
 import { plain } from './plain.ts'
 import { schemas } from './schemas.generated.ts'
@@ -57,7 +58,7 @@ function* inlineComplaints(info: FieldInfo, node: Node | null, swallowed: Readon
     }
   } else
     for (const entry of node.entries) {
-      const field = info.fields?.find(({ key }) => key === entry.key)
+      const field = fieldsByKey(info).get(entry.key)
       if (field) yield* inlineComplaints(field, entry.value, swallowed)
     }
 }

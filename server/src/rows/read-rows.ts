@@ -44,8 +44,15 @@ export function readRows(text: string): Rows | { readonly problem: Phrase; reado
     }
   } catch (error) {
     if (!(error instanceof CsvError)) throw error
-    return { problem: named(error.message), line: Number(error.lines ?? 1) }
+    return { problem: quoted[error.code] ?? named(error.message), line: Number(error.lines ?? 1) }
   }
+}
+
+/** What can be wrong with the quotation marks of a table, by the codes of the library. */
+const quoted: Readonly<Record<string, Phrase>> = {
+  CSV_QUOTE_NOT_CLOSED: phrase`a quotation mark opens a cell here, and none closes it`,
+  CSV_INVALID_CLOSING_QUOTE: phrase`text follows the quotation mark that closes a cell`,
+  INVALID_OPENING_QUOTE: phrase`a quotation mark inside a cell: put the cell in quotation marks, and write this one twice`,
 }
 
 /** The one of comma, semicolon and tab that parts the headings into most columns. */

@@ -1,8 +1,8 @@
 import { phrase, phraseInWords, type Phrase } from '../wording/phrase.ts'
 import { readEdited } from './edited-tree.ts'
 import { lineStarts, positionAt } from './lines.ts'
-import type { Edit } from './span.ts'
-import type { SyntaxProblem, Tree } from './tree.ts'
+import type { Edit, Span } from './span.ts'
+import type { OtherReading, SyntaxProblem, Tree } from './tree.ts'
 
 /** A line without its ending. */
 interface Line {
@@ -13,26 +13,29 @@ interface Line {
   readonly column: number
 }
 
-/** Lines read in another way. */
-interface Reading {
-  readonly edits: readonly Edit[]
-  readonly problem: SyntaxProblem
-}
-
 /** How often the lines of a broken file are looked at again. */
 const mostRounds = 6
-/** Characters that are read to try other lines. */
+/** Characters that are read to try other lines, and of a text of which only a correction is tried. */
 const mostRead = 96 * 1024
+const mostReadAgain = 16 * 1024
 
 /**
  * Reads a broken file with lines moved into the column of their neighbours, or taken for comments, where that leaves YAML less to
  * complain of: one problem, with its fix, instead of one for every line that follows. What was typed does not change.
+ *
+ * @param corrected  the file of which `typed` is a correction: its lines are read as there, unless YAML by itself complains
+ *   more than there, and others are tried only where that is worse
  */
-export function withBetterLines(typed: Tree, read: (text: string) => Tree): Tree {
+export function withBetterLines(typed: Tree, read: (text: string) => Tree, corrected?: Tree): Tree {
   const { text } = typed
-  let budget = mostRead
-  let [best, edits, problems]: [Tree, readonly Edit[], readonly SyntaxProblem[]] = [typed, [], []]
-  for (let round = 0; round < mostRounds && best.problems.length > 0; round++) {
+  const isWorse = corrected && typed.problems.length > (corrected.complaints ?? corrected.problems.length)
+  const before = isWorse ? undefined : corrected
+  const carried = before ? readAlike(typed, carriedOver(before, text), read) : null
+  let budget = carried ? mostReadAgain : mostRead
+  let [best, taken] = carried ?? [typed, []]
+  const enough = (carried && before?.problems.length) ?? 0
+  for (let round = 0; round < mostRounds && best.problems.length > Math.max(0, enough - taken.length); round++) {
+    const edits = editsOf(taken)
     const better = readingsOf(best)
       .filter((one) => isApart(one.edits, edits))
       .flatMap((one) => {
@@ -44,18 +47,60 @@ export function withBetterLines(typed: Tree, read: (text: string) => Tree): Tree
       .sort((a, b) => a.tree.problems.length - b.tree.problems.length || a.edits.length - b.edits.length)[0]
     if (!better) break
     best = better.tree
-    edits = [...edits, ...better.edits]
-    problems = [...problems, better.problem]
+    taken = [...taken, { edits: better.edits, problem: better.problem }]
   }
-  const all = [...problems, ...best.problems].sort((a, b) => a.span.start - b.span.start)
-  return problems.length === 0 ? typed : { ...best, problems: all }
+  const problems = [...taken.map(({ problem }) => problem), ...best.problems]
+  const inOrder = problems.sort((a, b) => a.span.start - b.span.start)
+  return taken.length === 0
+    ? typed
+    : { ...best, problems: inOrder, otherwise: taken, complaints: typed.problems.length }
+}
+
+/** With these lines read in another way, one by one; null where a reading of the text by itself would not have tried one, or not gained by it. */
+function readAlike(
+  typed: Tree,
+  known: readonly OtherReading[],
+  read: (text: string) => Tree,
+): [Tree, readonly OtherReading[]] | null {
+  const { text } = typed
+  let best = typed
+  for (const [i, { edits }] of known.entries()) {
+    const tries = readingsOf(best).slice(0, mostRead / text.length)
+    if (!tries.some((one) => JSON.stringify(one.edits) === JSON.stringify(edits))) return null
+    const tree = readEdited(text, editsOf(known.slice(0, i + 1)), read)
+    if (tree.problems.length >= best.problems.length) return null
+    best = tree
+  }
+  return [best, known]
+}
+
+const editsOf = (readings: readonly OtherReading[]) => readings.flatMap(({ edits }) => edits)
+
+/** How lines were read that are the same in another text, which differs in one place. */
+function carriedOver({ text: from, otherwise = [] }: Tree, to: string): readonly OtherReading[] {
+  const shorter = Math.min(from.length, to.length)
+  let start = 0
+  while (start < shorter && from[start] === to[start]) start++
+  let alike = 0
+  while (alike < shorter - start && from.at(-1 - alike) === to.at(-1 - alike)) alike++
+  const end = from.length - alike
+  const moved = ({ span, text }: Edit): Edit => ({ span: movedSpan(span), text })
+  const movedSpan = (span: Span): Span =>
+    span.start < start ? span : { start: span.start + to.length - from.length, end: span.end + to.length - from.length }
+  const isSame = ({ span }: Pick<Edit, 'span'>) => span.end < start || end < span.start
+  return otherwise
+    .filter(({ edits, problem }) => [...edits, problem].every(isSame))
+    .map(({ edits, problem: { span, fix, ...said } }) => ({
+      edits: edits.map(moved),
+      problem: { ...said, span: movedSpan(span), ...(fix && { fix: { ...fix, edits: fix.edits.map(moved) } }) },
+    }))
 }
 
 const isApart = (some: readonly Edit[], others: readonly Edit[]) =>
   some.every(({ span }) => others.every((other) => span.start !== other.span.start))
 
 /** The readings to try, likeliest first, of the lines where YAML complains and those beside them. */
-function readingsOf({ text, problems }: Tree): readonly Reading[] {
+function readingsOf({ text, problems }: Tree): readonly OtherReading[] {
   const starts = lineStarts(text)
   const lines = starts.map((start, i): Line => {
     const line = text.slice(start, starts[i + 1] ?? text.length).replace(/[\r\n]{1,2}$/, '')
@@ -80,7 +125,7 @@ function readingsOf({ text, problems }: Tree): readonly Reading[] {
 /** `{ size: #10, … }`: a wire gauge as America writes it. */
 const gauge = /(?<=\{[^}\n]*\bsize: )#(\d{1,2})(?=[ ,}])/g
 
-function gaugeSign(start: number, size: string): Reading {
+function gaugeSign(start: number, size: string): OtherReading {
   const edits = [{ span: { start, end: start + 1 + size.length }, text: `${size} AWG` }]
   const sentence = phrase`#${size} should be ${size} AWG: the # begins a comment, so that YAML loses the rest of the line.`
   const fix = { edits, why: phrase`a wire gauge`, certainty: 'same' } as const
@@ -91,7 +136,7 @@ function gaugeSign(start: number, size: string): Reading {
 const ofColumns = new Set(['BAD_INDENT', 'BLOCK_AS_IMPLICIT_KEY'])
 
 /** The group above it is still a comment, as in a form of which only a member was taken. */
-function uncommented(lines: readonly Line[], line: Line): readonly Reading[] {
+function uncommented(lines: readonly Line[], line: Line): readonly OtherReading[] {
   const above = lines.slice(0, lines.indexOf(line))
   const head = above.findLast(({ text, indent }) => indent < line.indent || !/^ *#/.test(text))
   const name = head && /^ *(# ?)([\w-]+):\s*(?:#.*)?$/.exec(head.text)
@@ -109,7 +154,7 @@ function uncommented(lines: readonly Line[], line: Line): readonly Reading[] {
 const mostProblems = 6
 
 /** The line, alone with what is deeper or with its neighbours below, in a column of the lines above it. */
-function moved(lines: readonly Line[], at: number): readonly Reading[] {
+function moved(lines: readonly Line[], at: number): readonly OtherReading[] {
   const line = lines[at]!
   const columns = new Set<number>()
   let margin = Infinity
@@ -159,7 +204,7 @@ function misplaced(line: Line, column: number, edits: readonly Edit[]): SyntaxPr
 const nameOf = ({ text }: Line) => shortened(/^ *(?:- +)*([^:#]*)/.exec(text)![1]!.trim())
 
 /** A line without a colon may be a comment whose `#` is missing. */
-function comment({ start, text, indent }: Line): readonly Reading[] {
+function comment({ start, text, indent }: Line): readonly OtherReading[] {
   const words = text.trim()
   if (!/^[\p{L}"(]/u.test(words) || /:(?:\s|$)|[[\]{}]/.test(words) || !isRemark(words)) return []
   const at = start + indent

@@ -28,12 +28,14 @@ const mostRounds = (length: number, complaints: number) =>
  * Reads YAML or JSON, however broken, and never throws: what can be read is in `root`, in the words that were typed,
  * and what YAML itself complains about in `problems`, in the order of their places. Only the first document of a file is
  * read. Aliases, anchors, tags and merge keys are not followed.
+ *
+ * @param before  the tree of the file of which this text is a correction
  */
-export function readTree(text: string): Tree {
+export function readTree(text: string, before?: Tree): Tree {
   const tree = readClean(text)
   return tree.problems.length === 0 || tree.root === null || text.length > longestRepaired || isJson(tree)
     ? tree
-    : withBetterLines(tree, readClean)
+    : withBetterLines(tree, readClean, before)
 }
 
 /** As it was typed, but for characters that a PDF left. */

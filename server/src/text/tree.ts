@@ -62,4 +62,14 @@ export interface Tree {
   readonly root: Node | null
   readonly problems: readonly SyntaxProblem[]
   readonly comments: readonly Comment[]
+  /** The lines that were read in another way than they stand in the text. */
+  readonly otherwise?: readonly OtherReading[]
+  /** How much YAML complains of without them; absent where there are none. */
+  readonly complaints?: number
+}
+
+/** Lines read in another way. */
+export interface OtherReading {
+  readonly edits: readonly Edit[]
+  readonly problem: SyntaxProblem
 }

@@ -1,11 +1,18 @@
 import { translated, type Bundle } from './bundle.ts'
 import { sayIn } from './phrase.ts'
 
-/** The page of a rule in another language. Examples, with the findings in them, and the names of sources stay in English. */
+/** The page of a rule in another language, down to the findings in its examples. Records and the names of sources stay as they are. */
 export function rulePageIn(page: string, bundle: Bundle | undefined): string {
   if (bundle === undefined) return page
   const parts = page.split(/(```[^]*?```)/)
-  return parts.map((part, i) => (i % 2 === 1 ? part : part.replace(/[^\n]+(?:\n[^\n]+)*/g, paragraph))).join('')
+  return parts
+    .map((part, i) => (i % 2 === 1 ? example(part) : part.replace(/[^\n]+(?:\n[^\n]+)*/g, paragraph)))
+    .join('')
+
+  /** A finding stands below what it marks. */
+  function example(text: string): string {
+    return text.replace(/^( *# *\^+ )(.+)$/gm, (_, mark: string, words: string) => mark + translated(words, bundle))
+  }
 
   function paragraph(text: string): string {
     const say = sayIn(bundle)

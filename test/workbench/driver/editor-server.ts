@@ -19,6 +19,8 @@ export interface Conditions {
   readonly environment?: Record<string, string>
   /** The window asks whether the folder is trusted, and nobody says so. */
   readonly restricted?: boolean
+  /** Beside those of every window. */
+  readonly settings?: Record<string, unknown>
 }
 
 const trust = 'security.workspace.trust.enabled'
@@ -27,7 +29,7 @@ const program = [join(place, 'node', 'node'), join(place, 'vscode', 'out', 'serv
 /** Starts a server with these extensions installed in it, and no others but those that the editor brings along. */
 export async function startEditorServer(
   vsix: readonly string[],
-  { environment = {}, restricted = false }: Conditions = {},
+  { environment = {}, restricted = false, settings: more = {} }: Conditions = {},
 ): Promise<EditorServer> {
   const data = mkdtempSync(join(tmpdir(), 'wattproof-editor-'))
   const places = ['--server-data-dir', data, '--extensions-dir', join(data, 'extensions')]
@@ -36,7 +38,7 @@ export async function startEditorServer(
   mkdirSync(join(data, 'data', 'User'), { recursive: true })
   writeFileSync(
     join(data, 'data', 'User', 'settings.json'),
-    JSON.stringify({ ...settings, [trust]: restricted }, null, 2),
+    JSON.stringify({ ...settings, ...more, [trust]: restricted }, null, 2),
   )
   for (const path of vsix)
     await promisify(execFile)(program[0], [program[1], '--install-extension', path, ...places], { env })

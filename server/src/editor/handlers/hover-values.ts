@@ -65,8 +65,15 @@ function explained(bundle: Bundle | undefined, value: Value, atHome: boolean): s
         `${input.name === 'X' ? say`X (what the mounting adds to NOCT)` : translated(input.name, bundle)} ${input.text}`,
     )
     .join(', ')
-  const off = uncertainty === null ? '' : say` Uncertainty: ${uncertainty}.`
-  const why = atHome ? say`. Source: ${source}.${off}` : ''
+  const off = uncertainty === null ? '' : say` Uncertainty: ${translated(uncertainty, bundle)}.`
+  const why = atHome ? say`. Source: ${sourceIn(bundle, source)}.${off}` : ''
   const k = /\bk\b/.test(formula) ? `. ${say`k is by how much each W/m2 of sun warms the cells above the air`}` : ''
   return `**${escaped(`${translated(label, bundle)} ${valueText(value, bundle)}`)}** = ${escaped(translated(formula, bundle))}  \n${escaped(say`with ${from}${k}${why}`)}`
 }
+
+/** Names of publications stay as they are; what is said around them does not. */
+const sourceIn = (bundle: Bundle | undefined, source: string): string =>
+  source
+    .split(/; (?!from memory)/)
+    .map((part) => translated(part, bundle))
+    .join('; ')

@@ -3,7 +3,7 @@ import { answerCell, chosen, filtered, sorted, type Column } from '../tables/col
 import { foldWords } from '../tables/fitted-table.ts'
 import { noteInMarkdown, toCsv, toMarkdown, toText, type Shown } from '../tables/formats.ts'
 import { jsonText } from '../visible.ts'
-import type { SurfaceComparison } from './on-surface.ts'
+import type { OnSurface } from './on-surface.ts'
 import type { TableOptions } from '../tables/options.ts'
 import { isPart, shownColumns, surfaceColumns } from './surface-columns.ts'
 import { translated } from '../../wording/bundle.ts'
@@ -19,7 +19,7 @@ function fewer({ count, strings }: SurfaceRow, say: Say): string {
 
 /** Panels on one surface as they are printed. */
 export function surfaceReport(
-  { file, place, rows: all, beside }: SurfaceComparison,
+  { file, place, rows: all, beside }: OnSurface,
   { format, sort, filter, columns: names }: TableOptions,
   { width, bundle }: Shown,
 ): string {

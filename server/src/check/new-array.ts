@@ -1,24 +1,21 @@
-import type { Strings } from '../../review/choosing/row.ts'
-import { takersOf, takesOf } from '../../review/choosing/strings-for.ts'
-import { appendItem } from '../../text/edits.ts'
-import type { Edit } from '../../text/span.ts'
-import type { Tree } from '../../text/tree.ts'
-import type { Typed } from '../../text/write-like.ts'
-import { CouldNotRun } from '../could-not-run.ts'
-import type { SurfaceComparison } from './on-surface.ts'
-import type { Bundle } from '../../wording/bundle.ts'
-import { phrase, sayIn } from '../../wording/phrase.ts'
+import type { Strings } from '../review/choosing/row.ts'
+import { takersOf, takesOf } from '../review/choosing/strings-for.ts'
+import { appendItem } from '../text/edits.ts'
+import type { Edit } from '../text/span.ts'
+import type { SurfaceComparison } from './surface-comparison.ts'
+import type { Bundle } from '../wording/bundle.ts'
+import { phrase, sayIn, type Phrase } from '../wording/phrase.ts'
 
 /**
  * An array for a surface on which none lies. It names a controller where only one can be meant: the only one of the library that takes
  * the strings, or of several that do the one that the other arrays name.
  */
 export function newArray(
-  { file, place, candidates, controllers }: SurfaceComparison,
+  { tree, place, candidates, controllers }: SurfaceComparison,
   panel: string,
   strings: Strings,
   bundle: Bundle | undefined,
-): { readonly edits: readonly Edit[]; readonly note: string } {
+): { readonly edits: readonly Edit[]; readonly note: string } | { readonly problem: Phrase } {
   const say = sayIn(bundle)
   const { system, surface } = place
   const candidate = candidates.find(({ id }) => id === panel)!
@@ -34,20 +31,15 @@ export function newArray(
     wiring: { in_series, in_parallel },
     ...(controller !== undefined && { controller }),
   }
+  const edits = tree.problems.length > 0 ? null : appendItem(tree, 'arrays', array, 'surfaces')
+  if (!edits) return { problem: phrase`\`arrays\` of the system cannot take another array; correct the file first` }
   return {
-    edits: added(file.tree, array),
+    edits,
     note:
       controller === undefined
         ? say`, as the new array ${id}, without a controller: ${takers.join(', ')} would take them; name one in the file; its cable is not written`
         : say`, as the new array ${id}, on a controller ${controller} of its own; its cable is not written`,
   }
-}
-
-function added(tree: Tree, array: Typed): readonly Edit[] {
-  const edits = tree.problems.length > 0 ? null : appendItem(tree, 'arrays', array, 'surfaces')
-  if (!edits)
-    throw new CouldNotRun(phrase`--write: \`arrays\` of the system cannot take another array; correct the file first`)
-  return edits
 }
 
 function freeId(wanted: string, taken: ReadonlySet<string | undefined>): string {
