@@ -1,6 +1,6 @@
 import { l10n, window, workspace, WorkspaceEdit, type Uri } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
-import { putPanelRequest, type PutPanelParams, type PutPanelResult } from '../../server/src/editor/protocol.ts'
+import { putPanelRequest, type PutPanelParams, type PutPanelResult } from '../../server/src/editor/protocol-changes.ts'
 import { systemFor } from './review-system.ts'
 
 /** Puts a panel, its count and its wiring into a system; asks for surface and panel, and for the array where several lie there. */

@@ -1,6 +1,6 @@
 import { ProgressLocation, Uri, l10n, window, workspace } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
-import { changesRequest, type ChangesParams, type ChangesResult } from '../../server/src/editor/protocol.ts'
+import { changesRequest, type ChangesParams, type ChangesResult } from '../../server/src/editor/protocol-changes.ts'
 import { git, untracked, type Repository } from './git.ts'
 import { showPage } from './pages.ts'
 import { isRecord } from './records.ts'

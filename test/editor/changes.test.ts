@@ -4,7 +4,7 @@ import { pathToFileURL } from 'node:url'
 import { afterEach, expect, test } from 'vitest'
 import type { TextEdit } from 'vscode-languageserver'
 import { TextDocument } from 'vscode-languageserver-textdocument'
-import type { ChangesResult, PutPanelResult } from '../../server/src/editor/protocol.ts'
+import type { ChangesResult, PutPanelResult } from '../../server/src/editor/protocol-changes.ts'
 import { scratch, wattproof } from '../terminal/run.ts'
 import { startServer, type Client } from './client.ts'
 

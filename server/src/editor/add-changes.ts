@@ -9,7 +9,7 @@ import {
   type ChangesResult,
   type PutPanelParams,
   type PutPanelResult,
-} from './protocol.ts'
+} from './protocol-changes.ts'
 import { panelPut } from './put-panel.ts'
 import type { Session } from './session.ts'
 

@@ -7,7 +7,7 @@ import type { Bundle } from '../wording/bundle.ts'
 import { figureInWords } from '../wording/figure.ts'
 import { phraseInWords, sayIn } from '../wording/phrase.ts'
 import type { Here } from './here.ts'
-import type { Choice, PutPanelParams, PutPanelResult } from './protocol.ts'
+import type { Choice, PutPanelParams, PutPanelResult } from './protocol-changes.ts'
 import { toTextEdit } from './to-protocol.ts'
 
 /** Puts a panel on a surface of a system, or asks for what is still to be chosen. null for what is no system. */

@@ -168,7 +168,7 @@ export function createWorkspace(
   }
 
   function leaveFamily(file: ReadFile) {
-    if (file.kind === 'panel') for (const one of library.kinOf(file as ReadFile<'panel'>)) left.add(one)
+    if (file.kind === 'panel') for (const one of library.kinOf(file)) left.add(one)
   }
 }
 

@@ -113,7 +113,7 @@ async function affected(
 /** A panel is compared with the others of its family. */
 function family(library: Library, path: string): readonly string[] {
   const file = library.file(path)
-  return file?.kind === 'panel' ? library.kinOf(file as ReadFile<'panel'>) : []
+  return file?.kind === 'panel' ? library.kinOf(file) : []
 }
 
 /** The records that name one of these, which may be gone; settings name a climate for all systems that name none. */
