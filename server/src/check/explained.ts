@@ -61,7 +61,11 @@ export function explained(
   const places = [...(lead ? [lead] : []), ...gone.filter((f) => f !== lead)].flatMap((f) => placesOf(file, f))
   const corrected = [verdict.pointer, ...(verdict.also ?? []).map((other) => other.pointer)]
   return [
-    ...found.filter((f) => !gone.includes(f)).map((f) => asItWillBe(f, left, corrected, context)),
+    ...found
+      .filter((f) => !gone.includes(f))
+      .map((f) => asItWillBe(f, left, corrected, context))
+      // of the same field, what is no more than unusual about its next value can wait until it is there
+      .filter((f) => f.pointer !== field.pointer || isSerious(f) || !isIn(left, f)),
     {
       ...one,
       ...(isError && { severity: 'error' as const }),

@@ -1,5 +1,4 @@
 import type { RecordKind } from '../records/field-info.ts'
-import type { ReadFile } from '../records/read-file.ts'
 import type { Library } from './library.ts'
 
 /** Paths of the records that are checked by what a record holds: whoever names it, its namesakes and its family. */

@@ -1,7 +1,6 @@
 import type { Library } from '../library/library.ts'
 import { byPath } from '../library/in-order.ts'
 import { recordOfPath } from '../records/kinds.ts'
-import type { ReadFile } from '../records/read-file.ts'
 import type { Unread } from '../records/unread.ts'
 import { CouldNotRun } from './could-not-run.ts'
 import { findRecords, type Found } from './find-records.ts'
