@@ -38,7 +38,7 @@ export function surfaceComparison(
 }
 
 /** The panels of the library around a file. */
-export function panelsOf(library: Library, near: string): Candidate[] {
+function panelsOf(library: Library, near: string): Candidate[] {
   return library
     .ofKind('panel', near)
     .filter(({ unread }) => !unread)

@@ -81,7 +81,9 @@ export function facingOf({ surface }: ResolvedPanels, { system, climate }: Resol
   const latitude = (system.site.latitude ?? climate?.record.latitude)?.value ?? 45
   // turned every way through the day, a plane catches about what a level one does
   if (system.site.swings?.value) return { tilt: 0, azimuth: 180 }
-  return { tilt: surface?.tilt?.value ?? 0, azimuth: surface?.azimuth?.value ?? (latitude < 0 ? 0 : 180) }
+  // what is typed beyond is reported, and no plane
+  const tilt = Math.min(90, Math.max(0, surface?.tilt?.value ?? 0))
+  return { tilt, azimuth: surface?.azimuth?.value ?? (latitude < 0 ? 0 : 180) }
 }
 
 /**

@@ -3,8 +3,10 @@ import { setFlagsFromString } from 'node:v8'
 
 // Node keeps what it compiled for the next start from 22.1 on
 if ('enableCompileCache' in module) (module.enableCompileCache as () => void)()
-// by themselves the heaps grow to several times what is in use, which is text and notes: half of the memory for no time
-setFlagsFromString('--heap-growing-percent=25')
-setFlagsFromString('--semi-space-growth-factor=1')
+// by themselves the heaps of a large library grow to several times what is in use, which is text and notes; for others it is only time
+if (process.argv.includes('check')) {
+  setFlagsFromString('--heap-growing-percent=25')
+  setFlagsFromString('--semi-space-growth-factor=1')
+}
 // the name of the bundle, not of the source: see .scripts/build.mjs
 require('./terminal.js')

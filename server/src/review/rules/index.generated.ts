@@ -20,6 +20,7 @@ import { chargeCurrentHigh } from './charge-current-high.ts'
 import { chargeCurrentLow } from './charge-current-low.ts'
 import { coldestAssumed } from './coldest-assumed.ts'
 import { controllerNotShared } from './controller-not-shared.ts'
+import { directionOutOfRange } from './direction-out-of-range.ts'
 import { dischargeCurrentHigh } from './discharge-current-high.ts'
 import { disconnectRatingLow } from './disconnect-rating-low.ts'
 import { eachFuseLow } from './each-fuse-low.ts'
@@ -80,6 +81,7 @@ export const reviewRules = [
   chargeCurrentLow,
   coldestAssumed,
   controllerNotShared,
+  directionOutOfRange,
   dischargeCurrentHigh,
   disconnectRatingLow,
   eachFuseLow,

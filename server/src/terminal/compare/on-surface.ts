@@ -1,5 +1,5 @@
 import { resolveSystem } from '../../check/resolve-system.ts'
-import { panelsOf, surfaceComparison, type SurfaceComparison } from '../../check/surface-comparison.ts'
+import { surfaceComparison, type SurfaceComparison } from '../../check/surface-comparison.ts'
 import { targetOn } from '../../check/target-on.ts'
 import type { Library } from '../../library/library.ts'
 import type { ReadFile } from '../../records/read-file.ts'
@@ -35,10 +35,10 @@ export async function onSurface(world: World, path: string, choice: SurfaceChoic
   if (file.unread) throw new CouldNotRun(phrase`\`${path}\` was not read: ${file.unread.because}`)
   const place = targetOn(resolveSystem(library, file), choice.surface, choice.array)
   if ('problem' in place) throw new CouldNotRun(place.problem)
-  if (choice.with !== undefined && !isFile && !panelsOf(library, full).some(({ id }) => id === choice.with))
-    throw new CouldNotRun(phrase`--with ${choice.with}: there is no such file, and no panel of that id in the library`)
   const besides = isFile ? panelIn(library, beside) : undefined
   const comparison = surfaceComparison(library, file, place, besides, world.bundle)
+  if (choice.with !== undefined && !isFile && !comparison.candidates.some(({ id }) => id === choice.with))
+    throw new CouldNotRun(phrase`--with ${choice.with}: there is no such file, and no panel of that id in the library`)
   return { ...comparison, file, beside: besides?.id ?? choice.with ?? null }
 }
 
