@@ -12,6 +12,7 @@ export const commandNames = [
   'openPracticeRecord',
   'showBeside',
   'showSheet',
+  'comparePanels',
   'showTable',
   'showRule',
   'saveTable',

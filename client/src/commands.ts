@@ -13,7 +13,7 @@ import { reviewSystem } from './review-system.ts'
 import { showRule } from './rule-page.ts'
 import { savePage } from './save-page.ts'
 import { showChanges } from './show-changes.ts'
-import { saveTable, showTable } from './tables.ts'
+import { comparePanels, saveTable, showTable } from './tables.ts'
 
 /** What each command does. An argument is what a menu hands over: a file or a folder. */
 export function commandsOf(context: ExtensionContext, client: BaseLanguageClient, beside: Beside): Run {
@@ -31,6 +31,7 @@ export function commandsOf(context: ExtensionContext, client: BaseLanguageClient
     openPracticeRecord: () => openPracticeRecord(context),
     showBeside: (file) => beside.show('pictures', uri(file)),
     showSheet: (file) => beside.show('sheet', uri(file)),
+    comparePanels: () => comparePanels(client),
     showTable: () => showTable(client),
     showRule: (rule) => showRule(client, context, rule),
     saveTable: () => saveTable(client),

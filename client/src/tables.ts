@@ -1,6 +1,12 @@
 import { Uri, l10n, window, workspace } from 'vscode'
 import type { BaseLanguageClient } from 'vscode-languageclient'
-import { tableRequest, type TableParams, type TableResult } from '../../server/src/editor/protocol.ts'
+import {
+  panelsRequest,
+  tableRequest,
+  type PanelsResult,
+  type TableParams,
+  type TableResult,
+} from '../../server/src/editor/protocol.ts'
 import { showPage } from './pages.ts'
 import { pickKind } from './pick-kind.ts'
 import { isRecord } from './records.ts'
@@ -10,6 +16,13 @@ export async function showTable(client: BaseLanguageClient): Promise<void> {
   const table = await tableOf(client, 'markdown')
   if (!table) return
   await showPage(l10n.t('{0} records', table.kind), table.text)
+}
+
+/** Shows all panels side by side by what somebody asks who chooses one. */
+export async function comparePanels(client: BaseLanguageClient): Promise<void> {
+  const panels = await client.sendRequest<PanelsResult>(panelsRequest)
+  if (panels) await showPage(l10n.t('Panels side by side'), panels.text)
+  else void window.showInformationMessage(l10n.t('There is no panel record here yet.'))
 }
 
 /** Writes what the records of a kind type to a file that a spreadsheet opens. A record is never overwritten. */

@@ -2,7 +2,13 @@ import { cpSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { afterEach, expect, test } from 'vitest'
-import type { ClimateResult, PageResult, RowsResult, TableResult } from '../../server/src/editor/protocol.ts'
+import type {
+  ClimateResult,
+  PageResult,
+  PanelsResult,
+  RowsResult,
+  TableResult,
+} from '../../server/src/editor/protocol.ts'
 import { scratch, wattproof } from '../terminal/run.ts'
 import { startServer, type Client } from './client.ts'
 
@@ -28,6 +34,19 @@ test('the table of all panels is that of the command line, by the paths from the
   const markdown = await client.request<TableResult>('wattproof/table', { kind: 'panel', format: 'markdown' })
   expect(markdown!.text).toMatch(/^\| file \| format \| name \|/)
   expect(await client.request('wattproof/table', { kind: 'battery', format: 'csv' })).toBeNull()
+})
+
+test('all panels side by side, a table for each question, as the command line compares them', async () => {
+  const folder = await startedIn('library')
+  const page = await client.request<PanelsResult>('wattproof/panels', {})
+  const markdown = wattproof(['compare', 'panels', '--format', 'markdown'], { cwd: folder }).out
+  const [, tern = ''] = /^(\| tern-110 \|.*)$/m.exec(markdown) ?? []
+  const cells = tern.split(' | ').slice(1, 3)
+  expect(cells).toEqual(['17.1 %', '17.1 %'])
+  expect(page!.text).toMatch(/^## Efficiency\n\n\| panel \| from its size \| as printed \|\n/)
+  expect(page!.text).toContain(`| tern-110 | ${cells.join(' | ')} |\n`)
+  expect(page!.text.match(/^## /gm)).toHaveLength(6)
+  expect(page!.text).toMatch(/\nCommon practice, no source: [^\n]+\n$/)
 })
 
 test('rows become records by the headings that the library explains, with what is not read', async () => {

@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { hostErrors, pageOf } from './driver/editor-server.ts'
 import { pictureFailures } from './driver/failures.ts'
+import { viewIn } from './driver/view.ts'
 import { missing, visit, vsix, type Visit } from './driver/visit.ts'
 import { windowIn, type Window } from './driver/window.ts'
 
@@ -48,6 +49,13 @@ describe.skipIf(missing)(missing ?? 'the commands that make and save files', () 
     expect(heading).toContain('stc.pmax')
     expect(rows.some((row) => row.includes('Tern 110'))).toBe(true)
     await window.notice(`panels.csv is written: ${rows.length} records.`)
+  })
+
+  test('Compare Panels shows all of them side by side, by what somebody asks who chooses one', async () => {
+    await window.command('Wattproof: Compare Panels')
+    await viewIn(here.page).getByRole('heading', { name: 'Power left on a hot day, by mounting' }).waitFor()
+    await viewIn(here.page).getByRole('cell', { name: 'tern-110' }).first().waitFor()
+    await here.picture('compare-panels')
   })
 
   test('Save the Form for Measuring writes the sheet that is taken along', async () => {

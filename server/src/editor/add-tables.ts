@@ -1,14 +1,18 @@
 import type { Connection } from 'vscode-languageserver'
 import { recordOfPath } from '../records/kinds.ts'
+import type { ReadFile } from '../records/read-file.ts'
 import { climateFromLatitude, climateFromWeather, isLatitude } from '../review/climate-draft.ts'
 import { draftsFromRows } from '../rows/drafts-from-rows.ts'
 import { caught } from './caught.ts'
+import { panelsCompared } from './compare-panels.ts'
 import {
   climateRequest,
+  panelsRequest,
   rowsRequest,
   tableRequest,
   type ClimateParams,
   type ClimateResult,
+  type PanelsResult,
   type RowsParams,
   type RowsResult,
   type TableParams,
@@ -29,13 +33,19 @@ export function addTables(connection: Connection, session: Session, bundle: Bund
       connection,
       async ({ kind, format }: TableParams) => {
         await indexed()
-        // a draft that nobody has saved is in no folder yet
-        const paths = workspace.library.paths().filter((path) => !isBesides(path) && !path.startsWith('untitled:'))
-        const files = paths.flatMap((path) => workspace.library.file(path) ?? [])
-        return tableOf(
-          files.filter((file) => file.kind === kind && !file.unread),
-          format,
-        )
+        return tableOf(filesOf(kind), format)
+      },
+      () => null,
+    ),
+  )
+  connection.onRequest(
+    panelsRequest,
+    caught(
+      connection,
+      async (): Promise<PanelsResult> => {
+        await indexed()
+        const panels = filesOf('panel') as readonly ReadFile<'panel'>[]
+        return panels.length > 0 ? { text: panelsCompared(workspace.library, panels, bundle) } : null
       },
       () => null,
     ),
@@ -74,4 +84,11 @@ export function addTables(connection: Connection, session: Session, bundle: Bund
       () => ({ problem: say`The weather could not be read.` }),
     ),
   )
+
+  /** A draft that nobody has saved is in no folder yet. */
+  function filesOf(kind: string): readonly ReadFile[] {
+    const paths = workspace.library.paths().filter((path) => !isBesides(path) && !path.startsWith('untitled:'))
+    const ofKind = paths.filter((path) => recordOfPath(path)?.kind === kind)
+    return ofKind.flatMap((path) => workspace.library.file(path) ?? []).filter(({ unread }) => !unread)
+  }
 }

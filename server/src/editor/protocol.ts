@@ -196,6 +196,10 @@ export interface TableParams {
 }
 export type TableResult = { readonly text: string; readonly rows: number } | null
 
+/** Client to server: all panels side by side, as Markdown; null where there is none. */
+export const panelsRequest = 'wattproof/panels'
+export type PanelsResult = { readonly text: string } | null
+
 /** Client to server: a record for each row of a table, as a spreadsheet saves it. */
 export const rowsRequest = 'wattproof/rows'
 export interface RowsParams {

@@ -1,6 +1,6 @@
 import { onSurface } from '../compare/on-surface.ts'
 import type { TableOptions } from '../tables/options.ts'
-import { panelColumns } from '../compare/panel-columns.ts'
+import { panelColumns } from '../../check/panel-columns.ts'
 import { panelsSideBySide } from '../compare/side-by-side.ts'
 import { surfaceColumns } from '../compare/surface-columns.ts'
 import { surfaceReport } from '../compare/surface-report.ts'

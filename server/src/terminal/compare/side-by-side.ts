@@ -1,16 +1,17 @@
 import { siteFor } from '../../check/site.ts'
 import type { ReadFile } from '../../records/read-file.ts'
-import { sideBySide, type SideBySide } from '../../values/side-by-side.ts'
+import { sideBySide } from '../../values/side-by-side.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { select } from '../select.ts'
 import { jsonText } from '../visible.ts'
 import type { World } from '../world.ts'
 import { chosen, filtered, sorted } from '../tables/column.ts'
 import { foldWords } from '../tables/fitted-table.ts'
-import { toCsv, toMarkdown, toText } from '../tables/formats.ts'
-import { lastQuestion, leading, panelColumns, questions } from './panel-columns.ts'
+import { toMarkdown } from '../../rows/write-columns.ts'
+import { toCsv, toText } from '../tables/formats.ts'
+import { lastQuestion, leading, notesOn, panelColumns, questions } from '../../check/panel-columns.ts'
 import type { TableOptions } from '../tables/options.ts'
-import { translated, type Bundle } from '../../wording/bundle.ts'
+import { translated } from '../../wording/bundle.ts'
 import { phrase, sayIn } from '../../wording/phrase.ts'
 
 /** Panels side by side: those that are named, and all of the folders that are. */
@@ -35,14 +36,14 @@ export async function panelsSideBySide(
   const rows = sorted(filtered(all, panelColumns, filter), panelColumns, sort)
   const columns = chosen(panelColumns, names)
   if (format === 'json') {
-    const notes = marked(rows, world.bundle)
+    const notes = notesOn(rows, world.bundle)
     return jsonText({ version: 1, rows: rows.map(({ answers }) => answers), ...(notes.length > 0 && { notes }) })
   }
   if (format === 'csv') return toCsv(rows, columns)
   if (format === 'markdown')
     return [
       toMarkdown(rows, columns, world.bundle),
-      ...(columns.some(({ key }) => expected.includes(key)) ? marked(rows, world.bundle) : []).map(
+      ...(columns.some(({ key }) => expected.includes(key)) ? notesOn(rows, world.bundle) : []).map(
         (note) => `${note}\n`,
       ),
     ].join('\n')
@@ -53,20 +54,10 @@ export async function panelsSideBySide(
     .map(
       ({ question, columns }) => `${translated(question, world.bundle)}\n${toText(rows, [leading, ...columns], world)}`,
     )
-    .concat(marked(rows, world.bundle).map((note) => `${foldWords(note, world.width).join('\n')}\n`))
+    .concat(notesOn(rows, world.bundle).map((note) => `${foldWords(note, world.width).join('\n')}\n`))
     .join('\n')
     .concat(note)
 }
 
 /** Columns that rest on an expected life. */
 const expected = ['price_per_kwh_expected', 'expected_life']
-
-/** What is common practice says so beside the figures, whatever the format. */
-function marked(rows: readonly SideBySide[], bundle?: Bundle): readonly string[] {
-  if (!rows.some(({ life }) => life?.from === 'common practice')) return []
-  return [
-    sayIn(
-      bundle,
-    )`Common practice, no source: bonded flexible panels last one to five years, of which 4 are taken, and rigid ones 25. \`expected_life\` in wattproof.yaml says otherwise.`,
-  ]
-}

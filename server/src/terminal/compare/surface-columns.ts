@@ -2,7 +2,7 @@ import type { SurfaceRow } from '../../review/choosing/row.ts'
 import { monthNames } from '../../findings/months.ts'
 import { translated, type Bundle } from '../../wording/bundle.ts'
 import { inCatalogue, phrase, phraseInWords, sayIn } from '../../wording/phrase.ts'
-import { answerCell, moneyCell, numberCell, textCell, unknown, type Column } from '../tables/column.ts'
+import { answerCell, moneyCell, numberCell, textCell, unknown, type Column } from '../../rows/cell.ts'
 
 type C = Column<SurfaceRow>
 

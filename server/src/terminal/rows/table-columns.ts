@@ -7,7 +7,7 @@ import type { ReadFile } from '../../records/read-file.ts'
 import { schemas } from '../../records/schemas.generated.ts'
 import { dotted } from '../../rows/cells.ts'
 import { typedPointers } from '../../rows/typed-pointers.ts'
-import type { Column, Measured } from '../tables/column.ts'
+import type { Column, Measured } from '../../rows/cell.ts'
 import { inCatalogue } from '../../wording/phrase.ts'
 
 /** One record with what it types, by pointer. */

@@ -1,8 +1,9 @@
 import { guarded } from '../../rows/guard.ts'
-import { csvText, inMarkdown, markdownText } from '../../rows/write-rows.ts'
-import type { Column } from './column.ts'
+import type { Column } from '../../rows/cell.ts'
+import { textsOf } from '../../rows/write-columns.ts'
+import { csvText, inMarkdown } from '../../rows/write-rows.ts'
 import { fittedTable } from './fitted-table.ts'
-import { translated, type Bundle } from '../../wording/bundle.ts'
+import type { Bundle } from '../../wording/bundle.ts'
 
 /** Where a table is shown: how wide it may be, and in which language. */
 export interface Shown {
@@ -12,7 +13,7 @@ export interface Shown {
 
 /** One table for a terminal of that width. */
 export const toText = <Row>(rows: readonly Row[], columns: readonly Column<Row>[], { width, bundle }: Shown): string =>
-  fittedTable(texts(rows, columns, bundle), width)
+  fittedTable(textsOf(rows, columns, bundle), width)
 
 /**
  * Comma-separated values (RFC 4180): keys as head, numbers bare, and no text that a spreadsheet would take for a formula.
@@ -25,19 +26,5 @@ export function toCsv<Row>(rows: readonly Row[], columns: readonly Column<Row>[]
   return csvText([columns.map(({ key }) => key), ...lines])
 }
 
-export const toMarkdown = <Row>(rows: readonly Row[], columns: readonly Column<Row>[], bundle?: Bundle): string =>
-  markdownText(texts(rows, columns, bundle))
-
 /** A sentence of its own below a table. */
 export const noteInMarkdown = (text: string): string => `${inMarkdown(text)}\n`
-
-/** The head and the rows; what stands where nothing is known is a word of our own. */
-const texts = <Row>(rows: readonly Row[], columns: readonly Column<Row>[], bundle: Bundle | undefined) => [
-  columns.map(({ label }) => translated(label, bundle)),
-  ...rows.map((row) =>
-    columns.map(({ cell }) => {
-      const { value, text } = cell(row, bundle)
-      return value === null ? translated(text, bundle) : text
-    }),
-  ),
-]

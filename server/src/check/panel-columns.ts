@@ -1,8 +1,8 @@
-import type { SideBySide } from '../../values/side-by-side.ts'
-import type { Mounting } from '../../values/site.ts'
-import { translated, type Bundle } from '../../wording/bundle.ts'
-import { inCatalogue, sayIn } from '../../wording/phrase.ts'
-import { moneyCell, numberCell, textCell, unknown, wordCell, type Cell, type Column } from '../tables/column.ts'
+import type { SideBySide } from '../values/side-by-side.ts'
+import type { Mounting } from '../values/site.ts'
+import { translated, type Bundle } from '../wording/bundle.ts'
+import { inCatalogue, sayIn } from '../wording/phrase.ts'
+import { moneyCell, numberCell, textCell, unknown, wordCell, type Cell, type Column } from '../rows/cell.ts'
 
 type C = Column<SideBySide>
 
@@ -149,3 +149,13 @@ export const leading = panel
 export const panelColumns: readonly C[] = [panel, ...questions.flatMap(({ columns }) => columns), notKnown]
 
 export const lastQuestion = { question: inCatalogue`What the records leave out`, columns: [notKnown] }
+
+/** What is common practice says so beside the figures, whatever the format. */
+export function notesOn(rows: readonly SideBySide[], bundle?: Bundle): readonly string[] {
+  if (!rows.some(({ life }) => life?.from === 'common practice')) return []
+  return [
+    sayIn(
+      bundle,
+    )`Common practice, no source: bonded flexible panels last one to five years, of which 4 are taken, and rigid ones 25. \`expected_life\` in wattproof.yaml says otherwise.`,
+  ]
+}
