@@ -31,9 +31,6 @@ describe.skipIf(missing)(missing ?? 'changes since a revision, and a panel that 
   afterAll(() => here?.close())
   pictureFailures(() => here)
 
-  const option = (name: string | RegExp) =>
-    here.page.locator('.quick-input-widget').getByRole('option', { name }).first()
-
   test('Show What Changed: findings that are new, and values that differ, down to the system', async () => {
     await window.open('puffin-115.panel.yaml')
     await window.squiggle(window.editor('puffin-115.panel.yaml'), 'error').waitFor()
@@ -41,7 +38,8 @@ describe.skipIf(missing)(missing ?? 'changes since a revision, and a panel that 
       .poll(
         async () => {
           await window.command('Wattproof: Show What Changed')
-          const isAsked = await option('The last commit')
+          const isAsked = await window
+            .option('The last commit')
             .waitFor({ timeout: 2000 })
             .then(() => true)
             .catch(() => false)
@@ -51,7 +49,7 @@ describe.skipIf(missing)(missing ?? 'changes since a revision, and a panel that 
         { timeout: 30_000 },
       )
       .toBe(true)
-    await option('The last commit').click()
+    await window.option('The last commit').click()
     const page = viewIn(here.page)
     await page.getByRole('heading', { name: 'systems/boat.system.yaml' }).waitFor()
     await page.getByRole('heading', { name: panel }).waitFor()
@@ -64,10 +62,10 @@ describe.skipIf(missing)(missing ?? 'changes since a revision, and a panel that 
   test('Put a Panel on a Surface: chosen by its figures, written with count and wiring, undone with one key', async () => {
     const boat = await window.open('boat.system.yaml')
     await window.command('Wattproof: Put a Panel on a Surface')
-    await option('coachroof').click()
-    await option(/skua-110.* rated, /).waitFor()
+    await window.option('coachroof').click()
+    await window.option(/skua-110.* rated, /).waitFor()
     await here.picture('put-panel')
-    await option(/ rated, /).click()
+    await window.option(/ rated, /).click()
     await here.page.locator('.tab.dirty').filter({ hasText: 'boat.system.yaml' }).waitFor()
     await window.notice(' on coachroof, ')
     await window.hideNotices()

@@ -24,10 +24,8 @@ describe.skipIf(missing)(missing ?? 'the commands that make and save files', () 
   afterAll(() => here?.close())
   pictureFailures(() => here)
 
-  const option = (name: string | RegExp) =>
-    here.page.locator('.quick-input-widget').getByRole('option', { name }).first()
   async function choose(name: string | RegExp) {
-    await option(name).waitFor()
+    await window.option(name).waitFor()
     await here.page.keyboard.press('Enter')
   }
   /** The window's own dialog for files: takes what it proposes. */
@@ -68,7 +66,7 @@ describe.skipIf(missing)(missing ?? 'the commands that make and save files', () 
 
   test('New Climate Record from the latitude is a draft that says it is a guess', async () => {
     await window.command('Wattproof: New Climate Record from Weather or Latitude')
-    await option('Guessed from the latitude').click()
+    await window.option('Guessed from the latitude').click()
     await window.input.fill('43.5')
     await here.page.keyboard.press('Enter')
     const draft = window.editor('latitude-43.5.climate.yaml')

@@ -76,15 +76,12 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a browser', () => {
       await here.page.keyboard.press('Escape')
     })
 
-    const option = (name: string | RegExp) =>
-      here.page.locator('.quick-input-widget').getByRole('option', { name }).first()
-
     test('a panel is put on a surface; without git there is nothing to hold changes against', async () => {
       await item('boat.system.yaml').dblclick()
       await window.editor('boat.system.yaml').waitFor()
       await window.command('Wattproof: Put a Panel on a Surface')
-      await option('coachroof').click()
-      await option(/skua-110.* rated, /).click()
+      await window.option('coachroof').click()
+      await window.option(/skua-110.* rated, /).click()
       await here.page.locator('.tab.dirty').filter({ hasText: 'boat.system.yaml' }).waitFor()
       await here.page.keyboard.press('Control+Z')
       await window.command('Wattproof: Show What Changed')
@@ -94,11 +91,11 @@ describe.skipIf(missing)(missing ?? 'the packed extension in a browser', () => {
 
     test('records as a table, and a climate from the latitude', async () => {
       await window.command('Wattproof: Show Table of Records')
-      await option(/^Panels$/).click()
+      await window.option(/^Panels$/).click()
       await viewIn(here.page).getByRole('cell', { name: 'Tern 110' }).first().waitFor()
       await here.picture('table')
       await window.command('Wattproof: New Climate Record from Weather or Latitude')
-      await option('Guessed from the latitude').click()
+      await window.option('Guessed from the latitude').click()
       await window.input.fill('43.5')
       await here.page.keyboard.press('Enter')
       await window.line(window.editor('latitude-43.5.climate.yaml'), 'latitude: 43.5').waitFor()

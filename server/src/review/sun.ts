@@ -81,7 +81,7 @@ export function facingOf({ surface }: ResolvedPanels, { system, climate }: Resol
   const latitude = (system.site.latitude ?? climate?.record.latitude)?.value ?? 45
   // turned every way through the day, a plane catches about what a level one does
   if (system.site.swings?.value) return { tilt: 0, azimuth: 180 }
-  // what is typed beyond is reported, and no plane
+  // a tilt beyond these is reported; the nearest that there is is worked with
   const tilt = Math.min(90, Math.max(0, surface?.tilt?.value ?? 0))
   return { tilt, azimuth: surface?.azimuth?.value ?? (latitude < 0 ? 0 : 180) }
 }

@@ -88,6 +88,7 @@ export function windowIn(page: Page) {
     /** Messages shown in the window lies over a part of it until it is put away. */
     hideNotices: () => page.locator('[id="status.notifications"]').click(),
     input: quickInput.locator('input.input').first(),
+    option: (name: string | RegExp) => quickInput.getByRole('option', { name }).first(),
     tab: (name: string) => page.locator('.tab').filter({ hasText: name }).first(),
   }
 }

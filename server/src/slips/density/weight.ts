@@ -23,7 +23,7 @@ const usual: Mixture = [
   [0.15, Math.log(3.2), 0.5],
   [0.05, Math.log(3.2), 1.2],
 ]
-/** kg/m3 */
+/** Density of films, cells and back together [kg/m3]; estimated. */
 const bulk = 1250
 /** Boards and laminates that are thicker have a core. */
 const thin = 0.004
