@@ -1,23 +1,13 @@
-import { currentAt, openCircuit, voltageAt, type Diode } from './single-diode.ts'
+import { currentAt, openCircuit, voltageAt } from './single-diode.ts'
+import { leastVoltage, stringPower, type Part } from './string-power.ts'
 
-/** Panels of one string that are alike and see the same light. */
-export interface Part {
-  readonly diode: Diode
-  readonly count: number
-  /** Bypass diodes of one panel; 0 for none. */
-  readonly bypass: number
-}
+export type { Part }
 
 /** Panels in series, and how many such strings there are side by side. */
 export interface PanelString {
   readonly parts: readonly Part[]
   readonly count: number
 }
-
-/** Drop of a bypass diode while it conducts [V]; 0.4 to 0.7 is common practice, no source. */
-const bypassDrop = 0.5
-/** Without a bypass diode no voltage of practice drives more current through a panel than it has [V]. */
-const unbridged = 1e5
 
 /**
  * Voltage of a string at a current; a panel that cannot carry it is bridged by its bypass diodes.
@@ -31,7 +21,7 @@ const unbridged = 1e5
 export function stringVoltage({ parts }: PanelString, current: number): number {
   let voltage = 0
   for (const { diode, count, bypass } of parts) {
-    const least = bypass > 0 ? -bypassDrop * bypass : -unbridged
+    const least = leastVoltage(bypass)
     const own = current < diode.il + diode.i0 ? voltageAt(diode, current) : least
     voltage += count * Math.max(own, least)
   }
@@ -47,7 +37,7 @@ export function stringVoltage({ parts }: PanelString, current: number): number {
  */
 export function largestPower(strings: readonly PanelString[]): number {
   const [only] = strings
-  if (strings.length === 1 && only && only.parts.length > 1) return only.count * largestOfOne(only)
+  if (strings.length === 1 && only && only.parts.length > 1) return only.count * stringPower(only.parts)
   const curves = strings.map(curveOf)
   const highest = Math.max(0, ...curves.map(({ open }) => open))
   if (!(highest > 0)) return 0
@@ -65,33 +55,6 @@ export function largestPower(strings: readonly PanelString[]): number {
     most = given
   }
   return Math.max(most, narrowed(power, ((best - 1) * highest) / steps, ((best + 1) * highest) / steps))
-}
-
-/**
- * Of one string with unlike panels, between the same points as `curveOf` joins: from the largest current down, until none that is
- * smaller can give more. Where no panel is bridged the voltage is concave in the current, so that the power has one hump.
- */
-function largestOfOne(string: PanelString): number {
-  const open = stringVoltage(string, 0)
-  const currents = currentsOf(string.parts)
-  // up to the short-circuit current of the weakest panel none is bridged
-  const short = string.parts.reduce((least, { diode }) => Math.min(least, currentAt(diode, 0)), Infinity)
-  let [best, last] = [0, 0]
-  let [i0, v0] = [currents[0]!, stringVoltage(string, currents[0]!)]
-  for (let k = 1; k < currents.length && best < i0 * open; k++) {
-    const i = currents[k]!
-    if (i === i0) continue
-    const v = stringVoltage(string, i)
-    // on the line between two points the power is a parabola
-    const top = ((v - v0) * i0 + (i - i0) * v0) / (2 * (v - v0) * (i0 - i))
-    const share = v0 < v ? Math.min(1, Math.max(0, top)) : 0
-    const power = (v0 + share * (v - v0)) * (i0 + share * (i - i0))
-    if (power < last && i0 <= short) break
-    best = Math.max(best, power)
-    last = power
-    ;[i0, v0] = [i, v]
-  }
-  return best
 }
 
 /**

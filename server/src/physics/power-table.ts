@@ -102,14 +102,12 @@ export function gridPlaces(irradiance: Float64Array, temperature: Float64Array):
   return { irradiance: irradiance.map((g) => Math.max(0, g)), at, down, across, fields: [...new Set(at)] }
 }
 
-/** What `powerAt` gives for each hour. */
-export function powersOn(table: PowerTable, places: GridPlaces): Float64Array {
+/** Adds so many times what `powerAt` gives for each hour [W]. */
+export function addPowers(table: PowerTable, places: GridPlaces, count: number, into: Float64Array): void {
   const { irradiance, at, down, across, fields } = places
   for (const field of fields) if (!table.known[field]) workOut(table, field)
   const { ratio } = table
-  const powers = new Float64Array(at.length)
-  for (let n = 0; n < at.length; n++) powers[n] = irradiance[n]! * between(ratio, at[n]!, down[n]!, across[n]!)
-  return powers
+  for (let n = 0; n < at.length; n++) into[n]! += count * irradiance[n]! * between(ratio, at[n]!, down[n]!, across[n]!)
 }
 
 const acrossRows = (irradiance: number) => Math.min(Math.sqrt(irradiance / brightest) * (rows - 1), rows - 1)

@@ -114,8 +114,8 @@ export function curve(d: Diode, count: number): Point[] {
   return points
 }
 
-/** Voltage across the diode itself, V + I rs. */
-function diodeVoltageAt(d: Diode, i: number): number {
+/** Voltage across the diode itself, V + I rs [V], at a current [A]. */
+export function diodeVoltageAt(d: Diode, i: number): number {
   const rest = d.il + d.i0 - i
   if (d.rsh === Infinity) return d.a * Math.log(rest / d.i0)
   const shunt = d.a / d.rsh

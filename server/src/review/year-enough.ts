@@ -10,13 +10,16 @@ interface Enough {
 
 const enough = new WeakMap<Surroundings, Map<number, Enough>>()
 
+/** So many years tell by their lowest states of charge whether the others are needed; of the others only what is unmet counts. */
+export const few = 3
+
 /** Whether at least a third of what may be used stays in the battery. */
 export const isSpared = ({ depth }: Bank, least: number): boolean => 1 - (2 / 3) * depth < least
 
 /**
- * What `outcome` gives, for many arrays on one battery: with at least as much sun in each hour as in a year that spared the
- * battery nothing is unmet either, as more coming in never leaves less in a battery. The lowest state of charge is then
- * that of the other year, a lower bound.
+ * What `outcome` gives, for many arrays on one battery: with at least as much sun in each hour as in a year in which nothing was
+ * unmet nothing is unmet either, as more coming in never leaves less in a battery. The lowest state of charge is then
+ * that of the other year, a lower bound: in the first few years of one that spared the battery.
  *
  * @param year  from 0; the sun of a year is the same for all arrays
  */
@@ -28,7 +31,7 @@ export function outcomeOf(around: Surroundings, year: number, sunny: Sunny, pass
   const known = byYear.get(year)
   if (known && isAtLeast(passed, known.passed)) return { unserved: 0, least: known.least }
   const found = outcome(around, sunny, passed)
-  if (found.unserved === 0 && isSpared(around.bank, found.least))
+  if (found.unserved === 0 && (few <= year || isSpared(around.bank, found.least)))
     byYear.set(year, { passed: passed.slice(), least: found.least })
   return found
 }

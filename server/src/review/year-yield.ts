@@ -1,4 +1,4 @@
-import { powersOn, type GridPlaces, type PowerTable } from '../physics/power-table.ts'
+import { addPowers, type PowerTable } from '../physics/power-table.ts'
 import type { Mount } from '../physics/energy.ts'
 import type { SunHours } from '../physics/sun-hours.ts'
 import { arrayCable } from './array-figures.ts'
@@ -74,23 +74,15 @@ export function produce(plant: Plant, sky: SunHours, into: Float64Array): void {
   }
 }
 
-/** What panels give before cable and controller: so many times what one of them does. */
-interface Given {
-  readonly powers: Float64Array
-  readonly count: number
-}
-
-/** @param into  written over where panels differ */
-function givenBy({ parts }: Wired, sky: SunHours, into: Float64Array): Given {
-  const [first, ...others] = parts.map(({ table, mount, count }) => ({
-    powers: powersOfOne(table, placesOn(sky, mount)),
-    count,
-  }))
-  if (others.length === 0) return first!
+/**
+ * What panels give before cable and controller [W].
+ *
+ * @param into  written over
+ */
+function givenBy({ parts }: Wired, sky: SunHours, into: Float64Array): Float64Array {
   into.fill(0)
-  for (const { powers, count } of [first!, ...others])
-    for (let n = 0; n < powers.length; n++) into[n]! += count * powers[n]!
-  return { powers: into, count: 1 }
+  for (const { table, mount, count } of parts) addPowers(table, placesOn(sky, mount), count, into)
+  return into
 }
 
 /** Of all hours of the year, with nothing in the dark. */
@@ -113,26 +105,15 @@ export function keyOf(plant: Plant): string {
   })
 }
 
-let last: { readonly table: PowerTable; readonly byPlaces: Map<GridPlaces, Float64Array> } | null = null
-
-/** What one panel gives hour by hour [W]; of the last panel it is kept, as the next may have the same ratings. */
-function powersOfOne(table: PowerTable, places: GridPlaces): Float64Array {
-  if (last?.table !== table) last = { table, byPlaces: new Map() }
-  const known = last.byPlaces.get(places) ?? powersOn(table, places)
-  last.byPlaces.set(places, known)
-  return known
-}
-
 /** Adds what comes out of cable and controller. */
 function pass(
   { together, drop, efficiency }: Wired,
   { month }: Sunny,
-  { powers, count }: Given,
+  given: Float64Array,
   passed: Float64Array,
 ): void {
-  const share = Float64Array.from({ length: 12 }, (_, m) => count * (together?.[m] ?? 1))
-  for (let n = 0; n < powers.length; n++) {
-    const power = share[month[n]!]! * powers[n]!
+  for (let n = 0; n < given.length; n++) {
+    const power = (together?.[month[n]!] ?? 1) * given[n]!
     const lost = drop * power
     passed[n]! += power * (1 - (lost < 0.5 ? lost : 0.5)) * efficiency
   }

@@ -7,7 +7,7 @@ import type { MonthFigures } from './figures.ts'
 import { demandOf, meanDemand, type Demand } from './loads.ts'
 import { skyOf, sunnyHours, yearsOf, type Sunny } from './sun.ts'
 import { inFull, keptSurroundings, surroundings, type Hours, type Surroundings } from './year-battery.ts'
-import { isSpared, outcomeOf } from './year-enough.ts'
+import { few, isSpared, outcomeOf } from './year-enough.ts'
 import { byHour, keyOf, plantOf, produce, scratch, type Plant } from './year-yield.ts'
 import type { ResolvedSystem } from './resolved.ts'
 
@@ -106,15 +106,13 @@ function usualYear(system: ResolvedSystem, plant: Plant, bank: Bank | null, arou
     const given = totals.reduce((all, wh) => all + wh, 0)
     const yields = totals.map((wh, m) => wh / Math.max(1, daysByMonth(sky)[m]!.length))
     years.push({ year, yields, given, ...(around ? outcomeOf(around, year, sunny, passed) : withoutBattery) })
+    // nothing goes unmet in the others either
     if (year + 1 === few && bank && years.every(({ least }) => isSpared(bank, least))) break
   }
   const inOrder = years.sort((a, b) => (a.unserved ?? 0) - (b.unserved ?? 0) || b.given - a.given)
   const usual = inOrder[Math.floor(years.length / 2)]!
   return { ...usual, unservedP90: inOrder[Math.ceil(0.9 * years.length) - 1]!.unserved }
 }
-
-/** Where so many years keep at least a third of what may be used in the battery, the others are not worked out: nothing goes unmet in them either. */
-const few = 3
 
 /** What is kept of a year to choose among them. */
 interface YearOutcome {

@@ -3,13 +3,14 @@ import { panelPower } from '../../values/panel-power.ts'
 import { fullYears } from '../../values/warranted-energy.ts'
 import { arrayFigures } from '../array-figures.ts'
 import { shapeOf } from '../fit.ts'
-import { packPanels } from '../packing/pack-panels.ts'
+import { packPanels, type Packing } from '../packing/pack-panels.ts'
 import { yieldOf } from '../year.ts'
 import { unsuitedTo, voidHere } from './excluded.ts'
 import { bestFirst, withFront } from './front.ts'
 import type { Target } from './laid-array.ts'
 import { unknownRow, type Candidate, type ControllerChoice, type SurfaceRow } from './row.ts'
 import { withinLimits } from './within-limits.ts'
+import type { Surface } from '../resolved.ts'
 import type { Bundle } from '../../wording/bundle.ts'
 import { inCatalogue, sayIn } from '../../wording/phrase.ts'
 
@@ -27,36 +28,45 @@ export function compareOnSurface(
   library: readonly ControllerChoice[],
   bundle?: Bundle,
 ): readonly SurfaceRow[] {
-  const rows = alikeTogether(candidates).map((candidate) => rowOf(place, candidate, own, library, bundle))
+  const rows = candidates
+    .map((candidate) => laidOn(place.surface, candidate))
+    .sort(byPower)
+    .map((laid) => rowOf(place, laid, own, library, bundle))
   return bestFirst(withFront(rows))
 }
 
-/** Panels of the same ratings one after another, as what was worked out for one is kept for the next. */
-function alikeTogether(candidates: readonly Candidate[]): readonly Candidate[] {
-  const groups = new Map<unknown, Candidate[]>()
-  for (const candidate of candidates) {
-    const power = panelPower(candidate.panel.record)?.table
-    const group = groups.get(power)
-    if (group) group.push(candidate)
-    else groups.set(power, [candidate])
-  }
-  return [...groups.values()].flat()
+/** A panel and where as many as fit come to lie; null where it or the surface has no size. */
+interface Laid {
+  readonly candidate: Candidate
+  readonly packing: Packing | null
+}
+
+function laidOn(surface: Surface, candidate: Candidate): Laid {
+  const shape = shapeOf(surface)
+  const { length, width } = candidate.panel.record.size
+  const hasSize = shape && length && width && length.value > 0 && width.value > 0
+  return { candidate, packing: hasSize ? packPanels(shape, { length: length.value, width: width.value }) : null }
+}
+
+/** From the least power to the most: once one is enough for the loads, those after it are seen to be. */
+function byPower(a: Laid, b: Laid): number {
+  const of = ({ candidate, packing }: Laid) =>
+    (packing?.places.length ?? 0) * (candidate.panel.record.stc.pmax?.value ?? 0)
+  return of(a) - of(b)
 }
 
 function rowOf(
   place: Target,
-  candidate: Candidate,
+  { candidate, packing }: Laid,
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],
   bundle: Bundle | undefined,
 ): SurfaceRow {
   const say = sayIn(bundle)
   const { id, panel } = candidate
-  const { size, warranty } = panel.record
-  const shape = shapeOf(place.surface)
-  const [length, width] = [size.length?.value ?? 0, size.width?.value ?? 0]
-  if (!shape || length <= 0 || width <= 0) return { ...unknownRow, panel: id, excluded: say`its size is not known` }
-  const { places: layout, proven } = packPanels(shape, { length, width })
+  const { warranty } = panel.record
+  if (!packing) return { ...unknownRow, panel: id, excluded: say`its size is not known` }
+  const { places: layout, proven } = packing
   const count = layout.length
   if (count === 0)
     return { ...unknownRow, panel: id, proven, excluded: say`none fits on the surface, either way round` }
