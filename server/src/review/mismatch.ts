@@ -81,6 +81,7 @@ function keyOf({ all, strings }: Seats, voltage: number | null): string {
 }
 
 function hourByHour(sky: SunHours, { all, strings }: Seats, voltage: number | null): Mismatch | null {
+  const seated = strings.map(({ seats, count }) => ({ seats: [...seats], count }))
   const lights = all.map(({ mount }) => ({ ...lightOn(sky, mount), warming: warmingOf(mount) }))
   const together = new Array<number>(12).fill(0)
   const alone = new Array<number>(12).fill(0)
@@ -94,7 +95,7 @@ function hourByHour(sky: SunHours, { all, strings }: Seats, voltage: number | nu
         alone[month]! += count * powerAt(table, entering[at]!, cell)
         return diodeAt(diode, entering[at]!, cell)
       })
-      const curves = strings.map((string) => curveOf(string, all, diodes))
+      const curves = seated.map((string) => curveOf(string, all, diodes))
       together[month]! += voltage === null ? largestPower(curves) : heldPower(curves, voltage, switchDrop)
     }
   }
@@ -196,8 +197,12 @@ function seatOf(
   return all.push({ panels, diode, table, mount, bypass: bypassDiodesOf(record), count: 0 }) - 1
 }
 
-function curveOf({ seats, count }: Seated, all: readonly Seat[], diodes: readonly Diode[]): PanelString {
-  const parts = [...seats].map(([s, length]): Part => ({ diode: diodes[s]!, count: length, bypass: all[s]!.bypass }))
+function curveOf(
+  { seats, count }: { readonly seats: readonly (readonly [number, number])[]; readonly count: number },
+  all: readonly Seat[],
+  diodes: readonly Diode[],
+): PanelString {
+  const parts = seats.map(([s, length]): Part => ({ diode: diodes[s]!, count: length, bypass: all[s]!.bypass }))
   return { parts, count }
 }
 
