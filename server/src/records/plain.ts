@@ -10,7 +10,9 @@ export function plain(node: Node | null, skip: ReadonlySet<string>): unknown {
   const out: Record<string, unknown> = {}
   for (const { key, pointer, value } of node.entries) {
     if (skip.has(pointer) || value === null) continue
-    Object.defineProperty(out, key, { value: plain(value, skip), enumerable: true, configurable: true, writable: true })
+    const read = plain(value, skip)
+    if (key !== '__proto__') out[key] = read
+    else Object.defineProperty(out, key, { value: read, enumerable: true, configurable: true, writable: true })
   }
   return out
 }

@@ -5,7 +5,7 @@ import { isDay } from './dates.ts'
 import type { Fix, QuantityKind } from '../quantities/quantity.ts'
 import { formatNumber } from '../quantities/format.ts'
 import { ofPanel } from '../quantities/per-cell.ts'
-import { readQuantity } from '../quantities/read.ts'
+import { readQuantity, type ReadOptions } from '../quantities/read.ts'
 import { insertEntry, renameKey, replaceNode } from '../text/edits.ts'
 import { childPointer, parentPointer } from '../text/pointer.ts'
 import { nodeAtPointer } from '../text/tree-queries.ts'
@@ -14,6 +14,7 @@ import { quantityFacts, reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
 import type { Field, Measure } from './field.ts'
 import { fieldName } from './info-at.ts'
+import { onceEach } from './once-each.ts'
 import { scalarValue } from './plain.ts'
 import { schemas } from './schemas.generated.ts'
 import { aFieldEach, isSameLength, sidesIn, type Side } from './sides.ts'
@@ -40,7 +41,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   const findings: Finding[] = []
   return { record: read(info, root), fields, findings }
 
-  function read(f: FieldInfo, node: Node | null, free: readonly FieldInfo[] = []): unknown {
+  function read(f: FieldInfo, node: Node | null, free = none): unknown {
     switch (f.type) {
       case 'group':
         return group(f, node)
@@ -58,10 +59,11 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   }
 
   function group(f: FieldInfo, node: Node | null) {
+    const entries = new Map<string, Node | null>()
     // of a key typed twice the first counts, as for pointers
-    const entries = new Map(node?.kind === 'map' ? node.entries.toReversed().map((e) => [e.key, e.value]) : [])
+    if (node?.kind === 'map') for (const { key, value } of node.entries) if (!entries.has(key)) entries.set(key, value)
     const out: Record<string, unknown> = {}
-    const free = (f.fields ?? []).filter(({ key }) => !entries.has(key))
+    const free = () => (f.fields ?? []).filter(({ key }) => !entries.has(key))
     for (const child of f.fields ?? []) {
       const value = read(child, entries.get(child.key) ?? null, free)
       if (value !== undefined) out[child.key] = value
@@ -81,7 +83,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     return info && node?.kind === 'map' ? { inline: group(info, node) } : {}
   }
 
-  function scalar(f: FieldInfo, node: ScalarNode, free: readonly FieldInfo[]): Field<unknown> | undefined {
+  function scalar(f: FieldInfo, node: ScalarNode, free: Free): Field<unknown> | undefined {
     const value = scalarValue(node)
     switch (f.type) {
       case 'quantity':
@@ -110,8 +112,9 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   }
 
   /** @param free  fields of the same group that are not typed */
-  function quantity(f: FieldInfo, node: ScalarNode, free: readonly FieldInfo[]): Measure | undefined {
-    const options = { ...(f.unit && { unit: f.unit }), ...(context.currency && { currency: context.currency }) }
+  function quantity(f: FieldInfo, node: ScalarNode, free: Free): Measure | undefined {
+    const { currency } = context
+    const options = currency && f.kind === 'money' ? { ...optionsOf(f), currency } : optionsOf(f)
     const rate = f.kind === 'current' ? chargeRate(node) : f.kind === 'voltage-coefficient' ? perCell(node) : undefined
     if (rate) return rate
     const read = readQuantity(node.text, f.kind!, options)
@@ -121,8 +124,8 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
       const span = at === null ? node.span : { start: at + note.start, end: at + note.end }
       const sides = note.code === 'two-numbers' && f.key === 'length' ? (sidesIn(node.text) ?? []) : []
       const corrections = [
-        ...(note.code === 'wrong-dimension' ? renamed(node, free) : []),
-        ...(sides.length > 0 ? apart(sides, node, free) : note.fixes.map((fix) => fixed(fix, node))),
+        ...(note.code === 'wrong-dimension' ? renamed(node, free()) : []),
+        ...(sides.length > 0 ? apart(sides, node, free()) : note.fixes.map((fix) => fixed(fix, node))),
       ]
       const message = sides.length > 0 ? aFieldEach(sides) : phrase`${note.message}.`
       findings.push(finding(quantityFacts[note.code], { pointer: node.pointer, span }, message, { corrections }))
@@ -221,6 +224,12 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     return field
   }
 }
+
+const optionsOf = onceEach((f: FieldInfo): ReadOptions => (f.unit ? { unit: f.unit } : {}))
+
+/** The fields of a group that are not typed; few readers ask. */
+type Free = () => readonly FieldInfo[]
+const none: Free = () => []
 
 const written = /^\d{4}-\d{2}-\d{2}$/
 

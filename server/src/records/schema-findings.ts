@@ -44,36 +44,38 @@ const missingPointer = ({ instancePath, params }: Complaint) => `${instancePath}
  * What is wrong inside records that stand in place of an id, by the schema of their own kind. Being part of another file
  * they need neither a format nor a name.
  */
-function* inlineComplaints(info: FieldInfo, node: Node | null, swallowed: ReadonlySet<string>): Generator<Complaint> {
+function inlineComplaints(
+  info: FieldInfo,
+  node: Node | null,
+  swallowed: ReadonlySet<string>,
+  into: Complaint[] = [],
+): readonly Complaint[] {
   if (node?.kind === 'list' && info.item)
-    for (const item of node.items) yield* inlineComplaints(info.item, item, swallowed)
-  if (node?.kind !== 'map') return
+    for (const item of node.items) inlineComplaints(info.item, item, swallowed, into)
+  if (node?.kind !== 'map') return into
   if (info.type === 'reference' && info.record) {
     const validate = validators[info.record]
-    if (validate(plain(node, swallowed) ?? {})) return
+    if (validate(plain(node, swallowed) ?? {})) return into
     for (const complaint of validate.errors ?? []) {
       const missing = complaint.keyword === 'required' ? complaint.params.missingProperty : null
       if (missing !== 'format' && missing !== 'name')
-        yield { ...complaint, instancePath: node.pointer + complaint.instancePath }
+        into.push({ ...complaint, instancePath: node.pointer + complaint.instancePath })
     }
   } else
-    for (const entry of node.entries) {
-      const field = fieldsByKey(info).get(entry.key)
-      if (field) yield* inlineComplaints(field, entry.value, swallowed)
+    for (const { key, value } of node.entries) {
+      const field = value?.kind === 'scalar' ? undefined : fieldsByKey(info).get(key)
+      if (field) inlineComplaints(field, value, swallowed, into)
     }
+  return into
 }
 
-function* emptyFields(node: Node | null, skip: ReadonlySet<string>): Generator<Finding> {
-  if (node?.kind === 'list') for (const item of node.items) yield* emptyFields(item, skip)
-  if (node?.kind !== 'map') return
-  for (const entry of node.entries) {
-    if (skip.has(entry.pointer)) continue
-    if (entry.value === null)
-      yield finding(
-        reading.emptyField,
-        { pointer: entry.pointer, span: entry.keySpan },
-        phrase`${entry.key} has no value.`,
-      )
-    else yield* emptyFields(entry.value, skip)
+function emptyFields(node: Node | null, skip: ReadonlySet<string>, into: Finding[] = []): readonly Finding[] {
+  if (node?.kind === 'list') for (const item of node.items) emptyFields(item, skip, into)
+  if (node?.kind !== 'map') return into
+  for (const { key, keySpan, pointer, value } of node.entries) {
+    if (value?.kind === 'scalar' || skip.has(pointer)) continue
+    if (value) emptyFields(value, skip, into)
+    else into.push(finding(reading.emptyField, { pointer, span: keySpan }, phrase`${key} has no value.`))
   }
+  return into
 }

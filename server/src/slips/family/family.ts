@@ -33,6 +33,7 @@ interface Shared {
  */
 export const sharedFields = { gamma: 0.12, beta: 0.12, alpha: 0.08, noct: 0.3, cells: 0.6 } as const
 const names = Object.keys(sharedFields) as (keyof typeof sharedFields)[]
+const fields = names.map((name) => index[name])
 
 /**
  * @param others records that may be siblings; those that are none are left out
@@ -96,8 +97,9 @@ function differences(a: Evidence, b: Evidence): readonly number[] | null {
   if (isOfAnother(a, b)) return null
   let compared = 0
   const found: number[] = []
-  for (const field of names.map((name) => index[name])) {
-    const [x, y] = [valueAt(a, field), valueAt(b, field)]
+  for (const field of fields) {
+    const x = valueAt(a, field)
+    const y = valueAt(b, field)
     if (x === undefined && y === undefined) continue
     compared++
     if (x !== y && (x === undefined || y === undefined || rounded(x) !== rounded(y))) found.push(field)
@@ -180,5 +182,9 @@ export function siblingTexts({ shared, siblings, nearest }: Family, field: numbe
 const sharedLog = ({ values, same, chance }: Shared, value: number) =>
   Math.log(1 - same + (same * (values.get(rounded(value)) ?? 0)) / chance)
 
-/** Values are read from text, so that equal ones may differ in the last bit. */
-const rounded = (value: number | undefined): number => (value === undefined ? NaN : Number(value.toPrecision(7)))
+/** To seven digits: values are read from text, so that equal ones may differ in the last bit. */
+function rounded(value: number | undefined): number {
+  if (value === undefined || value === 0) return value ?? NaN
+  const scale = 10 ** (6 - Math.floor(Math.log10(Math.abs(value))))
+  return Math.round(value * scale) / scale
+}

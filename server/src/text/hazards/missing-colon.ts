@@ -15,7 +15,9 @@ export const missingColon: HazardRule = {
     ...strays(tree).flatMap((stray) =>
       stray.kind === 'no-colon' ? [joined(stray)] : stray.kind === 'bare' ? [bare(stray)] : [],
     ),
-    ...entriesOf(tree).flatMap(({ entry }) => beforeBrace(tree, entry)),
+    ...entriesOf(tree)
+      .filter(({ entry }) => entry.key.includes('{'))
+      .flatMap(({ entry }) => beforeBrace(tree, entry)),
     ...tree.problems.flatMap(strayText),
   ],
 }

@@ -23,7 +23,10 @@ export const missingSpace: HazardRule = {
 /** `stc:` with nothing but `voc:22.1 V` below it: a text where a map was meant. */
 function onlyChildren(tree: Tree): Hazard[] {
   const root = tree.root?.kind === 'scalar' ? [{ value: tree.root, pointer: '', colon: -1 }] : []
-  return [...root, ...entriesOf(tree).map(({ entry }) => entry)].flatMap(({ value, pointer, colon }) => {
+  const words = entriesOf(tree)
+    .map(({ entry }) => entry)
+    .filter(({ value }) => value?.kind === 'scalar' && value.text.includes(':'))
+  return [...root, ...words].flatMap(({ value, pointer, colon }) => {
     if (value?.kind !== 'scalar' || value.style !== 'plain' || !withoutSpace.test(value.text)) return []
     const below = pointer === '' || /[\r\n]/.test(tree.text.slice(colon ?? 0, value.span.start))
     return below ? [glued(value.text, value.span, pointer, [], [pointer])] : []
