@@ -1,6 +1,7 @@
 import type { RecordKind } from '../records/field-info.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import type { ReadFile } from '../records/read-file.ts'
+import type { Panel } from '../records/records.generated.ts'
 import type { FileText } from '../records/unread.ts'
 import { readFile } from '../records/read.ts'
 import { readWeather, type WeatherFile } from '../records/weather-file.ts'
@@ -33,7 +34,7 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
   let naming: readonly string[] | null = null
   let opened: readonly string[] = []
   let version = 0
-  const kin = createKin((path) => (library.file(path) as ReadFile<'panel'> | undefined)?.record, atOnce)
+  const kin = createKin(gathered, atOnce)
   let uses: Map<string, ReferencePlace[]> | null = null
 
   const library: Library = {
@@ -72,13 +73,8 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
     file(path) {
       const known = read.get(path)
       if (known) return known
-      const text = texts.get(path)
-      if (text === undefined) return undefined
-      const currency = isSettings(path) ? undefined : library.settings(path)?.record.currency?.value
-      const file = readFile(path, text, currency) ?? undefined
-      if (!file) return undefined
-      read.set(path, file)
-      note(file)
+      const file = readNow(path)
+      if (file) read.set(path, file)
       return file
     },
     paths: () => (paths ??= [...texts.keys()].sort(byPath)),
@@ -128,6 +124,23 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
     hasSystems: (near) => index.ofKind('system', roots.of(near)).length > 0,
   }
   return library
+
+  function readNow(path: string): ReadFile | undefined {
+    const text = texts.get(path)
+    if (text === undefined) return undefined
+    const currency = isSettings(path) ? undefined : library.settings(path)?.record.currency?.value
+    const file = readFile(path, text, currency) ?? undefined
+    if (file) note(file)
+    return file
+  }
+
+  /** Of most panels of a large library nothing is asked but their kin and their notes, so that what was read lately stays. */
+  function gathered(path: string): Panel | undefined {
+    const known = read.get(path)
+    const file = known ?? readNow(path)
+    if (file && !known) read.setWhereRoom(path, file)
+    return (file as ReadFile<'panel'> | undefined)?.record
+  }
 
   function putWeather(path: string, text: string) {
     if (weatherTexts.get(path) === text) return

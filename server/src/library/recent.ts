@@ -27,6 +27,11 @@ export class Recent<V> {
     this.now.set(key, value)
   }
 
+  /** Keeps a value unless another one would be forgotten for it. */
+  setWhereRoom(key: string, value: V): void {
+    if (this.now.size < this.most) this.now.set(key, value)
+  }
+
   delete(key: string): void {
     this.now.delete(key)
     this.before.delete(key)
