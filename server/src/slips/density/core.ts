@@ -1,6 +1,6 @@
 import { coordinates } from './features.ts'
 import { invert } from './matrix.ts'
-import { patternOf, type Joint, type Component, type Pattern } from './pattern.ts'
+import { patternOf, type Column, type Component, type Joint, type Pattern } from './pattern.ts'
 import { oddTail, tail } from './student.ts'
 
 /**
@@ -42,29 +42,40 @@ export function coreOf(group: Joint, present: readonly boolean[], roundings: Flo
   return { ...pattern, parts: pattern.components.map((kind) => partOf(pattern, kind, roundings)) }
 }
 
-function partOf({ rows, columns, size }: Pattern, { mean, spread, weight }: Component, roundings: Float64Array): Part {
+function partOf({ columns, size }: Pattern, { mean, spread, weight }: Component, roundings: Float64Array): Part {
   const wide = spread.slice()
   for (let c = 0; c < coordinates; c++) {
-    const column = columns[c]!
-    for (let a = 0; a < column.length; a++)
-      for (let b = 0; b < column.length; b++) {
-        const [i, j] = [column[a]!, column[b]!]
-        wide[i * size + j]! += rows[i]![c]! * rows[j]![c]! * roundings[c]!
-      }
+    const { rows, factors } = columns[c]!
+    for (let a = 0; a < rows.length; a++)
+      for (let b = 0; b < rows.length; b++)
+        wide[rows[a]! * size + rows[b]!]! += factors[a]! * factors[b]! * roundings[c]!
   }
   const { inverse, halfLogDet } = invert(wide, size)
+  return { mean, inverse, precision: precisionOf(columns, inverse, size), weight: weight * Math.exp(-halfLogDet) }
+}
+
+/** The inverse as the coordinates see it. */
+function precisionOf(columns: readonly Column[], inverse: Float64Array, size: number): Float64Array {
   const precision = new Float64Array(coordinates * coordinates)
-  for (let b = 0; b < coordinates; b++)
-    for (let c = 0; c <= b; c++) {
+  for (let c = 0; c < coordinates; c++) {
+    const { rows, factors } = columns[c]!
+    half.fill(0, 0, size)
+    for (let j = 0; j < rows.length; j++) {
+      const row = rows[j]! * size
+      for (let i = 0; i < size; i++) half[i]! += inverse[row + i]! * factors[j]!
+    }
+    for (let b = c; b < coordinates; b++) {
+      const other = columns[b]!
       let sum = 0
-      const [first, second] = [columns[b]!, columns[c]!]
-      for (let i = 0; i < first.length; i++)
-        for (let j = 0; j < second.length; j++)
-          sum += rows[first[i]!]![b]! * inverse[first[i]! * size + second[j]!]! * rows[second[j]!]![c]!
+      for (let i = 0; i < other.rows.length; i++) sum += other.factors[i]! * half[other.rows[i]!]!
       precision[b * coordinates + c] = precision[c * coordinates + b] = sum
     }
-  return { mean, inverse, precision, weight: weight * Math.exp(-halfLogDet) }
+  }
+  return precision
 }
+
+// used again by each call: no caller keeps it
+const half = new Float64Array(coordinates + 1)
 
 export function standOf({ parts, rows, size }: Core, y: Float64Array): Stand {
   const pull = parts.map(() => new Float64Array(coordinates))

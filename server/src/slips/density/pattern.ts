@@ -10,14 +10,19 @@ export interface Pattern {
   /** Features as factors of the coordinates. */
   readonly rows: readonly Float64Array[]
   readonly size: number
-  /** Rows that each coordinate is in. */
-  readonly columns: readonly (readonly number[])[]
+  /** The rows that each coordinate is in, and its factors there. */
+  readonly columns: readonly Column[]
   /** Coordinates that take part. */
   readonly formed: readonly boolean[]
   readonly components: readonly Component[]
   /** Shares with the constants of their densities. */
   readonly regular: number
   readonly odd: Float64Array
+}
+
+export interface Column {
+  readonly rows: Int32Array
+  readonly factors: Float64Array
 }
 
 export interface Component {
@@ -45,13 +50,16 @@ function makePattern(group: Joint, present: readonly boolean[]): Pattern {
   const rows = chosen.map((factors) =>
     Float64Array.from({ length: coordinates }, (_, c) => total(factors, (i) => features[i]![c]!)),
   )
-  const columns = Array.from({ length: coordinates }, (_, c) => rows.flatMap((row, i) => (row[c] ? [i] : [])))
+  const columns = Array.from({ length: coordinates }, (_, c): Column => {
+    const own = Int32Array.from(rows.flatMap((row, i) => (row[c] ? [i] : [])))
+    return { rows: own, factors: Float64Array.from(own, (i) => rows[i]![c]!) }
+  })
   const size = chosen.length
   return {
     rows,
     size,
     columns,
-    formed: columns.map((column) => column.length > 0),
+    formed: columns.map((column) => column.rows.length > 0),
     components: group.parts.map(({ weight, mean, covariance }) => ({
       weight,
       mean: Float64Array.from(chosen, (factors) => total(factors, (i) => mean[i]!)),

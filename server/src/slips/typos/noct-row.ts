@@ -20,6 +20,7 @@ const spread = 0.012
  * @source translation of I-V curves, IEC 60891 (from memory); 0.042 Voc is the usual n Ns k T/q of silicon
  */
 export function noctRowGain(evidence: Evidence, candidate: Candidate): number {
+  if (!candidate.fields.some((field) => translated.includes(field))) return 0
   if (noctPointers.every((pointer) => !evidence.readings[pointer])) return 0
   const typed = (field: number) => evidence.readings[pointers[field]!]?.value
   const changed = (field: number) => {
@@ -28,6 +29,9 @@ export function noctRowGain(evidence: Evidence, candidate: Candidate): number {
   }
   return fit(evidence, changed) - fit(evidence, typed)
 }
+
+/** What the row follows from. */
+const translated: readonly number[] = [index.noct, index.voc, index.isc]
 
 function fit({ readings }: Evidence, value: (field: number) => number | undefined): number {
   const warm = (value(index.noct) ?? 45) - 25

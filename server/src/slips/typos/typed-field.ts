@@ -28,6 +28,10 @@ const alike: readonly (readonly number[])[] = [
   [index.gamma, index.beta],
 ]
 
+const othersLike = pointers.map((_, field) =>
+  (alike.find((group) => group.includes(field)) ?? []).filter((other) => other !== field),
+)
+
 /** What one field says, taken apart. */
 export interface TypedField extends Printed {
   readonly field: number
@@ -53,16 +57,16 @@ export function typedField(evidence: Evidence, field: number): TypedField | unde
   const number = Number(printed.number)
   const zero = fahrenheit.test(printed.rest) && field === index.noct ? -32 / 1.8 : 0
   const factor = number !== 0 ? (reading.value - zero) / number : printed.rest.includes('%') ? 0.01 : 1
-  const others = (alike.find((group) => group.includes(field)) ?? []).filter((p) => p !== field)
-  const decimals = others.flatMap((p) => {
-    const other = evidence.readings[pointers[p]!]
-    const parts = other && apart(other)
-    return parts && isAbsolute(other.text) === isAbsolute(reading.text) && parts.number.includes('.')
-      ? [decimalsOf(parts.number)]
-      : []
-  })
-  const usual = decimals.length > 0 ? Math.max(...decimals) : usualDecimals[field]!
-  const more = -2.3 * Math.max(1, decimals.length)
+  let [withDecimals, most] = [0, 0]
+  for (const other of othersLike[field]!) {
+    const beside = evidence.readings[pointers[other]!]
+    const parts = beside && apart(beside)
+    if (!parts?.number.includes('.') || isAbsolute(beside!.text) !== isAbsolute(reading.text)) continue
+    withDecimals++
+    most = Math.max(most, decimalsOf(parts.number))
+  }
+  const usual = withDecimals > 0 ? most : usualDecimals[field]!
+  const more = -2.3 * Math.max(1, withDecimals)
   return { ...printed, field, text: reading.text, factor, zero, decimals: Math.min(usual, 3), more }
 }
 
