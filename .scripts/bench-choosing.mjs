@@ -48,11 +48,13 @@ function print(what, times) {
 cpSync('samples/systems', join(folder, 'library'), { recursive: true })
 const record = readFileSync('samples/systems/panels/puffin-115.panel.yaml', 'utf8')
 for (let i = 0; i < 496; i++) {
-  const length = 700 + ((i * 37) % 900)
-  const text = record
-    .replace(/length: \d+ mm/, `length: ${length} mm`)
-    .replace(/(pmax: )\d+( W)/, `$1${100 + (i % 30)}$2`)
-  writeFileSync(join(folder, 'library', 'panels', `any-${i}.panel.yaml`), text)
+  // no two have the same ratings or the same size
+  const share = 0.6 + i / 400
+  const scaled = (key, digits) => (text) =>
+    text.replace(new RegExp(`(?<=stc:[^]*?${key}: )[\\d.]+`), (number) => (number * share).toFixed(digits))
+  const text = [scaled('pmax', 1), scaled('imp', 3), scaled('isc', 3)].reduce((t, scale) => scale(t), record)
+  const sized = text.replace(/length: \d+ mm/, `length: ${700 + ((i * 37) % 900)} mm`)
+  writeFileSync(join(folder, 'library', 'panels', `any-${i}.panel.yaml`), sized)
 }
 for (const surface of ['bimini', 'coachroof']) {
   const system = join(folder, 'library', 'boat.system.yaml')

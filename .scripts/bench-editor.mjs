@@ -1,11 +1,10 @@
 // How long the language server takes, from its start and from a keystroke, until the findings are there. Build first.
-// Where yaml-language-server is installed, here or in a folder that NODE_PATH names, the same file is opened in that too,
-// with the same schema: npm install --prefix /tmp/other yaml-language-server; NODE_PATH=/tmp/other/node_modules npm run bench
+// Where yaml-language-server is installed the same file is opened in that too, with the same schema: see bench/other-server.mjs.
 import { spawn, spawnSync } from 'node:child_process'
-import { existsSync, readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
-import { join, resolve } from 'node:path'
+import { readFileSync } from 'node:fs'
+import { resolve } from 'node:path'
 import { pathToFileURL } from 'node:url'
+import { otherServer } from './bench/other-server.mjs'
 import { createMessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver-protocol/node'
 
 const folder = pathToFileURL(resolve('samples/library')).href
@@ -16,11 +15,6 @@ const slip = text.replace(/voc: 22\.1 V/, 'voc: 2.21 V')
 const limits = { start: 250, key: 10 }
 
 const wattproof = ['dist/server.js', '--stdio']
-const other = createRequire(resolve('package.json'))
-  .resolve.paths('yaml-language-server')
-  .map((folder) => join(folder, 'yaml-language-server', 'bin', 'yaml-language-server'))
-  .find((path) => existsSync(path))
-
 const bare = Array.from({ length: 9 }, () => {
   const start = performance.now()
   spawnSync(process.execPath, ['-e', '0'])
@@ -28,7 +22,7 @@ const bare = Array.from({ length: 9 }, () => {
 })
 print('node itself, for comparison', bare)
 await figures('wattproof', wattproof, true, 15)
-if (other) await figures('yaml-language-server', [other, '--stdio'], false, 5)
+if (otherServer) await figures('yaml-language-server', [otherServer, '--stdio'], false, 5)
 else console.log('yaml-language-server is not installed')
 
 async function figures(name, args, isOurs, runs) {

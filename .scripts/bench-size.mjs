@@ -1,123 +1,84 @@
-// What a library of 100, 1 000 and 10 000 records costs, clean ones and ones with a mistake each: the command line's processor
-// time beside a bare parse of the same files, and the server's time from its start to the first findings of one record, its memory, and when all are reported.
+// What a library of 100 to 50 000 records costs, as one table: the command line beside a bare parse of the same files, the
+// server beside a bare one and beside yaml-language-server where that is installed. Medians over runs. Build first.
 //   node .scripts/bench-size.mjs [N...]
-import { spawn, spawnSync } from 'node:child_process'
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
+import { firstFindings } from './bench/first-findings.mjs'
 import { makeLibrary } from './bench/library.mjs'
-import { createMessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver-protocol/node'
+import { otherServer } from './bench/other-server.mjs'
+import { cost, medians } from './bench/processes.mjs'
 
-const ms = (value) => value.toFixed(0)
-const sizes = process.argv.slice(2).map(Number)
+const named = process.argv.slice(2).map(Number)
+const sizes = named.length > 0 ? named : [100, 1000, 10_000, 50_000]
+/** What takes minutes is measured once. */
+const runsOf = (size) => (size <= 1000 ? 5 : size <= 10_000 ? 3 : 1)
+/** A mistake costs many times what a clean record does. */
+const mostMistaken = 1000
+
+const table = new Map()
 const root = mkdtempSync(join(tmpdir(), 'wattproof-size-'))
-const bare = join(root, 'bare.mjs')
-writeFileSync(
-  bare,
-  `import { readFileSync, readdirSync } from 'node:fs'
-import { createRequire } from 'node:module'
-const { parseDocument } = createRequire(${JSON.stringify(join(process.cwd(), 'package.json'))})('yaml')
-for (const name of readdirSync(process.argv[2])) if (/yaml$/.test(name)) parseDocument(readFileSync(process.argv[2] + '/' + name, 'utf8'))
-`,
-)
-for (const size of sizes.length > 0 ? sizes : [100, 1000, 10_000]) {
-  const folder = join(root, String(size))
-  makeLibrary(folder, size)
-  const parse = processorTime([bare, folder])
-  console.log(`${size} records: bare parse ${ms(parse.time)} ms of processor time`)
-  compared('all clean', folder, 'json')
-  compared('all clean', folder, 'text')
-  const mistaken = join(root, `mistaken-${size}`)
-  // a mistake costs many times what a clean record does
-  if (size <= 1000) {
+for (const size of sizes) {
+  const runs = runsOf(size)
+  const clean = join(root, String(size))
+  makeLibrary(clean, size)
+  enter('runs', size, String(runs))
+  const bare = cost(['.scripts/bench/bare-parse.mjs', clean], runs)
+  enter('bare parse, processor time', size, `${bare.processor.toFixed(2)} s`)
+  enter('bare parse, memory', size, `${bare.memory.toFixed(0)} MB`)
+  checked('clean, JSON', clean, 'json')
+  checked('clean, text', clean, 'text')
+  const [one, two] = ['1', '2'].map((jobs) => cost(check(clean, 'json', jobs), runs).clock)
+  enter('clean, time of one thread over that of two', size, (one / two).toFixed(2))
+  if (size <= mostMistaken) {
+    const mistaken = join(root, `mistaken-${size}`)
     makeLibrary(mistaken, size, 1)
-    compared('each with a mistake', mistaken, 'json')
+    checked('a mistake in each, JSON', mistaken, 'json')
   }
-  const { first, all, memory, later } = await server(folder)
-  console.log(
-    `  server: first findings after ${ms(first)} ms, all after ${ms(all)} ms, holds ${memory.toFixed(0)} MB then, ${later.toFixed(0)} MB 10 s later`,
-  )
+  const ours = await served(['dist/server.js', '--stdio'], true)
+  enter('server, first findings', size, `${ours.first.toFixed(0)} ms`)
+  enter('server, all findings', size, `${(ours.all / 1000).toFixed(1)} s`)
+  enter('server, memory with all findings', size, `${ours.memory.toFixed(0)} MB`)
+  enter('server, memory 10 s later', size, `${ours.memoryLater.toFixed(0)} MB`)
+  await beside('bare server', ['.scripts/bench/bare-server.mjs', '--stdio'])
+  if (otherServer) await beside('yaml-language-server', [otherServer, '--stdio'])
 
-  function compared(what, checked, format) {
-    const check = processorTime(['dist/wattproof.js', 'check', checked, '--jobs', '1', '--format', format])
-    const times = (check.time / parse.time).toFixed(2)
-    console.log(`  ${what}, ${format}: check ${ms(check.time)} ms, ${times} times; held ${check.memory.toFixed(0)} MB`)
+  function checked(what, folder, format) {
+    const { processor, memory } = cost(check(folder, format, '1'), runs)
+    enter(`${what}: check, processor time`, size, `${processor.toFixed(2)} s`)
+    enter(`${what}: check over bare parse`, size, (processor / bare.processor).toFixed(2))
+    enter(`${what}: check, memory`, size, `${memory.toFixed(0)} MB`)
+  }
+
+  async function served(args, later) {
+    const each = []
+    for (let run = 0; run < runs; run++) each.push(await firstFindings(args, clean, later))
+    return medians(each)
+  }
+
+  async function beside(name, args) {
+    const { first, memory } = await served(args, false)
+    enter(`${name}, first findings`, size, `${first.toFixed(0)} ms`)
+    enter(`${name}, memory then`, size, `${memory.toFixed(0)} MB`)
   }
 }
 rmSync(root, { recursive: true })
+print(['', ...sizes.map((size) => `${size} records`)], table)
 
-function processorTime(args) {
-  const time = join(root, 'time')
-  const run = spawnSync(
-    'bash',
-    [
-      '-c',
-      `TIMEFORMAT='%U %S'; { time "$0" "$@" >/dev/null 2>/dev/null; } 2>"${time}"`,
-      process.execPath,
-      '--require',
-      report(),
-      ...args,
-    ],
-    {
-      encoding: 'utf8',
-    },
-  )
-  if (run.error) throw run.error
-  const [user, system] = readFileSync(time, 'utf8').trim().split(' ').map(Number)
-  return { time: 1000 * (user + system), memory: Number(readFileSync(join(root, 'memory'), 'utf8')) / 1024 }
+function check(folder, format, jobs) {
+  return ['dist/wattproof.js', 'check', folder, '--jobs', jobs, '--format', format]
 }
 
-/** Writes the most memory that a process has held [KiB]. */
-function report() {
-  const path = join(root, 'report.cjs')
-  writeFileSync(
-    path,
-    `process.on('exit', () => require('node:fs').writeFileSync(${JSON.stringify(join(root, 'memory'))}, String(process.resourceUsage().maxRSS)))`,
-  )
-  return path
+function enter(what, size, figure) {
+  if (!table.has(what)) table.set(what, new Map())
+  table.get(what).set(size, figure)
 }
 
-async function server(folder) {
-  const path = join(
-    folder,
-    readdirSync(folder).find((name) => name.endsWith('.panel.yaml')),
+function print(heading, rows) {
+  const lines = [heading, ...[...rows].map(([what, bySize]) => [what, ...sizes.map((size) => bySize.get(size) ?? '')])]
+  const widths = heading.map((_, i) => Math.max(...lines.map((line) => line[i].length)))
+  const [head, ...rest] = lines.map(
+    (line) => `| ${line.map((text, i) => (i === 0 ? text.padEnd(widths[i]) : text.padStart(widths[i]))).join(' | ')} |`,
   )
-  const uri = pathToFileURL(path).href
-  const text = readFileSync(path, 'utf8')
-  const began = performance.now()
-  const child = spawn(process.execPath, ['dist/server.js', '--stdio'], { stdio: ['pipe', 'pipe', 'ignore'] })
-  const connection = createMessageConnection(
-    new StreamMessageReader(child.stdout),
-    new StreamMessageWriter(child.stdin),
-  )
-  connection.onRequest(() => null)
-  connection.listen()
-  await connection.sendRequest('initialize', {
-    processId: process.pid,
-    workspaceFolders: [{ uri: pathToFileURL(folder).href, name: 'library' }],
-    capabilities: {
-      textDocument: { diagnostic: {} },
-      workspace: { workspaceFolders: true, diagnostics: { refreshSupport: true } },
-    },
-  })
-  await connection.sendNotification('initialized', {})
-  await connection.sendNotification('textDocument/didOpen', {
-    textDocument: { uri, languageId: 'yaml', version: 1, text },
-  })
-  await connection.sendRequest('textDocument/diagnostic', { textDocument: { uri } })
-  const first = performance.now() - began
-  await connection.sendRequest('workspace/diagnostic', { previousResultIds: [] })
-  const all = performance.now() - began
-  const memory = held(child.pid)
-  await new Promise((resolve) => setTimeout(resolve, 10_000))
-  const later = held(child.pid)
-  connection.dispose()
-  child.kill()
-  return { first, all, memory, later }
-}
-
-/** Memory of a process [MB]; Linux alone says so. */
-function held(pid) {
-  return Number(/VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))[1]) / 1024
+  console.log([head, `|${widths.map((width) => '-'.repeat(width + 2)).join('|')}|`, ...rest].join('\n'))
 }
