@@ -114,10 +114,11 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   /** @param free  fields of the same group that are not typed */
   function quantity(f: FieldInfo, node: ScalarNode, free: Free): Measure | undefined {
     const { currency } = context
-    const options = currency && f.kind === 'money' ? { ...optionsOf(f), currency } : optionsOf(f)
-    const rate = f.kind === 'current' ? chargeRate(node) : f.kind === 'voltage-coefficient' ? perCell(node) : undefined
+    const options = currency && f.quantity === 'money' ? { ...optionsOf(f), currency } : optionsOf(f)
+    const rate =
+      f.quantity === 'current' ? chargeRate(node) : f.quantity === 'voltage-coefficient' ? perCell(node) : undefined
     if (rate) return rate
-    const read = readQuantity(node.text, f.kind!, options)
+    const read = readQuantity(node.text, f.quantity!, options)
     const notes = read.problem ? [read.problem] : read.notes
     for (const note of notes) {
       const at = startOf(node)
@@ -151,7 +152,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
       beside.entries.some(
         ({ value }) => value?.kind === 'scalar' && value.span !== node.span && readQuantity(value.text, kind).quantity,
       )
-    const takes = free.filter(({ kind }) => kind && !isTyped(kind) && readQuantity(node.text, kind).quantity)
+    const takes = free.filter(({ quantity: kind }) => kind && !isTyped(kind) && readQuantity(node.text, kind).quantity)
     const [only] = takes.length === 1 ? takes : []
     if (!only) return []
     const edits = [renameKey(context.tree, node.pointer, only.key)]

@@ -22,16 +22,16 @@ import { inCatalogue, sayIn } from '../../wording/phrase.ts'
  * @param bundle   for why a panel cannot be taken
  */
 export function compareOnSurface(
-  place: Target,
+  target: Target,
   candidates: readonly Candidate[],
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],
   bundle?: Bundle,
 ): readonly SurfaceRow[] {
   const rows = candidates
-    .map((candidate) => laidOn(place.surface, candidate))
+    .map((candidate) => laidOn(target.surface, candidate))
     .sort(byPower)
-    .map((laid) => rowOf(place, laid, own, library, bundle))
+    .map((laid) => rowOf(target, laid, own, library, bundle))
   return bestFirst(withFront(rows))
 }
 
@@ -51,12 +51,12 @@ function laidOn(surface: Surface, candidate: Candidate): Laid {
 /** From the least power to the most: once one is enough for the loads, those after it are seen to be. */
 function byPower(a: Laid, b: Laid): number {
   const of = ({ candidate, packing }: Laid) =>
-    (packing?.places.length ?? 0) * (candidate.panel.record.stc.pmax?.value ?? 0)
+    (packing?.laid.length ?? 0) * (candidate.panel.record.stc.pmax?.value ?? 0)
   return of(a) - of(b)
 }
 
 function rowOf(
-  place: Target,
+  target: Target,
   { candidate, packing }: Laid,
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],
@@ -66,13 +66,13 @@ function rowOf(
   const { id, panel } = candidate
   const { warranty } = panel.record
   if (!packing) return { ...unknownRow, panel: id, excluded: say`its size is not known` }
-  const { places: layout, proven } = packing
+  const { laid: layout, proven } = packing
   const count = layout.length
   if (count === 0)
     return { ...unknownRow, panel: id, proven, excluded: say`none fits on the surface, either way round` }
 
-  const { strings, array, over } = withinLimits(place, candidate, count, own, library, bundle)
-  const alone = { ...place.system, arrays: [array] }
+  const { strings, array, over } = withinLimits(target, candidate, count, own, library, bundle)
+  const alone = { ...target.system, arrays: [array] }
   const figures = arrayFigures(alone, array, 0)
   const months = yieldOf(alone)
   const energy = months && months.reduce((sum, wh, m) => sum + (wh * monthDays[m]!) / 1000, 0)
