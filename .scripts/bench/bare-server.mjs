@@ -1,7 +1,7 @@
 // The least that a language server for YAML with a schema can be, to compare with: the protocol library, yaml and ajv.
 import { readFileSync } from 'node:fs'
 import { Ajv2020 } from 'ajv/dist/2020.js'
-import { createConnection, ProposedFeatures, TextDocuments, TextDocumentSyncKind } from 'vscode-languageserver/node.js'
+import { createConnection, ProposedFeatures, TextDocuments, TextDocumentSyncKind } from 'vscode-languageserver/node'
 import { TextDocument } from 'vscode-languageserver-textdocument'
 import { LineCounter, parseDocument } from 'yaml'
 
