@@ -41,7 +41,7 @@ export function shortfallOf({ hours }: Year): Shortfall | null {
 const tiny = 1e-6
 
 /**
- * A usual year hour by hour: of several years, the one with the median of what is not met. Sun in runs of good and bad days
+ * A usual year hour by hour: of several years, the one with the median of the unmet load. Sun in runs of good and bad days
  * around the given monthly means, or as a file of hours has it; each load at its time of day; other sources at full power from
  * the morning on; the battery between its floor and full, and not charged below its lowest temperature. Each year starts full
  * and runs twice; the second time counts.
@@ -94,7 +94,7 @@ function onceEachOf(around: object): Map<string, readonly number[]> {
   return known
 }
 
-/** Of several years the one with the median of what is not met; where that is equal, of what the panels give. */
+/** Of several years the one with the median of the unmet load; where that is equal, of what the panels give. */
 function usualYear(system: ResolvedSystem, plant: Plant, bank: Bank | null, around: Surroundings | null) {
   const years: YearOutcome[] = []
   for (let year = 0; year < yearsOf(system); year++) {
