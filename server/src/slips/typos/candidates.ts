@@ -119,8 +119,12 @@ function computed(p: TypedField, evidence: Evidence, frame: Frame): Candidate[] 
   const restore = (n: number, decimals: number, why: Said, chance: number) => {
     if (!Number.isFinite(n) || n <= 0 || Number(n.toFixed(decimals)) === 0) return
     // another model's value is near; a value far off has another history, which its digits would show
-    const far = Math.abs(Math.log((n * p.factor) / v[p.field]!)) > 0.15 ? 4 : 0
-    found.push({ ...simple(p, n.toFixed(decimals), why, chance - far), isComputed: true })
+    const nearby = p.field === index.efficiency && !frame.isGlass ? 0.4 : 0.15
+    const far = Math.abs(Math.log((n * p.factor) / v[p.field]!)) > nearby ? 4 : 0
+    const one = simple(p, n.toFixed(decimals), why, chance - far)
+    // another model's sheet prints in the same form, so that the form says nothing against what stands here
+    const prior = volts.includes(p.field) ? Math.min(one.prior, chance - far) : one.prior
+    found.push({ ...one, prior, isComputed: true })
   }
   const other = ofAnother(p.field, evidence, frame)
   if (p.field === index.pmax && p.factor === 1 && has(index.vmp, index.imp)) {
@@ -140,7 +144,7 @@ function computed(p: TypedField, evidence: Evidence, frame: Frame): Candidate[] 
       1,
       reason({ say: 'overArea' }),
       // sheets of flexible panels give it of cells, of outlines, of sister models
-      other + (frame.isGlass ? -1 : 1.5),
+      other + (frame.isGlass ? -1 : 2),
     )
   const side = p.field === index.length ? index.width : p.field === index.width ? index.length : undefined
   if (
