@@ -23,14 +23,14 @@ export function fieldTables(schemas) {
       ...(schema.symbol && { symbol: schema.symbol }),
       ...(schema.costs && { costs: schema.costs }),
     }
-    const kind = quantityRef.exec(schema.$ref ?? '')?.[1]
-    if (kind) {
-      const base = quantities.$defs[kind]
+    const quantity = quantityRef.exec(schema.$ref ?? '')?.[1]
+    if (quantity) {
+      const base = quantities.$defs[quantity]
       return {
         ...common,
         examples: (schema.examples ?? base.examples).map(typed),
         type: 'quantity',
-        kind,
+        quantity,
         ...(schema.unit && { unit: schema.unit }),
       }
     }

@@ -17,7 +17,7 @@ export async function newClimateFromWeather(client: BaseLanguageClient, wanted: 
 
 async function asked(): Promise<ClimateParams | undefined> {
   const title = l10n.t('New climate record')
-  const ways = [
+  const choices = [
     { label: l10n.t('From a file of hourly weather'), description: 'EPW', isFile: true },
     {
       label: l10n.t('Guessed from the latitude'),
@@ -25,7 +25,7 @@ async function asked(): Promise<ClimateParams | undefined> {
       isFile: false,
     },
   ]
-  const way = await window.showQuickPick(ways, { title })
+  const way = await window.showQuickPick(choices, { title })
   if (!way) return undefined
   if (!way.isFile) {
     const prompt = l10n.t('Degrees from -66 to 66, south negative')

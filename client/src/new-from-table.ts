@@ -24,11 +24,11 @@ export async function newRecordsFromTable(client: BaseLanguageClient, wanted: Ur
       return void window.showErrorMessage(l10n.t('{0} is there already: nothing was written.', name))
   for (const { text, target } of records) await workspace.fs.writeFile(target, new TextEncoder().encode(text))
   for (const note of made.notes) void window.showWarningMessage(`${from}: ${note}`)
-  const place = workspace.asRelativePath(folder)
+  const shownFolder = workspace.asRelativePath(folder)
   const written =
     records.length === 1
-      ? l10n.t('1 record of {0} written to {1}.', from, place)
-      : l10n.t('{0} records of {1} written to {2}.', records.length, from, place)
+      ? l10n.t('1 record of {0} written to {1}.', from, shownFolder)
+      : l10n.t('{0} records of {1} written to {2}.', records.length, from, shownFolder)
   void window.showInformationMessage(written)
   if (records[0]) await window.showTextDocument(records[0].target)
   await commands.executeCommand('workbench.actions.view.problems')

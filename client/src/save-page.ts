@@ -18,12 +18,12 @@ export async function savePage(client: BaseLanguageClient, paper: Paper, wanted:
     void window.showInformationMessage(l10n.t('Open a system description first; its name ends in .system.yaml.'))
     return
   }
-  const ways = [
+  const choices = [
     { label: l10n.t('Metric'), description: l10n.t('metres, kilograms, °C'), units: 'metric' as const },
     { label: l10n.t('US'), description: l10n.t('feet, pounds, °F'), units: 'us' as const },
   ]
   const units = await window.showQuickPick(
-    ways.sort((a, b) => Number(b.units === chosenUnits()) - Number(a.units === chosenUnits())),
+    choices.sort((a, b) => Number(b.units === chosenUnits()) - Number(a.units === chosenUnits())),
     { title: l10n.t('{0}: units', titleOf(paper)) },
   )
   if (!units) return

@@ -51,7 +51,7 @@ function show({ pictures: result, hasSheet }: Extract<ToView, { type: 'show' }>)
     const old = before.get(one.title)
     return old && drawnFrom.get(old) === one.svg ? old : figureOf(one)
   })
-  const comparison = content.querySelector('#comparison') ?? place('section', 'comparison')
+  const comparison = content.querySelector('#comparison') ?? newElement('section', 'comparison')
   if (surfaces.length === 0) comparison.replaceChildren()
   const wanted = [
     made('h1', title),
@@ -105,7 +105,7 @@ function compared(comparison: Extract<ToView, { type: 'compared' }>['comparison'
   section.scrollIntoView({ block: 'start' })
 }
 
-function place(tag: string, id: string): HTMLElement {
+function newElement(tag: string, id: string): HTMLElement {
   const element = document.createElement(tag)
   element.id = id
   return element

@@ -9,14 +9,15 @@ const record = (name: string) => typed.replace(/name: .*/, `name: ${name}`)
 const names = Array.from({ length: 600 }, (_, i) => `tern-${i}.panel.yaml`)
 const texts = Object.fromEntries(names.map((name, i) => [name, record(`Tern ${i}`)]))
 
-/** A window with a bar, as the protocol library gives it, and a person who presses its button or not. */
+/** A window with a bar, as the protocol library gives it, and a person who presses its button half way or not. */
 function windowOf(isStopped: boolean) {
   const said: string[] = []
+  let press = () => {}
   const bar = {
     begin: (title: string) => void said.push(title),
-    report: () => {},
+    report: (percent: number) => void (isStopped && 50 <= percent && press()),
     done: () => void said.push('done'),
-    token: { onCancellationRequested: (stop: () => void) => isStopped && stop() },
+    token: { onCancellationRequested: (stop: () => void) => void (press = stop) },
   }
   return { said, window: { createWorkDoneProgress: async () => bar } as never }
 }

@@ -56,7 +56,7 @@ test.each([
   [2020, 20, [1, 1]],
   [2019, 20, [1, 0]],
 ])('of two panels of 1 m on %s mm with a gap of %s mm fit %j', (length, gap, counts) => {
-  expect(laid(length, gap).map(({ places }) => places.length)).toEqual(counts)
+  expect(laid(length, gap).map(({ laid }) => laid.length)).toEqual(counts)
 })
 
 // Vmp by Pmax's coefficient less that of Imp as estimated or typed, and by its own: -0.38 %/K, 0.05 %/K, -0.43 %/K; cells at 65 °C above 25.

@@ -76,7 +76,7 @@ const tolerance = 1e-4 + 1e-9
 test('panels lie on the surface, beside its keep-outs and beside each other', () => {
   fc.assert(
     fc.property(surface, size, (shape, panel) => {
-      const boxes = packPanels(shape, panel).places.map(({ x_m: x, y_m: y, turned }) => ({
+      const boxes = packPanels(shape, panel).laid.map(({ x_m: x, y_m: y, turned }) => ({
         x,
         y,
         length: turned ? panel.width : panel.length,
@@ -98,8 +98,8 @@ test('a larger surface, or no keep-outs, never holds fewer', () => {
     fc.property(surface, size, metre(1), (shape, panel, more) => {
       const [small, large] = [packPanels(shape, panel), packPanels({ ...shape, length: shape.length + more }, panel)]
       const free = packPanels({ ...shape, keepOut: [] }, panel)
-      if (large.proven) expect(large.places.length).toBeGreaterThanOrEqual(small.places.length)
-      if (free.proven) expect(free.places.length).toBeGreaterThanOrEqual(small.places.length)
+      if (large.proven) expect(large.laid.length).toBeGreaterThanOrEqual(small.laid.length)
+      if (free.proven) expect(free.laid.length).toBeGreaterThanOrEqual(small.laid.length)
     }),
     { numRuns: 200 },
   )

@@ -13,5 +13,5 @@ test.each([
   const system = resolved(`
 surfaces: [{ id: roof, size: { length: 2 m, width: 1 m }${walkway && `, ${walkway}`} }]
 arrays: [{ panels: [{ panel: ${panel}, count: 9, surface: roof }] }]`)
-  expect(layOut(system, system.system.surfaces[0]!).map(({ places }) => places.length)).toEqual([most])
+  expect(layOut(system, system.system.surfaces[0]!).map(({ laid }) => laid.length)).toEqual([most])
 })

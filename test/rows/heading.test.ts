@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { placeOf } from '../../server/src/rows/heading.ts'
+import { namedFieldOf } from '../../server/src/rows/heading.ts'
 import { columnsOf } from '../../server/src/rows/columns.ts'
 import { schemas } from '../../server/src/records/schemas.generated.ts'
 import { phrase } from '../../server/src/wording/phrase.ts'
@@ -39,13 +39,13 @@ test.each([
   ['Hersteller', '/maker'],
   ['Model', '/name'],
 ])('%s is %s', (heading, pointer, unit?: string) => {
-  const { pointer: found, unit: own } = placeOf(heading, panel) ?? {}
+  const { pointer: found, unit: own } = namedFieldOf(heading, panel) ?? {}
   expect([found, own]).toEqual([pointer, unit])
 })
 
 test.each(['Shelf', 'Comment', 'Number of cells', 'L (mm)', 'Warranty', 'Voc (A)', 'Weight (V)', ''])(
   '%j names no field for certain',
-  (heading) => expect(placeOf(heading, panel)).toBeNull(),
+  (heading) => expect(namedFieldOf(heading, panel)).toBeNull(),
 )
 
 test.each([
@@ -54,7 +54,7 @@ test.each([
   ['climate', 'sun', '/sun'],
   ['system', 'site.climate', '/site/climate'],
 ] as const)('fields of a %s, too', (kind, heading, pointer) => {
-  expect(placeOf(heading, schemas[kind]!)?.pointer).toBe(pointer)
+  expect(namedFieldOf(heading, schemas[kind]!)?.pointer).toBe(pointer)
 })
 
 test('what a library says of a heading counts first; a field is taken once', () => {
@@ -65,7 +65,7 @@ test('what a library says of a heading counts first; a field is taken once', () 
     I: { value: 'weight' },
   })
   expect(columns.map(({ is }) => is)).toEqual(['field', 'left out', 'unknown', 'file', 'unknown', 'field'])
-  expect(columns[0]).toMatchObject({ place: { pointer: '/stc/voc', unit: 'V' } })
+  expect(columns[0]).toMatchObject({ names: { pointer: '/stc/voc', unit: 'V' } })
   expect(columns[2]).toMatchObject({ because: phrase`it names the same field as ${'U0'}` })
   expect(columns[4]).toMatchObject({ because: phrase`columns of wattproof.yaml says ${'stc.ics'}, which is no field` })
 })

@@ -44,6 +44,15 @@ test.each<{ slip: string; typed: Record<string, string>; fixed: string }>([
   })
 })
 
+test('a side is looked at in a record without Isc, too', () => {
+  const { '/stc/isc': _, '/temperature_coefficients/isc': __, ...others } = tern
+  expect(findSlip(flexible({ ...others, '/size/length': '1910 mm' }))).toMatchObject({
+    kind: 'slip',
+    pointer: '/size/length',
+    text: '1190 mm',
+  })
+})
+
 test.each(['60', '72'])('a cell count of %s is wrong, though several others would do', (typed) => {
   const verdict = findSlip(flexible({ ...tern, '/cells/in_series': typed }))
   const named = verdict.kind === 'slip' ? verdict.pointer : verdict.kind === 'disagree' ? verdict.pointers[0] : null

@@ -18,5 +18,5 @@ test('values of a system are the figures of its review, each at a field that sta
   expect(all.get('year/lowest_soc')?.value).toBe(Math.min(...months.map((m) => m.lowest_soc!)))
   expect(all.get('year/unmet_load')?.value).toBe(0)
   expect(all.size).toBe(2 * 9 + 3 + 3)
-  for (const { at } of all.values()) expect(fields.has(at) || at === '/loads').toBe(true)
+  for (const { pointer } of all.values()) expect(fields.has(pointer) || pointer === '/loads').toBe(true)
 })

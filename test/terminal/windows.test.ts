@@ -83,7 +83,7 @@ test('SARIF places from the top of the repository, and in full what lies on anot
     source: 's',
   } as const
   const report = (path: string, elsewhere: string): FileReport => ({
-    ...{ path, kind: 'panel', text: 'x', starts: [0], accepted: [], place: '', brokenSettings: false },
+    ...{ path, kind: 'panel', text: 'x', starts: [0], accepted: [], base: '', brokenSettings: false },
     findings: [{ ...found, related: [{ path: elsewhere, span, message }] }],
   })
   const file = report('C:/boats/panels/a b.panel.yaml', 'D:/vans/c.panel.yaml')

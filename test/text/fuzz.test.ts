@@ -11,11 +11,11 @@ import { record } from './samples.ts'
 /** Does with a text all that can be done, and says which spans do not lie in it. */
 function misplaced(text: string): Span[] {
   const tree = readTree(text)
-  const { places, scalars, collections } = inventory(tree)
+  const { entries, scalars, collections } = inventory(tree)
   const found = hazards.flatMap((rule) => rule.find(tree))
   for (const hazard of found) for (const { edits } of hazard.fixes) readTree(applyEdits(text, edits))
   const accepted = acceptComments(tree)
-  for (const { entry } of places) {
+  for (const { entry } of entries) {
     for (const edit of [setScalar, renameKey, appendComment].map((make) => make(tree, entry.pointer, 'x: 1')))
       applyEdits(text, [edit])
     applyEdits(text, [removeEntry(tree, entry.pointer)])
@@ -24,7 +24,7 @@ function misplaced(text: string): Span[] {
   for (let offset = 0; offset <= text.length; offset += 7) pathAtOffset(tree, offset)
   const spans = [
     ...[...scalars, ...collections, ...tree.problems, ...tree.comments, ...found, ...accepted].map(({ span }) => span),
-    ...places.flatMap(({ entry }) => [entry.keySpan, keySpanOrValue(tree, entry.pointer)]),
+    ...entries.flatMap(({ entry }) => [entry.keySpan, keySpanOrValue(tree, entry.pointer)]),
     ...found.flatMap(({ explains, related }) => [...explains, ...related.map(({ span }) => span)]),
   ]
   return spans.filter(({ start, end }) => !(0 <= start && start <= end && end <= text.length))

@@ -146,12 +146,12 @@ test('each value explains itself with its inputs as they were typed', () => {
       { name: 'T cold', text: '-10 °C', value: -10, unit: 'degC', pointer: null },
     ],
   })
-  for (const { id, formula, source, at, text } of values.values()) {
+  for (const { id, formula, source, pointer, text } of values.values()) {
     expect(
       [formula, source, text].every((said) => said.length > 3),
       id,
     ).toBe(true)
-    expect(at).toMatch(/^\/[a-z_/]+$/)
+    expect(pointer).toMatch(/^\/[a-z_/]+$/)
   }
 })
 

@@ -36,10 +36,10 @@ const newName = ({ rule, typed, update, pointers }: Acceptance): readonly Found[
   rule === typed ? [] : [renamedRule(typed, rule, { pointer: pointers?.[0] ?? '', span: update.span }, update)]
 
 function complaint({ rule, because, span, pointers }: Acceptance, rules: readonly string[]): Found {
-  const at = { pointer: pointers?.[0] ?? '', span }
-  if (!rules.includes(rule)) return noSuchRule(rule, nearest(rule, rules), at)
-  if (because === '') return foundAt(acceptanceFacts.unreasoned, at, { say: 'unreasoned', with: { rule } })
-  return foundAt(acceptanceFacts.unused, at, { say: 'unused', with: { rule } })
+  const place = { pointer: pointers?.[0] ?? '', span }
+  if (!rules.includes(rule)) return noSuchRule(rule, nearest(rule, rules), place)
+  if (because === '') return foundAt(acceptanceFacts.unreasoned, place, { say: 'unreasoned', with: { rule } })
+  return foundAt(acceptanceFacts.unused, place, { say: 'unused', with: { rule } })
 }
 
 const covers = ({ rule, because, pointers }: Acceptance, { rule: { id }, pointer }: Found) =>

@@ -1,5 +1,5 @@
-import { foundAt, type Fix, type Found, type Speaker } from '../findings/found.ts'
-import type { Edit, Span } from '../text/span.ts'
+import { foundAt, type Fix, type Found, type Place, type Speaker } from '../findings/found.ts'
+import type { Edit } from '../text/span.ts'
 import { phrase } from '../wording/phrase.ts'
 import { whole } from './sentences.ts'
 
@@ -34,27 +34,24 @@ export const acceptanceFacts = {
   },
 } as const satisfies Record<string, Speaker>
 
-interface At {
-  readonly pointer: string
-  readonly span: Span
-}
+type Spot = Pick<Place, 'pointer' | 'span'>
 
 /** `No rule is called efficiency-print. Did you mean efficiency-printed?` */
-export function noSuchRule(rule: string, near: string | null, at: At, fixes: readonly Fix[] = []): Found {
+export function noSuchRule(rule: string, near: string | null, place: Spot, fixes: readonly Fix[] = []): Found {
   const { unknown } = acceptanceFacts
-  if (near === null) return foundAt(unknown, at, { say: 'unknown', with: { rule } }, { fixes })
-  const claim = foundAt(unknown, at, { say: 'near', with: { rule, near } }, { fixes })
+  if (near === null) return foundAt(unknown, place, { say: 'unknown', with: { rule } }, { fixes })
+  const claim = foundAt(unknown, place, { say: 'near', with: { rule, near } }, { fixes })
   return { ...claim, sentence: whole(claim.claim) }
 }
 
 /** `voc-per-cell is now called voc-per-cell-unusual.` */
-export function renamedRule(old: string, current: string, at: At, edit: Edit): Found {
+export function renamedRule(old: string, current: string, place: Spot, edit: Edit): Found {
   const fix = {
-    pointer: at.pointer,
+    pointer: place.pointer,
     text: current,
     why: whole(phrase`the new id`),
     certainty: 'same',
     edits: [edit],
   } as const
-  return foundAt(acceptanceFacts.renamed, at, { say: 'renamed', with: { old, current } }, { fixes: [fix] })
+  return foundAt(acceptanceFacts.renamed, place, { say: 'renamed', with: { old, current } }, { fixes: [fix] })
 }

@@ -11,15 +11,15 @@ import { phrase, sayIn, type Phrase } from '../wording/phrase.ts'
  * the strings, or of several that do the one that the other arrays name.
  */
 export function newArray(
-  { tree, place, candidates, controllers }: SurfaceComparison,
+  { tree, target, candidates, controllers }: SurfaceComparison,
   panel: string,
   strings: Strings,
   bundle: Bundle | undefined,
 ): { readonly edits: readonly Edit[]; readonly note: string } | { readonly problem: Phrase } {
   const say = sayIn(bundle)
-  const { system, surface } = place
+  const { system, surface } = target
   const candidate = candidates.find(({ id }) => id === panel)!
-  const takers = takersOf(takesOf(place, candidate), strings, controllers).map(({ id }) => id)
+  const takers = takersOf(takesOf(target, candidate), strings, controllers).map(({ id }) => id)
   const inUse = new Set(system.arrays.flatMap(({ entry }) => entry.controller.id?.value ?? []))
   const usual = takers.filter((id) => inUse.has(id))
   const [controller] = takers.length === 1 ? takers : usual.length === 1 ? usual : []

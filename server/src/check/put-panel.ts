@@ -16,24 +16,24 @@ export type Put = { readonly edits: readonly Edit[]; readonly done: string } | {
  * other character stays.
  */
 export function putPanel(comparison: SurfaceComparison, id: string, bundle: Bundle | undefined): Put {
-  const { tree, place, rows } = comparison
+  const { tree, target, rows } = comparison
   const row = rows.find(({ panel }) => panel === id)
   if (!row) return { problem: phrase`there is no such panel in the comparison` }
   if (row.excluded !== null) return { problem: named(row.excluded) }
   const { strings } = row
   if (!strings) return { problem: phrase`how it is wired follows from a controller, and the library has no controller` }
   const say = sayIn(bundle)
-  const put = place.array ? replaced(tree, place, id, strings, bundle) : newArray(comparison, id, strings, bundle)
+  const put = target.array ? replaced(tree, target, id, strings, bundle) : newArray(comparison, id, strings, bundle)
   if ('problem' in put) return put
   const { in_series: series, in_parallel: parallel } = strings
   return {
     edits: put.edits,
-    done: say`${series * parallel} x ${id} on ${place.surface.id?.value}, ${series} in series x ${parallel}${put.note}`,
+    done: say`${series * parallel} x ${id} on ${target.surface.id?.value}, ${series} in series x ${parallel}${put.note}`,
   }
 }
 
-function replaced(tree: Tree, place: Target, id: string, strings: Strings, bundle: Bundle | undefined) {
-  const fields = fieldsOf(place)
+function replaced(tree: Tree, target: Target, id: string, strings: Strings, bundle: Bundle | undefined) {
+  const fields = fieldsOf(target)
   if ('problem' in fields) return fields
   const { in_series: series, in_parallel: parallel } = strings
   const edits = [
@@ -42,7 +42,7 @@ function replaced(tree: Tree, place: Target, id: string, strings: Strings, bundl
     setScalar(tree, fields.series, String(series)),
     setScalar(tree, fields.parallel, String(parallel)),
   ]
-  return { edits, note: otherController(place, strings, bundle) }
+  return { edits, note: otherController(target, strings, bundle) }
 }
 
 function otherController({ array }: Target, { controller }: Strings, bundle: Bundle | undefined): string {

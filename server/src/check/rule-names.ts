@@ -19,9 +19,9 @@ export function settingsFound({ tree }: ReadFile<'library'>): readonly Found[] {
   return entries
     .filter(({ key }) => !ruleNames.includes(key))
     .map(({ key, keySpan, pointer }) => {
-      const at = { pointer, span: keySpan }
+      const place = { pointer, span: keySpan }
       const current = currentRuleId(key)
-      if (current !== key) return renamedRule(key, current, at, renameKey(tree, pointer, current))
+      if (current !== key) return renamedRule(key, current, place, renameKey(tree, pointer, current))
       const near = nearest(key, ruleNames)
       const edits = near ? [renameKey(tree, pointer, near)] : []
       const fix = near && {
@@ -31,6 +31,6 @@ export function settingsFound({ tree }: ReadFile<'library'>): readonly Found[] {
         certainty: 'guess' as const,
         edits,
       }
-      return noSuchRule(key, near, at, fix ? [fix] : [])
+      return noSuchRule(key, near, place, fix ? [fix] : [])
     })
 }

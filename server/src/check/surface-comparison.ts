@@ -11,7 +11,7 @@ import type { Bundle } from '../wording/bundle.ts'
 export interface SurfaceComparison {
   /** Of the system. */
   readonly tree: Tree
-  readonly place: Target
+  readonly target: Target
   readonly rows: readonly SurfaceRow[]
   readonly candidates: readonly Candidate[]
   readonly controllers: readonly ControllerChoice[]
@@ -25,7 +25,7 @@ export interface SurfaceComparison {
 export function surfaceComparison(
   library: Library,
   { path, tree }: Pick<ReadFile<'system'>, 'path' | 'tree'>,
-  place: Target,
+  target: Target,
   besides?: Candidate,
   bundle?: Bundle,
 ): SurfaceComparison {
@@ -33,8 +33,8 @@ export function surfaceComparison(
   const isOwn = own.some(({ panel }) => panel.path === besides?.panel.path)
   const candidates = besides && !isOwn ? [...own, besides] : own
   const controllers = controllersOf(library, path)
-  const rows = compareOnSurface(place, candidates, ownController(place.array), controllers, bundle)
-  return { tree, place, rows, candidates, controllers }
+  const rows = compareOnSurface(target, candidates, ownController(target.array), controllers, bundle)
+  return { tree, target, rows, candidates, controllers }
 }
 
 /** The panels of the library around a file. */

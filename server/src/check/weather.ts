@@ -20,9 +20,9 @@ export const weatherFacts = {
 export function weatherFound(library: Library, { path, record }: ReadFile<'climate'>): readonly Found[] {
   const { hourly } = record
   if (!hourly) return []
-  const place = weatherPath(path, hourly.value)
-  if (place === null) return [foundAt(weatherFacts.unreadable, hourly, { say: 'elsewhere', with: { file: hourly } })]
-  const weather = library.weather(place)
+  const file = weatherPath(path, hourly.value)
+  if (file === null) return [foundAt(weatherFacts.unreadable, hourly, { say: 'elsewhere', with: { file: hourly } })]
+  const weather = library.weather(file)
   return typeof weather === 'string'
     ? [foundAt(weatherFacts.unreadable, hourly, { say: 'unreadable', with: { file: hourly, why: weather } })]
     : []

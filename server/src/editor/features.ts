@@ -17,7 +17,7 @@ import { toOffset, toSpan } from './to-protocol.ts'
 interface About {
   readonly textDocument: { readonly uri: string }
 }
-interface At extends About {
+interface AtCursor extends About {
   readonly position: { readonly line: number; readonly character: number }
 }
 
@@ -25,23 +25,23 @@ interface At extends About {
 export function addFeatures(connection: Connection, session: Session): void {
   const { settings, workspace } = session
 
-  connection.onHover(at((here, offset) => hover(here, offset)))
+  connection.onHover(atCursor((here, offset) => hover(here, offset)))
   connection.onCompletion(
-    at((here, offset, { context }) =>
+    atCursor((here, offset, { context }) =>
       completionFor(here, offset, context?.triggerKind ?? CompletionTriggerKind.Invoked),
     ),
   )
-  connection.onDefinition(at((here, offset) => definition(here, offset)))
-  connection.onReferences(at((here, offset, { context }) => references(here, offset, context.includeDeclaration)))
-  connection.onDocumentHighlight(at((here, offset) => highlights(here, offset)))
+  connection.onDefinition(atCursor((here, offset) => definition(here, offset)))
+  connection.onReferences(atCursor((here, offset, { context }) => references(here, offset, context.includeDeclaration)))
+  connection.onDocumentHighlight(atCursor((here, offset) => highlights(here, offset)))
   connection.onPrepareRename(
-    at(async (here, offset) => {
+    atCursor(async (here, offset) => {
       await session.indexed()
       return prepareRename(here, offset)
     }),
   )
   connection.onRenameRequest(
-    at(async (here, offset, { newName }) => {
+    atCursor(async (here, offset, { newName }) => {
       await session.indexed() // or places that name the record would be missed
       return rename(here, offset, newName)
     }),
@@ -87,7 +87,7 @@ export function addFeatures(connection: Connection, session: Session): void {
     ),
   )
 
-  function at<P extends At, R>(answer: (here: Here, offset: number, params: P) => R) {
+  function atCursor<P extends AtCursor, R>(answer: (here: Here, offset: number, params: P) => R) {
     return about((here, params: P) => answer(here, toOffset(here.checked.tree, params.position), params))
   }
 

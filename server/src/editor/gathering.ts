@@ -1,10 +1,9 @@
 import type { Connection } from 'vscode-languageserver'
 import { sayIn } from '../wording/phrase.ts'
 import type { Client } from './client.ts'
+import { inSlices } from './in-slices.ts'
 import type { Workspace } from './workspace.ts'
 
-/** How long records are read before other requests have their turn [ms]. */
-const slice = 10
 /** With fewer records there is no time to see how far it is. */
 export const worthwhile = 500
 
@@ -31,14 +30,11 @@ export function createGathering(
 
   async function read(paths: readonly string[]) {
     const progress = worthwhile <= paths.length ? showing() : null
-    let since = performance.now()
-    for (const [i, path] of paths.entries()) {
-      library.gather(path)
-      if (performance.now() - since < slice) continue
-      progress?.report((100 * i) / paths.length)
-      await new Promise((resolve) => setTimeout(resolve, 0))
+    let count = 0
+    for await (const path of inSlices(paths)) {
       if (progress?.isStopped()) break
-      since = performance.now()
+      library.gather(path)
+      progress?.report(Math.floor((100 * ++count) / paths.length))
     }
     progress?.end()
     recheckAll()
@@ -48,13 +44,16 @@ export function createGathering(
   /** A bar with a button, in a client that has them; one that does not answer keeps nobody waiting. */
   function showing() {
     let [isStopped, isOver] = [false, false]
+    let shown = 0
     let report = (_percent: number) => {}
     let end = () => {}
     const asked = window.createWorkDoneProgress().then((bar) => {
       if (isOver) return
       bar.begin(sayIn(bundle)`Wattproof: reading records`, 0, undefined, true)
       bar.token.onCancellationRequested(() => (isStopped = true))
-      report = (percent) => bar.report(Math.round(percent))
+      report = (percent) => {
+        if (shown < percent) bar.report((shown = percent))
+      }
       end = () => bar.done()
     })
     asked.catch(() => {}) // a client that refuses shows none

@@ -48,9 +48,9 @@ export function createPictures(load: () => Pictures) {
 
     comparison(here: Here, surface: string): ComparisonResult {
       const { library, bundle, checked } = here
-      const place = checked.review && firstTargetOn(checked.review.system, surface)
-      if (!place) return null
-      const { rows } = surfaceComparison(library, checked, place, undefined, bundle)
+      const target = checked.review && firstTargetOn(checked.review.system, surface)
+      if (!target) return null
+      const { rows } = surfaceComparison(library, checked, target, undefined, bundle)
       return load().drawComparison(surface, rows, drawing(here))
     },
 

@@ -18,9 +18,9 @@ export function panelPut({ checked, library, bundle }: Here, chosen: PutPanelPar
   if (surface === undefined) return { choose: 'surface', from: comparableSurfaces(system).map(plain) }
   const arrays = arraysOn(system, surface)
   if (chosen.array === undefined && arrays.length > 1) return { choose: 'array', from: arrays.map(plain) }
-  const place = targetOn(system, surface, chosen.array)
-  if ('problem' in place) return { problem: phraseInWords(place.problem, bundle) }
-  const comparison = surfaceComparison(library, checked, place, undefined, bundle)
+  const target = targetOn(system, surface, chosen.array)
+  if ('problem' in target) return { problem: phraseInWords(target.problem, bundle) }
+  const comparison = surfaceComparison(library, checked, target, undefined, bundle)
   if (panel === undefined) return { choose: 'panel', from: comparison.rows.map((row) => choiceOf(row, bundle)) }
   const put = putPanel(comparison, panel, bundle)
   return 'problem' in put

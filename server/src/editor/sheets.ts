@@ -70,9 +70,9 @@ export function createOpenSheets(
   async function find(path: string, source: string): Promise<Beside> {
     await ready()
     const { paths, within } = sheetPlaces(source, path, library.settings(path)?.path)
-    for (const place of paths) {
-      const read = await sheets!.at(onDisk(place), onDisk(within))
-      if (read) return { state: 'read', source, path: place, ...read }
+    for (const one of paths) {
+      const read = await sheets!.at(onDisk(one), onDisk(within))
+      if (read) return { state: 'read', source, path: one, ...read }
     }
     return { state: 'missing', source }
   }

@@ -60,14 +60,14 @@ export function slotAt({ tree, kind }: Checked, offset: number): Slot | null {
     : (key(read(hasColon ? word : `${word}: 0`)) ?? value(read(word)))
 
   function key(trial: Tree): Slot | null {
-    const place = inventory(trial).places.find(({ entry }) => entry.key === stand)
-    if (!place) return null
-    const pointer = parentPointer(place.entry.pointer)
+    const held = inventory(trial).entries.find(({ entry }) => entry.key === stand)
+    if (!held) return null
+    const pointer = parentPointer(held.entry.pointer)
     const info = pointer === '' ? root : about(pointer)
     const group = info?.type === 'reference' && info.record ? schemas[info.record] : info
     if (group?.type !== 'group' && group?.type !== 'map') return null
-    const present = new Set(place.map.entries.map((entry) => entry.key))
-    return { ...common, kind: 'key', info: group, pointer, present, flow: place.map.flow }
+    const present = new Set(held.map.entries.map((entry) => entry.key))
+    return { ...common, kind: 'key', info: group, pointer, present, flow: held.map.flow }
   }
 
   function value(trial: Tree): Slot | null {

@@ -72,7 +72,7 @@ function isWholeAt(file: ReadFile, cursor: number): (one: Finding) => boolean {
     // a record that has no field yet lacks them all, wherever its first line is typed
     if (tree.root === null && waitsForLine(rule)) return false
     const isHere = span.start <= line.end && line.start <= span.end
-    const isOpen = (at: string) => open !== null && (at === open || open.startsWith(`${at}/`))
+    const isOpen = (pointer: string) => open !== null && (pointer === open || open.startsWith(`${pointer}/`))
     // a bracket or a quote that is still open is reported where the next line begins
     if (rule === 'yaml-syntax' && span.start <= next.end && line.start <= span.end) return false
     if (isHere && (waitsForLine(rule) || isOpen(pointer))) return false

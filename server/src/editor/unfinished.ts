@@ -41,7 +41,7 @@ function mayGrow(typed: string, info: FieldInfo | null, isAtEnd: boolean): boole
   if (!isAtEnd) return /[\d.,]$/.test(typed)
   switch (info?.type) {
     case 'quantity':
-      return isHalfTyped(typed, info.kind!)
+      return isHalfTyped(typed, info.quantity!)
     case 'choice':
       return (info.choices ?? []).some(({ value }) => value !== typed && value.startsWith(typed))
     default:

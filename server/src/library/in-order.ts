@@ -2,7 +2,7 @@
 export const byPath = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0)
 
 /** Where a text is in a sorted list, or would be. */
-export function placeIn(sorted: readonly string[], text: string): number {
+export function indexIn(sorted: readonly string[], text: string): number {
   let low = 0
   let high = sorted.length
   while (low < high) {

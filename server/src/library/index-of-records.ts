@@ -1,6 +1,6 @@
 import type { RecordKind } from '../records/field-info.ts'
 import { recordOfPath } from '../records/kinds.ts'
-import { byPath, placeIn } from './in-order.ts'
+import { byPath, indexIn } from './in-order.ts'
 
 /** Paths of records by what is asked for them: their library and kind, or their id besides; each list in path order. */
 export interface Index {
@@ -21,7 +21,7 @@ export function createIndex(all: () => Iterable<string>, rootOf: (path: string) 
       if (!lists) return
       for (const key of keysOf(path)) {
         const list = lists.get(key)
-        if (list) list.splice(placeIn(list, path), 0, path)
+        if (list) list.splice(indexIn(list, path), 0, path)
         else lists.set(key, [path])
       }
     },
@@ -29,7 +29,7 @@ export function createIndex(all: () => Iterable<string>, rootOf: (path: string) 
       if (!lists) return
       for (const key of keysOf(path)) {
         const list = lists.get(key)
-        list?.splice(placeIn(list, path), 1)
+        list?.splice(indexIn(list, path), 1)
       }
     },
     forget: () => (lists = null),

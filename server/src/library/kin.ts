@@ -1,6 +1,6 @@
 import type { Measure } from '../records/field.ts'
 import type { Panel } from '../records/records.generated.ts'
-import { placeIn } from './in-order.ts'
+import { indexIn } from './in-order.ts'
 
 /** Panels by what the models of a family share, so that the siblings of one record are found without comparing it with all. */
 export interface Kin {
@@ -30,7 +30,7 @@ export function createKin(read: (path: string) => Panel | undefined, atOnce = In
   const changed = new Set<string>()
   const drop = (path: string) => {
     for (const { key, paths } of groupsOf.get(path) ?? []) {
-      paths.splice(placeIn(paths, path), 1)
+      paths.splice(indexIn(paths, path), 1)
       if (paths.length === 0) groups.delete(key)
     }
     groupsOf.delete(path)
@@ -40,7 +40,7 @@ export function createKin(read: (path: string) => Panel | undefined, atOnce = In
     const panel = read(path)
     const own = (panel ? keysOf(panel) : []).map(groupOf)
     groupsOf.set(path, own)
-    for (const { paths } of own) paths.splice(placeIn(paths, path), 0, path)
+    for (const { paths } of own) paths.splice(indexIn(paths, path), 0, path)
   }
   return {
     put: (path) => changed.add(path),
@@ -60,7 +60,7 @@ export function createKin(read: (path: string) => Panel | undefined, atOnce = In
       }
       const found = new Set<string>()
       for (const { paths } of groupsOf.get(path) ?? []) {
-        const here = placeIn(paths, path)
+        const here = indexIn(paths, path)
         for (const other of paths.slice(Math.max(0, here - reach), here + reach + 1)) found.add(other)
       }
       found.delete(path)

@@ -29,28 +29,28 @@ export function asMeant(root: FieldInfo, tree: Tree): { readonly tree: Tree; rea
 interface Renamed {
   readonly pointer: string
   readonly typed: string
-  readonly place: Node | Entry
+  readonly node: Node | Entry
   readonly info: FieldInfo
   readonly meant: Meant | null
   readonly value: string | null
   readonly line?: OneLine
 }
 
-function said({ pointer, typed, place, info, meant, value, line }: Renamed, tree: Tree): Finding {
-  if (line) return inPlaceOf(place as ScalarNode, info, pointer, line, tree)
+function said({ pointer, typed, node, info, meant, value, line }: Renamed, tree: Tree): Finding {
+  if (line) return inPlaceOf(node as ScalarNode, info, pointer, line, tree)
   if (!meant) {
-    const node = place as ScalarNode
-    const edits = [replaceNode(tree, node, value!)]
+    const scalar = node as ScalarNode
+    const edits = [replaceNode(tree, scalar, value!)]
     return finding(
       reading.otherWord,
-      { pointer, span: node.span },
+      { pointer, span: scalar.span },
       phrase`${fieldName(info)} "${typed}" is read as ${value!}.`,
       {
         corrections: [{ pointer, text: value!, why: phrase`the word of the schema`, certainty: 'same', edits }],
       },
     )
   }
-  const { keySpan, value: typedValue } = place as Entry
+  const { keySpan, value: typedValue } = node as Entry
   const edits = [
     renameKey(tree, pointer, meant.field.key),
     ...(value !== null && typedValue ? [replaceNode(tree, typedValue, value)] : []),
@@ -110,13 +110,13 @@ function node(typed: Node, info: FieldInfo, pointer: string, renamed: Renamed[])
   }
   const line = typed.kind === 'scalar' && isMaybeOneLine(typed, info) ? oneLine(typed, info, pointer) : null
   if (line) {
-    renamed.push({ pointer, typed: (typed as ScalarNode).text, place: typed, info, meant: null, value: null, line })
+    renamed.push({ pointer, typed: (typed as ScalarNode).text, node: typed, info, meant: null, value: null, line })
     return line.node
   }
   if (typed.kind !== 'scalar' || !info.choices) return pointed(typed, pointer)
   const value = choiceMeant(typed.text, info)
   if (value === null) return pointed(typed, pointer)
-  renamed.push({ pointer, typed: typed.text, place: typed, info, meant: null, value })
+  renamed.push({ pointer, typed: typed.text, node: typed, info, meant: null, value })
   return { ...typed, pointer, text: value }
 }
 
@@ -131,7 +131,7 @@ function map(typed: MapNode, group: FieldInfo, pointer: string, renamed: Renamed
     if (!meant) return { ...entry, pointer: own, value: entry.value && node(entry.value, field, own, renamed) }
     taken.add(field.key)
     const value = meant.value ?? null
-    renamed.push({ pointer: own, typed: entry.key, place: entry, info: field, meant, value })
+    renamed.push({ pointer: own, typed: entry.key, node: entry, info: field, meant, value })
     const scalar = entry.value?.kind === 'scalar' && value !== null ? { ...entry.value, text: value } : entry.value
     return { ...entry, key: field.key, pointer: own, value: scalar && node(scalar, field, own, renamed) }
   })

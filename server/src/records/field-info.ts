@@ -14,7 +14,7 @@ export interface FieldInfo {
   /** How a datasheet calls it: Voc. */
   readonly symbol?: string
   /** quantity: what is measured, and the unit of a bare number */
-  readonly kind?: QuantityKind
+  readonly quantity?: QuantityKind
   readonly unit?: string
   /** choice */
   readonly choices?: readonly { readonly value: string; readonly description: string }[]

@@ -63,8 +63,8 @@ function wired(text: string, { fields = [] }: FieldInfo): readonly Part[] | null
 function only(text: string, { fields = [] }: FieldInfo): readonly Part[] | null {
   const takes = fields.filter((field) => {
     // which dollar it is, the amount itself says
-    if (field.kind === 'money' && /^[$€£] ?\d/.test(text)) return true
-    if (field.kind) return readQuantity(text, field.kind).quantity !== undefined
+    if (field.quantity === 'money' && /^[$€£] ?\d/.test(text)) return true
+    if (field.quantity) return readQuantity(text, field.quantity).quantity !== undefined
     if (field.key === 'years') return inYears(text) !== null
     return field.type === 'reference' ? /^[a-z\d]+(?:-[a-z\d]+)+$/.test(text) : isPath(text) && field.key === 'source'
   })
@@ -79,7 +79,7 @@ const isPath = (text: string) => /^\S+\.pdf$/i.test(text)
 function itemsIn(text: string, { key, item }: FieldInfo): readonly Part[] | null {
   if (key === 'months')
     return monthsIn(text)?.map((month) => ({ key: '', text: month, start: 0, end: text.length })) ?? null
-  const kind = item?.kind
+  const kind = item?.quantity
   if (!kind || !/\d ?[/,&]|\band\b/.test(text)) return null
   const unit = /(?<![A-Za-zµ%°])[A-Za-zµ%°]+$/.exec(text)?.[0] ?? ''
   let start = 0

@@ -31,12 +31,12 @@ export function fieldMeant({ key, value }: Entry, group: FieldInfo, taken: Reado
   const free = (group.fields ?? []).filter((field) => !taken.has(field.key))
   const [, name, unit] = /^(.+[^_ ([])[_ ([]([A-Za-z%²]{1,5})[)\]]?$/.exec(key) ?? []
   const field = name === undefined ? null : (free.find((one) => one.key === plainly(name)) ?? named(name, free, group))
-  const found = field?.kind && unit ? unitOfKind(unit, field.kind) : null
+  const found = field?.quantity && unit ? unitOfKind(unit, field.quantity) : null
   if (!field || !found || value?.kind !== 'scalar') {
     const whole = isSide(key, value, free) ?? named(key, free, group)
     return whole && suits(key, value, whole) ? { field: whole } : null
   }
-  const read = readQuantity(value.text, field.kind!, field.unit ? { unit: field.unit } : {}).quantity
+  const read = readQuantity(value.text, field.quantity!, field.unit ? { unit: field.unit } : {}).quantity
   if (read && !read.unitDefaulted) return { field }
   return found.symbol === field.unit ? { field } : { field, value: `${value.text} ${found.symbol}` }
 }

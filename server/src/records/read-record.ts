@@ -112,9 +112,10 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
   /** @param free  fields of the same group that are not typed */
   function quantity(f: FieldInfo, node: ScalarNode, free: readonly FieldInfo[]): Measure | undefined {
     const options = { ...(f.unit && { unit: f.unit }), ...(context.currency && { currency: context.currency }) }
-    const rate = f.kind === 'current' ? chargeRate(node) : f.kind === 'voltage-coefficient' ? perCell(node) : undefined
+    const rate =
+      f.quantity === 'current' ? chargeRate(node) : f.quantity === 'voltage-coefficient' ? perCell(node) : undefined
     if (rate) return rate
-    const read = readQuantity(node.text, f.kind!, options)
+    const read = readQuantity(node.text, f.quantity!, options)
     const notes = read.problem ? [read.problem] : read.notes
     for (const note of notes) {
       const at = startOf(node)
@@ -148,7 +149,7 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
       beside.entries.some(
         ({ value }) => value?.kind === 'scalar' && value.span !== node.span && readQuantity(value.text, kind).quantity,
       )
-    const takes = free.filter(({ kind }) => kind && !isTyped(kind) && readQuantity(node.text, kind).quantity)
+    const takes = free.filter(({ quantity: kind }) => kind && !isTyped(kind) && readQuantity(node.text, kind).quantity)
     const [only] = takes.length === 1 ? takes : []
     if (!only) return []
     const edits = [renameKey(context.tree, node.pointer, only.key)]

@@ -217,7 +217,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "Pmax",
       "type": "quantity",
-      "kind": "power",
+      "quantity": "power",
       "unit": "W"
      },
      {
@@ -229,7 +229,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "tolerance",
       "type": "quantity",
-      "kind": "tolerance",
+      "quantity": "tolerance",
       "unit": "%"
      },
      {
@@ -242,7 +242,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "Vmp",
       "type": "quantity",
-      "kind": "voltage",
+      "quantity": "voltage",
       "unit": "V"
      },
      {
@@ -255,7 +255,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "Imp",
       "type": "quantity",
-      "kind": "current",
+      "quantity": "current",
       "unit": "A"
      },
      {
@@ -268,7 +268,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "Voc",
       "type": "quantity",
-      "kind": "voltage",
+      "quantity": "voltage",
       "unit": "V"
      },
      {
@@ -281,7 +281,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "Isc",
       "type": "quantity",
-      "kind": "current",
+      "quantity": "current",
       "unit": "A"
      },
      {
@@ -293,7 +293,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "efficiency",
       "type": "quantity",
-      "kind": "ratio",
+      "quantity": "ratio",
       "unit": "%"
      }
     ]
@@ -314,7 +314,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "symbol": "Pmax coefficient",
       "costs": "pmax_hot",
       "type": "quantity",
-      "kind": "power-coefficient",
+      "quantity": "power-coefficient",
       "unit": "%/°C"
      },
      {
@@ -327,7 +327,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "symbol": "Voc coefficient",
       "costs": "voc_cold",
       "type": "quantity",
-      "kind": "voltage-coefficient",
+      "quantity": "voltage-coefficient",
       "unit": "%/°C"
      },
      {
@@ -339,7 +339,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "Isc coefficient",
       "type": "quantity",
-      "kind": "current-coefficient",
+      "quantity": "current-coefficient",
       "unit": "%/°C"
      },
      {
@@ -351,7 +351,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "Vmp coefficient",
       "type": "quantity",
-      "kind": "voltage-coefficient",
+      "quantity": "voltage-coefficient",
       "unit": "%/°C"
      },
      {
@@ -363,7 +363,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "Imp coefficient",
       "type": "quantity",
-      "kind": "current-coefficient",
+      "quantity": "current-coefficient",
       "unit": "%/°C"
      }
     ]
@@ -383,7 +383,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "NOCT",
       "type": "quantity",
-      "kind": "temperature",
+      "quantity": "temperature",
       "unit": "°C"
      },
      {
@@ -395,7 +395,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "Pmax at NOCT",
       "type": "quantity",
-      "kind": "power",
+      "quantity": "power",
       "unit": "W"
      },
      {
@@ -407,7 +407,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "Vmp at NOCT",
       "type": "quantity",
-      "kind": "voltage",
+      "quantity": "voltage",
       "unit": "V"
      },
      {
@@ -419,7 +419,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "Imp at NOCT",
       "type": "quantity",
-      "kind": "current",
+      "quantity": "current",
       "unit": "A"
      },
      {
@@ -431,7 +431,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "Voc at NOCT",
       "type": "quantity",
-      "kind": "voltage",
+      "quantity": "voltage",
       "unit": "V"
      },
      {
@@ -443,7 +443,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "Isc at NOCT",
       "type": "quantity",
-      "kind": "current",
+      "quantity": "current",
       "unit": "A"
      }
     ]
@@ -465,7 +465,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "length",
       "type": "quantity",
-      "kind": "length",
+      "quantity": "length",
       "unit": "mm"
      },
      {
@@ -478,7 +478,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "width",
       "type": "quantity",
-      "kind": "length",
+      "quantity": "length",
       "unit": "mm"
      },
      {
@@ -490,7 +490,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "thickness",
       "type": "quantity",
-      "kind": "length",
+      "quantity": "length",
       "unit": "mm"
      }
     ]
@@ -505,7 +505,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     "symbol": "weight",
     "costs": "power_per_weight",
     "type": "quantity",
-    "kind": "mass",
+    "quantity": "mass",
     "unit": "kg"
    },
    {
@@ -523,7 +523,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "frame weight",
       "type": "quantity",
-      "kind": "mass",
+      "quantity": "mass",
       "unit": "kg"
      }
     ]
@@ -543,7 +543,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "system voltage",
       "type": "quantity",
-      "kind": "voltage",
+      "quantity": "voltage",
       "unit": "V"
      },
      {
@@ -555,7 +555,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "series fuse",
       "type": "quantity",
-      "kind": "current",
+      "quantity": "current",
       "unit": "A"
      },
      {
@@ -567,7 +567,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "bend limit",
       "type": "quantity",
-      "kind": "angle",
+      "quantity": "angle",
       "unit": "deg"
      },
      {
@@ -579,7 +579,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "bend radius",
       "type": "quantity",
-      "kind": "length",
+      "quantity": "length",
       "unit": "mm"
      },
      {
@@ -591,7 +591,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "operating temperature",
       "type": "quantity",
-      "kind": "temperature-range",
+      "quantity": "temperature-range",
       "unit": "°C"
      }
     ]
@@ -612,7 +612,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       "symbol": "price",
       "costs": "price_per_watt",
       "type": "quantity",
-      "kind": "money"
+      "quantity": "money"
      },
      {
       "key": "quoted_on",
@@ -672,7 +672,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          ],
          "symbol": "guaranteed share",
          "type": "quantity",
-         "kind": "ratio",
+         "quantity": "ratio",
          "unit": "%"
         }
        ]
@@ -928,7 +928,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "maximum input voltage",
       "type": "quantity",
-      "kind": "voltage",
+      "quantity": "voltage",
       "unit": "V"
      },
      {
@@ -940,7 +940,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "maximum short-circuit current",
       "type": "quantity",
-      "kind": "current",
+      "quantity": "current",
       "unit": "A"
      },
      {
@@ -952,7 +952,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "maximum array power",
       "type": "quantity",
-      "kind": "power",
+      "quantity": "power",
       "unit": "W"
      },
      {
@@ -964,7 +964,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "voltage above battery",
       "type": "quantity",
-      "kind": "voltage",
+      "quantity": "voltage",
       "unit": "V"
      }
     ]
@@ -986,7 +986,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "maximum charge current",
       "type": "quantity",
-      "kind": "current",
+      "quantity": "current",
       "unit": "A"
      },
      {
@@ -1003,7 +1003,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "battery voltage",
        "type": "quantity",
-       "kind": "voltage",
+       "quantity": "voltage",
        "unit": "V"
       }
      }
@@ -1018,7 +1018,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     ],
     "symbol": "efficiency",
     "type": "quantity",
-    "kind": "ratio",
+    "quantity": "ratio",
     "unit": "%"
    },
    {
@@ -1030,7 +1030,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     ],
     "symbol": "own consumption",
     "type": "quantity",
-    "kind": "current",
+    "quantity": "current",
     "unit": "mA"
    },
    {
@@ -1048,7 +1048,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "length",
       "type": "quantity",
-      "kind": "length",
+      "quantity": "length",
       "unit": "mm"
      },
      {
@@ -1060,7 +1060,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "width",
       "type": "quantity",
-      "kind": "length",
+      "quantity": "length",
       "unit": "mm"
      },
      {
@@ -1072,7 +1072,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "depth",
       "type": "quantity",
-      "kind": "length",
+      "quantity": "length",
       "unit": "mm"
      }
     ]
@@ -1086,7 +1086,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     ],
     "symbol": "weight",
     "type": "quantity",
-    "kind": "mass",
+    "quantity": "mass",
     "unit": "kg"
    },
    {
@@ -1104,7 +1104,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "price",
       "type": "quantity",
-      "kind": "money"
+      "quantity": "money"
      },
      {
       "key": "quoted_on",
@@ -1308,7 +1308,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     ],
     "symbol": "nominal voltage",
     "type": "quantity",
-    "kind": "voltage",
+    "quantity": "voltage",
     "unit": "V"
    },
    {
@@ -1337,7 +1337,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "capacity",
       "type": "quantity",
-      "kind": "charge",
+      "quantity": "charge",
       "unit": "Ah"
      },
      {
@@ -1349,7 +1349,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "rated over",
       "type": "quantity",
-      "kind": "duration",
+      "quantity": "duration",
       "unit": "h"
      }
     ]
@@ -1363,7 +1363,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     ],
     "symbol": "energy as printed",
     "type": "quantity",
-    "kind": "energy",
+    "quantity": "energy",
     "unit": "Wh"
    },
    {
@@ -1375,7 +1375,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     ],
     "symbol": "usable depth",
     "type": "quantity",
-    "kind": "ratio",
+    "quantity": "ratio",
     "unit": "%"
    },
    {
@@ -1393,7 +1393,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "maximum charge current",
       "type": "quantity",
-      "kind": "current",
+      "quantity": "current",
       "unit": "A"
      },
      {
@@ -1405,7 +1405,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "charge voltage",
       "type": "quantity",
-      "kind": "voltage",
+      "quantity": "voltage",
       "unit": "V"
      },
      {
@@ -1417,7 +1417,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "float voltage",
       "type": "quantity",
-      "kind": "voltage",
+      "quantity": "voltage",
       "unit": "V"
      },
      {
@@ -1429,7 +1429,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "equalising voltage",
       "type": "quantity",
-      "kind": "voltage",
+      "quantity": "voltage",
       "unit": "V"
      },
      {
@@ -1441,7 +1441,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "temperature compensation",
       "type": "quantity",
-      "kind": "voltage-coefficient",
+      "quantity": "voltage-coefficient",
       "unit": "mV/K"
      },
      {
@@ -1453,7 +1453,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "lowest charge temperature",
       "type": "quantity",
-      "kind": "temperature",
+      "quantity": "temperature",
       "unit": "°C"
      },
      {
@@ -1465,7 +1465,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "highest charge temperature",
       "type": "quantity",
-      "kind": "temperature",
+      "quantity": "temperature",
       "unit": "°C"
      },
      {
@@ -1494,7 +1494,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "maximum discharge current",
       "type": "quantity",
-      "kind": "current",
+      "quantity": "current",
       "unit": "A"
      },
      {
@@ -1506,7 +1506,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "lowest discharge temperature",
       "type": "quantity",
-      "kind": "temperature",
+      "quantity": "temperature",
       "unit": "°C"
      }
     ]
@@ -1520,7 +1520,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     ],
     "symbol": "round-trip efficiency",
     "type": "quantity",
-    "kind": "ratio",
+    "quantity": "ratio",
     "unit": "%"
    },
    {
@@ -1541,7 +1541,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     ],
     "symbol": "weight",
     "type": "quantity",
-    "kind": "mass",
+    "quantity": "mass",
     "unit": "kg"
    },
    {
@@ -1559,7 +1559,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "price",
       "type": "quantity",
-      "kind": "money"
+      "quantity": "money"
      },
      {
       "key": "quoted_on",
@@ -1725,7 +1725,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     ],
     "symbol": "latitude",
     "type": "quantity",
-    "kind": "angle",
+    "quantity": "angle",
     "unit": "deg"
    },
    {
@@ -1737,7 +1737,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     ],
     "symbol": "longitude",
     "type": "quantity",
-    "kind": "angle",
+    "quantity": "angle",
     "unit": "deg"
    },
    {
@@ -1758,7 +1758,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
      ],
      "symbol": "sun",
      "type": "quantity",
-     "kind": "irradiation",
+     "quantity": "irradiation",
      "unit": "kWh/m2"
     }
    },
@@ -1785,7 +1785,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "mean daily high",
        "type": "quantity",
-       "kind": "temperature",
+       "quantity": "temperature",
        "unit": "°C"
       }
      },
@@ -1806,7 +1806,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "mean daily low",
        "type": "quantity",
-       "kind": "temperature",
+       "quantity": "temperature",
        "unit": "°C"
       }
      },
@@ -1819,7 +1819,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "coldest air",
       "type": "quantity",
-      "kind": "temperature",
+      "quantity": "temperature",
       "unit": "°C"
      },
      {
@@ -1831,7 +1831,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "hottest air",
       "type": "quantity",
-      "kind": "temperature",
+      "quantity": "temperature",
       "unit": "°C"
      }
     ]
@@ -1845,7 +1845,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
     ],
     "symbol": "ground reflection",
     "type": "quantity",
-    "kind": "ratio",
+    "quantity": "ratio",
     "unit": "%"
    },
    {
@@ -1993,7 +1993,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "latitude",
       "type": "quantity",
-      "kind": "angle",
+      "quantity": "angle",
       "unit": "deg"
      },
      {
@@ -2005,7 +2005,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "coldest air",
       "type": "quantity",
-      "kind": "temperature",
+      "quantity": "temperature",
       "unit": "°C"
      },
      {
@@ -2017,7 +2017,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "hottest air",
       "type": "quantity",
-      "kind": "temperature",
+      "quantity": "temperature",
       "unit": "°C"
      },
      {
@@ -2069,7 +2069,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          ],
          "symbol": "length",
          "type": "quantity",
-         "kind": "length",
+         "quantity": "length",
          "unit": "m"
         },
         {
@@ -2082,7 +2082,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          ],
          "symbol": "width",
          "type": "quantity",
-         "kind": "length",
+         "quantity": "length",
          "unit": "m"
         }
        ]
@@ -2117,7 +2117,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
           ],
           "symbol": "x",
           "type": "quantity",
-          "kind": "length",
+          "quantity": "length",
           "unit": "mm"
          },
          {
@@ -2130,7 +2130,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
           ],
           "symbol": "y",
           "type": "quantity",
-          "kind": "length",
+          "quantity": "length",
           "unit": "mm"
          },
          {
@@ -2143,7 +2143,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
           ],
           "symbol": "length",
           "type": "quantity",
-          "kind": "length",
+          "quantity": "length",
           "unit": "mm"
          },
          {
@@ -2156,7 +2156,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
           ],
           "symbol": "width",
           "type": "quantity",
-          "kind": "length",
+          "quantity": "length",
           "unit": "mm"
          }
         ]
@@ -2171,7 +2171,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "gap",
        "type": "quantity",
-       "kind": "length",
+       "quantity": "length",
        "unit": "mm"
       },
       {
@@ -2210,7 +2210,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          ],
          "symbol": "walkway width",
          "type": "quantity",
-         "kind": "length",
+         "quantity": "length",
          "unit": "mm"
         }
        ]
@@ -2248,7 +2248,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "tilt",
        "type": "quantity",
-       "kind": "angle",
+       "quantity": "angle",
        "unit": "deg"
       },
       {
@@ -2260,7 +2260,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "azimuth",
        "type": "quantity",
-       "kind": "angle",
+       "quantity": "angle",
        "unit": "deg"
       },
       {
@@ -2272,7 +2272,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "curvature",
        "type": "quantity",
-       "kind": "angle",
+       "quantity": "angle",
        "unit": "deg"
       },
       {
@@ -2284,7 +2284,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "shading",
        "type": "quantity",
-       "kind": "ratio",
+       "quantity": "ratio",
        "unit": "%"
       },
       {
@@ -2404,7 +2404,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "string fuse",
        "type": "quantity",
-       "kind": "current",
+       "quantity": "current",
        "unit": "A"
       },
       {
@@ -2443,7 +2443,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          ],
          "symbol": "cable size",
          "type": "quantity",
-         "kind": "area",
+         "quantity": "area",
          "unit": "mm2"
         },
         {
@@ -2456,7 +2456,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          ],
          "symbol": "cable length",
          "type": "quantity",
-         "kind": "length",
+         "quantity": "length",
          "unit": "m"
         },
         {
@@ -2468,7 +2468,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          ],
          "symbol": "insulation rating",
          "type": "quantity",
-         "kind": "temperature",
+         "quantity": "temperature",
          "unit": "°C"
         },
         {
@@ -2480,7 +2480,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          ],
          "symbol": "cable surroundings",
          "type": "quantity",
-         "kind": "temperature",
+         "quantity": "temperature",
          "unit": "°C"
         },
         {
@@ -2509,7 +2509,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          ],
          "symbol": "disconnect current",
          "type": "quantity",
-         "kind": "current",
+         "quantity": "current",
          "unit": "A"
         },
         {
@@ -2521,7 +2521,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          ],
          "symbol": "disconnect voltage",
          "type": "quantity",
-         "kind": "voltage",
+         "quantity": "voltage",
          "unit": "V"
         }
        ]
@@ -2541,7 +2541,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          ],
          "symbol": "output fuse",
          "type": "quantity",
-         "kind": "current",
+         "quantity": "current",
          "unit": "A"
         },
         {
@@ -2561,7 +2561,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
            ],
            "symbol": "cable size",
            "type": "quantity",
-           "kind": "area",
+           "quantity": "area",
            "unit": "mm2"
           },
           {
@@ -2574,7 +2574,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
            ],
            "symbol": "cable length",
            "type": "quantity",
-           "kind": "length",
+           "quantity": "length",
            "unit": "m"
           },
           {
@@ -2586,7 +2586,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
            ],
            "symbol": "insulation rating",
            "type": "quantity",
-           "kind": "temperature",
+           "quantity": "temperature",
            "unit": "°C"
           },
           {
@@ -2598,7 +2598,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
            ],
            "symbol": "cable surroundings",
            "type": "quantity",
-           "kind": "temperature",
+           "quantity": "temperature",
            "unit": "°C"
           },
           {
@@ -2669,7 +2669,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "autonomy",
       "type": "quantity",
-      "kind": "duration",
+      "quantity": "duration",
       "unit": "days"
      },
      {
@@ -2700,7 +2700,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "kept above",
       "type": "quantity",
-      "kind": "temperature",
+      "quantity": "temperature",
       "unit": "°C"
      },
      {
@@ -2712,7 +2712,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "battery fuse",
       "type": "quantity",
-      "kind": "current",
+      "quantity": "current",
       "unit": "A"
      },
      {
@@ -2724,7 +2724,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "fuse of each battery",
       "type": "quantity",
-      "kind": "current",
+      "quantity": "current",
       "unit": "A"
      },
      {
@@ -2736,7 +2736,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "interrupting rating",
       "type": "quantity",
-      "kind": "current",
+      "quantity": "current",
       "unit": "A"
      },
      {
@@ -2784,7 +2784,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
         ],
         "symbol": "cable size",
         "type": "quantity",
-        "kind": "area",
+        "quantity": "area",
         "unit": "mm2"
        },
        {
@@ -2797,7 +2797,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
         ],
         "symbol": "cable length",
         "type": "quantity",
-        "kind": "length",
+        "quantity": "length",
         "unit": "m"
        },
        {
@@ -2809,7 +2809,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
         ],
         "symbol": "insulation rating",
         "type": "quantity",
-        "kind": "temperature",
+        "quantity": "temperature",
         "unit": "°C"
        },
        {
@@ -2821,7 +2821,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
         ],
         "symbol": "cable surroundings",
         "type": "quantity",
-        "kind": "temperature",
+        "quantity": "temperature",
         "unit": "°C"
        },
        {
@@ -2852,7 +2852,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "inverter efficiency",
       "type": "quantity",
-      "kind": "ratio",
+      "quantity": "ratio",
       "unit": "%"
      },
      {
@@ -2864,7 +2864,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "standby",
       "type": "quantity",
-      "kind": "power",
+      "quantity": "power",
       "unit": "W"
      },
      {
@@ -2876,7 +2876,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "hours a day",
       "type": "quantity",
-      "kind": "duration",
+      "quantity": "duration",
       "unit": "h"
      },
      {
@@ -2888,7 +2888,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "inverter power",
       "type": "quantity",
-      "kind": "power",
+      "quantity": "power",
       "unit": "W"
      },
      {
@@ -2900,7 +2900,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "inverter surge",
       "type": "quantity",
-      "kind": "power",
+      "quantity": "power",
       "unit": "W"
      }
     ]
@@ -2935,7 +2935,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "power",
        "type": "quantity",
-       "kind": "power",
+       "quantity": "power",
        "unit": "W"
       },
       {
@@ -2947,7 +2947,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "current",
        "type": "quantity",
-       "kind": "current",
+       "quantity": "current",
        "unit": "A"
       },
       {
@@ -2959,7 +2959,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "hours a day",
        "type": "quantity",
-       "kind": "duration",
+       "quantity": "duration",
        "unit": "h"
       },
       {
@@ -2971,7 +2971,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "energy a day",
        "type": "quantity",
-       "kind": "energy",
+       "quantity": "energy",
        "unit": "Wh"
       },
       {
@@ -2983,7 +2983,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "charge a day",
        "type": "quantity",
-       "kind": "charge",
+       "quantity": "charge",
        "unit": "Ah"
       },
       {
@@ -2995,7 +2995,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "starting power",
        "type": "quantity",
-       "kind": "power",
+       "quantity": "power",
        "unit": "W"
       },
       {
@@ -3143,7 +3143,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "power",
        "type": "quantity",
-       "kind": "power",
+       "quantity": "power",
        "unit": "W"
       },
       {
@@ -3155,7 +3155,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "current",
        "type": "quantity",
-       "kind": "current",
+       "quantity": "current",
        "unit": "A"
       },
       {
@@ -3168,7 +3168,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "hours a day",
        "type": "quantity",
-       "kind": "duration",
+       "quantity": "duration",
        "unit": "h"
       },
       {
@@ -3240,7 +3240,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "irradiance",
        "type": "quantity",
-       "kind": "irradiance",
+       "quantity": "irradiance",
        "unit": "W/m2"
       },
       {
@@ -3270,7 +3270,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          ],
          "symbol": "Isc of the reference",
          "type": "quantity",
-         "kind": "current",
+         "quantity": "current",
          "unit": "A"
         }
        ]
@@ -3284,7 +3284,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "cell temperature",
        "type": "quantity",
-       "kind": "temperature",
+       "quantity": "temperature",
        "unit": "°C"
       },
       {
@@ -3296,7 +3296,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
        ],
        "symbol": "air temperature",
        "type": "quantity",
-       "kind": "temperature",
+       "quantity": "temperature",
        "unit": "°C"
       },
       {
@@ -3330,7 +3330,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
           ],
           "symbol": "Voc",
           "type": "quantity",
-          "kind": "voltage",
+          "quantity": "voltage",
           "unit": "V"
          },
          {
@@ -3342,7 +3342,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
           ],
           "symbol": "Isc",
           "type": "quantity",
-          "kind": "current",
+          "quantity": "current",
           "unit": "A"
          },
          {
@@ -3354,7 +3354,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
           ],
           "symbol": "Vmp",
           "type": "quantity",
-          "kind": "voltage",
+          "quantity": "voltage",
           "unit": "V"
          },
          {
@@ -3366,7 +3366,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
           ],
           "symbol": "Imp",
           "type": "quantity",
-          "kind": "current",
+          "quantity": "current",
           "unit": "A"
          },
          {
@@ -3408,7 +3408,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "weight limit",
       "type": "quantity",
-      "kind": "mass",
+      "quantity": "mass",
       "unit": "kg"
      },
      {
@@ -3420,7 +3420,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "budget",
       "type": "quantity",
-      "kind": "money"
+      "quantity": "money"
      }
     ]
    },
@@ -3519,7 +3519,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "hottest air",
       "type": "quantity",
-      "kind": "temperature",
+      "quantity": "temperature",
       "unit": "°C"
      },
      {
@@ -3531,7 +3531,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "coldest air",
       "type": "quantity",
-      "kind": "temperature",
+      "quantity": "temperature",
       "unit": "°C"
      },
      {
@@ -3669,7 +3669,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          "1 USD"
         ],
         "type": "quantity",
-        "kind": "money"
+        "quantity": "money"
        },
        {
         "key": "high",
@@ -3680,7 +3680,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          "8 USD"
         ],
         "type": "quantity",
-        "kind": "money"
+        "quantity": "money"
        }
       ]
      },
@@ -3699,7 +3699,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          "1 USD"
         ],
         "type": "quantity",
-        "kind": "money"
+        "quantity": "money"
        },
        {
         "key": "high",
@@ -3710,7 +3710,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          "8 USD"
         ],
         "type": "quantity",
-        "kind": "money"
+        "quantity": "money"
        }
       ]
      },
@@ -3729,7 +3729,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          "1 USD"
         ],
         "type": "quantity",
-        "kind": "money"
+        "quantity": "money"
        },
        {
         "key": "high",
@@ -3740,7 +3740,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
          "8 USD"
         ],
         "type": "quantity",
-        "kind": "money"
+        "quantity": "money"
        }
       ]
      }
@@ -3761,7 +3761,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "expected life, flexible",
       "type": "quantity",
-      "kind": "duration",
+      "quantity": "duration",
       "unit": "years"
      },
      {
@@ -3773,7 +3773,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "expected life, rigid",
       "type": "quantity",
-      "kind": "duration",
+      "quantity": "duration",
       "unit": "years"
      },
      {
@@ -3785,7 +3785,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "expected life, folding",
       "type": "quantity",
-      "kind": "duration",
+      "quantity": "duration",
       "unit": "years"
      }
     ]
@@ -3805,7 +3805,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "limit of measurements",
       "type": "quantity",
-      "kind": "ratio",
+      "quantity": "ratio",
       "unit": "%"
      },
      {
@@ -3817,7 +3817,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "uncertainty of voltage",
       "type": "quantity",
-      "kind": "ratio",
+      "quantity": "ratio",
       "unit": "%"
      },
      {
@@ -3829,7 +3829,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "uncertainty of current",
       "type": "quantity",
-      "kind": "ratio",
+      "quantity": "ratio",
       "unit": "%"
      },
      {
@@ -3841,7 +3841,7 @@ export const schemas: Readonly<Partial<Record<RecordKind, FieldInfo>>> = {
       ],
       "symbol": "uncertainty of irradiance",
       "type": "quantity",
-      "kind": "ratio",
+      "quantity": "ratio",
       "unit": "%"
      }
     ]

@@ -21,7 +21,7 @@ export function skeleton(info: FieldInfo, given: ReadonlyMap<string, Given> = ne
     say`# Type numbers with their unit, as the sheet prints them. Uncomment the lines that the sheet gives.`,
     '',
     ...fieldsOf(info).flatMap((field) =>
-      lines(field, { indent: '', isComment: !field.required, at: '', given, bundle }),
+      lines(field, { indent: '', isComment: !field.required, group: '', given, bundle }),
     ),
     '',
   ].join('\n')
@@ -30,18 +30,18 @@ export function skeleton(info: FieldInfo, given: ReadonlyMap<string, Given> = ne
 /** Acceptances are left out: they answer findings, and a comment on the line does the same. */
 const fieldsOf = (info: FieldInfo) => (info.fields ?? []).filter(({ key }) => key !== 'accepted')
 
-interface Place {
+interface Around {
   readonly indent: string
   readonly isComment: boolean
   /** JSON pointer of the group around it. */
-  readonly at: string
+  readonly group: string
   readonly given: ReadonlyMap<string, Given>
   readonly bundle: Bundle | undefined
 }
 
-function lines(field: FieldInfo, { indent, isComment, at, given, bundle }: Place): string[] {
+function lines(field: FieldInfo, { indent, isComment, group, given, bundle }: Around): string[] {
   const start = `${field.key}:`
-  const pointer = `${at}/${field.key}`
+  const pointer = `${group}/${field.key}`
   const known = given.get(pointer)
   if (known) return [line(indent, `${start} ${known.text}`, known.note, false)]
   if (field.key === 'format' && indent === '') return ['format: 1']
@@ -49,30 +49,37 @@ function lines(field: FieldInfo, { indent, isComment, at, given, bundle }: Place
   if (field.type === 'group')
     return [
       line(indent, start, translated(field.description, bundle), !isOpen),
-      ...members(field, { indent: `${indent}  `, isComment, at: pointer, given, bundle }),
+      ...members(field, { indent: `${indent}  `, isComment, group: pointer, given, bundle }),
     ]
   if (field.type === 'list' && field.item)
     return [
       line(indent, start, translated(field.description, bundle), !isOpen),
-      ...entries(field.item, { indent: `${indent}  `, isComment: true, at: pointer, given, bundle }),
+      ...entries(field.item, { indent: `${indent}  `, isComment: true, group: pointer, given, bundle }),
     ]
   const value = isComment ? (example(field) ?? '') : ''
   return [line(indent, `${start} ${value}`.trimEnd(), about(field, value, bundle), isComment)]
 }
 
-const members = (group: FieldInfo, place: Place) =>
-  fieldsOf(group).flatMap((field) => lines(field, { ...place, isComment: place.isComment || !field.required }))
+const members = (group: FieldInfo, around: Around) =>
+  fieldsOf(group).flatMap((field) => lines(field, { ...around, isComment: around.isComment || !field.required }))
 
 /** The entries that are given; else one as a comment. */
-function entries(item: FieldInfo, place: Place): string[] {
-  const { indent, at, given, bundle } = place
+function entries(item: FieldInfo, around: Around): string[] {
+  const { indent, group, given, bundle } = around
   if (item.type !== 'group')
     return [line(indent, `- ${example(item) ?? ''}`.trimEnd(), about(item, example(item) ?? '', bundle), true)]
   const count = new Set(
-    [...given.keys()].filter((one) => one.startsWith(`${at}/`)).map((one) => one.slice(at.length + 1).split('/')[0]),
+    [...given.keys()]
+      .filter((one) => one.startsWith(`${group}/`))
+      .map((one) => one.slice(group.length + 1).split('/')[0]),
   ).size
   return Array.from({ length: Math.max(1, count) }, (_, i) => {
-    const [first, ...others] = members(item, { ...place, indent: `${indent}  `, isComment: true, at: `${at}/${i}` })
+    const [first, ...others] = members(item, {
+      ...around,
+      indent: `${indent}  `,
+      isComment: true,
+      group: `${group}/${i}`,
+    })
     return first === undefined ? [] : [asItem(first, indent), ...others]
   }).flat()
 }

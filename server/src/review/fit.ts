@@ -3,10 +3,12 @@ import type { SurfaceShape } from './packing/surface.ts'
 import { countOf } from './strings.ts'
 import type { ResolvedPanels, ResolvedSystem, Surface } from './resolved.ts'
 
-/** Where the panels of one kind come to lie on a surface. */
+/** Where the panels of one entry of an array come to lie on a surface. */
 export interface Laid {
   readonly panels: ResolvedPanels
-  readonly places: readonly LaidPanel[]
+  /** Of the entry. */
+  readonly pointer: string
+  readonly laid: readonly LaidPanel[]
   readonly wanted: number
   /** Whether it is certain that no more fit. */
   readonly proven: boolean
@@ -32,29 +34,33 @@ export function shapeOf({ size, keep_out: keepOut, gap, walkway }: Surface): Sur
   }
 }
 
-/** Lays the panels of all arrays on a surface: the largest kind first, the next around it. */
+/** Lays the panels of all arrays on a surface: the largest first, the next around it. */
 export function layOut(system: ResolvedSystem, surface: Surface): readonly Laid[] {
   const shape = shapeOf(surface)
   if (!shape) return []
-  const kinds = system.arrays.flatMap(({ panels }) => panels.filter((p) => p.surface === surface && sizeOf(p)))
-  const area = (p: ResolvedPanels) => sizeOf(p)!.length * sizeOf(p)!.width
+  const all = system.arrays.flatMap(({ panels: entries }, i) =>
+    entries
+      .map((panels, j) => ({ panels, pointer: `/arrays/${i}/panels/${j}` }))
+      .filter(({ panels }) => panels.surface === surface && sizeOf(panels)),
+  )
+  const area = ({ panels }: { readonly panels: ResolvedPanels }) => sizeOf(panels)!.length * sizeOf(panels)!.width
   let { keepOut } = shape
   let taken = false
-  return [...kinds]
+  return all
     .sort((a, b) => area(b) - area(a))
-    .map((panels) => {
+    .map(({ panels, pointer }) => {
       const size = sizeOf(panels)!
       const wanted = countOf(panels)
-      const { places, proven } = packPanels({ ...shape, keepOut }, size, wanted)
-      const laid = places.map(({ x_m: x, y_m: y, turned }) => ({
+      const { laid, proven } = packPanels({ ...shape, keepOut }, size, wanted)
+      const covered = laid.map(({ x_m: x, y_m: y, turned }) => ({
         x: x - shape.gap,
         y: y - shape.gap,
         length: (turned ? size.width : size.length) + 2 * shape.gap,
         width: (turned ? size.length : size.width) + 2 * shape.gap,
       }))
-      keepOut = [...keepOut, ...laid]
-      const result = { panels, places, wanted, proven: proven && !taken }
-      taken ||= places.length > 0
+      keepOut = [...keepOut, ...covered]
+      const result = { panels, pointer, laid, wanted, proven: proven && !taken }
+      taken ||= laid.length > 0
       return result
     })
 }

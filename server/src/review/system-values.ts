@@ -33,26 +33,26 @@ function ofArray({ arrays, coldest, hottest }: ResolvedSystem, figures: Figures,
     formula,
     source: 'the panel records',
     inputs: counts,
-    at: entry.panels[0]?.count,
+    field: entry.panels[0]?.count,
   })
   return [
     value(`${id}/voc_cold`, 'Voc of the string on the coldest morning', own.voc_cold_v, 'V', {
       formula: inCatalogue`sum over the string of Voc x (1 + Voc coefficient x (T cold - 25 °C))`,
       source: 'coefficient method of US and IEC practice (NEC 690.7, IEC 62548; from memory)',
       inputs: [cold, ...shown('in series', series)],
-      at: series,
+      field: series,
     }),
     value(`${id}/vmp_hot`, 'Vmp of the string on a hot day', own.vmp_hot_v, 'V', {
       formula: inCatalogue`sum over the string of Vmp x (1 + Vmp coefficient x (hot cell - 25 °C))`,
       source: 'coefficients of the sheet, cell temperature by Ross 1981',
       inputs: [hot, ...shown('in series', series)],
-      at: series,
+      field: series,
     }),
     value(`${id}/pmax_hot`, 'power of the array on a hot day', own.pmax_hot_w, 'W', {
       formula: inCatalogue`sum of Pmax x (1 + Pmax coefficient x (hot cell - 25 °C))`,
       source: 'coefficients of the sheet, cell temperature by Ross 1981',
       inputs: [hot, ...counts],
-      at: entry.panels[0]?.count,
+      field: entry.panels[0]?.count,
     }),
     value(`${id}/pmax_stc`, 'power of the array as printed', own.pmax_stc_w, 'W', ofRecords(inCatalogue`sum of Pmax`)),
     value(
@@ -70,20 +70,20 @@ function ofArray({ arrays, coldest, hottest }: ResolvedSystem, figures: Figures,
       formula: inCatalogue`1.25 x Isc of all strings`,
       source: 'US National Electrical Code 690.8 (as quoted by trade articles)',
       inputs: wiring,
-      at: parallel ?? series,
+      field: parallel ?? series,
     }),
     value(`${id}/cable_drop`, 'voltage drop of the array cable', share(own.cable?.drop_pct), '1', {
       digits: 2,
       formula: inCatalogue`2 x length x resistance x Imp / Vmp of a hot day, the conductor at 70 °C`,
       source: 'IEC 60228',
       inputs: wires,
-      at: entry.cable.size,
+      field: entry.cable.size,
     }),
     value(`${id}/cable_ampacity`, 'current that the array cable may carry', own.cable?.ampacity_a ?? null, 'A', {
       formula: inCatalogue`table value x factor of hot air x factor of the bundle; a guide value, the local code decides`,
       source: ampacitySource,
       inputs: [...wires, ...shown('insulation', entry.cable.insulation)],
-      at: entry.cable.size,
+      field: entry.cable.size,
     }),
   ]
 }
@@ -96,21 +96,21 @@ function ofBattery({ system }: ResolvedSystem, { battery: own }: Figures): reado
       formula: inCatalogue`capacity x nominal voltage x usable depth`,
       source: 'the battery record, or what is usual for its chemistry',
       inputs,
-      at: parallel ?? battery.id,
+      field: parallel ?? battery.id,
     }),
     value('battery/charge_rate', 'charge current of all sources over the capacity', own.charge_rate_c, 'C', {
       formula: inCatalogue`sum of charge currents / ampere-hours`,
       source: 'the records; Pmax x efficiency / nominal voltage for the sun, Isc for a controller that only switches',
       inputs,
       digits: 2,
-      at: parallel ?? battery.id,
+      field: parallel ?? battery.id,
     }),
     value('battery/autonomy', 'days without sun or other source', own.autonomy_days, 'days', {
       formula: inCatalogue`usable energy x discharge efficiency / load of the heaviest month`,
       source: 'energy balance',
       inputs,
       digits: 2,
-      at: autonomy ?? battery.id ?? parallel,
+      field: autonomy ?? battery.id ?? parallel,
     }),
   ]
 }
@@ -126,12 +126,12 @@ function ofYear({ system, climate }: ResolvedSystem, { months }: Figures): reado
   const list = (of: (month: MonthFigures) => number | null, unit: string) =>
     `by month, in ${unit}: ${months.map((m) => `${monthNames[m.month - 1]!} ${(of(m) ?? 0).toFixed(0)}`).join(', ')}`
   const sunny = { name: 'climate', value: 0, unit: '', text: climate?.record.name?.text ?? 'as given', pointer: null }
-  const more = (formula: string, at: Pick<Field<unknown>, 'pointer'> | undefined) => ({
+  const more = (formula: string, field: Pick<Field<unknown>, 'pointer'> | undefined) => ({
     formula,
     source: simulated,
     inputs: [sunny],
     digits: 2,
-    at,
+    field,
   })
   const load = mean((m) => m.load_wh_day)
   const isKnown = months.every((m) => m.lowest_soc !== null)
@@ -174,7 +174,7 @@ function ofYear({ system, climate }: ResolvedSystem, { months }: Figures): reado
 const sum = <T>(parts: readonly T[], of: (part: T) => number) => parts.reduce((total, part) => total + of(part), 0)
 
 type More = Pick<Value, 'formula' | 'source' | 'inputs'> & {
-  readonly at: Pick<Field<unknown>, 'pointer'> | undefined
+  readonly field: Pick<Field<unknown>, 'pointer'> | undefined
   /** As many as are worth showing; three where nothing is said. */
   readonly digits?: number
 }
@@ -184,11 +184,11 @@ function value(
   label: string,
   number: number | null,
   unit: string,
-  { at, digits = 3, ...more }: More,
+  { field, digits = 3, ...more }: More,
 ): Value {
   const missing = number === null ? ['a record or field that it needs'] : []
   const text = number === null ? 'not known' : formatIn(number, unit, digits)
-  return { id, label, value: number, unit, text, missing, uncertainty: null, at: at?.pointer ?? '', ...more }
+  return { id, label, value: number, unit, text, missing, uncertainty: null, pointer: field?.pointer ?? '', ...more }
 }
 
 const shown = (name: string, field: Field | undefined): InputShown[] =>

@@ -111,16 +111,16 @@ export function outcome(around: Surroundings, sunny: Sunny, passed: Float64Array
     meet(around, byHour(sunny, passed, fields.solar))
     return outlineTwice(store, everyHour(fields.taken.length), fields.offered, drainOf(fields.taken), fields)
   }
-  const { hours, places } = withOther(sunny, other!)
+  const { hours, sunnyHours } = withOther(sunny, other!)
   const produced = fields.produced.subarray(0, hours.length)
-  for (let n = 0; n < hours.length; n++) produced[n] = other![hours[n]!]! + (passed[places[n]!] ?? 0)
+  for (let n = 0; n < hours.length; n++) produced[n] = other![hours[n]!]! + (passed[sunnyHours[n]!] ?? 0)
   return outlineTwice(store, hours, produced, drain, fields)
 }
 
 /** Sunny hours and those of other sources in order, and which of the sunny ones each is; -1 for none. */
 interface Giving {
   readonly hours: Int32Array
-  readonly places: Int32Array
+  readonly sunnyHours: Int32Array
 }
 
 const giving = new WeakMap<Float64Array, WeakMap<Sunny, Giving>>()
@@ -130,10 +130,10 @@ function withOther(sunny: Sunny, other: Float64Array): Giving {
   giving.set(other, bySunny)
   const known = bySunny.get(sunny)
   if (known) return known
-  const place = new Int32Array(other.length).fill(-1)
-  sunny.hours.forEach((h, n) => (place[h] = n))
-  const hours = everyHour(other.length).filter((h) => place[h]! >= 0 || other[h]! > 0)
-  const made = { hours, places: hours.map((h) => place[h]!) }
+  const sunnyHour = new Int32Array(other.length).fill(-1)
+  sunny.hours.forEach((h, n) => (sunnyHour[h] = n))
+  const hours = everyHour(other.length).filter((h) => sunnyHour[h]! >= 0 || other[h]! > 0)
+  const made = { hours, sunnyHours: hours.map((h) => sunnyHour[h]!) }
   bySunny.set(sunny, made)
   return made
 }

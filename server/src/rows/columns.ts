@@ -1,7 +1,7 @@
 import type { FieldInfo } from '../records/field-info.ts'
 import { infoAt } from '../records/info-at.ts'
 import { pointerOf } from './cells.ts'
-import { nameColumns, placeOf, type Place } from './heading.ts'
+import { nameColumns, namedFieldOf, type NamedField } from './heading.ts'
 import { named, phrase, type Phrase } from '../wording/phrase.ts'
 
 /** What a library says of headings: its setting `columns`. */
@@ -9,7 +9,7 @@ export type Meanings = Readonly<Record<string, { readonly value: string }>>
 
 /** A column of a table: the field that it holds, the name of the file, or nothing that a record of this kind has. */
 export type Column = { readonly heading: string } & (
-  | { readonly is: 'field'; readonly place: Place }
+  | { readonly is: 'field'; readonly names: NamedField }
   | { readonly is: 'file' | 'left out' }
   | { readonly is: 'unknown'; readonly because: Phrase }
 )
@@ -24,7 +24,7 @@ export function columnsOf(headings: readonly string[], root: FieldInfo, saved: M
   return headings.map((heading): Column => {
     const column = columnOf(heading, root, saved)
     if (column.is !== 'field') return column
-    const { pointer } = column.place
+    const { pointer } = column.names
     const other = taken.get(pointer)
     if (other !== undefined) return { heading, is: 'unknown', because: phrase`it names the same field as ${other}` }
     taken.set(pointer, heading)
@@ -42,12 +42,12 @@ export function columnOf(heading: string, root: FieldInfo, saved: Meanings): Col
     const info = path === '' ? null : infoAt(root, pointerOf(path))
     if (!info)
       return { heading, is: 'unknown', because: phrase`columns of wattproof.yaml says ${said}, which is no field` }
-    return { heading, is: 'field', place: { pointer: pointerOf(path), info, ...(unit !== '' && { unit }) } }
+    return { heading, is: 'field', names: { pointer: pointerOf(path), info, ...(unit !== '' && { unit }) } }
   }
   if (heading === '') return { heading, is: 'unknown', because: phrase`it has no heading` }
   if (nameColumns.includes(heading.toLowerCase())) return { heading, is: 'file' }
-  const place = placeOf(heading, root)
+  const place = namedFieldOf(heading, root)
   return place
-    ? { heading, is: 'field', place }
+    ? { heading, is: 'field', names: place }
     : { heading, is: 'unknown', because: phrase`no field of a ${named(root.title.toLowerCase())} has that name` }
 }

@@ -8,7 +8,7 @@ import { childPointer } from '../text/pointer.ts'
 import { pointerOf } from './cells.ts'
 
 /** The field that a column holds, and the unit of its bare numbers where the heading names one. */
-export interface Place {
+export interface NamedField {
   readonly pointer: string
   readonly info: FieldInfo
   readonly unit?: string
@@ -24,7 +24,7 @@ export const nameColumns: readonly string[] = ['file', 'record', 'id']
  *
  * @param root  the kind of record
  */
-export function placeOf(heading: string, root: FieldInfo): Place | null {
+export function namedFieldOf(heading: string, root: FieldInfo): NamedField | null {
   const info = /^[\w./-]+$/.test(heading) ? infoAt(root, pointerOf(heading)) : null
   if (info && info !== root && isCell(info)) return { pointer: pointerOf(heading), info }
   const { name, unit } = split(heading)
@@ -32,16 +32,16 @@ export function placeOf(heading: string, root: FieldInfo): Place | null {
   // another word for a field says more than a label of many words, wherever the field is
   for (const named of [ownName, fieldNamedIn])
     for (const { group, pointer } of groups) {
-      const place = leading(named(withoutGroup(name, group), group), pointer)
-      if (place && unit === undefined) return place
-      const found = place && unitOf(place, unit!)
-      if (found) return { ...place, unit: found.symbol }
+      const field = leading(named(withoutGroup(name, group), group), pointer)
+      if (field && unit === undefined) return field
+      const found = field && unitOf(field, unit!)
+      if (found) return { ...field, unit: found.symbol }
     }
   // what looks like a unit may be a part of the name
-  return unit === undefined || /[()[\]]/.test(heading) ? null : placeOf(`${heading} ()`, root)
+  return unit === undefined || /[()[\]]/.test(heading) ? null : namedFieldOf(`${heading} ()`, root)
 }
 
-const unitOf = ({ info: { key, kind = key === 'size' ? 'length' : undefined } }: Place, unit: string) =>
+const unitOf = ({ info: { key, quantity: kind = key === 'size' ? 'length' : undefined } }: NamedField, unit: string) =>
   kind ? unitOfKind(unit, kind) : null
 
 /** The field whose name, or another word for it, is one of the words or all of them. */
@@ -110,7 +110,7 @@ function withoutGroup(name: string, { key }: FieldInfo): string {
 }
 
 /** Of a group the field that its name alone speaks of: the amount of a price, the temperature of NOCT; a size is one text, too. */
-function leading(field: FieldInfo | null, parent: string): Place | null {
+function leading(field: FieldInfo | null, parent: string): NamedField | null {
   if (!field) return null
   const pointer = childPointer(parent, field.key)
   if (isCell(field) || field.key === 'size') return { pointer, info: field }

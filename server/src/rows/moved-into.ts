@@ -11,7 +11,7 @@ import { nodeAtPointer } from '../text/tree-queries.ts'
 import type { Entry, Tree } from '../text/tree.ts'
 import { cellsOf } from './cells.ts'
 import { columnOf, type Meanings } from './columns.ts'
-import type { Place } from './heading.ts'
+import type { NamedField } from './heading.ts'
 import { fieldsText, withUnit, type Filled } from './record-text.ts'
 
 /**
@@ -44,20 +44,20 @@ export function movedInto(root: FieldInfo, tree: Tree, entry: Entry, saved: Mean
   return [{ span: { start: entry.keySpan.start, end: Math.min(end, tree.text.length) }, text }, ...(inserted as Edit[])]
 }
 
-const topOf = ({ pointer }: Place) => `/${pointerKeys(pointer)[0]}`
+const topOf = ({ pointer }: NamedField) => `/${pointerKeys(pointer)[0]}`
 
 /** The field of a value: by the longest end of its path that names one and takes it. */
 function placed(pointer: string, text: string, root: FieldInfo, saved: Meanings): Filled | null {
   const keys = pointerKeys(pointer)
   for (let from = 0; from < keys.length; from++) {
     const column = columnOf(keys.slice(from).join('.'), root, saved)
-    if (column.is === 'field' && takes(column.place, text)) return { place: column.place, text }
+    if (column.is === 'field' && takes(column.names, text)) return { place: column.names, text }
   }
   return null
 }
 
-function takes(place: Place, text: string): boolean {
-  const { kind, unit } = place.info
+function takes(place: NamedField, text: string): boolean {
+  const { quantity: kind, unit } = place.info
   return !kind || readQuantity(withUnit(text, place), kind, unit ? { unit } : {}).quantity !== undefined
 }
 

@@ -5,11 +5,11 @@ import { readQuantity } from '../quantities/read.ts'
 import { readTree } from '../text/read-tree.ts'
 import { pointerKeys } from '../text/pointer.ts'
 import { quotedScalar, spelledScalar } from '../text/spelling.ts'
-import type { Place } from './heading.ts'
+import type { NamedField } from './heading.ts'
 
 /** One cell, and the field that it fills. */
 export interface Filled {
-  readonly place: Place
+  readonly place: NamedField
   readonly text: string
 }
 
@@ -31,13 +31,13 @@ const valuesOf = (filled: readonly Filled[], hasDecimalCommas: boolean) =>
   )
 
 /** A bare number with the unit of its column; whatever else stays as it was typed. */
-export function withUnit(text: string, { info, unit }: Place, hasDecimalCommas = false): string {
+export function withUnit(text: string, { info, unit }: NamedField, hasDecimalCommas = false): string {
   // 1190 x 540 x 2.5
   if (info.key === 'size') return unit !== undefined && /\d$/.test(text) ? `${text} ${unit}` : text
   if (info.type !== 'quantity' && info.type !== 'number') return text
   const number = hasDecimalCommas && commaNumber.test(text) ? text.replaceAll('.', '').replace(',', '.') : text
   if (unit === undefined) return number
-  const read = readQuantity(number, info.kind!, { unit }).quantity
+  const read = readQuantity(number, info.quantity!, { unit }).quantity
   return read?.unitDefaulted ? `${number} ${unit}` : number
 }
 

@@ -7,11 +7,11 @@ const standard = /\b(IEC|UL|EN|ISO|VDE|IEEE|GB|JIS)(?:[\s/-]*(?:EN|IEC))?[\s:-]*
 /** Standards that a sheet names: `IEC 61215 · IEC 61730`, once each. */
 export function certificatesIn(pages: readonly (readonly Piece[])[]): readonly Reading[] {
   const made = new Map<string, Reading>()
-  for (const place of pages.flat())
-    for (const [text, body, number] of place.text.matchAll(standard)) {
+  for (const piece of pages.flat())
+    for (const [text, body, number] of piece.text.matchAll(standard)) {
       const typed = `${body!.toUpperCase()} ${number}`
-      const { page } = place
-      const label = place.text
+      const { page } = piece
+      const label = piece.text
       if (!made.has(typed))
         made.set(typed, {
           field: `/certificates/${made.size}`,
@@ -20,7 +20,7 @@ export function certificatesIn(pages: readonly (readonly Piece[])[]): readonly R
           text,
           label,
           page,
-          box: around([boxOf(place)]),
+          box: around([boxOf(piece)]),
         })
     }
   return [...made.values()]

@@ -15,7 +15,7 @@ const named =
 interface Promise {
   readonly years: number
   readonly share?: string
-  readonly place: Piece
+  readonly piece: Piece
 }
 
 /** Promises of years, in sentences and in cells: a share of the power, or the product itself. */
@@ -32,9 +32,11 @@ export function warrantyIn(pages: readonly (readonly Piece[])[], decimal: Decima
         if (count === undefined || found.size !== 1 || !named.test(plain)) continue
         const shares = numbersIn(text, decimal).filter((n) => n.unit === '%' && n.value >= 60 && n.value <= 100)
         const ofProduct = product.test(plain.replace(/production/g, ''))
-        if (shares.length === 1 && !ofProduct) steps.push({ years: count, share: shares[0]!.number, place })
-        else if (shares.length === 0 && ofProduct && !output.test(plain)) workmanship.push({ years: count, place })
-        else if (shares.length === 0 && promise.test(plain) && !output.test(plain)) any.push({ years: count, place })
+        if (shares.length === 1 && !ofProduct) steps.push({ years: count, share: shares[0]!.number, piece: place })
+        else if (shares.length === 0 && ofProduct && !output.test(plain))
+          workmanship.push({ years: count, piece: place })
+        else if (shares.length === 0 && promise.test(plain) && !output.test(plain))
+          any.push({ years: count, piece: place })
       }
   const made = new Map(steps.map((s) => [`${s.years} ${s.share}`, s]))
   const sorted = [...made.values()].sort((a, b) => a.years - b.years)
@@ -42,10 +44,10 @@ export function warrantyIn(pages: readonly (readonly Piece[])[], decimal: Decima
   const own = workmanship.length > 0 ? workmanship : any
   const one = new Set(own.map((w) => w.years)).size === 1 ? own : []
   return [
-    ...one.slice(-1).map(({ years, place }) => at('/warranty/workmanship/years', String(years), place)),
-    ...(clear ? sorted : []).flatMap(({ years, share, place }, i) => [
-      at(`/warranty/output/${i}/years`, String(years), place),
-      at(`/warranty/output/${i}/at_least`, `${share} %`, place),
+    ...one.slice(-1).map(({ years, piece }) => at('/warranty/workmanship/years', String(years), piece)),
+    ...(clear ? sorted : []).flatMap(({ years, share, piece }, i) => [
+      at(`/warranty/output/${i}/years`, String(years), piece),
+      at(`/warranty/output/${i}/at_least`, `${share} %`, piece),
     ]),
   ]
 }

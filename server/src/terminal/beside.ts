@@ -20,9 +20,9 @@ export function sheetsBeside({ sheets: open }: Pick<World, 'sheets'>, library: L
       const source = sheetPath((file.fields.get('/datasheet/source') as Field<string> | undefined)?.value)
       if (source === null) return undefined
       const { paths, within } = sheetPlaces(source, path, library.settings(path)?.path)
-      for (const place of paths) {
-        const read = await sheets.at(place, within)
-        if (read) return { state: 'read', source, path: place, ...read }
+      for (const one of paths) {
+        const read = await sheets.at(one, within)
+        if (read) return { state: 'read', source, path: one, ...read }
       }
       return { state: 'missing', source }
     },

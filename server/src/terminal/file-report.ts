@@ -19,7 +19,7 @@ export interface FileReport {
   readonly findings: readonly Finding[]
   readonly accepted: readonly Accepted[]
   /** From the folder of its library. */
-  readonly place: string
+  readonly base: string
   /** Of the findings, then of the accepted ones, where some findings are left out: their names must not change by that. */
   readonly fingerprints?: readonly string[]
   /** Set for settings that could be read only in part. */
@@ -42,7 +42,7 @@ export function reportOf(library: Library, checked: Checked, cwd: string): FileR
     starts: lineStarts(tree.text),
     findings: findings.map((finding) => withShownPlaces(finding, cwd)),
     accepted,
-    place: shown(folderOf(settings?.path ?? path), path),
+    base: shown(folderOf(settings?.path ?? path), path),
     brokenSettings: kind === 'library' && readFindings.some(({ severity }) => severity === 'error'),
   }
 }
@@ -55,7 +55,7 @@ export const cleanReport = (library: Library, path: string, cwd: string): FileRe
   starts: [0],
   findings: [],
   accepted: [],
-  place: shown(folderOf(library.settings(path)?.path ?? path), path),
+  base: shown(folderOf(library.settings(path)?.path ?? path), path),
   brokenSettings: false,
 })
 
@@ -67,7 +67,7 @@ export const reportFolder = (path: string, why: Unread, cwd: string): FileReport
   starts: [0],
   findings: [notRead('folder', why)],
   accepted: [],
-  place: shown(cwd, path),
+  base: shown(cwd, path),
   brokenSettings: false,
 })
 

@@ -8,8 +8,8 @@ import type { FileReport } from './file-report.ts'
  * @returns  one for each finding, then one for each accepted one
  */
 export function fingerprints(file: FileReport): readonly string[] {
-  const { findings, accepted, place, text } = file
+  const { findings, accepted, base, text } = file
   if (file.fingerprints) return file.fingerprints
   const all = [...findings, ...accepted.map(({ finding }) => finding)]
-  return identitiesOf(all, place, text).map((name) => createHash('sha256').update(name).digest('hex').slice(0, 16))
+  return identitiesOf(all, base, text).map((name) => createHash('sha256').update(name).digest('hex').slice(0, 16))
 }

@@ -37,7 +37,7 @@ export async function select(
   changesIn?: ChangesIn,
   alsoNamed = false,
 ): Promise<Selection> {
-  const places = await Promise.all((paths.length ? paths : ['.']).map((path) => place(world, path)))
+  const places = await Promise.all((paths.length ? paths : ['.']).map((path) => fileOrFolder(world, path)))
   const contexts = await contextsOf(world, places)
   const files = places.filter(({ isFolder }) => !isFolder).map(({ path }) => path)
   const inFolders = await Promise.all(
@@ -72,7 +72,7 @@ const selection = (all: Omit<Selection, 'targets'>, paths: readonly string[]): S
   targets: [...new Set(paths)].filter((path) => all.texts.has(path)).sort(byPath),
 })
 
-async function place(world: World, path: string) {
+async function fileOrFolder(world: World, path: string) {
   const full = absolute(world.cwd, path)
   const standing = await world.standing(full)
   if (!standing) throw new CouldNotRun(phrase`there is no file or folder \`${path}\``)

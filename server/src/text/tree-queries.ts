@@ -30,14 +30,14 @@ export function keySpanOrValue(tree: Tree, pointer: string): Span {
 }
 
 /** An entry and the map that holds it. */
-export interface Place {
+export interface HeldEntry {
   readonly entry: Entry
   readonly map: MapNode
 }
 
 /** Everything in a tree, in the order in which it was typed. */
 export interface Inventory {
-  readonly places: readonly Place[]
+  readonly entries: readonly HeldEntry[]
   readonly scalars: readonly ScalarNode[]
   readonly collections: readonly (MapNode | ListNode)[]
 }
@@ -48,18 +48,18 @@ const inventories = new WeakMap<Tree, Inventory>()
 export function inventory(tree: Tree): Inventory {
   const known = inventories.get(tree)
   if (known) return known
-  const all = { places: [], scalars: [], collections: [] }
+  const all = { entries: [], scalars: [], collections: [] }
   collect(tree.root, all)
   inventories.set(tree, all)
   return all
 }
 
-export function entriesOf(tree: Tree): readonly Place[] {
-  return inventory(tree).places
+export function entriesOf(tree: Tree): readonly HeldEntry[] {
+  return inventory(tree).entries
 }
 
 interface Growing {
-  places: Place[]
+  entries: HeldEntry[]
   scalars: ScalarNode[]
   collections: (MapNode | ListNode)[]
 }
@@ -74,7 +74,7 @@ function collect(node: Node | null, all: Growing): void {
   if (node.kind === 'list') for (const item of node.items) collect(item, all)
   else
     for (const entry of node.entries) {
-      all.places.push({ entry, map: node })
+      all.entries.push({ entry, map: node })
       collect(entry.value, all)
     }
 }

@@ -7,7 +7,7 @@ export const area: Derived = {
   unit: 'm2',
   formula: 'length x width',
   source: 'geometry; the whole outline, frame and border included',
-  at: '/size/length',
+  pointer: '/size/length',
   needs: [length, width],
   compute: (l, w) => l * w,
 }

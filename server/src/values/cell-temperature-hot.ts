@@ -12,7 +12,7 @@ export const cellTemperatureHot: Derived = {
   formula: 'T hot + k x 1000 W/m2, k = (NOCT + X - 20 °C) / 800 W/m2',
   source: (panel, site) => sourcesOf(panel, site).join('; '),
   uncertainty: (panel, site) => mountingSources[mountingOf(panel, site)].uncertainty,
-  at: '/noct/temperature',
+  pointer: '/noct/temperature',
   needs: [hottest, noct, mountingRise],
   compute: cellTemperatureInSun,
 }

@@ -20,7 +20,7 @@ export interface Derived {
   readonly source: string | ((panel: Panel, site: Site) => string)
   readonly uncertainty?: string | ((panel: Panel, site: Site) => string)
   /** The field at whose line the value belongs. */
-  readonly at: string
+  readonly pointer: string
   readonly needs: readonly Input[]
   compute(...inputs: number[]): number
 }
@@ -30,7 +30,7 @@ const digits = 3
 
 /** Works a definition out for one record. What is missing is named, never guessed. */
 export function derive(definition: Derived, panel: Panel, site: Site): Value {
-  const { id, label, formula, at, needs } = definition
+  const { id, label, formula, pointer, needs } = definition
   const found = needs.map((need) => need.find(panel, site))
   const lacking = needs.filter((need, i) => !found[i] && !need.optional)
   const missing = lacking.flatMap((need) =>
@@ -45,5 +45,5 @@ export function derive(definition: Derived, panel: Panel, site: Site): Value {
   const worded = (words: Derived['source']) => (typeof words === 'string' ? words : words(panel, site))
   const source = worded(definition.source)
   const uncertainty = definition.uncertainty === undefined ? null : worded(definition.uncertainty)
-  return { id, label, value, unit, text, formula, inputs, missing: why, source, uncertainty, at }
+  return { id, label, value, unit, text, formula, inputs, missing: why, source, uncertainty, pointer }
 }

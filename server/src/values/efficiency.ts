@@ -7,7 +7,7 @@ export const efficiency: Derived = {
   unit: '1',
   formula: 'Pmax / (1000 W/m2 x length x width)',
   source: 'standard test conditions, IEC 60904-3 (from memory)',
-  at: '/stc/pmax',
+  pointer: '/stc/pmax',
   needs: [pmax, length, width],
   compute: (p, l, w) => p / (1000 * l * w),
 }

@@ -12,9 +12,9 @@ const input = (unit: string, pick: (year: { months: readonly number[]; total: nu
   missing: yearLacks,
   find(panel, site) {
     const year = panelYear(panel, site)
-    const place = site.climate?.name?.text ?? 'the library'
+    const climate = site.climate?.name?.text ?? 'the library'
     return year
-      ? { name: inCatalogue`climate of`, value: pick(year), unit, text: `${place}, ${year.model}`, pointer: null }
+      ? { name: inCatalogue`climate of`, value: pick(year), unit, text: `${climate}, ${year.model}`, pointer: null }
       : undefined
   },
 })
@@ -26,7 +26,7 @@ export const energyPerYear: Derived = {
   formula: inCatalogue`sum over the hours of a mean year, as mounted, before losses outside the panel`,
   source,
   uncertainty,
-  at: '/stc/pmax',
+  pointer: '/stc/pmax',
   needs: [input('kWh', (year) => year.total / 1000)],
   compute: (kwh) => kwh,
 }
@@ -39,7 +39,7 @@ export const energyOfMonths: readonly Derived[] = monthNames.map((month, m) => (
   formula: inCatalogue`sum over the hours of a mean day, as mounted, before losses outside the panel`,
   source,
   uncertainty,
-  at: '/stc/pmax',
+  pointer: '/stc/pmax',
   needs: [input('Wh', (year) => year.months[m]!)],
   compute: (wh) => wh,
 }))

@@ -7,7 +7,7 @@ export const fillFactor: Derived = {
   unit: '1',
   formula: 'Pmax / (Voc x Isc)',
   source: 'definition of the fill factor, IEC 60904-1 (from memory)',
-  at: '/stc/isc',
+  pointer: '/stc/isc',
   needs: [pmax, voc, isc],
   compute: (p, v, i) => p / (v * i),
 }

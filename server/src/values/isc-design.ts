@@ -7,7 +7,7 @@ export const iscDesign: Derived = {
   unit: 'A',
   formula: '1.25 x Isc',
   source: 'US practice for irradiance above 1000 W/m2 (NEC 690.8; from memory)',
-  at: '/stc/isc',
+  pointer: '/stc/isc',
   needs: [isc],
   compute: (i) => 1.25 * i,
 }

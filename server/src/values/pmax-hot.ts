@@ -10,7 +10,7 @@ export const pmaxHot: Derived = {
   formula: 'Pmax x (1 + Pmax coefficient x (cell_temperature_hot - 25 °C))',
   source: 'linear temperature coefficient, IEC 60891 (from memory); cell temperature as under cell_temperature_hot',
   uncertainty: 'about ±2 % from the cell temperature alone',
-  at: '/stc/pmax',
+  pointer: '/stc/pmax',
   needs: [pmax, gamma, hottest, noct, mountingRise],
   compute: (p, g, air, noctTyped, rise) => atTemperature(p, g, cellTemperatureInSun(air, noctTyped, rise)),
 }

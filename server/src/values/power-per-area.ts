@@ -7,7 +7,7 @@ export const powerPerArea: Derived = {
   unit: 'W/m2',
   formula: 'Pmax / (length x width)',
   source: 'geometry',
-  at: '/size/width',
+  pointer: '/size/width',
   needs: [pmax, length, width],
   compute: (p, l, w) => p / (l * w),
 }

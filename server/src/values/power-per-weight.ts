@@ -8,7 +8,7 @@ export const powerPerWeight: Derived = {
   unit: 'W/kg',
   formula: inCatalogue`Pmax / (weight + mounting frame, where one is given)`,
   source: 'definition',
-  at: '/weight',
+  pointer: '/weight',
   needs: [pmax, weight, frameWeight],
   compute: (p, m, frame) => p / (m + (Number.isNaN(frame) ? 0 : frame)),
 }

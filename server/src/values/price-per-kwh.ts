@@ -15,7 +15,7 @@ export const pricePerKwh: Derived = {
   formula: inCatalogue`price / energy over the output warranty, hot and degraded as warranted`,
   source: 'hour-by-hour year of the panel, lying flat, as mounted, at the guaranteed share of each warranty step',
   uncertainty: 'about ±10 % from one year to the next; real modules usually keep more than is guaranteed',
-  at: '/price/amount',
+  pointer: '/price/amount',
   needs: [price, energy],
   compute: (money, kwh) => money / kwh,
 }

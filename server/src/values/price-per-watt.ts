@@ -7,7 +7,7 @@ export const pricePerWatt: Derived = {
   unit: ([money]) => (money ? `${money.unit}/W` : 'per W'),
   formula: 'price / Pmax',
   source: 'definition; over the rated power',
-  at: '/price/amount',
+  pointer: '/price/amount',
   needs: [price, pmax],
   compute: (money, p) => money / p,
 }

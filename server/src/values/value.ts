@@ -26,5 +26,5 @@ export interface Value {
   /** How far the model itself may be off, where that is published or known. */
   readonly uncertainty: string | null
   /** The field at whose line the value belongs. */
-  readonly at: string
+  readonly pointer: string
 }

@@ -7,7 +7,7 @@ export const vocPerCell: Derived = {
   unit: 'V',
   formula: 'Voc / cells in series',
   source: 'cells in series carry one current and add their voltages',
-  at: '/cells/in_series',
+  pointer: '/cells/in_series',
   needs: [voc, cells],
   compute: (v, n) => v / n,
 }

@@ -7,7 +7,7 @@ export const weightPerArea: Derived = {
   unit: 'kg/m2',
   formula: 'weight / (length x width)',
   source: 'geometry',
-  at: '/weight',
+  pointer: '/weight',
   needs: [weight, length, width],
   compute: (m, l, w) => m / (l * w),
 }

@@ -74,10 +74,10 @@ test('on 500 small surfaces, with keep-outs, gap and walkway, as many as by tryi
     const isBlocked = (x: number, y: number) =>
       y < strip || keepOut.some((k) => k.x <= x && x < k.x + k.l && k.y <= y && y < k.y + k.w)
     const most = tryingEveryCell([length, width], panel, gap, isBlocked)
-    const { places, proven } = packPanels(shape, { length: panel[0] / 10, width: panel[1] / 10 })
+    const { laid, proven } = packPanels(shape, { length: panel[0] / 10, width: panel[1] / 10 })
     const task = JSON.stringify({ length, width, panel, gap, strip, keepOut })
-    expect(faults(shape, [panel[0] / 10, panel[1] / 10], places), task).toEqual([])
-    expect(places.length, task).toBe(most)
+    expect(faults(shape, [panel[0] / 10, panel[1] / 10], laid), task).toEqual([])
+    expect(laid.length, task).toBe(most)
     tally.proven += Number(proven)
     tally.withGap += gap
     tally.withWalkway += strip

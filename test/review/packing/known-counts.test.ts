@@ -16,19 +16,19 @@ test.each(solved.surfaces)(
       keepOut: keepOut.map(([x, y, l, w]) => ({ x: x! * cm, y: y! * cm, length: l! * cm, width: w! * cm })),
     }
     const [length, width] = [panel[0]! * cm, panel[1]! * cm]
-    const { places } = packPanels(shape, { length, width })
-    expect(faults(shape, [length, width], places)).toEqual([])
-    expect(places.length).toBeGreaterThanOrEqual(best)
-    expect(places.length).toBeLessThanOrEqual(bound ?? Infinity)
-    if (isMost) expect(places).toHaveLength(best)
+    const { laid } = packPanels(shape, { length, width })
+    expect(faults(shape, [length, width], laid)).toEqual([])
+    expect(laid.length).toBeGreaterThanOrEqual(best)
+    expect(laid.length).toBeLessThanOrEqual(bound ?? Infinity)
+    if (isMost) expect(laid).toHaveLength(best)
   },
 )
 
 test.each(published)('pallet loading: $most of $box on $pallet ($source)', ({ pallet, box, most }) => {
   const shape = { length: pallet[0] * 0.1, width: pallet[1] * 0.1, gap: 0, keepOut: [] }
   const panel = [box[0] * 0.1, box[1] * 0.1] as const
-  const { places, proven } = packPanels(shape, { length: panel[0], width: panel[1] })
-  expect(faults(shape, panel, places)).toEqual([])
-  expect(places).toHaveLength(most)
+  const { laid, proven } = packPanels(shape, { length: panel[0], width: panel[1] })
+  expect(faults(shape, panel, laid)).toEqual([])
+  expect(laid).toHaveLength(most)
   expect(proven).toBe(true)
 })

@@ -34,8 +34,8 @@ test.each([
     most: 6,
   },
 ])('$name', ({ on, panel: [length, width], most }) => {
-  const { places, proven } = packPanels(on, { length: length!, width: width! })
-  expect({ places: places.length, proven }).toEqual({ places: most, proven: true })
+  const { laid, proven } = packPanels(on, { length: length!, width: width! })
+  expect({ places: laid.length, proven }).toEqual({ places: most, proven: true })
 })
 
 /** Tiles of whole centimetres, tried one by one in every cell: slow and plain. */
@@ -68,8 +68,8 @@ test.each([
   'on %i by %i cells the most of %j around %j is what trying every way gives',
   (length, width, panel, blocked) => {
     const keepOut = blocked.map((cell) => ({ x: cell % length, y: Math.floor(cell / length), length: 1, width: 1 }))
-    const { places, proven } = packPanels(shape(length, width, keepOut), { length: panel[0], width: panel[1] })
+    const { laid, proven } = packPanels(shape(length, width, keepOut), { length: panel[0], width: panel[1] })
     expect(proven).toBe(true)
-    expect(places.length).toBe(everyWay(length, width, new Set(blocked), panel))
+    expect(laid.length).toBe(everyWay(length, width, new Set(blocked), panel))
   },
 )

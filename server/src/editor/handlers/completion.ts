@@ -129,12 +129,12 @@ function words(here: Here, slot: Slot, all: readonly Word[]): CompletionItem[] {
 function unitItems(here: Here, slot: Slot): CompletionItem[] {
   const { info, span } = slot
   const number = /^.*\d/.exec(slot.typed)?.[0]
-  if (!info.kind || number === undefined || slot.needsBlank) return []
+  if (!info.quantity || number === undefined || slot.needsBlank) return []
   const gap = /^[ \t]*/.exec(slot.typed.slice(number.length))![0]
   const quote = /^["']/.exec(slot.typed)?.[0] ?? ''
   const range = { start: span.start + number.length, end: span.end }
   const currency = here.library.settings(here.path)?.record.currency?.value
-  const units = [...new Set([...(info.kind === 'money' && currency ? [currency] : []), ...unitsFor(info.kind)])]
+  const units = [...new Set([...(info.quantity === 'money' && currency ? [currency] : []), ...unitsFor(info.quantity)])]
   return units.map((unit, index) => ({
     label: unit,
     kind: CompletionItemKind.Unit,

@@ -12,9 +12,9 @@ export function diagnostics(
 ): Diagnostic[] {
   return findings
     .filter(({ rule }) => !(client.options.syntaxElsewhere && rule === syntaxRule))
-    .map((finding) => toDiagnostic(finding, checked.tree, uri, client, place))
+    .map((finding) => toDiagnostic(finding, checked.tree, uri, client, where))
 
-  function place(path: string) {
+  function where(path: string) {
     const file = library.file(path)
     return file ? { uri: uriOf(path), tree: file.tree } : null
   }

@@ -12,8 +12,8 @@ import { byWorth } from './inlay-hints.ts'
 /** Values that the field has a part in: those of its own line first, then those that matter most. */
 export const valuesAt = ({ checked }: Here, pointer: string): readonly Value[] =>
   soundValues(checked)
-    .filter(({ inputs, at }) => at === pointer || inputs.some((one) => one.pointer === pointer))
-    .sort((a, b) => Number(b.at === pointer) - Number(a.at === pointer) || byWorth(a, b))
+    .filter(({ inputs, pointer }) => pointer === pointer || inputs.some((one) => one.pointer === pointer))
+    .sort((a, b) => Number(b.pointer === pointer) - Number(a.pointer === pointer) || byWorth(a, b))
 
 /** The first three in one line, without how they come about. */
 export function inShort({ bundle }: Here, values: readonly Value[]): string[] {
@@ -35,7 +35,7 @@ export function explainedIn({ bundle }: Here, values: readonly Value[], pointer:
     .filter(({ value }) => value === null)
     .map(({ label, missing }) => `- ${escaped(say`${named(label)}: ${inARow(missing.map(named), ', ')} missing`)}`)
   return [
-    ...known.filter(({ id }) => !ofMonths.has(id)).map((value) => explained(bundle, value, value.at === pointer)),
+    ...known.filter(({ id }) => !ofMonths.has(id)).map((value) => explained(bundle, value, value.pointer === pointer)),
     ...byMonth(
       bundle,
       known.filter(({ id }) => ofMonths.has(id)),

@@ -99,10 +99,10 @@ function derivedHints({ checked, uri, bundle }: Here): Placed[] {
   for (const value of soundValues(checked)
     .filter(({ id }) => wordOf(id) in words)
     .sort(byWorth)) {
-    const node = value.value === null ? null : nodeAtPointer(tree, value.at)
+    const node = value.value === null ? null : nodeAtPointer(tree, value.pointer)
     if (!node || (node.kind === 'scalar' && node.text === value.text)) continue
     const isBelow = node.kind !== 'scalar' && !node.flow
-    const at = lineContentEnd(tree, isBelow ? keySpanOrValue(tree, value.at).end : node.span.end)
+    const at = lineContentEnd(tree, isBelow ? keySpanOrValue(tree, value.pointer).end : node.span.end)
     const { line } = toPosition(tree, at)
     lines.set(line, { at, values: [...(lines.get(line)?.values ?? []), value] })
   }

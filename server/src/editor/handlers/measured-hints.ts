@@ -11,8 +11,8 @@ export function measuredHints({
   bundle,
 }: Here): readonly { readonly at: number; readonly hint: InlayHint }[] {
   const { tree } = checked
-  return checked.values().flatMap(({ id, text, at }) => {
-    const node = ofMeasurement.test(id) ? nodeAtPointer(tree, at) : null
+  return checked.values().flatMap(({ id, text, pointer }) => {
+    const node = ofMeasurement.test(id) ? nodeAtPointer(tree, pointer) : null
     if (!node) return []
     const label = id.endsWith('/power_left') ? sayIn(bundle)` ${text} left` : ` (${text})`
     return [

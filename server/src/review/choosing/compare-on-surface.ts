@@ -21,13 +21,13 @@ import { inCatalogue, sayIn } from '../../wording/phrase.ts'
  * @param bundle   for why a panel cannot be taken
  */
 export function compareOnSurface(
-  place: Target,
+  target: Target,
   candidates: readonly Candidate[],
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],
   bundle?: Bundle,
 ): readonly SurfaceRow[] {
-  const rows = alikeTogether(candidates).map((candidate) => rowOf(place, candidate, own, library, bundle))
+  const rows = alikeTogether(candidates).map((candidate) => rowOf(target, candidate, own, library, bundle))
   return bestFirst(withFront(rows))
 }
 
@@ -44,7 +44,7 @@ function alikeTogether(candidates: readonly Candidate[]): readonly Candidate[] {
 }
 
 function rowOf(
-  place: Target,
+  target: Target,
   candidate: Candidate,
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],
@@ -53,16 +53,16 @@ function rowOf(
   const say = sayIn(bundle)
   const { id, panel } = candidate
   const { size, warranty } = panel.record
-  const shape = shapeOf(place.surface)
+  const shape = shapeOf(target.surface)
   const [length, width] = [size.length?.value ?? 0, size.width?.value ?? 0]
   if (!shape || length <= 0 || width <= 0) return { ...unknownRow, panel: id, excluded: say`its size is not known` }
-  const { places: layout, proven } = packPanels(shape, { length, width })
+  const { laid: layout, proven } = packPanels(shape, { length, width })
   const count = layout.length
   if (count === 0)
     return { ...unknownRow, panel: id, proven, excluded: say`none fits on the surface, either way round` }
 
-  const { strings, array, over } = withinLimits(place, candidate, count, own, library, bundle)
-  const alone = { ...place.system, arrays: [array] }
+  const { strings, array, over } = withinLimits(target, candidate, count, own, library, bundle)
+  const alone = { ...target.system, arrays: [array] }
   const figures = arrayFigures(alone, array, 0)
   const months = yieldOf(alone)
   const energy = months && months.reduce((sum, wh, m) => sum + (wh * monthDays[m]!) / 1000, 0)

@@ -11,16 +11,16 @@ export interface Wired {
 }
 
 /** The strings of one panel that a controller takes, whatever their number. */
-export type Takes = (choice: ControllerChoice) => readonly Way[]
+export type Takes = (choice: ControllerChoice) => readonly Wiring[]
 
-export function takesOf(place: Target, candidate: Candidate): Takes {
-  const one = laidArray(place, candidate, [1, 1], undefined)
-  const figures = arrayFigures({ ...place.system, arrays: [one] }, one, 0)
-  const known = new Map<ControllerChoice, readonly Way[]>()
+export function takesOf(target: Target, candidate: Candidate): Takes {
+  const one = laidArray(target, candidate, [1, 1], undefined)
+  const figures = arrayFigures({ ...target.system, arrays: [one] }, one, 0)
+  const known = new Map<ControllerChoice, readonly Wiring[]>()
   return (choice) => {
-    const ways = known.get(choice) ?? wiringsOf(place, candidate, figures, choice)
-    known.set(choice, ways)
-    return ways
+    const wirings = known.get(choice) ?? wiringsOf(target, candidate, figures, choice)
+    known.set(choice, wirings)
+    return wirings
   }
 }
 
@@ -58,12 +58,12 @@ export const takersOf = (
   { in_series: series, in_parallel: parallel }: Pick<Strings, 'in_series' | 'in_parallel'>,
   library: readonly ControllerChoice[],
 ): readonly ControllerChoice[] =>
-  library.filter((choice) => takes(choice).some((way) => way.series === series && parallel <= way.most))
+  library.filter((choice) => takes(choice).some((wiring) => wiring.series === series && parallel <= wiring.most))
 
 /** Most panels first, then a margin of 5 % in the cold (common practice, no source), then few strings. */
-function mostWired(ways: readonly Way[], count: number, choice: ControllerChoice): Wired | null {
+function mostWired(known: readonly Wiring[], count: number, choice: ControllerChoice): Wired | null {
   const highest = choice.controller.record.input.max_voltage?.value ?? Infinity
-  const wirings = ways
+  const wirings = known
     .map(({ series, cold, most }) => ({
       series,
       parallel: Math.min(most, Math.floor(count / series)),
@@ -77,7 +77,7 @@ function mostWired(ways: readonly Way[], count: number, choice: ControllerChoice
 }
 
 /** So many in series, their open-circuit voltage in the cold [V], and the most such strings. */
-interface Way {
+interface Wiring {
   readonly series: number
   readonly cold: number
   readonly most: number
@@ -85,17 +85,17 @@ interface Way {
 
 /** How many in series a controller takes, and the most such strings. */
 function wiringsOf(
-  place: Target,
+  target: Target,
   candidate: Candidate,
   figures: ArrayFigures,
   choice: ControllerChoice,
-): readonly Way[] {
-  const one = laidArray(place, candidate, [1, 1], choice)
+): readonly Wiring[] {
+  const one = laidArray(target, candidate, [1, 1], choice)
   const { input, output, type } = choice.controller.record
   // one that only switches passes the panels' whole current
   const limit = input.max_short_circuit_current ?? (type?.value === 'pwm' ? output.max_current : undefined)
   const most = limit && figures.isc_design_a ? Math.floor(limit.value / figures.isc_design_a) : Infinity
-  return wiringsThatWork({ ...place.system, arrays: [one] }, one, figures).map(({ series, cold }) => ({
+  return wiringsThatWork({ ...target.system, arrays: [one] }, one, figures).map(({ series, cold }) => ({
     series,
     cold,
     most,

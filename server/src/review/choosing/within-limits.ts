@@ -14,14 +14,14 @@ export interface Chosen {
 
 /** As many of the panels that fit as can be wired and keep the customer's limits of weight and money. */
 export function withinLimits(
-  place: Target,
+  target: Target,
   candidate: Candidate,
   count: number,
   own: ControllerChoice | undefined,
   library: readonly ControllerChoice[],
   bundle?: Bundle,
 ): Chosen {
-  const takes = takesOf(place, candidate)
+  const takes = takesOf(target, candidate)
   let chosen = chosenOf(count)
   while (chosen.over !== null) {
     const { in_series: series, in_parallel: parallel } = chosen.strings ?? { in_series: 1, in_parallel: chosen.count }
@@ -36,7 +36,7 @@ export function withinLimits(
     const wired = stringsFor(takes, panels, own, library)
     const strings = wired?.strings ?? null
     const wiring = strings ? ([strings.in_series, strings.in_parallel] as const) : ([1, panels] as const)
-    const array = laidArray(place, candidate, wiring, wired?.choice ?? own)
-    return { strings, array, over: overLimit(systemWith(place, array), bundle), count: panels }
+    const array = laidArray(target, candidate, wiring, wired?.choice ?? own)
+    return { strings, array, over: overLimit(systemWith(target, array), bundle), count: panels }
   }
 }

@@ -8,7 +8,7 @@ import type { ResolvedArray, ResolvedMeasurement, ResolvedSystem } from '../reso
 import type { Accuracy } from './accuracy.ts'
 
 /** What the strings of an array were measured at; null where nobody took it. An irradiance from the strings serves voltages alone. */
-export interface MeasuredAt {
+export interface MeasuredConditions {
   readonly irradiance: Taken | null
   /** Of the cells. */
   readonly temperature: Taken | null
@@ -42,7 +42,7 @@ export function conditionsOf(
   array: ResolvedArray,
   { entry, reference }: ResolvedMeasurement,
   accuracy: Accuracy,
-): MeasuredAt {
+): MeasuredConditions {
   const cell = entry.cell_temperature
   const irradiance = typed() ?? byReference() ?? byStrings()
   return { irradiance, temperature: cell ? { value: cell.value, uncertainty: atTheBack, from: 'meter' } : byAir() }

@@ -52,8 +52,11 @@ function ofAnotherArray(string: MeasuredString, { system, all }: Around): { othe
 }
 
 /** What panels are expected to give in the conditions of a measurement, as far as those of its own are known. */
-function here(panels: readonly ResolvedPanels[], { at, expected }: MeasuredString): Pick<MeasuredString, 'expected'> {
-  const { irradiance, temperature } = at
+function here(
+  panels: readonly ResolvedPanels[],
+  { conditions, expected }: MeasuredString,
+): Pick<MeasuredString, 'expected'> {
+  const { irradiance, temperature } = conditions
   const nothing = { voc: null, isc: null, vmp: null, imp: null }
   if (!irradiance || !temperature) return { expected: nothing }
   const wanted = stringExpected(

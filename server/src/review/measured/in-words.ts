@@ -53,8 +53,8 @@ export function causeInWords({ diagnosis, string }: MeasuredFindings): Said | nu
 export const nameOf = ({ entry }: ResolvedArray, bundle?: Bundle): string => entry.id?.text ?? sayIn(bundle)`the array`
 
 /** `780 W/m2, cells 52 °C`; for a current the sun alone, as it hardly depends on the rest. */
-export function conditionsInWords({ string: { at } }: MeasuredFindings, { quantity }: Reading): Param {
-  const { irradiance, temperature } = at
+export function conditionsInWords({ string: { conditions } }: MeasuredFindings, { quantity }: Reading): Param {
+  const { irradiance, temperature } = conditions
   if (!irradiance) return null
   const sun = figure(irradiance.value, 'W/m2')
   if (!temperature || quantity === 'isc') return say({ say: 'at', with: { irradiance: sun } })

@@ -40,14 +40,14 @@ function expectedValue({ string }: MeasuredFindings, { quantity, field, expected
       text: formatIn(expected, unit, 3),
       formula: formulas[quantity],
       inputs: [
-        ...taken('G', string.at.irradiance, 'W/m2'),
-        ...taken('T', string.at.temperature, 'degC'),
+        ...taken('G', string.conditions.irradiance, 'W/m2'),
+        ...taken('T', string.conditions.temperature, 'degC'),
         measured(field),
       ],
       missing: [],
       source,
       uncertainty: off ? `${formatIn(off.uncertainty, '1', 2)}; measured ${differenceText(off.share)}` : null,
-      at: field.pointer,
+      pointer: field.pointer,
     },
   ]
 }
@@ -67,26 +67,26 @@ function taken(name: string, one: Taken | null, unit: string): InputShown[] {
 }
 
 function leftValue({ crosses }: Trend, { date, years, left, uncertainty, warranted, strings }: PowerLeft): Value[] {
-  const at = strings[0]?.string.measurement.entry.date
-  if (!at) return []
+  const dated = strings[0]?.string.measurement.entry.date
+  if (!dated) return []
   const promised = warranted === null ? 'no warranty that runs' : `warranted ${formatIn(warranted, '1', 3)}`
   const until = crosses === null ? '' : `, below the warranty from ${crosses}`
   return [
     {
-      id: `${at.pointer.slice(1, at.pointer.lastIndexOf('/'))}/power_left`,
+      id: `${dated.pointer.slice(1, dated.pointer.lastIndexOf('/'))}/power_left`,
       label: inCatalogue`power left`,
       value: left,
       unit: '1',
       text: formatIn(left, '1', 2),
       formula: inCatalogue`Vmp x Imp over what the records expect, else Voc x Isc over theirs`,
       inputs: [
-        { name: 'after', value: years, unit: 'years', text: `${years.toFixed(1)} years`, pointer: at.pointer },
+        { name: 'after', value: years, unit: 'years', text: `${years.toFixed(1)} years`, pointer: dated.pointer },
         { name: 'date', value: 0, unit: '', text: `${date}, ${promised}${until}`, pointer: null },
       ],
       missing: [],
       source,
       uncertainty: formatIn(uncertainty, '1', 2),
-      at: at.pointer,
+      pointer: dated.pointer,
     },
   ]
 }

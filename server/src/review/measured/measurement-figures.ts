@@ -1,7 +1,7 @@
 import type { ResolvedSystem } from '../resolved.ts'
 import type { Cause } from './causes.ts'
 import { measuredOf } from './measured.ts'
-import { powerExpected, type MeasuredString, type Quantity } from './string.ts'
+import { nameOf, powerExpected, type MeasuredString, type Quantity } from './string.ts'
 
 /** What was measured on one string, as the review prints it; null where it was not measured, or is not known. */
 export interface MeasurementFigures {
@@ -29,7 +29,7 @@ export function measurementFigures(system: ResolvedSystem): readonly Measurement
     const value = (quantity: Quantity) => readings.get(quantity)?.value ?? null
     return {
       date: measurement.entry.date?.value ?? '',
-      array: array.entry.id?.value ?? String(system.arrays.indexOf(array) + 1),
+      array: nameOf(array),
       string: number,
       expected: { voc_v: expected.voc, isc_a: expected.isc, pmax_w: powerExpected(expected) },
       measured: { voc_v: value('voc'), isc_a: value('isc'), pmax_w: power?.value ?? null },

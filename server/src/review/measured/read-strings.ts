@@ -2,7 +2,7 @@ import type { Conditions } from '../../physics/translation/point.ts'
 import type { ResolvedMeasurement, ResolvedPanels, ResolvedSystem } from '../resolved.ts'
 import { stringsOf } from '../strings.ts'
 import { accuracyOf, type Accuracy } from './accuracy.ts'
-import { conditionsOf, type MeasuredAt } from './conditions.ts'
+import { conditionsOf, type MeasuredConditions } from './conditions.ts'
 import { stringExpected, type Expected } from './panel-expected.ts'
 import {
   powerExpected,
@@ -27,11 +27,11 @@ function ofMeasurement(
   const { array, entry: taken } = measurement
   if (!array) return []
   const strings = stringsOf(array)
-  const at = conditionsOf(system, array, measurement, accuracy)
+  const conditions = conditionsOf(system, array, measurement, accuracy)
   return taken.strings.flatMap((entry) => {
     const panels = strings[(entry.string?.value ?? 0) - 1]
     if (!panels || !entry.string) return []
-    const by = comparison(panels, at, accuracy)
+    const by = comparison(panels, conditions, accuracy)
     const readings = new Map<Quantity, Reading>()
     for (const quantity of quantities) {
       const field = entry[quantity]
@@ -56,7 +56,7 @@ function ofMeasurement(
         array,
         number: entry.string.value,
         panels,
-        at,
+        conditions,
         expected: by.expected,
         readings,
         power,
@@ -75,8 +75,8 @@ const somewhereWarm = { value: 45, uncertainty: 25 }
 const nothing: Expected = { voc: null, isc: null, vmp: null, imp: null }
 
 /** What a string should give in the conditions of the day, and how sure a comparison with it is. */
-function comparison(panels: readonly ResolvedPanels[], at: MeasuredAt, accuracy: Accuracy) {
-  const { irradiance, temperature } = at
+function comparison(panels: readonly ResolvedPanels[], conditions: MeasuredConditions, accuracy: Accuracy) {
+  const { irradiance, temperature } = conditions
   if (!irradiance) return { expected: nothing, off: () => null, offPower: () => null }
   const records = panels.map(({ panel }) => panel?.record)
   const cell = temperature ?? somewhereWarm

@@ -1,6 +1,6 @@
 import type { Measure } from '../../records/field.ts'
 import type { MeasurementEntry, ResolvedArray, ResolvedMeasurement, ResolvedPanels } from '../resolved.ts'
-import type { MeasuredAt } from './conditions.ts'
+import type { MeasuredConditions } from './conditions.ts'
 import type { Expected } from './panel-expected.ts'
 
 export type Quantity = 'voc' | 'isc' | 'vmp' | 'imp'
@@ -37,7 +37,7 @@ export interface MeasuredString {
   /** From 1. */
   readonly number: number
   readonly panels: readonly ResolvedPanels[]
-  readonly at: MeasuredAt
+  readonly conditions: MeasuredConditions
   readonly expected: Expected
   readonly readings: ReadonlyMap<Quantity, Reading>
   /** Power at Vmp and Imp; null where they were not measured. */
@@ -60,3 +60,6 @@ export interface PowerReading {
 /** Power of the string by the records [W]. */
 export const powerExpected = ({ vmp, imp }: Expected): number | null =>
   vmp === null || imp === null ? null : vmp * imp
+
+/** An array without an id is measured only where it is the only one. */
+export const nameOf = ({ entry }: ResolvedArray): string => entry.id?.value ?? '1'

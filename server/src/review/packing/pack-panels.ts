@@ -16,7 +16,7 @@ export interface LaidPanel {
 }
 
 export interface Packing {
-  readonly places: readonly LaidPanel[]
+  readonly laid: readonly LaidPanel[]
   /** False where more might fit than were found. */
   readonly proven: boolean
 }
@@ -63,8 +63,8 @@ export function packPanels(
   return packing(best, enough <= best.length)
 
   function packing(boxes: readonly Box[], proven: boolean): Packing {
-    const places = boxes.slice(0, wanted).map(({ x, y, turned }) => ({ x_m: x / 1e6, y_m: y / 1e6, turned }))
-    return { places, proven: proven && (isWhole || wanted <= boxes.length) }
+    const laid = boxes.slice(0, wanted).map(({ x, y, turned }) => ({ x_m: x / 1e6, y_m: y / 1e6, turned }))
+    return { laid, proven: proven && (isWhole || wanted <= boxes.length) }
   }
 }
 

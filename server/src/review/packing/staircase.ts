@@ -30,7 +30,7 @@ export function staircase(
   while (level.length > 0 && most < enough) {
     const next = new Beam(width)
     for (const stairs of level)
-      for (let at: Stairs | null = stairs; at && next.takes(at.lost); at = givenUp(at)) grow(at, next)
+      for (let end: Stairs | null = stairs; end && next.takes(end.lost); end = givenUp(end)) grow(end, next)
     level = next.inOrder()
     const [first] = level
     if (first && most < first.count) [best, most] = [first, first.count]
@@ -154,6 +154,6 @@ function lowest(reach: readonly number[]): number {
 
 function boxesOf(stairs: Stairs): readonly Box[] {
   const boxes: Box[] = []
-  for (let at: Stairs | null = stairs; at; at = at.before) if (at.box) boxes.push(at.box)
+  for (let end: Stairs | null = stairs; end; end = end.before) if (end.box) boxes.push(end.box)
   return boxes
 }

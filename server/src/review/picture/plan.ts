@@ -40,8 +40,8 @@ export function plansOf(system: ResolvedSystem, bundle?: Bundle): readonly Surfa
         width_m: shape.width,
         mounting: surface.mounting?.value ?? null,
         keep_out: keptOut(surface, pointer, shape, bundle),
-        panels: laid.flatMap((one) => panelsOf(one, system, bundle)),
-        unplaced: laid.reduce((sum, { wanted, places }) => sum + wanted - places.length, 0),
+        panels: laid.flatMap((one) => panelsOf(one, bundle)),
+        unplaced: laid.reduce((sum, { wanted, laid }) => sum + wanted - laid.length, 0),
       },
     ]
   })
@@ -87,15 +87,9 @@ function keptOut(
   ]
 }
 
-function panelsOf(
-  { panels, places }: Laid,
-  { arrays }: ResolvedSystem,
-  bundle: Bundle | undefined,
-): readonly PlannedArea[] {
+function panelsOf({ panels, pointer, laid }: Laid, bundle: Bundle | undefined): readonly PlannedArea[] {
   const { length, width } = panels.panel!.record.size
-  const array = arrays.findIndex((one) => one.panels.includes(panels))
-  const pointer = `/arrays/${array}/panels/${arrays[array]!.panels.indexOf(panels)}`
-  return places.map(({ x_m, y_m, turned }) => ({
+  return laid.map(({ x_m, y_m, turned }) => ({
     name: panels.panel!.record.name?.text ?? panels.entry.panel.id?.text ?? sayIn(bundle)`panel`,
     pointer,
     x_m,

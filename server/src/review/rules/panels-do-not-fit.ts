@@ -21,10 +21,10 @@ export const panelsDoNotFit = reviewRule({
 
   check(system) {
     return system.system.surfaces.flatMap((surface) =>
-      layOut(system, surface).flatMap(({ panels, places, wanted, proven }) => {
+      layOut(system, surface).flatMap(({ panels, laid, wanted, proven }) => {
         const place = panels.entry.count ?? panels.entry.surface
-        if (wanted <= places.length || !place) return []
-        const most = places.length
+        if (wanted <= laid.length || !place) return []
+        const most = laid.length
         const name = panels.panel?.record.name?.text ?? 'these panels'
         const on = {
           say: 'phrase',

@@ -98,7 +98,7 @@ export function frameOf(
   const parts = identities.map((_, i) => identityLog(partial, i, values, halves))
   const now = coreLog(core, stand, stand.y)
   const gains = new Float64Array(coordinates)
-  for (let c = 0; c < coordinates; c++) if (formed[c]) gains[c] = Math.max(0, expected(core, stand, c).log - now)
+  for (let c = 0; c < coordinates; c++) if (core.formed[c]) gains[c] = Math.max(0, expected(core, stand, c).log - now)
   const shape = shapeLog(partial, values)
   const typed = {
     shape,

@@ -110,7 +110,7 @@ const squares = new Float64Array(coordinates)
 let all = new Float64Array(0)
 
 /**
- * The terms of the mixture, `ways` of each component. A coordinate that is odd is left out of the distance of the others.
+ * The terms of the mixture, `terms` of each component. A coordinate that is odd is left out of the distance of the others.
  * The array is used again by the next call.
  */
 export function densities({ parts, formed, size, regular, odd }: Core, stand: Stand, y: Float64Array): Float64Array {

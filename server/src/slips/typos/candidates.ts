@@ -187,7 +187,7 @@ function siblings(field: number, evidence: Evidence, frame: Frame): Candidate[] 
 }
 
 /** `Pmax` of a coefficient of it. */
-const symbolOf = (place: number) => nameOf(place).split(' ').at(-2)
+const symbolOf = (field: number) => nameOf(field).split(' ').at(-2)
 
 function swaps(read: Read, suspects: readonly number[]): Candidate[] {
   const pairs = [

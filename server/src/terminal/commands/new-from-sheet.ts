@@ -19,9 +19,9 @@ export async function draftsFrom(
   from: string,
   { model, all, output }: Options,
 ): Promise<readonly { readonly text: string; readonly path: string | null }[]> {
-  const place = absolute(world.cwd, from)
+  const path = absolute(world.cwd, from)
   const sheets = world.sheets(true)
-  const read = await sheets.at(place)
+  const read = await sheets.at(path)
   sheets.end()
   if (!read) throw new CouldNotRun(phrase`there is no file \`${from}\``)
   const { sheet, sha256 } = read
@@ -33,7 +33,7 @@ export async function draftsFrom(
     output === undefined ? world.cwd : all ? absolute(world.cwd, output) : folderOf(absolute(world.cwd, output))
   return chosen.map((one) => ({
     text: draftOf(one, {
-      source: shown(folder, place),
+      source: shown(folder, path),
       sha256,
       several: sheet.models.length > 1,
       today: world.today,

@@ -33,10 +33,10 @@ export async function onSurface(world: World, path: string, choice: SurfaceChoic
   if (file?.kind !== 'system')
     throw new CouldNotRun(phrase`\`${path}\` is no system description; its name ends in .system.yaml`)
   if (file.unread) throw new CouldNotRun(phrase`\`${path}\` was not read: ${file.unread.because}`)
-  const place = targetOn(resolveSystem(library, file), choice.surface, choice.array)
-  if ('problem' in place) throw new CouldNotRun(place.problem)
+  const target = targetOn(resolveSystem(library, file), choice.surface, choice.array)
+  if ('problem' in target) throw new CouldNotRun(target.problem)
   const besides = isFile ? panelIn(library, beside) : undefined
-  const comparison = surfaceComparison(library, file, place, besides, world.bundle)
+  const comparison = surfaceComparison(library, file, target, besides, world.bundle)
   if (choice.with !== undefined && !isFile && !comparison.candidates.some(({ id }) => id === choice.with))
     throw new CouldNotRun(phrase`--with ${choice.with}: there is no such file, and no panel of that id in the library`)
   return { ...comparison, file, beside: besides?.id ?? choice.with ?? null }

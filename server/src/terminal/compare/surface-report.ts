@@ -21,7 +21,7 @@ function fewer({ count, strings }: SurfaceRow, say: Say): string {
 
 /** Panels on one surface as they are printed. */
 export function surfaceReport(
-  { file, place, rows: all, beside }: OnSurface,
+  { file, target, rows: all, beside }: OnSurface,
   { format, sort, filter, columns: names }: TableOptions,
   { width, bundle }: Shown,
 ): string {
@@ -32,7 +32,7 @@ export function surfaceReport(
   const out = inOrder(kept.filter(({ excluded }) => excluded !== null))
   const rows = [...taken, ...out]
   const name = (panel: string) => (panel === beside ? `${panel} *` : panel)
-  const surface = place.surface.id?.value ?? ''
+  const surface = target.surface.id?.value ?? ''
   const besideColumn: Column<SurfaceRow> = {
     key: 'beside',
     label: inCatalogue`set beside`,

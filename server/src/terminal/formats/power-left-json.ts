@@ -1,10 +1,11 @@
 import { measuredOf } from '../../review/measured/measured.ts'
+import { nameOf } from '../../review/measured/string.ts'
 import type { ResolvedSystem } from '../../review/resolved.ts'
 
 /** How the power of each array has gone, and when its trend is below the warranty. */
 export const powerLeft = (system: ResolvedSystem) =>
   measuredOf(system).trends.map(({ array, points, line, crosses }) => ({
-    array: array.entry.id?.value ?? String(system.arrays.indexOf(array) + 1),
+    array: nameOf(array),
     points: points.map(({ date, years, left, uncertainty, warranted, from }) => ({
       date,
       years,

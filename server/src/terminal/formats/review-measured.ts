@@ -54,8 +54,8 @@ const share = (value: number) => `${formatNumber(100 * value, 2)} %`
 function once(rows: readonly (readonly string[])[]): readonly (readonly string[])[] {
   return rows.map((cells, i) => {
     const before = rows[i - 1]
-    const [place, number] = [cells[0] === before?.[0], cells[0] === before?.[0] && cells[1] === before?.[1]]
-    return cells.map((cell, column) => ((column === 0 && place) || (column === 1 && number) ? '' : cell))
+    const [sameDate, number] = [cells[0] === before?.[0], cells[0] === before?.[0] && cells[1] === before?.[1]]
+    return cells.map((cell, column) => ((column === 0 && sameDate) || (column === 1 && number) ? '' : cell))
   })
 }
 

@@ -7,7 +7,7 @@ import { sayIn } from '../../wording/phrase.ts'
 export async function knownToGit(world: World, folder: string): Promise<readonly string[] | null> {
   const top = await repositoryOf(world, folder)
   if (top === null) return null // 7 ms less than to hear it from git
-  const place = placeIn(top, folder)
+  const within = placeIn(top, folder)
   const listed = await world.git(top, [
     '--literal-pathspecs',
     'ls-files',
@@ -15,7 +15,7 @@ export async function knownToGit(world: World, folder: string): Promise<readonly
     '--exclude-standard',
     '-z',
     '--',
-    place,
+    within,
   ])
   if (listed?.code !== 0) {
     const words = listed && refusal(top, listed.err)
@@ -23,8 +23,8 @@ export async function knownToGit(world: World, folder: string): Promise<readonly
     return null
   }
   // a folder that git ignores but a person names is walked
-  const ignored = async () => (await world.git(top, ['check-ignore', '-q', '--', place]))?.code === 0
-  if (listed.out.length === 0 && place !== '.' && (await ignored())) return null
+  const ignored = async () => (await world.git(top, ['check-ignore', '-q', '--', within]))?.code === 0
+  if (listed.out.length === 0 && within !== '.' && (await ignored())) return null
   const prefix = top === folderOf(top) ? top : `${top}/`
   return [...new Set(listed.out.toString().split('\0'))].filter(Boolean).map((path) => prefix + path)
 }

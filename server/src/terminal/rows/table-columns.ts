@@ -50,7 +50,7 @@ function typedColumn(pointer: string, kinds: readonly RecordKind[]): Column<Type
     ...(info?.type === 'quantity' && {
       measure: {
         of: ({ file: { fields } }) => measured((fields.get(pointer) as Measure | undefined)?.quantity),
-        read: (text) => measured(readQuantity(text, info.kind!, info.unit ? { unit: info.unit } : {}).quantity),
+        read: (text) => measured(readQuantity(text, info.quantity!, info.unit ? { unit: info.unit } : {}).quantity),
       },
     }),
     ...((info?.type === 'number' || info?.type === 'integer') && {

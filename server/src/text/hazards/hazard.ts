@@ -43,8 +43,8 @@ export interface Fix {
 export const yamlSource = (section: string) => `YAML 1.2.2, section ${section}`
 
 /** A hazard that spoils its own field and explains the complaints on its own characters. */
-export function hazard(at: Pick<Hazard, 'message' | 'pointer' | 'span'> & Partial<Hazard>): Hazard {
-  return { spoils: [at.pointer], swallows: [], explains: [at.span], related: [], fixes: [], ...at }
+export function hazard(found: Pick<Hazard, 'message' | 'pointer' | 'span'> & Partial<Hazard>): Hazard {
+  return { spoils: [found.pointer], swallows: [], explains: [found.span], related: [], fixes: [], ...found }
 }
 
 /** Whether `problem` is what `hazard` has already said in better words. */
