@@ -14,6 +14,11 @@ const sureOfTwo = 0.8
 const ofSecond = { glass: 0.25, others: 0.1 } as const
 /** Flexible panels have almost any count of cells, so that one is sure only where the next is far; estimated. */
 const sureOfCount = 0.7
+/** Another efficiency, and ratings that agree with it, explain the same of a flexible panel; estimated. */
+const sureOfEfficiency = 0.85
+/** Share of a field in which another model's value stands from which no other field is sure, and what then is; estimated. */
+const lentIsLikely = 0.1
+const sureBesideLent = 0.9
 /** Two values that are so near each other are as good as one; estimated. */
 const asGood = 0.003
 
@@ -53,7 +58,18 @@ export function decide(evidence: Evidence, tried: readonly Tried[], family: Fami
   const alike = sorted.filter((one) => one === best || isNear(one, asGood))
   const certainty = alike.reduce((sum, { score }) => sum + share(score), 0)
   const second = exact.find((one) => one !== best && !isNear(one, 0.01))
-  const sure = !isGlass && fields[0] === index.cells ? sureOfCount : sureOfOne
+  const isBesideLent =
+    family !== null &&
+    fields.slice(1).some((field) => byField.get(field)! >= lentIsLikely && lender(family, evidence, field))
+  const sure = isBesideLent
+    ? sureBesideLent
+    : isGlass
+      ? sureOfOne
+      : best?.candidate.isComputed && (fields[0] === index.efficiency || best.candidate.fields.length > 1)
+        ? sureOfEfficiency
+        : fields[0] === index.cells
+          ? sureOfCount
+          : sureOfOne
   // another field takes more words, so that it is named only where the first is not sure
   const isAsked = certainty < sure || second?.candidate.fields[0] === fields[0]
   const isClose =

@@ -116,11 +116,14 @@ function computed(p: TypedField, evidence: Evidence, frame: Frame): Candidate[] 
   const v = frame.values
   const has = (...fields: number[]) => fields.every((field) => frame.present[field])
   const found: Candidate[] = []
-  const restore = (n: number, decimals: number, why: Said, chance: number) => {
+  const restore = (n: number, decimals: number, why: Said, chance: number, nearby = 0.15) => {
     if (!Number.isFinite(n) || n <= 0 || Number(n.toFixed(decimals)) === 0) return
     // another model's value is near; a value far off has another history, which its digits would show
-    const far = Math.abs(Math.log((n * p.factor) / v[p.field]!)) > 0.15 ? 4 : 0
-    found.push({ ...simple(p, n.toFixed(decimals), why, chance - far), isComputed: true })
+    const far = Math.abs(Math.log((n * p.factor) / v[p.field]!)) > nearby ? 4 : 0
+    const one = simple(p, n.toFixed(decimals), why, chance - far)
+    // the row at NOCT may be printed in a form of its own, so that its form says nothing against what stands there
+    const prior = p.field === index.noctVmp ? Math.min(one.prior, chance - far) : one.prior
+    found.push({ ...one, prior, isComputed: true })
   }
   const other = ofAnother(p.field, evidence, frame)
   if (p.field === index.pmax && p.factor === 1 && has(index.vmp, index.imp)) {
@@ -134,14 +137,18 @@ function computed(p: TypedField, evidence: Evidence, frame: Frame): Candidate[] 
     if (p.field === vmp && has(pmax, imp)) restore(v[pmax]! / v[imp]!, p.decimals, reason({ say: overImp }), other)
     if (p.field === imp && has(pmax, vmp)) restore(v[pmax]! / v[vmp]!, p.decimals, reason({ say: overVmp }), other)
   }
-  if (p.field === index.efficiency && has(index.pmax, index.length, index.width))
+  if (p.field === index.efficiency && has(index.pmax, index.length, index.width)) {
+    const outline = (0.1 * v[index.pmax]!) / (v[index.length]! * v[index.width]!)
+    // sheets of flexible panels give it of cells, of outlines, of sister models; less than of the outline is no habit
+    const isLess = !frame.isGlass && 100 * v[index.efficiency]! < outline
     restore(
-      (0.1 * v[index.pmax]!) / (v[index.length]! * v[index.width]!),
+      outline,
       1,
       reason({ say: 'overArea' }),
-      // sheets of flexible panels give it of cells, of outlines, of sister models
-      other + (frame.isGlass ? -1 : 1.5),
+      other + (frame.isGlass ? -1 : isLess ? 2 : 1.5),
+      isLess ? 0.4 : undefined,
     )
+  }
   const side = p.field === index.length ? index.width : p.field === index.width ? index.length : undefined
   if (
     side !== undefined &&

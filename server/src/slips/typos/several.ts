@@ -193,7 +193,7 @@ function rearGain({ values, present, isGlass }: Frame, read: Read): Candidate[] 
     reason({ say: 'rearGain' }),
     // the share is one of few, with the gain few powers are round, and few flexible panels have two sides (estimated)
     (isStep ? 2.5 : 4) + (typed % 5 === 0 ? 1 : -1) + (isGlass ? 0 : 2),
-  )
+  ).map((one) => ({ ...one, isComputed: true }))
 }
 
 /** All coefficients of a sheet in degrees Fahrenheit, or one of them. */
