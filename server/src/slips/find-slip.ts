@@ -7,6 +7,7 @@ import { identityGains } from './density/arithmetic.ts'
 import { frameOf, sources, typedCoherence, type Frame } from './density/coherence.ts'
 import { pointers, type Evidence } from './evidence.ts'
 import { familyGains, type Family } from './family/family.ts'
+import { sides } from './fields.ts'
 import { countsCells, groupOf } from './model/group.ts'
 import { unknown } from './typos/unknown.ts'
 import { decide } from './decide.ts'
@@ -83,6 +84,8 @@ function suspectsOf(frame: Frame): readonly Suspect[] {
       gain: frame.unfinished[field] ? Infinity : sum[field]! + shapeGains[field]! + (family?.[field] ?? 0),
     }))
     .filter(({ field, gain }) => frame.present[field] && gain > limitsOf(frame).ofPair)
+    // where no other rating is typed, how long most panels are says little against a side
+    .filter(({ field }) => frame.core.size > 0 || !sides.includes(field))
     .sort((a, b) => b.gain - a.gain || a.field - b.field)
 }
 
