@@ -17,7 +17,7 @@ documents.onDidChangeContent(({ document }) => {
   validate(parsed.toJS())
   const range = { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } }
   const diagnostics = [...parsed.errors, ...(validate.errors ?? [])].map(({ message }) => ({ range, message }))
-  connection.sendDiagnostics({ uri: document.uri, diagnostics })
+  connection.sendDiagnostics({ uri: document.uri, diagnostics }).catch(() => process.exit(1))
 })
 documents.listen(connection)
 connection.listen()
