@@ -58,7 +58,7 @@ test('a coefficient that its family has otherwise is reported once, with every s
 
 test('a rating that is a neighbour’s is reported as that', () => {
   const [one] = found(panel('Tern 110', { pmax: '105 W' }), [twin])
-  expect(one!.message).toContain('Pmax 105 W is what Tern 105 has')
+  expect(one!.message).toContain(', and 105 W is what Tern 105 has')
 })
 
 const boat = readFileSync('samples/systems/boat.system.yaml', 'utf8')

@@ -120,7 +120,7 @@ function slipSentence(
   { nameOf }: SlipContext,
 ) {
   const value = { field: { say: field.pointer, of: slipFields }, value: field }
-  const borrowed: Param = from ? sentence({ say: 'borrowed', with: { ...value, other: nameOf(from) } }) : null
+  const borrowed: Param = from ? sentence({ say: 'borrowed', with: { value: field, other: nameOf(from) } }) : null
   const family = siblings.length > 0 ? ofFamily(siblings.map(nameOf)) : null
   const like: Param = family ? sentence({ say: 'like', with: { family } }) : null
   if (!rival) return sentence({ say: 'slip', with: { ...value, claim, borrowed, text, why, like } })

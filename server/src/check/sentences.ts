@@ -20,7 +20,7 @@ export const sentences = {
     eitherAlike: '{field} {value} is probably {text} or {other} ({why}){like}: {claim}{borrowed}.',
     ofField: '{text} for {field}',
     disagree: '{claim}{witnesses}.',
-    borrowed: ', and {field} {value} is what {other} has',
+    borrowed: ', and {value} is what {other} has',
     printed: '{claim} (the sheet prints it so).',
     copied: '; it is what {other} has',
     against: ' and with {family}',
