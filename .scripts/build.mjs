@@ -2,11 +2,12 @@
 //   node .scripts/build.mjs              all of it
 //   node .scripts/build.mjs --if-stale   only when a source is younger than the last build
 import { build } from 'esbuild'
-import { chmodSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
-import { extname, join } from 'node:path'
+import { chmodSync, existsSync, readdirSync, statSync } from 'node:fs'
+import { extname, join, relative } from 'node:path'
 import { broken } from './build/promises.mjs'
 import { packagesIn } from './build/packages.mjs'
 import { programs } from './build/programs.mjs'
+import { removeOthers, replace } from './build/replace.mjs'
 import { metafileSizes } from './build/sizes.mjs'
 
 const stamp = 'dist/.built'
@@ -15,24 +16,32 @@ if (process.argv.includes('--if-stale') && !stale()) process.exit(0)
 // sources alone, as git hands them to a manager of hooks, are built without a word on standard output
 if (process.argv.includes('--quiet')) console.log = () => {}
 
-rmSync('dist', { recursive: true, force: true })
 const results = await Promise.allSettled(
-  programs.map(async ({ entry, ...options }) => (await build({ ...options, entryPoints: [entry] })).metafile),
+  programs.map(({ entry, ...options }) => build({ ...options, entryPoints: [entry], write: false })),
 )
 const built = results.flatMap((result) => (result.status === 'fulfilled' ? [result.value] : []))
-if (built.length < programs.length) process.exitCode = 1 // esbuild has said why
-for (const path of built.flatMap(({ outputs }) => Object.keys(outputs)))
-  writeFileSync(path, asciiOnly(readFileSync(path, 'utf8')))
-if (existsSync('dist/wattproof.js')) chmodSync('dist/wattproof.js', 0o755)
+// esbuild has said why
+if (built.length < programs.length) process.exit(1)
+const files = new Map(
+  built.flatMap(({ outputFiles }) => outputFiles).map(({ path, text }) => [relative('', path), asciiOnly(text)]),
+)
+replace(files)
+removeOthers('dist', [...files.keys(), 'dist/packages.json', stamp])
+chmodSync('dist/wattproof.js', 0o755)
+const metafiles = built.map(({ metafile }) => metafile)
 
-for (const line of metafileSizes(built)) console.log(line)
-for (const problem of broken(built)) {
+for (const line of metafileSizes(metafiles)) console.log(line)
+for (const problem of broken(metafiles)) {
   console.error(problem)
   process.exitCode = 1
 }
 if (!process.exitCode) {
-  writeFileSync('dist/packages.json', JSON.stringify(packagesIn(built)))
-  writeFileSync(stamp, '')
+  replace(
+    new Map([
+      ['dist/packages.json', JSON.stringify(packagesIn(metafiles))],
+      [stamp, ''],
+    ]),
+  )
 }
 
 /** esbuild leaves only regular expressions in other letters, and one alone doubles the memory of a program: 2 ms of a start. */
