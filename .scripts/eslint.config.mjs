@@ -24,6 +24,7 @@ export default tseslint.config(
       eqeqeq: 'error',
       'no-eval': 'error',
       'no-new-func': 'error',
+      'no-self-compare': 'error',
       'no-var': 'error',
       'prefer-const': 'error',
       '@typescript-eslint/await-thenable': 'error',

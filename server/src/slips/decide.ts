@@ -18,7 +18,7 @@ const sureOfCount = 0.7
 const sureOfEfficiency = 0.85
 /** Share of a field in which another model's value stands from which no other field is sure, and what then is; estimated. */
 const lentIsLikely = 0.1
-const sureBesideLent = 0.9
+const sureBesideLent = 0.8
 /** Two values that are so near each other are as good as one; estimated. */
 const asGood = 0.003
 

@@ -12,7 +12,7 @@ import { byWorth } from './inlay-hints.ts'
 /** Values that the field has a part in: those of its own line first, then those that matter most. */
 export const valuesAt = ({ checked }: Here, pointer: string): readonly Value[] =>
   soundValues(checked)
-    .filter(({ inputs, pointer }) => pointer === pointer || inputs.some((one) => one.pointer === pointer))
+    .filter((value) => [value, ...value.inputs].some((one) => one.pointer === pointer))
     .sort((a, b) => Number(b.pointer === pointer) - Number(a.pointer === pointer) || byWorth(a, b))
 
 /** The first three in one line, without how they come about. */

@@ -35,9 +35,9 @@ export function addition(here: Here, { field }: Missing): CodeAction | null {
   const { checked, client, uri, bundle } = here
   const { tree, kind } = checked
   const root = schemas[kind]
-  const addition = root && placeFor(tree, root, field)
-  if (!addition) return null
-  const { span, text } = addition
+  const added = root && placeFor(tree, root, field)
+  if (!added) return null
+  const { span, text } = added
   const textDocument = { uri, version: null }
   const [before = '', after = ''] = text.split(stand)
   const snippet = `${forSnippet(before)}$1${forSnippet(after)}`

@@ -30,7 +30,7 @@ export function plansOf(system: ResolvedSystem, bundle?: Bundle): readonly Surfa
   return system.system.surfaces.flatMap((surface, i) => {
     const shape = shapeOf(surface)
     if (!shape || shape.length <= 0 || shape.width <= 0) return []
-    const laid = layOut(system, surface)
+    const layout = layOut(system, surface)
     const pointer = `/surfaces/${i}`
     return [
       {
@@ -40,8 +40,8 @@ export function plansOf(system: ResolvedSystem, bundle?: Bundle): readonly Surfa
         width_m: shape.width,
         mounting: surface.mounting?.value ?? null,
         keep_out: keptOut(surface, pointer, shape, bundle),
-        panels: laid.flatMap((one) => panelsOf(one, bundle)),
-        unplaced: laid.reduce((sum, { wanted, laid }) => sum + wanted - laid.length, 0),
+        panels: layout.flatMap((one) => panelsOf(one, bundle)),
+        unplaced: layout.reduce((sum, { wanted, laid }) => sum + wanted - laid.length, 0),
       },
     ]
   })
