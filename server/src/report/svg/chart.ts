@@ -94,16 +94,26 @@ function name(root: Element, label: string, { links }: Drawing): void {
   root.setAttribute('aria-label', visible(label))
 }
 
-/** Spells out signs that would not be seen. Only what leads somewhere has a name: the library names its groups, which are nothing to read out. */
+/** Spells out signs that would not be seen, and cuts what is too exact. Only what leads somewhere has a name: the library names its groups, which are nothing to read out. */
 function clean(root: Element): void {
   for (const one of within(root)) {
     const label = one.getAttribute('aria-label')
     if (label !== null && one.hasAttribute('data-field')) one.setAttribute('aria-label', visible(label))
     else one.removeAttribute('aria-label')
+    for (const { name, value } of [...one.attributes])
+      if (geometry.has(name))
+        one.setAttribute(
+          name,
+          value.replace(longNumber, (number) => String(Number(Number(number).toFixed(6)))),
+        )
     for (const child of [...one.childNodes])
       if (child.nodeType === textNode) child.nodeValue = visible(child.nodeValue ?? '')
   }
 }
+
+/** Cut where nobody sees it: the last digit of a figure depends on the version of Node that works it out. */
+const geometry = new Set(['x', 'y', 'width', 'height', 'x1', 'x2', 'y1', 'y2', 'cx', 'cy', 'r', 'd', 'transform'])
+const longNumber = /(?<![\d.])\d{1,6}\.\d{7,}(?:e-?\d{1,3})?/g
 
 /** All elements in one, without the library's own lists, which look again at every step. */
 function within(element: Element): readonly Element[] {
