@@ -1,13 +1,13 @@
 // How long the language server takes, from its start and from a keystroke, until the findings are there. Build first.
 // Where yaml-language-server is installed the same file is opened in that too, with the same schema: see bench/other-server.mjs.
-import { spawn, spawnSync } from 'node:child_process'
+import { spawnSync } from 'node:child_process'
 import { readFileSync } from 'node:fs'
 import { resolve } from 'node:path'
 import { pathToFileURL } from 'node:url'
+import { startServer } from './bench/language-server.mjs'
 import { otherServer } from './bench/other-server.mjs'
-import { createMessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver-protocol/node'
 
-const folder = pathToFileURL(resolve('samples/library')).href
+const folder = resolve('samples/library')
 const record = 'samples/library/panels/tern-110.panel.yaml'
 const uri = pathToFileURL(resolve(record)).href
 const text = readFileSync(record, 'utf8')
@@ -70,49 +70,17 @@ async function typing(server, base) {
   return times
 }
 
-async function open([program, ...args], content) {
-  const child = spawn(process.execPath, [program, ...args], { stdio: ['pipe', 'pipe', 'ignore'] })
-  const connection = createMessageConnection(
-    new StreamMessageReader(child.stdout),
-    new StreamMessageWriter(child.stdin),
-  )
-  let pulls = false
-  let heard = () => {}
-  connection.onNotification('textDocument/publishDiagnostics', () => heard())
-  connection.onRequest('workspace/configuration', ({ items }) =>
-    items.map(({ section }) =>
-      section === 'yaml'
-        ? { validate: true, schemas: { [pathToFileURL(resolve('schemas/panel.schema.json')).href]: '*.panel.yaml' } }
-        : {},
-    ),
-  )
-  connection.onRequest(() => null)
-  connection.onNotification(() => {})
-  connection.listen()
-  const { capabilities } = await connection.sendRequest('initialize', {
-    processId: process.pid,
-    rootUri: folder,
-    workspaceFolders: [{ uri: folder, name: 'library' }],
-    capabilities: {
-      textDocument: { diagnostic: {}, publishDiagnostics: {} },
-      workspace: { configuration: true, workspaceFolders: true },
-    },
-  })
-  pulls = capabilities.diagnosticProvider !== undefined
-  await connection.sendNotification('initialized', {})
+async function open(args, content) {
+  const { connection, findings, stop } = await startServer(args, folder)
   let version = 1
-  const findings = () =>
-    pulls
-      ? connection.sendRequest('textDocument/diagnostic', { textDocument: { uri } })
-      : new Promise((resolve) => (heard = resolve))
   const send = async (contentChanges) => {
     const start = performance.now()
     const changed = { textDocument: { uri, version: ++version }, contentChanges }
-    await Promise.all([connection.sendNotification('textDocument/didChange', changed), findings()])
+    await Promise.all([connection.sendNotification('textDocument/didChange', changed), findings(uri)])
     return performance.now() - start
   }
   const opened = { textDocument: { uri, languageId: 'yaml', version, text: content } }
-  await Promise.all([connection.sendNotification('textDocument/didOpen', opened), findings()])
+  await Promise.all([connection.sendNotification('textDocument/didOpen', opened), findings(uri)])
   return {
     replace: (all) => send([{ text: all }]),
     key: (before, typed, replaced) => {
@@ -120,10 +88,7 @@ async function open([program, ...args], content) {
       const start = { line: lines.length - 1, character: lines.at(-1).length }
       return send([{ range: { start, end: { ...start, character: start.character + replaced } }, text: typed }])
     },
-    kill: () => {
-      connection.dispose()
-      child.kill()
-    },
+    kill: stop,
   }
 }
 

@@ -28,7 +28,7 @@ function throughTable(kind: RecordKind, cells: Cells): string {
   const { headings, rows, hasDecimalCommas } = table
   const read = columnsOf(headings, schemas[kind]!, {})
   const filled = read.flatMap((column, i) =>
-    column.is === 'field' ? [{ place: column.names, text: rows[0]!.cells[i]! }] : [],
+    column.is === 'field' ? [{ named: column.named, text: rows[0]!.cells[i]! }] : [],
   )
   return recordText(schemas[kind]!, filled, hasDecimalCommas)
 }

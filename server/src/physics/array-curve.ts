@@ -1,8 +1,6 @@
 import { currentAt, openCircuit, voltageAt } from './single-diode.ts'
 import { leastVoltage, stringPower, type Part } from './string-power.ts'
 
-export type { Part }
-
 /** Panels in series, and how many such strings there are side by side. */
 export interface PanelString {
   readonly parts: readonly Part[]

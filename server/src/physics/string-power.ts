@@ -85,7 +85,7 @@ function hump(open: readonly Stretch[], first: number, bridged: number, from: nu
   return best
 }
 
-/** Maximum power current over short-circuit current, to begin with. */
+/** Maximum power current over short-circuit current, to begin with; common practice, no source. No result depends on it. */
 const usualShare = 0.93
 
 function voltageFrom(open: readonly Stretch[], first: number, current: number): number {

@@ -9,7 +9,7 @@ export type Meanings = Readonly<Record<string, { readonly value: string }>>
 
 /** A column of a table: the field that it holds, the name of the file, or nothing that a record of this kind has. */
 export type Column = { readonly heading: string } & (
-  | { readonly is: 'field'; readonly names: NamedField }
+  | { readonly is: 'field'; readonly named: NamedField }
   | { readonly is: 'file' | 'left out' }
   | { readonly is: 'unknown'; readonly because: Phrase }
 )
@@ -24,7 +24,7 @@ export function columnsOf(headings: readonly string[], root: FieldInfo, saved: M
   return headings.map((heading): Column => {
     const column = columnOf(heading, root, saved)
     if (column.is !== 'field') return column
-    const { pointer } = column.names
+    const { pointer } = column.named
     const other = taken.get(pointer)
     if (other !== undefined) return { heading, is: 'unknown', because: phrase`it names the same field as ${other}` }
     taken.set(pointer, heading)
@@ -42,12 +42,12 @@ export function columnOf(heading: string, root: FieldInfo, saved: Meanings): Col
     const info = path === '' ? null : infoAt(root, pointerOf(path))
     if (!info)
       return { heading, is: 'unknown', because: phrase`columns of wattproof.yaml says ${said}, which is no field` }
-    return { heading, is: 'field', names: { pointer: pointerOf(path), info, ...(unit !== '' && { unit }) } }
+    return { heading, is: 'field', named: { pointer: pointerOf(path), info, ...(unit !== '' && { unit }) } }
   }
   if (heading === '') return { heading, is: 'unknown', because: phrase`it has no heading` }
   if (nameColumns.includes(heading.toLowerCase())) return { heading, is: 'file' }
-  const place = namedFieldOf(heading, root)
-  return place
-    ? { heading, is: 'field', names: place }
+  const found = namedFieldOf(heading, root)
+  return found
+    ? { heading, is: 'field', named: found }
     : { heading, is: 'unknown', because: phrase`no field of a ${named(root.title.toLowerCase())} has that name` }
 }

@@ -72,7 +72,7 @@ function idOf(row: Row, columns: readonly Column[], kind: RecordKind): string {
       ? record.id
       : stemOf(file.slice(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1))
   }
-  const name = cellOf(row, columns, (column) => column.is === 'field' && column.names.pointer === '/name')
+  const name = cellOf(row, columns, (column) => column.is === 'field' && column.named.pointer === '/name')
   return name === undefined ? `row-${row.line}` : stemOf(name)
 }
 
@@ -85,7 +85,7 @@ function textOf(
   bundle: Bundle | undefined,
 ): string {
   const filled = columns.flatMap((column, i) =>
-    column.is === 'field' && cells[i] !== '' ? [{ place: column.names, text: cells[i]! }] : [],
+    column.is === 'field' && cells[i] !== '' ? [{ named: column.named, text: cells[i]! }] : [],
   )
   const others = columns.flatMap(({ heading, is }, i) =>
     is === 'unknown' && cells[i] !== ''

@@ -28,11 +28,11 @@ export function movedInto(root: FieldInfo, tree: Tree, entry: Entry, saved: Mean
   const isAtMargin = tree.text.slice(line.start, entry.keySpan.start).replace(/^\ufeff/, '') === ''
   const cells = cellsOf({ root: { ...tree.root, entries: [entry] } })
   const filled = [...cells].flatMap(([pointer, text]) => placed(pointer, text, root, saved) ?? [])
-  const pointers = new Set(filled.map(({ place }) => place.pointer))
+  const pointers = new Set(filled.map(({ named }) => named.pointer))
   const isFree = [...pointers].every((pointer) => nodeAtPointer(tree, pointer) === null)
   if (!isAtMargin || cells.size === 0 || filled.length < cells.size || pointers.size < cells.size || !isFree)
     return null
-  const isOpen = ({ place }: Filled) => place.pointer.lastIndexOf('/') > 0 && nodeAtPointer(tree, topOf(place)) !== null
+  const isOpen = ({ named }: Filled) => named.pointer.lastIndexOf('/') > 0 && nodeAtPointer(tree, topOf(named)) !== null
   const inserted = filled.filter(isOpen).map((one) => inserting(tree, one))
   if (inserted.includes(null)) return null
   const block = fieldsText(
@@ -51,19 +51,19 @@ function placed(pointer: string, text: string, root: FieldInfo, saved: Meanings)
   const keys = pointerKeys(pointer)
   for (let from = 0; from < keys.length; from++) {
     const column = columnOf(keys.slice(from).join('.'), root, saved)
-    if (column.is === 'field' && takes(column.names, text)) return { place: column.names, text }
+    if (column.is === 'field' && takes(column.named, text)) return { named: column.named, text }
   }
   return null
 }
 
-function takes(place: NamedField, text: string): boolean {
-  const { quantity: kind, unit } = place.info
-  return !kind || readQuantity(withUnit(text, place), kind, unit ? { unit } : {}).quantity !== undefined
+function takes(named: NamedField, text: string): boolean {
+  const { quantity: kind, unit } = named.info
+  return !kind || readQuantity(withUnit(text, named), kind, unit ? { unit } : {}).quantity !== undefined
 }
 
 /** In a group that is there; null for what is no single text. */
-function inserting(tree: Tree, { place, text }: Filled): Edit | null {
-  const parent = parentPointer(place.pointer)
-  if (place.info.type === 'list' || nodeAtPointer(tree, parent)?.kind !== 'map') return null
-  return insertEntry(tree, parent, pointerKeys(place.pointer).at(-1)!, withUnit(text, place))
+function inserting(tree: Tree, { named, text }: Filled): Edit | null {
+  const parent = parentPointer(named.pointer)
+  if (named.info.type === 'list' || nodeAtPointer(tree, parent)?.kind !== 'map') return null
+  return insertEntry(tree, parent, pointerKeys(named.pointer).at(-1)!, withUnit(text, named))
 }

@@ -9,7 +9,7 @@ import type { NamedField } from './heading.ts'
 
 /** One cell, and the field that it fills. */
 export interface Filled {
-  readonly place: NamedField
+  readonly named: NamedField
   readonly text: string
 }
 
@@ -27,7 +27,7 @@ export const fieldsText = (root: FieldInfo, filled: readonly Filled[]): string =
 
 const valuesOf = (filled: readonly Filled[], hasDecimalCommas: boolean) =>
   filled.map(
-    ({ place, text }) => [place.pointer, valueText(withUnit(text, place, hasDecimalCommas), place.info)] as const,
+    ({ named, text }) => [named.pointer, valueText(withUnit(text, named, hasDecimalCommas), named.info)] as const,
   )
 
 /** A bare number with the unit of its column; whatever else stays as it was typed. */

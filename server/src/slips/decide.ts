@@ -1,5 +1,6 @@
 import { index, pointers, type Evidence } from './evidence.ts'
 import { lender, siblingsLike, siblingsOtherThan, type Family } from './family/family.ts'
+import type { Candidate } from './typos/candidate.ts'
 import type { Tried } from './typos/tried.ts'
 import type { SlipFix, SlipVerdict } from './verdict.ts'
 
@@ -61,15 +62,7 @@ export function decide(evidence: Evidence, tried: readonly Tried[], family: Fami
   const isBesideLent =
     family !== null &&
     fields.slice(1).some((field) => byField.get(field)! >= lentIsLikely && lender(family, evidence, field))
-  const sure = isBesideLent
-    ? sureBesideLent
-    : isGlass
-      ? sureOfOne
-      : best?.candidate.isComputed && (fields[0] === index.efficiency || best.candidate.fields.length > 1)
-        ? sureOfEfficiency
-        : fields[0] === index.cells
-          ? sureOfCount
-          : sureOfOne
+  const sure = isBesideLent ? sureBesideLent : isGlass || !best ? sureOfOne : sureOfFlexible(best.candidate)
   // another field takes more words, so that it is named only where the first is not sure
   const isAsked = certainty < sure || second?.candidate.fields[0] === fields[0]
   const isClose =
@@ -97,6 +90,12 @@ export function decide(evidence: Evidence, tried: readonly Tried[], family: Fami
     alternatives: fixes.filter((m) => m.text !== first.text || m.pointer !== first.pointer).slice(0, 3),
     odds,
   }
+}
+
+/** From which share a fix of a flexible panel is offered. */
+function sureOfFlexible({ fields, isComputed }: Candidate): number {
+  if (isComputed && (fields[0] === index.efficiency || fields.length > 1)) return sureOfEfficiency
+  return fields[0] === index.cells ? sureOfCount : sureOfOne
 }
 
 function fixing({ candidate: { fields, texts, why, also: further = [] } }: Tried, certainty: number): SlipFix {

@@ -78,18 +78,18 @@ function suspectsOf(frame: Frame): readonly Suspect[] {
   const sum = identityGains(frame, identities)
   sources.forEach((fields, c) => fields.forEach((field) => (sum[field]! += gains[c]!)))
   const family = frame.family && familyGains(frame.family, frame.values)
-  return (
-    pointers
-      .map((_, field) => ({
-        field,
-        gain: frame.unfinished[field] ? Infinity : sum[field]! + shapeGains[field]! + (family?.[field] ?? 0),
-      }))
-      .filter(({ field, gain }) => frame.present[field] && gain > limitsOf(frame).ofPair)
-      // where no other rating is typed, how long most panels are says little against a side
-      .filter(({ field }) => frame.core.size > 0 || !sides.includes(field))
-      .sort((a, b) => b.gain - a.gain || a.field - b.field)
-  )
+  return pointers
+    .map((_, field) => ({
+      field,
+      gain: frame.unfinished[field] ? Infinity : sum[field]! + shapeGains[field]! + (family?.[field] ?? 0),
+    }))
+    .filter(({ field, gain }) => mayBeWrong(frame, field) && gain > limitsOf(frame).ofPair)
+    .sort((a, b) => b.gain - a.gain || a.field - b.field)
 }
+
+/** It is typed; and where no other rating is, how long most panels are says little against a side. */
+const mayBeWrong = ({ present, core }: Frame, field: number): boolean =>
+  present[field]! && (core.size > 0 || !sides.includes(field))
 
 /** What is not worth a try; flexible panels are called wrong on weaker evidence, see `decide.ts`. */
 interface Limits {

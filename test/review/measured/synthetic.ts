@@ -1,4 +1,5 @@
-import { stringVoltage, type PanelString, type Part } from '../../../server/src/physics/array-curve.ts'
+import { stringVoltage, type PanelString } from '../../../server/src/physics/array-curve.ts'
+import type { Part } from '../../../server/src/physics/string-power.ts'
 import { diodeAt } from '../../../server/src/physics/diode-model.ts'
 import { fitDiode } from '../../../server/src/physics/fit-diode.ts'
 import { random } from '../../../server/src/physics/random.ts'

@@ -4,13 +4,13 @@ import { fullYears } from '../../values/warranted-energy.ts'
 import { arrayFigures } from '../array-figures.ts'
 import { shapeOf } from '../fit.ts'
 import { packPanels, type Packing } from '../packing/pack-panels.ts'
+import type { SurfaceShape } from '../packing/surface.ts'
 import { yieldOf } from '../year.ts'
 import { unsuitedTo, voidHere } from './excluded.ts'
 import { bestFirst, withFront } from './front.ts'
 import type { Target } from './laid-array.ts'
 import { unknownRow, type Candidate, type ControllerChoice, type SurfaceRow } from './row.ts'
 import { withinLimits } from './within-limits.ts'
-import type { Surface } from '../resolved.ts'
 import type { Bundle } from '../../wording/bundle.ts'
 import { inCatalogue, sayIn } from '../../wording/phrase.ts'
 
@@ -28,8 +28,9 @@ export function compareOnSurface(
   library: readonly ControllerChoice[],
   bundle?: Bundle,
 ): readonly SurfaceRow[] {
+  const shape = shapeOf(target.surface)
   const rows = candidates
-    .map((candidate) => laidOn(target.surface, candidate))
+    .map((candidate) => laidOn(shape, candidate))
     .sort(byPower)
     .map((laid) => rowOf(target, laid, own, library, bundle))
   return bestFirst(withFront(rows))
@@ -41,8 +42,7 @@ interface Laid {
   readonly packing: Packing | null
 }
 
-function laidOn(surface: Surface, candidate: Candidate): Laid {
-  const shape = shapeOf(surface)
+function laidOn(shape: SurfaceShape | null, candidate: Candidate): Laid {
   const { length, width } = candidate.panel.record.size
   const hasSize = shape && length && width && length.value > 0 && width.value > 0
   return { candidate, packing: hasSize ? packPanels(shape, { length: length.value, width: width.value }) : null }

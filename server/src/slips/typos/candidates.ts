@@ -139,7 +139,7 @@ function computed(p: TypedField, evidence: Evidence, frame: Frame): Candidate[] 
   }
   if (p.field === index.efficiency && has(index.pmax, index.length, index.width)) {
     const outline = (0.1 * v[index.pmax]!) / (v[index.length]! * v[index.width]!)
-    // sheets of flexible panels give it of cells, of outlines, of sister models; less than of the outline is no habit
+    // sheets of flexible panels give it of cells, of outlines, of sister models; less than of the outline is no habit (estimated)
     const isLess = !frame.isGlass && 100 * v[index.efficiency]! < outline
     restore(
       outline,

@@ -72,7 +72,7 @@ function reported(
   line: number,
   columns: readonly Column[],
 ): string {
-  const at = columns.find((column) => column.is === 'field' && isIn(column.names.pointer, pointer))
+  const at = columns.find((column) => column.is === 'field' && isIn(column.named.pointer, pointer))
   return `${from}:${line}:${at ? ` ${visible(at.heading)}:` : ''} ${severity} ${rule}: ${visible(message)}`
 }
 
