@@ -65,7 +65,7 @@ test('what a library says of a heading counts first; a field is taken once', () 
     I: { value: 'weight' },
   })
   expect(columns.map(({ is }) => is)).toEqual(['field', 'left out', 'unknown', 'file', 'unknown', 'field'])
-  expect(columns[0]).toMatchObject({ names: { pointer: '/stc/voc', unit: 'V' } })
+  expect(columns[0]).toMatchObject({ named: { pointer: '/stc/voc', unit: 'V' } })
   expect(columns[2]).toMatchObject({ because: phrase`it names the same field as ${'U0'}` })
   expect(columns[4]).toMatchObject({ because: phrase`columns of wattproof.yaml says ${'stc.ics'}, which is no field` })
 })
