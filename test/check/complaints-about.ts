@@ -32,13 +32,13 @@ function read(path: string, text: string): Seen {
     return file
   }
   const file = once(text)
-  const kept = withKeptPromises(file, readingFound(file.readFindings), (one) => ({
+  const kept = withKeptPromises(file, readingFound(file.readFindings()), (one) => ({
     file: once(one),
     mayRemain: () => true,
     findings: () => [],
     found: () => [],
   }))
-  const after = (corrected: string) => ({ tree: once(corrected).tree, findings: once(corrected).readFindings })
+  const after = (corrected: string) => ({ tree: once(corrected).tree, findings: once(corrected).readFindings() })
   return { tree: file.tree, findings: kept.map((found) => toFinding(found, file.kind)), after }
 }
 

@@ -17,7 +17,7 @@ test.each([
   [panel().replace('format: 1', 'format: 2'), 'format: 1'],
   [ratingsAs('vmp', 'vmpp'), ' vmp: 18.6 V'],
 ])('%#: the correction leaves nothing to complain about: %s', (text, after) => {
-  const [first] = readFile('a.panel.yaml', text)!.readFindings
+  const [first] = readFile('a.panel.yaml', text)!.readFindings()
   const fixed = applyEdits(text, first!.corrections[0]!.edits)
   expect(fixed).toContain(after)
   expect(reported(fixed)).toEqual([])

@@ -155,7 +155,10 @@ test.each([
 })
 
 test('a misspelt field that is required weighs as much as a missing one', () => {
-  const severity = (text: string) => readFile('a.panel.yaml', text)!.readFindings.map((f) => f.severity)
+  const severity = (text: string) =>
+    readFile('a.panel.yaml', text)!
+      .readFindings()
+      .map((f) => f.severity)
   expect(severity(ratingsAs('vmp', 'vpmm'))).toEqual(['error'])
   expect(severity(panel({ top: 'wieght: 3 kg' }))).toEqual(['warning'])
 })

@@ -114,6 +114,6 @@ test('the climate record that it becomes is read without a finding', () => {
   const { climate } = readEpw([...header(), ...year()].join('\n'))
   const text = climateText(climate!, 'example.epw: invented hours', ['One year only'])
   const file = readFile('example-bay.climate.yaml', text)
-  expect(file?.readFindings).toEqual([])
+  expect(file?.readFindings()).toEqual([])
   expect((file?.fields.get('/sun/5')?.value as number) ?? 0).toBe(6)
 })

@@ -34,9 +34,9 @@ function typed(path: string, right: string, from: string, to: string) {
   const [before, now] = [readFile(path, right)!, readFile(path, text)!]
   const values = (file: typeof now) => [...file.fields].map(([pointer, { value }]) => [pointer, value])
   expect(values(now).sort()).toEqual(values(before).sort())
-  const edits = now.readFindings.flatMap(({ corrections }) => corrections[0]?.edits ?? [])
+  const edits = now.readFindings().flatMap(({ corrections }) => corrections[0]?.edits ?? [])
   return {
-    found: now.readFindings.map(({ rule, severity, message }) => `${severity} ${rule}: ${message}`),
+    found: now.readFindings().map(({ rule, severity, message }) => `${severity} ${rule}: ${message}`),
     fixed: applyEdits(text, edits),
   }
 }
@@ -150,17 +150,20 @@ test.each([
 ])('a length of %s is read: both numbers agree, or the other reading is absurd', (length) => {
   const file = readFile('a.panel.yaml', panel.replace('length: 1190 mm', `length: "${length}"`))!
   expect(file.fields.get('/size/length')!.value).toBeCloseTo(1.19, 2)
-  expect(file.readFindings.filter(({ severity }) => severity === 'error')).toEqual([])
+  expect(file.readFindings().filter(({ severity }) => severity === 'error')).toEqual([])
 })
 
 test('two numbers that disagree are called so, with both to choose from', () => {
-  const [one] = readFile('a.panel.yaml', panel.replace('2.2 kg', '2.2 kg (4.0 lb)'))!.readFindings
+  const [one] = readFile('a.panel.yaml', panel.replace('2.2 kg', '2.2 kg (4.0 lb)'))!.readFindings()
   expect(one!.message).toBe('2.2 kg is 4.85 lb, and 4.0 lb is beside it; keep the one that is printed.')
   expect(one!.corrections.map(({ text }) => text)).toEqual(['2.2 kg', '4.0 lb'])
 })
 
 test('a misspelt word is no other word', () => {
-  const rules = (text: string) => readFile('a.panel.yaml', text)!.readFindings.map(({ rule }) => rule)
+  const rules = (text: string) =>
+    readFile('a.panel.yaml', text)!
+      .readFindings()
+      .map(({ rule }) => rule)
   expect(rules(panel.replace('weight:', 'wieght:'))).toEqual(['unknown-field'])
   expect(rules(panel.replace('flexible', 'flexable'))).toEqual(['not-a-choice'])
 })

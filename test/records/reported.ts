@@ -9,5 +9,7 @@ export const ratings = '{ pmax: 110 W, vmp: 18.6 V, imp: 5.92 A, voc: 22.1 V, is
 /** What reading finds, each as `rule [the marked characters] message`. */
 export function reported(text: string, path = 'tern-110.panel.yaml'): string[] {
   const file = readFile(path, text)!
-  return file.readFindings.map(({ rule, span, message }) => `${rule} [${text.slice(span.start, span.end)}] ${message}`)
+  return file
+    .readFindings()
+    .map(({ rule, span, message }) => `${rule} [${text.slice(span.start, span.end)}] ${message}`)
 }

@@ -45,11 +45,11 @@ export type { Today } from './today.ts'
 export function checkFile(library: Library, path: string, now: Today): Checked | null {
   const file = library.file(path)
   if (!file) return null
-  if (file.unread) return readOnly(file, file.readFindings, now)
+  if (file.unread) return readOnly(file, file.readFindings(), now)
   try {
     return checked(library, file, now)
   } catch (error) {
-    const untried = file.readFindings.map((one) => ({ ...one, corrections: [] }))
+    const untried = file.readFindings().map((one) => ({ ...one, corrections: [] }))
     return readOnly(file, [...untried, internalError(error)], now)
   }
 }
@@ -128,7 +128,7 @@ function foundIn(
   const settings = library.settings(file.path)?.record
   const severities = severitiesOf(settings)
   const acceptances = acceptancesIn(file)
-  const read = withLoadsInWatts(file, readingFound(file.readFindings), review)
+  const read = withLoadsInWatts(file, readingFound(file.readFindings()), review)
   const rest = severities(
     withoutConsequences(file, [...withOtherShapes(file, read, settings), ...rulesFound(library, file, review)]),
   )

@@ -31,11 +31,12 @@ interface Retried {
  * the record disagrees more than before, unless the sheet prints it so. A finding that loses its best correction no longer speaks of it.
  */
 export function withKeptPromises(
-  { tree, readFindings }: ReadFile,
+  typed: ReadFile,
   found: readonly Found[],
   retry: (text: string) => Retried,
 ): readonly Found[] {
-  const ofReading = new Set(readFindings.map(({ rule }) => rule))
+  const { tree } = typed
+  const ofReading = new Set(typed.readFindings().map(({ rule }) => rule))
   const tried = new Map<string, Retried | null>()
   let [readLeft, checksLeft, judgesLeft] = [mostRead, mostChecked, mostJudged]
   return found.map((one) => {
@@ -92,9 +93,9 @@ export function withKeptPromises(
 
   function isGone({ rule: { id }, pointer }: Found, { file, mayRemain, found: rest }: Retried): boolean {
     if (ofReading.has(id)) {
-      const same = (findings: ReadFile['readFindings']) =>
-        findings.filter((other) => other.rule === id && other.pointer === pointer).length
-      return same(file.readFindings) < same(readFindings)
+      const same = ({ readFindings }: ReadFile) =>
+        readFindings().filter((other) => other.rule === id && other.pointer === pointer).length
+      return same(file) < same(typed)
     }
     if (--checksLeft < 0) return false
     if (!mayRemain(id)) return true

@@ -56,7 +56,7 @@ export function nothingFound(library: Library, today: string): (path: string) =>
 /** Nothing in the text, no rule, no acceptance, which could complain, and no sheet to compare with. */
 function isSoundAlone(library: Library, file: ReadFile<'panel'>, today: string): boolean {
   try {
-    if (file.unread || file.readFindings.length > 0) return false
+    if (file.unread || file.readFindings().length > 0) return false
     const { path, record, tree, fields } = file
     if (sheetPath((fields.get('/datasheet/source') as Field<string> | undefined)?.value) !== null) return false
     if (nodeAtPointer(tree, '/accepted') || acceptComments(tree).length > 0) return false

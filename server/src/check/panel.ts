@@ -31,7 +31,7 @@ export function panelRulesFor(
 
 /** A field that is there under a misspelt name, at the wrong level or without its colon has a finding that says so, and is not missed besides. */
 function askedForElsewhere({ readFindings }: ReadFile<'panel'>): (pointer: string) => boolean {
-  const meant = readFindings.flatMap(({ rule, pointer, corrections }) =>
+  const meant = readFindings().flatMap(({ rule, pointer, corrections }) =>
     rule === reading.unknownField.id
       ? corrections.map(({ text }) => childPointer(parentPointer(pointer), text))
       : rule === reading.misplacedField.id

@@ -49,6 +49,6 @@ function withWitnesses(evidence: Evidence, held: Held | null): Evidence {
  * the record says too little to find another.
  */
 const isUnreadable = ({ readFindings }: ReadFile<'panel'>): boolean =>
-  readFindings.some(
+  readFindings().some(
     ({ severity, pointer }) => severity === 'error' && (pointers as readonly string[]).includes(pointer),
   )

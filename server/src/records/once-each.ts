@@ -4,10 +4,23 @@
  * @param work  pure: the object does not change
  */
 export function onceEach<K extends object, V>(work: (key: K) => V): (key: K) => V {
-  const known = new WeakMap<K, { readonly answer: V }>()
-  return (key) => {
-    let kept = known.get(key)
-    if (!kept) known.set(key, (kept = { answer: work(key) }))
-    return kept.answer
+  // a private field of the object, as V8 keeps the answers of a WeakMap until it next collects all of its memory
+  class Answered extends Same {
+    readonly #answer: V
+
+    constructor(key: K, answer: V) {
+      super(key)
+      this.#answer = answer
+    }
+
+    static answer(key: K | Answered): V {
+      return #answer in key ? key.#answer : (new Answered(key, work(key)) as Answered).#answer
+    }
   }
+  return (key) => Answered.answer(key)
 }
+
+/** Its subclasses put their fields into an object that is there already. */
+const Same = function (one: object) {
+  return one
+} as unknown as new (one: object) => object

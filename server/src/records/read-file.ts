@@ -16,6 +16,6 @@ export interface ReadFile<K extends RecordKind = RecordKind> {
   readonly fields: ReadonlyMap<string, Field<unknown>>
   /** Why the text could not be had; absent where it could. */
   readonly unread?: Unread
-  /** What reading found: YAML hazards, schema, quantities. */
-  readonly readFindings: readonly Finding[]
+  /** What reading found: YAML hazards, schema, quantities. The schema is held against a file only when somebody asks. */
+  readFindings(): readonly Finding[]
 }

@@ -27,25 +27,19 @@ import { schemas } from './schemas.generated.ts'
 export function readFile(path: string, text: FileText, currency?: string, before?: Tree): ReadFile | null {
   const what = recordOfPath(path)
   if (!what) return null
-  if (typeof text !== 'string') {
-    return {
-      path,
-      ...what,
-      ...nothingOf(what.kind, ''),
-      unread: text,
-      readFindings: [notRead('file', text)],
-    } as ReadFile
-  }
+  if (typeof text !== 'string') return { ...nothingOf(path, what, '', notRead('file', text)), unread: text }
   try {
     return read({ path, ...what }, readTree(text, before), currency)
   } catch (error) {
-    return { path, ...what, ...nothingOf(what.kind, text), readFindings: [internalError(error)] } as ReadFile
+    return nothingOf(path, what, text, internalError(error))
   }
 }
 
-function nothingOf(kind: RecordKind, text: string) {
+function nothingOf(path: string, what: Pick<ReadFile, 'kind' | 'id'>, text: string, why: Finding): ReadFile {
   const tree = { text, root: null, problems: [], comments: [] }
-  return { tree, ...understood(kind, tree) }
+  const { record, fields } = understood(what.kind, tree)
+  const findings = [why]
+  return { path, ...what, tree, record: record as ReadFile['record'], fields, readFindings: () => findings }
 }
 
 /** The schema is held against a file only when somebody asks what was found: to compare 500 panels nobody does. */
@@ -61,9 +55,8 @@ function read(what: Pick<ReadFile, 'path' | 'kind' | 'id'>, typed: Tree, currenc
     tree,
     record: record as ReadFile['record'],
     fields,
-    get readFindings() {
-      return (found ??= findingsOf(kind, tree, { hazards, words, quantities: findings }))
-    },
+    // a getter would be a hidden class of its own, with all that it holds, until the next full collection
+    readFindings: () => (found ??= findingsOf(kind, tree, { hazards, words, quantities: findings })),
   }
 }
 

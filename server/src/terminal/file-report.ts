@@ -43,7 +43,7 @@ export function reportOf(library: Library, checked: Checked, cwd: string): FileR
     findings: findings.map((finding) => withShownPlaces(finding, cwd)),
     accepted,
     base: shown(folderOf(settings?.path ?? path), path),
-    brokenSettings: kind === 'library' && readFindings.some(({ severity }) => severity === 'error'),
+    brokenSettings: kind === 'library' && readFindings().some(({ severity }) => severity === 'error'),
   }
 }
 

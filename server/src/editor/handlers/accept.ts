@@ -20,7 +20,7 @@ export function acceptance(here: Here, { rule, pointer }: Finding): Action | nul
   const { checked, client, uri, bundle } = here
   const { tree } = checked
   // what reading found is a mistake of typing, and an acceptance cannot be accepted
-  if (aboutAcceptances.some(({ id }) => id === rule) || checked.readFindings.some((one) => one.rule === rule))
+  if (aboutAcceptances.some(({ id }) => id === rule) || checked.readFindings().some((one) => one.rule === rule))
     return null
   const { span, text: before, after } = isJson(tree) ? inList(tree, rule, pointer) : inComment(tree, rule, pointer)
   const textDocument = { uri, version: null }

@@ -12,7 +12,7 @@ export interface FixAll {
 
 export function everySafeFix({ checked, path }: Here): FixAll {
   const before = checked.tree.text
-  const { text, count } = withSafeFixes(before, checked.findings, (now) => readFile(path, now)?.readFindings ?? [])
+  const { text, count } = withSafeFixes(before, checked.findings, (now) => readFile(path, now)?.readFindings() ?? [])
   return { count, edits: changed(before, text) }
 }
 

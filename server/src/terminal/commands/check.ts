@@ -116,7 +116,7 @@ async function selected(world: World, named: readonly string[], options: Options
   return { ...selection, named, targets: all, sheets: sheetsBeside(world, library, cache), cache }
 
   function hasErrors(path: string) {
-    return library.file(path)?.readFindings.some(({ severity }) => severity === 'error')
+    return library.file(path)?.readFindings().some(({ severity }) => severity === 'error')
   }
 }
 
