@@ -21,13 +21,12 @@ export interface Work {
 export type Take = (report: FileReport) => void
 
 /**
- * Checks files one by one, or in several threads where that pays. The result is the same and in the same order.
- *
- * @param jobs  how many threads; absent: as many as pay
+ * Checks files one by one, or in several threads. The result is the same and in the same order. Each thread reads the whole library,
+ * so that two of them need more than twice the memory and gain little: nobody gets them who does not ask.
  */
-export async function checkAll(world: World, work: Work, jobs: number | undefined, take: Take): Promise<void> {
+export async function checkAll(world: World, work: Work, jobs: number, take: Take): Promise<void> {
   const { texts, targets, cache } = work
-  const threads = Math.min(jobs ?? Math.min(world.processors, Math.floor(targets.length / worthwhile)), targets.length)
+  const threads = Math.min(jobs, targets.length)
   const { today, bundle, cwd } = world
   let done = 0
   const checked = (count: number) => world.progress('checked', (done += count), targets.length, bundle)
@@ -57,9 +56,6 @@ export async function checkShare(share: Share, world: Pick<World, 'sheets'>, tak
   await checkEach({ ...share, library, sheets }, share, take)
   sheets.end()
 }
-
-/** Files for each thread below which starting it costs more than it saves; measured. */
-const worthwhile = 1000
 
 async function checkEach(
   { library, targets, sheets }: Pick<Work, 'library' | 'targets' | 'sheets'>,

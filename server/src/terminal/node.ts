@@ -1,5 +1,4 @@
 import { appendFileSync, lstatSync, mkdirSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs'
-import { availableParallelism } from 'node:os'
 import { dirname, join } from 'node:path'
 import { createSupportsHyperlinks } from 'supports-hyperlinks'
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
@@ -89,7 +88,6 @@ const world: World = {
   git: runGit(process.cwd(), env),
   known: (folder) => knownToGit(world, folder),
   hashes: async (path, algorithm) => hashes(path, algorithm),
-  processors: availableParallelism(),
   sheets: (cache) => createSheets(join(program, 'sheet-reader.js'), { cache, env }),
   inThread: (share, take) =>
     new Promise((resolve, reject) => {

@@ -65,7 +65,6 @@ export interface World {
   readonly known: (folder: string) => Promise<readonly string[] | null>
   /** What git would call the contents of a file; null where there is none. */
   readonly hashes: (path: string, algorithm: 'sha1' | 'sha256') => Promise<readonly string[] | null>
-  readonly processors: number
   /** The datasheets that records name; `cache` says whether what was read is kept from run to run. */
   readonly sheets: (cache: boolean) => Sheets
   /** Checks a share of the files in another thread, which hands over some at a time, in order. */

@@ -23,7 +23,7 @@ interface Options extends PrintingOptions {
   readonly since?: string
   readonly staged?: true
   readonly stdinFilename?: string
-  readonly jobs?: number
+  readonly jobs: number
   readonly cache: boolean
   readonly new?: true
   readonly fix?: true
@@ -71,7 +71,7 @@ export const addCheck: AddCommand = (program, world, end) => {
     .option('--exclude <pattern>', say`leave out what matches; may be given several times`, collected, [])
     .option('-q, --quiet', say`print nothing on standard output: the exit code says it, and -o still writes`)
     .option('--stdin-filename <path>', say`the name that standard input would have`)
-    .option('--jobs <n>', say`how many threads; by default as many as pay`, (text) => wholeNumber(text, world))
+    .option('--jobs <n>', say`how many threads; one unless you say otherwise`, (text) => wholeNumber(text, world), 1)
     .option('--no-cache', say`read every datasheet anew; otherwise what was read is kept, by content`)
     .addHelpText(
       'after',
@@ -116,7 +116,10 @@ async function selected(world: World, named: readonly string[], options: Options
   return { ...selection, named, targets: all, sheets: sheetsBeside(world, library, cache), cache }
 
   function hasErrors(path: string) {
-    return library.file(path)?.readFindings().some(({ severity }) => severity === 'error')
+    return library
+      .file(path)
+      ?.readFindings()
+      .some(({ severity }) => severity === 'error')
   }
 }
 
