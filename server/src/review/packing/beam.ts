@@ -20,7 +20,8 @@ export class Beam {
   constructor(private readonly width: number) {}
 
   takes(lost: number): boolean {
-    return this.kept.length < this.width || lost < this.kept.at(-1)!.lost
+    const { kept, width } = this
+    return kept.length < width || lost < kept[width - 1]!.lost
   }
 
   add(stairs: Stairs): void {

@@ -19,7 +19,7 @@ export function fiveBlocks(ways: readonly Orientation[], length: number, width: 
   const [{ dx: a, dy: b }] = ways as [Orientation]
   const area = a * b
   const useful = usefulSizes(Math.max(length, width), [...new Set([a, b])])
-  const known = new Map<number, Plan>()
+  const known: Plan[][] = []
   const rasters: (readonly number[])[] = []
   let left = steps
   return {
@@ -54,8 +54,8 @@ export function fiveBlocks(ways: readonly Orientation[], length: number, width: 
   }
 
   function planOf(i: number, j: number): Plan {
-    const key = i * useful.length + j
-    const before = known.get(key)
+    const plans = (known[i] ??= [])
+    const before = plans[j]
     if (before) return before
     const [x, y] = [useful[i]!, useful[j]!]
     let best: Plan = { count: 0, way: ways[0]! }
@@ -63,10 +63,9 @@ export function fiveBlocks(ways: readonly Orientation[], length: number, width: 
       const count = Math.floor(x / way.dx) * Math.floor(y / way.dy)
       if (best.count < count) best = { count, way }
     }
-    known.set(key, best)
-    best = cut(i, j, best)
-    known.set(key, best)
-    return best
+    // a cut that comes back to the same size finds this
+    plans[j] = best
+    return (plans[j] = cut(i, j, best))
   }
 
   function cut(i: number, j: number, filled: Plan): Plan {

@@ -53,6 +53,8 @@ export function staircase(
     }
 
     function put(y: number, way: Grid['orientations'][number]): void {
+      // what it gives up besides makes it no better
+      if (!next.takes(stairs.lost)) return
       for (const k of blocked) if (x < k.x1 && k.x0 < x + way.dx && y < k.y1 && k.y0 < y + way.dy) return
       start(stairs, low)
       if (from < y) step(y, x)
