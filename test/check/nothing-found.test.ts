@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
 import { nothingFound } from '../../server/src/check/nothing-found.ts'
+import { createWorkspace } from '../../server/src/editor/workspace.ts'
 import { createLibrary } from '../../server/src/library/create.ts'
 
 const today = '2026-11-25'
@@ -41,9 +42,19 @@ test('in the samples no record with a finding is said to be clean', () => {
   expect(paths.map((path) => isSound(library, `/${path}`)).filter(Boolean).length).toBeGreaterThan(10)
 }, 60_000)
 
+test('in an editor that stays open a record is no longer clean on the day on which its price is old', () => {
+  let day = today
+  const workspace = createWorkspace(() => day)
+  workspace.put('/a/tern-110.panel.yaml', clean)
+  expect(workspace.isClean('/a/tern-110.panel.yaml')).toBe(true)
+  day = '2027-10-06'
+  expect(workspace.isClean('/a/tern-110.panel.yaml')).toBe(false)
+  expect(workspace.check('/a/tern-110.panel.yaml')?.findings.map(({ rule }) => rule)).toEqual(['price-stale'])
+})
+
 /** Whether a record is said to be clean; such a one has no finding. */
 function isSound(library: ReturnType<typeof createLibrary>, path: string): boolean {
-  const isClean = nothingFound(library, today)(path)
+  const isClean = nothingFound(library, () => today)(path)
   if (isClean) {
     const { findings, accepted } = checkFile(library, path, { today })!
     expect({ path, findings, accepted }).toEqual({ path, findings: [], accepted: [] })

@@ -77,6 +77,34 @@ test('settings arrive, change and go: prices are read again', () => {
   expect(unit()).toBeUndefined()
 })
 
+test('notes of panels are made again after a change of the settings, or of a climate that they name', () => {
+  const library = nested()
+  library.put('a/wattproof.yaml', `${settings('USD')}site: { climate: bay }\n`)
+  let made = 0
+  const note = () => ++made
+  const noted = () => library.noted('a/tern.panel.yaml', note)
+  expect([noted(), noted()]).toEqual([1, 1])
+  library.put('a/bay.climate.yaml', 'format: 1\nname: Bay\n')
+  expect(noted()).toBe(2)
+  library.put('a/fjord.climate.yaml', 'format: 1\nname: Fjord\n')
+  expect(noted()).toBe(2)
+  library.drop('a/bay.climate.yaml')
+  expect(noted()).toBe(3)
+  library.put('a/wattproof.yaml', settings('EUR'))
+  expect(noted()).toBe(4)
+  library.forgetNotes()
+  expect(noted()).toBe(5)
+})
+
+test('what is to be noted of each panel is noted when one is read', () => {
+  const library = nested()
+  const made: string[] = []
+  library.note(({ path }) => made.push(path))
+  library.file('a/tern.panel.yaml')
+  library.gather('a/b/panels/tern.panel.yaml')
+  expect(made).toEqual(['a/tern.panel.yaml', 'a/b/panels/tern.panel.yaml'])
+})
+
 test('what is put last wins; what is dropped is gone; the version changes with both', () => {
   const library = createLibrary()
   const name = () => (library.file('tern.panel.yaml')?.record as { name?: { text: string } } | undefined)?.name?.text

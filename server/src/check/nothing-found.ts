@@ -28,13 +28,15 @@ export const familyRules: readonly Rule<Kindred, FamilyAbout>[] = [
 ]
 
 /**
- * Whether nothing is found in a panel record, for a library that does not change meanwhile. What concerns the record alone
- * is looked at when the library reads it, what concerns its family in the notes, so that it is not read again for that.
+ * Whether nothing is found in a panel record. What concerns the record alone is looked at when the library reads it, what
+ * concerns its family in the notes, so that it is not read again for that.
  *
- * @returns false too where it is not known; `checkFile` then says what there is
+ * @param today  the date, year-month-day; the library must forget its notes when that changes
+ * @returns      false too where it is not known; `checkFile` then says what there is
  */
-export function nothingFound(library: Library, today: string): (path: string) => boolean {
-  const isSound = (file: ReadFile<'panel'>) => isSoundAlone(library, file, today)
+export function nothingFound(library: Library, today: () => string): (path: string) => boolean {
+  const isSound = (file: ReadFile<'panel'>) => isSoundAlone(library, file, today())
+  for (const make of [isSound, noteOf]) library.note(make)
   return (path) => {
     const what = recordOfPath(path)
     if (what?.kind !== 'panel' || !library.noted(path, isSound)) return false

@@ -113,10 +113,17 @@ interface Result {
   readonly items: Diagnostic[]
 }
 
+const nothing: Result = { resultId: digest('[]'), items: [] }
+
 /** What is known of a file, or else found now. */
 function resultAt(session: Session, path: string, uri: string): Result | null {
-  const known = results.get(session.workspace.stampOf(path))
-  if (known) return known
+  const { workspace } = session
+  const stamp = workspace.stampOf(path)
+  const known = results.get(stamp) ?? (workspace.isClean(path) ? nothing : undefined)
+  if (known) {
+    results.set(stamp, known)
+    return known
+  }
   const here = session.here(uri)
   return here && resultOf(session, here)
 }

@@ -1,4 +1,5 @@
 import { checkFile } from '../check/check.ts'
+import { nothingFound } from '../check/nothing-found.ts'
 import type { Checked } from '../check/checked.ts'
 import { createLibrary } from '../library/create.ts'
 import type { Library } from '../library/library.ts'
@@ -22,6 +23,8 @@ export interface Workspace {
   setFolders(folders: readonly string[]): void
   /** null for a file that is none of ours */
   check(path: string): Checked | null
+  /** Whether a check would find nothing in a panel record; false too where only that can say. */
+  isClean(path: string): boolean
   /** The same object until a check may find something else: what is known by it need not keep the check itself. */
   stampOf(path: string): object
   /** Something beside a file has changed. */
@@ -62,6 +65,8 @@ export function createWorkspace(
   const named = new Set<string>()
   /** Systems of which only one year was worked out. */
   const quick = new Set<string>()
+  const isClean = nothingFound(library, today)
+  let day = today()
   let all = false
 
   return {
@@ -105,6 +110,13 @@ export function createWorkspace(
       for (const { trace } of checked?.findings ?? []) if (trace !== undefined) onMistake?.(path, trace)
       if (isTyping) quick.add(path)
       return checked
+    },
+    isClean(path) {
+      if (day !== today()) {
+        day = today()
+        library.forgetNotes()
+      }
+      return isClean(path)
     },
     stampOf(path) {
       const stamp = stamps.get(path) ?? {}

@@ -26,7 +26,7 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
   const weathers = new Map<string, WeatherFile | string>()
   const read = new Recent<ReadFile>(most)
   const notesOf = new Map<(file: ReadFile<'panel'>) => unknown, Notes<unknown>>()
-  const mostNotes = Math.max(4 * most, 300)
+  const mostNotes = 300
   const roots = createRoots()
   const index = createIndex(() => texts.keys(), roots.of)
   let paths: readonly string[] | null = null
@@ -89,14 +89,20 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
       const root = roots.of(path)
       return kin.of(path).filter((other) => roots.of(other) === root)
     },
+    note(make) {
+      if (!notesOf.has(make)) notesOf.set(make, createNotes(mostNotes))
+    },
     noted<T>(path: string, make: (file: ReadFile<'panel'>) => T) {
-      const notes = (notesOf.get(make) ?? createNotes<T>(mostNotes)) as Notes<T>
-      notesOf.set(make, notes)
+      library.note(make)
+      const notes = notesOf.get(make) as Notes<T>
       if (!notes.has(path)) {
         const file = library.file(path)
         if (file) note(file)
       }
       return notes.get(path)
+    },
+    forgetNotes() {
+      for (const notes of notesOf.values()) notes.clear()
     },
     settings(path) {
       const own = roots.settingsOf(roots.of(path))
@@ -154,10 +160,16 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
     read.delete(path)
     for (const notes of notesOf.values()) notes.delete(path)
     if (namingKinds.has(kind)) uses = null
+    if (kind === 'climate' && isUsual(path)) library.forgetNotes()
     // a currency that settings name is that of all prices
     if (kind !== 'library') return
     read.clear()
-    notesOf.clear()
+    library.forgetNotes()
+  }
+
+  /** Whether settings name a climate for all records. */
+  function isUsual(path: string): boolean {
+    return library.settings(path)?.record.site.climate?.value === recordOfPath(path)?.id
   }
 
   /** All that is noted of panels is, as long as one is at hand. */

@@ -33,8 +33,12 @@ export interface Library {
   kinOf(file: Pick<ReadFile, 'path'>): readonly string[]
   /** Reads a panel, so that it is known as one of its family from then on. */
   gather(path: string): void
-  /** What is made of a panel, kept until the file may read otherwise: plain data that JSON can hold, and little of it, for it is kept of every panel. */
+  /** From now on this is made of each panel when it is read, so that it need not be read again for it. */
+  note(make: (file: ReadFile<'panel'>) => unknown): void
+  /** What is made of a panel and of what settings name for all of them, kept until that may read otherwise: plain data that JSON can hold, and little of it, for it is kept of every panel. */
   noted<T>(path: string, make: (file: ReadFile<'panel'>) => T): T | undefined
+  /** What was made of panels is made again when it is next asked for. */
+  forgetNotes(): void
   /** The settings file that governs `path`. */
   settings(path: string): ReadFile<'library'> | undefined
   /** Every record id that a file names. */

@@ -6,6 +6,7 @@ export interface Notes<T> {
   get(path: string): T | undefined
   set(path: string, note: T): void
   delete(path: string): void
+  clear(): void
 }
 
 /** @param most  how many are at hand as they were made, at least */
@@ -30,6 +31,10 @@ export function createNotes<T>(most: number): Notes<T> {
     delete(path) {
       texts.delete(path)
       recent.delete(path)
+    },
+    clear() {
+      texts.clear()
+      recent.clear()
     },
   }
 }

@@ -62,7 +62,7 @@ async function checkEach(
   { cwd, today, bundle }: Pick<Share, 'cwd' | 'today' | 'bundle'>,
   take: Take,
 ): Promise<void> {
-  const isClean = nothingFound(library, today)
+  const isClean = nothingFound(library, () => today)
   for (const path of targets) {
     if (isClean(path)) {
       take(cleanReport(library, path, cwd))
