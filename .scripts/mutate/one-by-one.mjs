@@ -6,7 +6,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { bundleOf } from './bundle.mjs'
 import { vitestShim } from './shim.mjs'
 
-const { folder, mutants, sources, budget } = JSON.parse(readFileSync(process.argv[2], 'utf8'))
+const { folder, mutants, sources, look } = JSON.parse(readFileSync(process.argv[2], 'utf8'))
 /** Tests that fail without a mutant here, for what this process lacks of vitest. */
 const unfit = new Map()
 /** Processor time [ms] that the modules of a test file take to start. */
@@ -19,10 +19,13 @@ const files = [...new Set(mutants.flatMap(({ tries }) => tries.map(({ file }) =>
 const script = await bundleOf(files, sources)
 
 for (const { id, key, source, tries } of mutants) {
-  if (existsSync(`${folder}/noticed/${key}`) || existsSync(`${folder}/survived/${key}`)) continue
+  if (existsSync(`${folder}/noticed/${key}`) || existsSync(`${folder}/${look.name}/${key}`)) continue
   writeFileSync(`${folder}/now`, JSON.stringify({ key, until: Date.now() + 120_000 }))
-  const by = await noticedBy(id, source, inOrder(source, tries))
-  writeFileSync(by === null ? `${folder}/survived/${key}` : `${folder}/noticed/${key}`, by ?? '')
+  const before = look.after ? JSON.parse(readFileSync(`${folder}/${look.after}/${key}`, 'utf8')) : []
+  const tried = new Set(before)
+  const by = await noticedBy(id, source, look.after ? inRounds(tries) : inOrder(source, tries), tried)
+  if (by === null) writeFileSync(`${folder}/${look.name}/${key}`, JSON.stringify([...tried]))
+  else writeFileSync(`${folder}/noticed/${key}`, by)
 }
 
 /** What noticed others of the same source comes first, then what is named after it, then what is near to it and fast. */
@@ -53,13 +56,26 @@ function inTwo(one) {
   ]
 }
 
-async function noticedBy(id, source, tries) {
+/** A little of every file, the fast ones first, then more of each: a change may show where nobody would look for it. */
+function inRounds(tries) {
+  const ends = [200, 1000, 4000, Infinity]
+  const all = tries.flatMap(({ file, tests }) => {
+    let cost = 0
+    return tests.map(({ index, ms }) => {
+      cost += ms
+      return { file, index, round: ends.findIndex((end) => cost <= end), cost: cost + (loading.get(file) ?? 100) }
+    })
+  })
+  return all.sort((a, b) => a.round - b.round || a.cost - b.cost)
+}
+
+/** @param tried  the tests that are over, which grows */
+async function noticedBy(id, source, tries, tried) {
   let spent = 0
   const own = fresh()
   const started = new Map()
-  const tried = new Set()
   for (const { file, index } of tries) {
-    if (spent > budget) return null
+    if (spent > look.budget) return null
     if (tried.has(`${file} ${index}`)) continue
     tried.add(`${file} ${index}`)
     if (!started.has(file)) {
