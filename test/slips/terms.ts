@@ -1,6 +1,6 @@
 import { inWords } from '../../server/src/findings/words.ts'
 import { identities, identityLog } from '../../server/src/slips/density/arithmetic.ts'
-import { coherenceWith, type Change } from '../../server/src/slips/density/coherence-with.ts'
+import { coherenceWith } from '../../server/src/slips/density/coherence-with.ts'
 import type { Frame } from '../../server/src/slips/density/coherence.ts'
 import { shapeLog } from '../../server/src/slips/density/shape.ts'
 import { nameOf, type Evidence } from '../../server/src/slips/evidence.ts'
@@ -32,7 +32,7 @@ export function termsOf(evidence: Evidence, family: Family | null, count: number
   const first = [...tried].sort((a, b) => b.score - a.score).slice(0, count)
   return {
     gains: suspects.map(({ field, gain }) => [nameOf(field), gain]),
-    typed: partsOf(frame, family, { fields: [], values: [] }),
+    typed: partsOf(frame, family, asTyped),
     tried: first.map(({ candidate, score }) => ({
       ...partsOf(frame, family, candidate),
       prior: candidate.prior,
@@ -42,10 +42,12 @@ export function termsOf(evidence: Evidence, family: Family | null, count: number
   }
 }
 
+const asTyped: Candidate = { fields: [], values: [], texts: [], why: { say: '' }, prior: 0 }
+
 const inOneLine = ({ fields, texts, why }: Candidate) =>
   `${fields.map(nameOf).join(', ')}: ${texts.join(', ') || 'unknown'} (${inWords(why, reasons)})`
 
-function partsOf(frame: Frame, family: Family | null, change: Change): Parts {
+function partsOf(frame: Frame, family: Family | null, change: Candidate): Parts {
   const values = frame.values.slice()
   const halves = frame.halves.slice()
   change.fields.forEach((field, i) => {

@@ -6,11 +6,8 @@ import { pointers } from '../evidence.ts'
 const scratch = new Float64Array(pointers.length)
 const steps = new Float64Array(pointers.length)
 
-/** What of a candidate changes the record. */
-export type Change = Pick<Candidate, 'fields' | 'values' | 'halves'>
-
 /** How well the record would hang together with a candidate in place; -Infinity where that is certainly below `floor`. */
-export function coherenceWith(frame: Frame, { fields, values, halves }: Change, floor: number): number {
+export function coherenceWith(frame: Frame, { fields, values, halves }: Candidate, floor: number): number {
   scratch.set(frame.values)
   steps.set(frame.halves)
   fields.forEach((field, i) => (scratch[field] = values[i]!))
