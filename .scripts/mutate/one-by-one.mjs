@@ -23,51 +23,32 @@ for (const { id, key, source, tries } of mutants) {
   writeFileSync(`${folder}/now`, JSON.stringify({ key, until: Date.now() + 120_000 }))
   const before = look.after ? JSON.parse(readFileSync(`${folder}/${look.after}/${key}`, 'utf8')) : []
   const tried = new Set(before)
-  const by = await noticedBy(id, source, look.after ? inRounds(tries) : inOrder(source, tries), tried)
+  const by = await noticedBy(id, source, inOrder(source, tries), tried)
   if (by === null) writeFileSync(`${folder}/${look.name}/${key}`, JSON.stringify([...tried]))
   else writeFileSync(`${folder}/noticed/${key}`, by)
 }
 
-/** What noticed others of the same source comes first, then what is named after it, then what is near to it and fast. */
+/**
+ * What noticed others of the same source comes first, then what is named after it, then a little of every file, of what is near
+ * to it before the rest, then more of each: a change may show where nobody would look for it.
+ */
 function inOrder(source, tries) {
-  const of = new Map(tries.map(({ file, tests }) => [file, new Map(tests.map((test) => [test.index, test]))]))
-  const before = (successes.get(source) ?? []).filter(({ file, index }) => of.get(file)?.has(index)).slice(0, 12)
-  const named = tries.flatMap(({ file, tests }) =>
-    tests.filter(({ isNamed }) => isNamed).map(({ index }) => ({ file, index })),
-  )
-  const cost = ({ file, tests }) => (loading.get(file) ?? 100) + tests.reduce((sum, { ms }) => sum + ms, 0)
-  const rank = (one) => [one.isFirst ? 0 : 1, one.distance, cost(one)]
-  const rest = tries
-    .flatMap(inTwo)
-    .map((one) => ({ ...one, rank: rank(one) }))
-    .sort((a, b) => a.rank.map((x, i) => x - b.rank[i]).find((difference) => difference !== 0) ?? 0)
-    .flatMap(({ file, tests }) => tests.map(({ index }) => ({ file, index })))
-  return [...before, ...named, ...rest]
-}
-
-/** The fast tests of a file, and those that would take more than two seconds with them, so that every file has its turn. */
-function inTwo(one) {
-  let sum = 0
-  const end = one.tests.findIndex(({ ms }, i) => i > 0 && (sum += ms) > 2000)
-  if (end < 0) return [{ ...one, isFirst: true }]
-  return [
-    { ...one, tests: one.tests.slice(0, end), isFirst: true },
-    { ...one, tests: one.tests.slice(end), isFirst: false },
-  ]
-}
-
-/** A little of every file, the fast ones first, then more of each: a change may show where nobody would look for it. */
-function inRounds(tries) {
-  const ends = [200, 1000, 4000, Infinity]
-  const all = tries.flatMap(({ file, tests }) => {
-    let cost = 0
-    return tests.map(({ index, ms }) => {
+  const all = tries.flatMap(({ file, distance, tests }) => {
+    let cost = loading.get(file) ?? 100
+    return tests.map(({ index, ms, isNamed }) => {
       cost += ms
-      return { file, index, round: ends.findIndex((end) => cost <= end), cost: cost + (loading.get(file) ?? 100) }
+      return { file, index, isNamed, distance, round: rounds.findIndex((end) => cost <= end), cost }
     })
   })
-  return all.sort((a, b) => a.round - b.round || a.cost - b.cost)
+  const isThere = new Set(all.map(({ file, index }) => `${file} ${index}`))
+  const before = (successes.get(source) ?? []).filter(({ file, index }) => isThere.has(`${file} ${index}`))
+  const named = all.filter(({ isNamed }) => isNamed)
+  all.sort((a, b) => a.round - b.round || a.distance - b.distance || a.cost - b.cost)
+  return [...before.slice(0, 6), ...named, ...all]
 }
+
+/** Processor time [ms] of a file up to the end of a round. */
+const rounds = [400, 1200, 4000, Infinity]
 
 /** @param tried  the tests that are over, which grows */
 async function noticedBy(id, source, tries, tried) {

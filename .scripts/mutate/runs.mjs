@@ -30,7 +30,7 @@ export async function reach(folder, files, sources) {
  */
 const looks = [
   { name: 'survived', budget: 4000 },
-  { name: 'survived-longer', after: 'survived', budget: 25_000 },
+  { name: 'survived-longer', after: 'survived', budget: 15_000 },
 ]
 
 export async function tryThem(folder, mutants, sources) {
