@@ -13,6 +13,8 @@ const unfit = new Map()
 const loading = new Map()
 /** Which tests noticed mutants of a source, the last first. */
 const successes = new Map()
+/** Processor time [ms] of a file up to the end of each round. */
+const rounds = [400, 1200, 4000, Infinity]
 const switches = (globalThis.__stryker__ = {})
 const require = createRequire(import.meta.url)
 const files = [...new Set(mutants.flatMap(({ tries }) => tries.map(({ file }) => file)))]
@@ -46,9 +48,6 @@ function inOrder(source, tries) {
   all.sort((a, b) => a.round - b.round || a.distance - b.distance || a.cost - b.cost)
   return [...before.slice(0, 6), ...named, ...all]
 }
-
-/** Processor time [ms] of a file up to the end of a round. */
-const rounds = [400, 1200, 4000, Infinity]
 
 /** @param tried  the tests that are over, which grows */
 async function noticedBy(id, source, tries, tried) {
