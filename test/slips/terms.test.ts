@@ -10,6 +10,7 @@ import { familyOf, type Family } from '../../server/src/slips/family/family.ts'
 import type { Evidence } from '../../server/src/slips/evidence.ts'
 import { flexibles } from './flexible.ts'
 import { mistakes } from './mistakes.ts'
+import { evidence as given, tern } from './records.ts'
 import { halves, printed, yamlOf, type Row, type Texts } from './rows.ts'
 import { termsOf } from './terms.ts'
 import { unplanned, unplannedOf } from './unplanned.ts'
@@ -32,7 +33,10 @@ const inFamilies = ofGlass.filter((row) => kinOf(row).length > 0)
 const ofFlexible = [...flexibles(30, 83), ...flexibles(30, 83, 'laid out')]
 
 /** What a hand may leave out of a sheet. */
-const sparse = ['/stc/efficiency', '/size/length', '/size/width', '/cells/in_series', '/temperature_coefficients/voc']
+const sparse = [
+  ['/stc/efficiency', '/size/length', '/size/width', '/cells/in_series', '/temperature_coefficients/voc'],
+  ['/size/width', '/stc/isc'],
+]
 const without = (texts: Texts, left: readonly string[]): Texts =>
   Object.fromEntries(Object.entries(texts).filter(([pointer]) => !left.includes(pointer)))
 
@@ -67,9 +71,32 @@ test.each(kinds)('the terms of a record with %s', async (kind) => {
       `${typed}: core, arithmetic, shape, family`,
       ...lines(own, null),
       ...(family ? ['beside its family', ...lines(own, family)] : []),
-      'with fields left out',
-      ...lines(evidence(row, without(texts, sparse)), null),
+      ...sparse.flatMap((left) => ['with fields left out', ...lines(evidence(row, without(texts, left)), null)]),
     ]
   })
   await expect(`${all.join('\n')}\n`).toMatchFileSnapshot(`terms/${kind.replaceAll(/[^A-Za-z]+/g, '-')}.txt`)
+})
+
+test.each<[what: string, typed: Texts]>([
+  ['a number that is not finished', { '/stc/vmp': '186. V' }],
+  ['sides in two units', { '/size/length': '119 cm', '/size/width': '540 cm' }],
+  ['a side without a unit', { '/size/length': '46.9' }],
+  ['a coefficient in volts', { '/temperature_coefficients/voc': '-0.64 V/°C' }],
+  [
+    'a coefficient of a letter too few',
+    { '/temperature_coefficients/pmax': '-.38', '/temperature_coefficients/isc': '0.5 %/°C' },
+  ],
+  ['both currents of another panel', { '/stc/imp': '2.96 A', '/stc/isc': '3.16 A' }],
+  ['a column of another row', { '/stc/pmax': '81 W', '/stc/vmp': '17.2 V', '/stc/imp': '4.71 A' }],
+  [
+    'next to nothing',
+    { '/stc/voc': '2.21 V', '/size/length': '', '/size/width': '', '/stc/efficiency': '', '/stc/isc': '' },
+  ],
+])('the terms of an invented panel with %s', async (what, typed) => {
+  const texts = Object.fromEntries(Object.entries({ ...tern, ...typed }).filter(([, text]) => text !== ''))
+  const all = ['flexible', 'rigid'].flatMap((construction) => [
+    construction,
+    ...lines(given('mono', texts, construction), null),
+  ])
+  await expect(`${all.join('\n')}\n`).toMatchFileSnapshot(`terms/tern-${what.replaceAll(' ', '-')}.txt`)
 })

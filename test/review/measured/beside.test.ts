@@ -5,6 +5,8 @@ import { stringExpected } from '../../../server/src/review/measured/panel-expect
 import { quantities, unitsOf, type Quantity } from '../../../server/src/review/measured/string.ts'
 import type { ResolvedSystem } from '../../../server/src/review/resolved.ts'
 import { stringsOf } from '../../../server/src/review/strings.ts'
+import { measurementAboveExpected } from '../../../server/src/review/rules/measurement-above-expected.ts'
+import { figuresOf } from '../../../server/src/review/figures-of.ts'
 import { resolved } from '../resolved.ts'
 
 const tern =
@@ -134,4 +136,13 @@ test('a clamp held the other way round shows the same current', () => {
   const [{ string, low }] = measuredOf(system).strings as [ReturnType<typeof measuredOf>['strings'][number]]
   expect(string.readings.get('isc')!.off!.share).toBeCloseTo(0, 2)
   expect(low).toEqual([])
+})
+
+test('a string of which one value is high and another low is spoken of once, as low', () => {
+  const high = (string: Typed) => {
+    const system = measured([[tern, 'roof'], [tern, 'roof']], [[string, sound]]) // prettier-ignore
+    return [measurementAboveExpected.check(system, figuresOf(system)) ?? []].flat().length
+  }
+  expect(high({ ...sound, voc: 1.12, vmp: 1.12 })).toBe(1)
+  expect(high({ voc: 1.12, vmp: 1.12, isc: 0.7, imp: 0.7 })).toBe(0)
 })
