@@ -7,7 +7,7 @@ import { resolved } from './resolved.ts'
 
 const panel =
   '{ stc: { pmax: 110 W, vmp: 18.6 V, imp: 5.92 A, voc: 22.1 V, isc: 6.31 A }, cells: { technology: mono, in_series: 36 }, temperature_coefficients: { pmax: -0.38 %/°C, voc: -0.29 %/°C, isc: 0.05 %/°C } }'
-const parts: Readonly<Record<string, string>> = {
+const parts = {
   array: 'wiring: { in_series: 2, in_parallel: 1 }',
   panel,
   cable: 'size: 6 mm2, length: 5 m, insulation: 90 °C',
@@ -17,7 +17,7 @@ const parts: Readonly<Record<string, string>> = {
 }
 
 /** Rules that find something, with what they offer. */
-function found(change: Readonly<Record<string, string>>): readonly string[] {
+function found(change: Partial<typeof parts>): readonly string[] {
   const at = { ...parts, ...change }
   const library = createLibrary()
   library.put(
@@ -47,7 +47,7 @@ loads: [${at.loads}]
     .map(({ rule, corrections }) => [rule, ...corrections.map(({ text }) => text)].join(': '))
 }
 
-test.each<[what: string, change: Readonly<Record<string, string>>, rules: readonly string[]]>([
+test.each<[what: string, change: Partial<typeof parts>, rules: readonly string[]]>([
   ['all is known', {}, []],
   [
     'a battery cable below the table',
