@@ -4,22 +4,29 @@
 //   npm run mutate [FOLDER...]    MUTATE_SEED and MUTATE_COUNT draw another sample
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { drawMutants } from './mutate/draw.mjs'
-import { reach, tryOneByOne } from './mutate/runs.mjs'
+import { reach, tryThem } from './mutate/runs.mjs'
 import { triesOf } from './mutate/tries.mjs'
 
 const layers = ['quantities', 'physics', 'slips', 'review']
 /** Tests that start no program and take no minutes, nor seconds before their first test. */
-const asked = ['quantities', 'physics', 'published', 'slips', 'review', 'rules', 'systems', 'values', 'check']
+const asked = [
+  ...['quantities', 'physics', 'published', 'slips', 'review', 'rules', 'systems', 'values', 'check'],
+  ...['records', 'library', 'rows', 'report', 'editor'],
+]
 const notAsked =
   /(command|fuzz|message-lengths|repeats|statistics)[.]test[.]ts$|(check|review)[/]properties|systems[/]references/
+/** A server or a browser of its own, and what stands for modules: of vitest nothing but tests and `expect` is there. */
+const needsMore = /\bstartServer\b|[/]browser[.]ts|\bvi[.]hoisted/
 const { MUTATE_SEED = '1', MUTATE_COUNT = '1000' } = process.env
 
 const wanted = process.argv.length > 2 ? process.argv.slice(2) : layers
 const files = wanted.flatMap((layer) => filesIn(`server/src/${layer}`, /(?<![.]generated)[.]ts$/))
-const tests = asked.flatMap((name) => filesIn(`test/${name}`, /[.]test[.]ts$/)).filter((path) => !notAsked.test(path))
+const tests = asked
+  .flatMap((name) => filesIn(`test/${name}`, /[.]test[.]ts$/))
+  .filter((path) => !notAsked.test(path) && !needsMore.test(readFileSync(path, 'utf8')))
 
 const folder = '.output/mutate'
-for (const name of ['noticed', 'survived']) mkdirSync(`${folder}/${name}`, { recursive: true })
+for (const name of ['noticed', 'survived', 'survived-longer']) mkdirSync(`${folder}/${name}`, { recursive: true })
 
 const { all, mutants, sources } = await drawMutants(files, Number(MUTATE_COUNT), MUTATE_SEED)
 console.log(`${mutants.length} of ${all} mutants drawn`)
@@ -27,7 +34,7 @@ const reached = await reach(folder, tests, sources)
 const tried = mutants.map((mutant) => ({ ...mutant, tries: triesOf(mutant, reached) }))
 const before = countOf(mutants)
 if (before.tried > 0) console.log(`tried before: ${inWords(before)}`)
-await tryOneByOne(folder, tried, sources)
+await tryThem(folder, tried, sources)
 
 const noticed = new Set(readdirSync(`${folder}/noticed`))
 for (const layer of wanted)

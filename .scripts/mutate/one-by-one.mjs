@@ -6,60 +6,56 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { bundleOf } from './bundle.mjs'
 import { vitestShim } from './shim.mjs'
 
-const { folder, mutants, sources, budget } = JSON.parse(readFileSync(process.argv[2], 'utf8'))
+const { folder, mutants, sources, look } = JSON.parse(readFileSync(process.argv[2], 'utf8'))
 /** Tests that fail without a mutant here, for what this process lacks of vitest. */
 const unfit = new Map()
 /** Processor time [ms] that the modules of a test file take to start. */
 const loading = new Map()
 /** Which tests noticed mutants of a source, the last first. */
 const successes = new Map()
+/** Processor time [ms] of a file up to the end of each round. */
+const rounds = [400, 1200, 4000, Infinity]
 const switches = (globalThis.__stryker__ = {})
 const require = createRequire(import.meta.url)
 const files = [...new Set(mutants.flatMap(({ tries }) => tries.map(({ file }) => file)))]
 const script = await bundleOf(files, sources)
 
 for (const { id, key, source, tries } of mutants) {
-  if (existsSync(`${folder}/noticed/${key}`) || existsSync(`${folder}/survived/${key}`)) continue
+  if (existsSync(`${folder}/noticed/${key}`) || existsSync(`${folder}/${look.name}/${key}`)) continue
   writeFileSync(`${folder}/now`, JSON.stringify({ key, until: Date.now() + 120_000 }))
-  const by = await noticedBy(id, source, inOrder(source, tries))
-  writeFileSync(by === null ? `${folder}/survived/${key}` : `${folder}/noticed/${key}`, by ?? '')
+  const before = look.after ? JSON.parse(readFileSync(`${folder}/${look.after}/${key}`, 'utf8')) : []
+  const tried = new Set(before)
+  const by = await noticedBy(id, source, inOrder(source, tries), tried)
+  if (by === null) writeFileSync(`${folder}/${look.name}/${key}`, JSON.stringify([...tried]))
+  else writeFileSync(`${folder}/noticed/${key}`, by)
 }
 
-/** What noticed others of the same source comes first, then what is named after it, then what is near to it and fast. */
+/**
+ * What noticed others of the same source comes first, then what is named after it, then a little of every file, of what is near
+ * to it before the rest, then more of each: a change may show where nobody would look for it.
+ */
 function inOrder(source, tries) {
-  const of = new Map(tries.map(({ file, tests }) => [file, new Map(tests.map((test) => [test.index, test]))]))
-  const before = (successes.get(source) ?? []).filter(({ file, index }) => of.get(file)?.has(index)).slice(0, 12)
-  const named = tries.flatMap(({ file, tests }) =>
-    tests.filter(({ isNamed }) => isNamed).map(({ index }) => ({ file, index })),
-  )
-  const cost = ({ file, tests }) => (loading.get(file) ?? 100) + tests.reduce((sum, { ms }) => sum + ms, 0)
-  const rank = (one) => [one.isFirst ? 0 : 1, one.distance, cost(one)]
-  const rest = tries
-    .flatMap(inTwo)
-    .map((one) => ({ ...one, rank: rank(one) }))
-    .sort((a, b) => a.rank.map((x, i) => x - b.rank[i]).find((difference) => difference !== 0) ?? 0)
-    .flatMap(({ file, tests }) => tests.map(({ index }) => ({ file, index })))
-  return [...before, ...named, ...rest]
+  const all = tries.flatMap(({ file, distance, tests }) => {
+    let cost = loading.get(file) ?? 100
+    return tests.map(({ index, ms, isNamed }) => {
+      cost += ms
+      return { file, index, isNamed, distance, round: rounds.findIndex((end) => cost <= end), cost }
+    })
+  })
+  const isThere = new Set(all.map(({ file, index }) => `${file} ${index}`))
+  const before = (successes.get(source) ?? []).filter(({ file, index }) => isThere.has(`${file} ${index}`))
+  const named = all.filter(({ isNamed }) => isNamed)
+  all.sort((a, b) => a.round - b.round || a.distance - b.distance || a.cost - b.cost)
+  return [...before.slice(0, 6), ...named, ...all]
 }
 
-/** The fast tests of a file, and those that would take more than two seconds with them, so that every file has its turn. */
-function inTwo(one) {
-  let sum = 0
-  const end = one.tests.findIndex(({ ms }, i) => i > 0 && (sum += ms) > 2000)
-  if (end < 0) return [{ ...one, isFirst: true }]
-  return [
-    { ...one, tests: one.tests.slice(0, end), isFirst: true },
-    { ...one, tests: one.tests.slice(end), isFirst: false },
-  ]
-}
-
-async function noticedBy(id, source, tries) {
+/** @param tried  the tests that are over, which grows */
+async function noticedBy(id, source, tries, tried) {
   let spent = 0
   const own = fresh()
   const started = new Map()
-  const tried = new Set()
   for (const { file, index } of tries) {
-    if (spent > budget) return null
+    if (spent > look.budget) return null
     if (tried.has(`${file} ${index}`)) continue
     tried.add(`${file} ${index}`)
     if (!started.has(file)) {

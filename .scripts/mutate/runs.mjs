@@ -24,19 +24,32 @@ export async function reach(folder, files, sources) {
   })
 }
 
-/** Processor time [ms] for a mutant: tests that notice it mostly do so in the first seconds. */
-const budget = 4000
+/**
+ * Processor time [ms] for a mutant. Tests that notice it mostly do so in the first seconds; what they leave is looked at once
+ * more, and longer, when every mutant had its turn.
+ */
+const looks = [
+  { name: 'survived', budget: 4000 },
+  { name: 'survived-longer', after: 'survived', budget: 15_000 },
+]
+
+export async function tryThem(folder, mutants, sources) {
+  const list = mutants
+    .filter(({ tries }) => tries.length > 0)
+    .map(({ id, key, file, tries }) => ({ id, key, source: file, tries }))
+  for (const look of looks) {
+    const left = look.after ? list.filter(({ key }) => existsSync(`${folder}/${look.after}/${key}`)) : list
+    await tryOneByOne(folder, { folder, mutants: left, sources, look })
+  }
+}
 
 /**
  * Tries every mutant in a process of its own memory. One that does not end counts as noticed, so does one that ends the process
  * once more when it is the first there; the next process goes on.
  */
-export async function tryOneByOne(folder, mutants, sources) {
+async function tryOneByOne(folder, content) {
   const plan = `${folder}/tries.json`
-  const list = mutants
-    .filter(({ tries }) => tries.length > 0)
-    .map(({ id, key, file, tries }) => ({ id, key, source: file, tries }))
-  writeFileSync(plan, JSON.stringify({ folder, mutants: list, sources, budget }))
+  writeFileSync(plan, JSON.stringify(content))
   let ended = null
   for (;;) {
     writeFileSync(`${folder}/now`, '{}')

@@ -31,3 +31,44 @@ test('a file that is no weather is a problem with its place', () => {
   const made = climateFromWeather('weather/bay.epw', 'nothing\n')
   expect('problem' in made && phraseInWords(made.problem)).toMatch(/^weather\/bay\.epw:\d+: /)
 })
+
+const [day, hours] = [24, 8760]
+/** A weather file of the same 20 °C in every hour, and the sun of a clear day. */
+const weather = [
+  'LOCATION,Bay,-,-,made,0,38.0,-9.0,0,10',
+  ...Array<string>(6).fill('COMMENTS'),
+  'DATA PERIODS,1,1,Data,Sunday, 1/ 1,12/31',
+  ...Array.from({ length: hours }, (_, h) => {
+    const date = new Date(Date.UTC(2021, 0, 1) + h * 3_600_000)
+    const sun = Math.max(0, Math.round(800 * Math.sin(((h % day) - 6) * (Math.PI / 12))))
+    const columns = [
+      2021,
+      date.getUTCMonth() + 1,
+      date.getUTCDate(),
+      (h % day) + 1,
+      0,
+      '?',
+      20,
+      10,
+      50,
+      101300,
+      0,
+      0,
+      300,
+      sun,
+      sun,
+      100,
+    ]
+    return [...columns, ...Array<number>(19).fill(0)].join()
+  }),
+].join('\n')
+
+test.each(['bay.epw', 'weather/bay.epw', 'a/b/bay.epw'])(
+  'one gathered from %s names the file without its folders',
+  (name) => {
+    const made = climateFromWeather(name, weather)
+    expect('text' in made ? made.text : phraseInWords(made.problem)).toMatch(
+      /[: ]bay\.epw, 8760 hours of a weather year/,
+    )
+  },
+)

@@ -85,6 +85,13 @@ test('of loads that never run together the one that draws most from the battery 
   expect(mainCurrent(one)!.amps).toBeCloseTo(93.75, 9)
 })
 
+test('loads of different months do not run together', () => {
+  const one = bank(
+    '[{ name: heater, power: 900 W, hours: 1, months: [1] }, { name: fan, power: 600 W, hours: 1, months: [7] }]',
+  )
+  expect(mainCurrent(one)!.amps).toBeCloseTo(900 / 12, 9)
+})
+
 test('fuses and cables of outputs, of each battery, what the fuse breaks and what motors need at the start have a margin', () => {
   const loads = '[{ name: saw, power: 600 W, surge: 1500 W, hours: 0.1, supply: ac }]'
   const own = bank(

@@ -52,6 +52,14 @@ test.each<[string, readonly Point[], readonly boolean[]]>([
     [false, false],
   ],
   [
+    'the same over two years and a half, still within what two days differ by',
+    [
+      [0, 1],
+      [2.6, 0.974],
+    ],
+    [false, false],
+  ],
+  [
     'nothing lost',
     [
       [0, 1],
