@@ -14,7 +14,7 @@ export function onceEach<K extends object, V>(work: (key: K) => V): (key: K) => 
     }
 
     static answer(key: K | Answered): V {
-      return #answer in key ? key.#answer : (new Answered(key, work(key)) as Answered).#answer
+      return #answer in key ? key.#answer : new Answered(key, work(key)).#answer
     }
   }
   return (key) => Answered.answer(key)
