@@ -97,7 +97,7 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
       const notes = notesOf.get(make) as Notes<T>
       if (!notes.has(path)) {
         const file = library.file(path)
-        if (file) note(file)
+        if (file) makeNotes(file)
       }
       return notes.get(path)
     },
@@ -136,7 +136,7 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
     if (text === undefined) return undefined
     const currency = isSettings(path) ? undefined : library.settings(path)?.record.currency?.value
     const file = readFile(path, text, currency) ?? undefined
-    if (file) note(file)
+    if (file) makeNotes(file)
     return file
   }
 
@@ -173,7 +173,7 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
   }
 
   /** All that is noted of panels is, as long as one is at hand. */
-  function note(file: ReadFile) {
+  function makeNotes(file: ReadFile) {
     if (file.kind !== 'panel') return
     for (const [make, notes] of notesOf)
       if (!notes.has(file.path)) notes.set(file.path, make(file as ReadFile<'panel'>))

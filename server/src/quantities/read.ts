@@ -35,7 +35,10 @@ const mostKnown = 2000
 function readAfresh(text: string, kind: QuantityKind, options: ReadOptions): Reading {
   const draft = attempt(text, kind, options)
   const reads = (fix: { text: string }) => fix.text !== text && attempt(fix.text, kind, options).quantity !== undefined
-  if (draft.problem) return { problem: { ...draft.problem, fixes: draft.problem.fixes().filter(reads) } }
+  if (draft.problem) {
+    const fixes = draft.problem.fixes().map((fix) => ({ ...fix, text: fix.text.trim().replace(/ {2,}/g, ' ') }))
+    return { problem: { ...draft.problem, fixes: fixes.filter(reads) } }
+  }
   if (draft.notes.length === 0) return { quantity: draft.quantity, notes: [] }
   return { quantity: draft.quantity, notes: draft.notes.map((note) => spellingNote(text, note, draft.notes, reads)) }
 }
