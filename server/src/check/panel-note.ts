@@ -6,46 +6,47 @@ import { pointers, type Evidence, type Reading } from '../slips/evidence.ts'
 import { weightPointers } from '../slips/density/weight.ts'
 import { noctPointers } from '../slips/typos/noct-row.ts'
 
-/** Of a panel what checks of others look at: short and plain, for it is kept of every panel of a library. */
+/**
+ * Of a panel what checks of others look at: short and plain, for it is kept of every panel of a library. The lists follow `textPointers`
+ * and `numberPointers`, as the names of the fields would be half of a note; null stands for a field that could not be read or is not there.
+ */
 export interface PanelNote {
-  readonly texts: Readonly<Record<string, NotedText>>
-  readonly numbers: Readonly<Record<string, NotedNumber>>
+  readonly texts: readonly (NotedText | null)[]
+  readonly numbers: readonly (NotedNumber | null)[]
 }
 
 type NotedText = readonly [text: string, start: number, end: number]
 type NotedNumber = readonly [...NotedText, value: number, half: number, dimension?: Measure['quantity']['dimension']]
 
 const textPointers = ['/name', '/maker', '/family', '/construction', '/cells/technology'] as const
-const evidencePointers = [...pointers, ...noctPointers, ...weightPointers]
+const numberPointers = [...pointers, ...noctPointers, ...weightPointers]
+/** Where each stands in its list. */
+const indexOf = new Map<string, number>(
+  [textPointers, numberPointers].flatMap((list) => list.map((pointer, i) => [pointer, i] as const)),
+)
 
-/** Fields that could not be read are absent. */
 export function noteOf({ fields }: ReadFile<'panel'>): PanelNote {
-  const texts: Record<string, NotedText> = {}
-  const numbers: Record<string, NotedNumber> = {}
-  for (const pointer of textPointers) {
-    const field = fields.get(pointer)
-    if (field) texts[pointer] = [field.text, field.span.start, field.span.end]
+  return {
+    texts: textPointers.map((pointer) => {
+      const field = fields.get(pointer)
+      return field ? [field.text, field.span.start, field.span.end] : null
+    }),
+    numbers: numberPointers.map((pointer) => {
+      const field = fields.get(pointer) as Measure | undefined
+      if (!field) return null
+      const { text, value, span, quantity } = field
+      const noted = [text, span.start, span.end, value, quantity?.half ?? 0] as const
+      return quantity ? [...noted, quantity.dimension] : noted
+    }),
   }
-  for (const pointer of evidencePointers) {
-    const field = fields.get(pointer) as Measure | undefined
-    if (!field) continue
-    const { text, value, span, quantity } = field
-    const noted = [text, span.start, span.end, value, quantity?.half ?? 0] as const
-    numbers[pointer] = quantity ? [...noted, quantity.dimension] : noted
-  }
-  return { texts, numbers }
 }
 
 /** What a panel record says of itself, as the slip search wants it. */
 export const evidenceOf = onceEach(({ texts, numbers }: PanelNote): Evidence => {
   const readings: Record<string, Reading> = {}
-  for (const pointer of evidencePointers) {
-    const noted = numbers[pointer]
-    if (noted) readings[pointer] = { value: noted[3], half: noted[4], text: noted[0] }
-  }
-  const said = (pointer: (typeof textPointers)[number]) => texts[pointer]?.[0]
-  const [technology, construction, maker] = [said('/cells/technology'), said('/construction'), said('/maker')]
-  const [family, name] = [said('/family'), said('/name')]
+  for (const [i, noted] of numbers.entries())
+    if (noted) readings[numberPointers[i]!] = { value: noted[3], half: noted[4], text: noted[0] }
+  const [name, maker, family, construction, technology] = texts.map((noted) => noted?.[0])
   return {
     ...(technology !== undefined && { technology }),
     ...(construction !== undefined && { construction }),
@@ -59,11 +60,11 @@ export const evidenceOf = onceEach(({ texts, numbers }: PanelNote): Evidence => 
 /** The same as rules want it. */
 export const kindredOf = onceEach(({ texts, numbers }: PanelNote): Kindred => {
   const said = (pointer: (typeof textPointers)[number]): Field<string> | undefined => {
-    const noted = texts[pointer]
-    return noted && { pointer, text: noted[0], value: noted[0], span: { start: noted[1], end: noted[2] } }
+    const noted = texts[indexOf.get(pointer)!]
+    return noted ? { pointer, text: noted[0], value: noted[0], span: { start: noted[1], end: noted[2] } } : undefined
   }
   const number = (pointer: string) => {
-    const noted = numbers[pointer]
+    const noted = numbers[indexOf.get(pointer)!]
     if (!noted?.[5]) return undefined
     const [text, start, end, value, , dimension] = noted
     return { pointer, text, value, span: { start, end }, quantity: { dimension } }
