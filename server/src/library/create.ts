@@ -26,7 +26,6 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
   const weathers = new Map<string, WeatherFile | string>()
   const read = new Recent<ReadFile>(most)
   const notesOf = new Map<(file: ReadFile<'panel'>) => unknown, Notes<unknown>>()
-  const mostNotes = 300
   const roots = createRoots()
   const index = createIndex(() => texts.keys(), roots.of)
   let paths: readonly string[] | null = null
@@ -196,6 +195,9 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
     return all
   }
 }
+
+/** How many notes of a kind are at hand as they were made: those of a few families, which are asked for again and again. */
+const mostNotes = 300
 
 const namingKinds: ReadonlySet<RecordKind | undefined> = new Set<RecordKind>(['system', 'library'])
 const isSettings = (path: string) => recordOfPath(path)?.kind === 'library'
