@@ -66,7 +66,7 @@ export function createWorkspace(
   const named = new Set<string>()
   /** Systems of which only one year was worked out. */
   const quick = new Set<string>()
-  const fromNotes = findingsFromNotes(library, today, bundle)
+  const fromNotes = findingsFromNotes(library, today, () => true, bundle)
   let day = today()
   let all = false
 

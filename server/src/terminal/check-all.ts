@@ -62,7 +62,9 @@ async function checkEach(
   { cwd, today, bundle }: Pick<Share, 'cwd' | 'today' | 'bundle'>,
   take: Take,
 ): Promise<void> {
-  const fromNotes = findingsFromNotes(library, () => today, bundle)
+  const all = new Set(targets)
+  const isAsked = (path: string) => all.has(path)
+  const fromNotes = findingsFromNotes(library, () => today, isAsked, bundle)
   for (const path of targets) {
     const findings = fromNotes(path)
     if (findings) {
