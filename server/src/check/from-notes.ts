@@ -27,7 +27,7 @@ export const familyRules: readonly Rule<Kindred, FamilyAbout>[] = [
 ]
 
 /**
- * What `checkFile` finds in a panel record of which nothing is to be corrected. What concerns the record alone is looked at when
+ * What `checkFile` finds in a panel record that has nothing worth a warning. What concerns the record alone is looked at when
  * the library reads it, what concerns its family in the notes, so that it is not read again for that.
  *
  * @param today    the date, year-month-day; the library must forget its notes when that changes
@@ -53,7 +53,8 @@ export function findingsFromNotes(
     version = library.version
     // the notes of a family are at hand together only once: those of a large library are in no such order
     for (const one of agrees.has(path) ? [] : [path, ...library.kinOf({ path })])
-      if (!agrees.has(one) && (one === path || isAsked(one))) agrees.set(one, agreesWithFamily(library, one))
+      if (!agrees.has(one) && (one === path || (isAsked(one) && library.noted(one, ownOf))))
+        agrees.set(one, agreesWithFamily(library, one))
     if (!agrees.get(path)) return null
     const severities = severitiesOf(library.settings(path)?.record)
     const stock = severities(unused(library, { path, ...what }, kindredOf(library.noted(path, noteOf)!).name))

@@ -11,12 +11,12 @@ import type { Bundle } from '../wording/bundle.ts'
 import { toFinding } from './in-words.ts'
 import { panelRulesFor } from './panel.ts'
 import { severitiesOf } from './severities.ts'
-import { withoutShared } from './shared-fields.ts'
+import { isSerious, withoutShared } from './shared-fields.ts'
 import type { Today } from './today.ts'
 
 /**
  * What the rules find in a panel record that has no others beside it: short and plain, for it is kept of every panel of a library.
- * null where more is to be done than to say it: something is to be corrected, or a person let it stand, or a sheet is to be compared.
+ * null where more is to be done than to say it: what is worth a warning may be a slip, and there may be a fix, an acceptance or a sheet.
  */
 export type OwnNote = readonly NotedFinding[] | null
 
@@ -36,7 +36,7 @@ export function ownNoteOf(library: Library, file: ReadFile<'panel'>, now: Today)
     if (nodeAtPointer(file.tree, '/accepted') || acceptComments(file.tree).length > 0) return null
     const severities = severitiesOf(library.settings(file.path)?.record)
     const found = severities(panelRulesFor(library, file, { siblings: [], kin: [] }, now)(file))
-    if (found.some(({ fixes }) => fixes.length > 0)) return null
+    if (found.some((one) => one.fixes.length > 0 || isSerious(one))) return null
     const said = withoutShared(found).map((one) => toFinding(one, file.kind, now.bundle))
     return said.some(({ trace }) => trace !== undefined) ? null : said.map(noted)
   } catch {
