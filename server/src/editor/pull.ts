@@ -74,8 +74,8 @@ export async function newsOf(session: Session, previous: ReadonlyMap<string, str
       since = performance.now()
     }
     if (token.isCancellationRequested) return []
-    const result = resultAt(session, path, uri)
-    if (result && result.resultId !== previous.get(uri)) items.push(report(uri, result.resultId, result.items))
+    const result = newsAt(session, path, uri, previous.get(uri))
+    if (result) items.push(report(uri, result.resultId, result.items))
   }
   for (const [uri, id] of previous) if (!present.has(uri) && id !== gone) items.push(report(uri, gone, []))
   return items
@@ -104,8 +104,10 @@ function nextChange(session: Session, token: CancellationToken): Promise<void> {
 }
 
 const gone = 'gone'
-/** By the stamps of the workspace: what a file was reported to have is kept, and its check is not. */
+/** By the stamps of the workspace: what an open file was reported to have is kept, and its check is not. */
 const results = new WeakMap<object, Result>()
+/** Of a file that is not open only the name of its findings is kept: a library has thousands. */
+const names = new WeakMap<object, string>()
 
 interface Result {
   /** The same for the same findings at the same places, so that nothing is sent again that has not changed. */
@@ -115,17 +117,18 @@ interface Result {
 
 const resultWith = (items: Diagnostic[]): Result => ({ resultId: digest(JSON.stringify(items)), items })
 
-/** What is known of a file, or else found now. */
-function resultAt(session: Session, path: string, uri: string): Result | null {
-  const { workspace } = session
-  const stamp = workspace.stampOf(path)
-  const known = results.get(stamp) ?? resultFromNotes(session, path, uri)
-  if (known) {
-    results.set(stamp, known)
-    return known
-  }
+/** What a file that is not open has; null where that was reported before. */
+function newsAt(session: Session, path: string, uri: string, before: string | undefined): Result | null {
+  const stamp = session.workspace.stampOf(path)
+  if (before !== undefined && names.get(stamp) === before) return null
+  const found = resultFromNotes(session, path, uri) ?? resultFromCheck(session, uri)
+  if (found) names.set(stamp, found.resultId)
+  return found?.resultId === before ? null : found
+}
+
+function resultFromCheck(session: Session, uri: string): Result | null {
   const here = session.here(uri)
-  return here && resultOf(session, here)
+  return here && resultWith(diagnostics(here, session.typing.finishedOf(here.checked, here.path)))
 }
 
 /** Of a panel that need not be read again. */

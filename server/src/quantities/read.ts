@@ -7,6 +7,7 @@ import type { QuantityKind, Reading, SpellingNote } from './quantity.ts'
 import { readRange } from './read-range.ts'
 import { readMoney } from './read-money.ts'
 import { readOne } from './read-one.ts'
+import { readPrinted } from './read-printed.ts'
 import { readTolerance } from './read-tolerance.ts'
 import { withoutExtras } from './without-extras.ts'
 
@@ -33,6 +34,12 @@ const known = new Map<string, Reading>()
 const mostKnown = 2000
 
 function readAfresh(text: string, kind: QuantityKind, options: ReadOptions): Reading {
+  const printed = readPrinted(text, kind)
+  return printed ? { quantity: printed, notes: [] } : readInAnyForm(text, kind, options)
+}
+
+/** What `readQuantity` does, for every text. */
+export function readInAnyForm(text: string, kind: QuantityKind, options: ReadOptions = {}): Reading {
   const draft = attempt(text, kind, options)
   const reads = (fix: { text: string }) => fix.text !== text && attempt(fix.text, kind, options).quantity !== undefined
   if (draft.problem) {
