@@ -169,11 +169,11 @@ function computed(p: TypedField, evidence: Evidence, frame: Frame): Candidate[] 
 }
 
 /**
- * Models come in classes of 5 W, so that another's power is one of few near ones, of which one is what Vmp times Imp asks for. True lists hardly
+ * Framed models come in classes of 5 W, so that another's power is one of few near ones, of which one is what Vmp times Imp asks for. True lists hardly
  * show that. A sibling that lends it is counted already.
  */
-const ofClass = (watts: number, evidence: Evidence, { family }: Frame) =>
-  watts % 5 === 0 && anothersLog(family, evidence, index.pmax) === 0
+const ofClass = (watts: number, evidence: Evidence, { family, isGlass }: Frame) =>
+  isGlass && watts % 5 === 0 && anothersLog(family, evidence, index.pmax) === 0
     ? Math.max(0, nearValues - Math.log((0.24 * watts) / 5)) + likeTrueRecords
     : 0
 
