@@ -5,7 +5,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { firstFindings } from './bench/first-findings.mjs'
-import { makeLibrary } from './bench/library.mjs'
+import { makeLibrary, makeListed } from './bench/library.mjs'
 import { otherServer } from './bench/other-server.mjs'
 import { cost, medians } from './bench/processes.mjs'
 
@@ -13,8 +13,8 @@ const named = process.argv.slice(2).map(Number)
 const sizes = named.length > 0 ? named : [100, 1000, 10_000, 50_000]
 /** What takes minutes is measured once. */
 const runsOf = (size) => (size <= 1000 ? 5 : size <= 10_000 ? 3 : 1)
-/** A mistake costs many times what a clean record does. */
-const mostMistaken = 1000
+/** A mistake costs many times what a clean record does, and no list is much longer. */
+const mostOfOthers = 1000
 
 const table = new Map()
 const root = mkdtempSync(join(tmpdir(), 'wattproof-size-'))
@@ -23,17 +23,21 @@ for (const size of sizes) {
   const clean = join(root, String(size))
   makeLibrary(clean, size)
   enter('runs', size, String(runs))
-  const bare = cost(['.scripts/bench/bare-parse.mjs', clean], runs)
+  const bareOf = (folder) => cost(['.scripts/bench/bare-parse.mjs', folder], runs)
+  const bare = bareOf(clean)
   enter('bare parse, processor time', size, `${bare.processor.toFixed(2)} s`)
   enter('bare parse, memory', size, `${bare.memory.toFixed(0)} MB`)
   checked('clean, JSON', clean, 'json')
   checked('clean, text', clean, 'text')
   const [one, two] = ['1', '2'].map((jobs) => cost(check(clean, 'json', jobs), runs).clock)
   enter('clean, time of one thread over that of two', size, (one / two).toFixed(2))
-  if (size <= mostMistaken) {
+  if (size <= mostOfOthers) {
     const mistaken = join(root, `mistaken-${size}`)
     makeLibrary(mistaken, size, 1)
     checked('a mistake in each, JSON', mistaken, 'json')
+    const listed = join(root, `listed-${size}`)
+    await makeListed(listed, size)
+    checked('as lists print them, JSON', listed, 'json', bareOf(listed))
   }
   await beside('server', ['dist/server.js', '--stdio'])
   const all = await firstFindings(['dist/server.js', '--stdio'], clean, true)
@@ -43,10 +47,10 @@ for (const size of sizes) {
   await beside('bare server', ['.scripts/bench/bare-server.mjs', '--stdio'])
   if (otherServer) await beside('yaml-language-server', [otherServer, '--stdio'])
 
-  function checked(what, folder, format) {
+  function checked(what, folder, format, beside = bare) {
     const { processor, memory } = cost(check(folder, format, '1'), runs)
     enter(`${what}: check, processor time`, size, `${processor.toFixed(2)} s`)
-    enter(`${what}: check over bare parse`, size, (processor / bare.processor).toFixed(2))
+    enter(`${what}: check over bare parse`, size, (processor / beside.processor).toFixed(2))
     enter(`${what}: check, memory`, size, `${memory.toFixed(0)} MB`)
   }
 

@@ -1,5 +1,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { groupOf, readRatings } from '../calibrate/ratings.mjs'
+import { load } from '../load.mjs'
 
 /**
  * A folder of panels as catalogues have them: families of eight power classes, all fields typed, every record true. Families
@@ -20,6 +22,17 @@ export function makeLibrary(folder, size, mistaken = 0) {
       isMistaken ? text.replace(isc, (digits) => digits.replace('.', '')) : text,
     )
   }
+}
+
+/**
+ * A folder of panels of which no more is typed than public lists print: ratings, coefficients and sizes. Most have hints, for no
+ * weight, limit or datasheet is given.
+ */
+export async function makeListed(folder, size) {
+  const { printed, yamlOf } = await load(`export { printed, yamlOf } from './test/slips/rows.ts'`)
+  const rows = readRatings('test/published/data/modules-open.csv').filter(groupOf)
+  mkdirSync(folder, { recursive: true })
+  for (const row of rows.slice(0, size)) writeFileSync(join(folder, `${row.id}.panel.yaml`), yamlOf(row, printed(row)))
 }
 
 function panel(typed, family, step) {

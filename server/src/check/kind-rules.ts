@@ -15,16 +15,22 @@ import { settingsFound } from './rule-names.ts'
 export function rulesFound(library: Library, file: ReadFile, review: Review | null): readonly Found[] {
   switch (file.kind) {
     case 'panel':
-      return unused(library, file)
+      return unused(library, file, file.fields.get('/name'))
     case 'controller':
-      return [...applyRules(controllerRules, file as ReadFile<'controller'>, undefined), ...unused(library, file)]
+      return [
+        ...applyRules(controllerRules, file as ReadFile<'controller'>, undefined),
+        ...unused(library, file, file.fields.get('/name')),
+      ]
     case 'battery':
-      return [...applyRules(batteryRules, file as ReadFile<'battery'>, undefined), ...unused(library, file)]
+      return [
+        ...applyRules(batteryRules, file as ReadFile<'battery'>, undefined),
+        ...unused(library, file, file.fields.get('/name')),
+      ]
     case 'climate':
       return [
         ...applyRules(climateRules, file as ReadFile<'climate'>, undefined),
         ...weatherFound(library, file as ReadFile<'climate'>),
-        ...unused(library, file),
+        ...unused(library, file, file.fields.get('/name')),
       ]
     case 'system': {
       const { system, figures } = review!

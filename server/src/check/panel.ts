@@ -17,7 +17,7 @@ import type { Today } from './today.ts'
 export function panelRulesFor(
   library: Library,
   { path }: ReadFile<'panel'>,
-  { siblings, kin }: Relatives,
+  { siblings, kin }: Pick<Relatives, 'siblings' | 'kin'>,
   { today }: Today,
 ): (file: ReadFile<'panel'>) => readonly Found[] {
   const about = { settings: library.settings(path)?.record, site: siteFor(library, path), today, siblings, kin }

@@ -52,13 +52,16 @@ export const unresolved = (library: Library, file: ReadFile): readonly Found[] =
   library.references(file).flatMap(({ kind, field }) => unresolvedId(library, file, kind, field))
 
 /** A hint on a record that nothing names, in a library that has systems. */
-export function unused(library: Library, file: ReadFile): readonly Found[] {
-  const name = file.fields.get('/name')
+export function unused(
+  library: Library,
+  file: Pick<ReadFile, 'path' | 'kind' | 'id'>,
+  name: Field<unknown> | undefined,
+): readonly Found[] {
   if (!name || !isUnused(library, file)) return []
   return [foundAt(referenceFacts.unused, name, { say: 'unused', with: { kind: file.kind, id: file.id } })]
 }
 
-export const isUnused = (library: Library, file: Pick<ReadFile, 'path' | 'kind' | 'id'>): boolean =>
+const isUnused = (library: Library, file: Pick<ReadFile, 'path' | 'kind' | 'id'>): boolean =>
   library.hasSystems(file.path) && library.usesOf(file).length === 0
 
 /** Ids in a system that name no record, or several; and surfaces that are not described. */

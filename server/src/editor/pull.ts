@@ -113,13 +113,13 @@ interface Result {
   readonly items: Diagnostic[]
 }
 
-const nothing: Result = { resultId: digest('[]'), items: [] }
+const resultWith = (items: Diagnostic[]): Result => ({ resultId: digest(JSON.stringify(items)), items })
 
 /** What is known of a file, or else found now. */
 function resultAt(session: Session, path: string, uri: string): Result | null {
   const { workspace } = session
   const stamp = workspace.stampOf(path)
-  const known = results.get(stamp) ?? (workspace.isClean(path) ? nothing : undefined)
+  const known = results.get(stamp) ?? resultFromNotes(session, path, uri)
   if (known) {
     results.set(stamp, known)
     return known
@@ -128,14 +128,22 @@ function resultAt(session: Session, path: string, uri: string): Result | null {
   return here && resultOf(session, here)
 }
 
+/** Of a panel that need not be read again. */
+function resultFromNotes({ workspace, client, uriOf }: Session, path: string, uri: string): Result | null {
+  const findings = workspace.foundFromNotes(path)
+  if (!findings) return null
+  const { library } = workspace
+  const tree = { text: library.text(path) as string }
+  return resultWith(diagnostics({ checked: { tree }, uri, client, library, uriOf }, findings))
+}
+
 function resultOf({ workspace, typing }: Session, here: Here): Result {
   const { findings } = here.checked
   const finished = typing.finishedOf(here.checked, here.path)
   const stamp = workspace.stampOf(here.path)
   const known = finished === findings ? results.get(stamp) : undefined
   if (known) return known
-  const items = diagnostics(here, finished)
-  const result = { resultId: digest(JSON.stringify(items)), items }
+  const result = resultWith(diagnostics(here, finished))
   if (finished === findings) results.set(stamp, result)
   return result
 }

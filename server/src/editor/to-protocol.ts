@@ -5,17 +5,20 @@ import type { Edit, Span } from '../text/span.ts'
 import type { Tree } from '../text/tree.ts'
 import type { Client } from './client.ts'
 
-const starts = new WeakMap<Tree, readonly number[]>()
+/** Where a place lies in a text needs no more than that. */
+type Text = Pick<Tree, 'text'>
 
-function startsOf(tree: Tree): readonly number[] {
+const starts = new WeakMap<Text, readonly number[]>()
+
+function startsOf(tree: Text): readonly number[] {
   const known = starts.get(tree) ?? lineStarts(tree.text)
   starts.set(tree, known)
   return known
 }
 
-export const toPosition = (tree: Tree, offset: number): Position => positionAt(startsOf(tree), offset)
+export const toPosition = (tree: Text, offset: number): Position => positionAt(startsOf(tree), offset)
 
-export const toRange = (tree: Tree, { start, end }: Span): Range => ({
+export const toRange = (tree: Text, { start, end }: Span): Range => ({
   start: toPosition(tree, start),
   end: toPosition(tree, end),
 })
@@ -41,10 +44,10 @@ const unnecessary = 1
 /** `where` gives the address and the tree of a related place in another file. */
 export function toDiagnostic(
   finding: Finding,
-  tree: Tree,
+  tree: Text,
   uri: string,
   client: Client,
-  where: (path: string) => { readonly uri: string; readonly tree: Tree } | null,
+  where: (path: string) => { readonly uri: string; readonly tree: Text } | null,
 ): Diagnostic {
   const related = finding.related.slice(0, room).flatMap(({ span, message, path }) => {
     const place = path === undefined ? { uri, tree } : where(path)

@@ -1,6 +1,7 @@
 import { checkFile } from '../check/check.ts'
-import { nothingFound } from '../check/nothing-found.ts'
+import { findingsFromNotes } from '../check/from-notes.ts'
 import type { Checked } from '../check/checked.ts'
+import type { Finding } from '../findings/finding.ts'
 import { createLibrary } from '../library/create.ts'
 import type { Library } from '../library/library.ts'
 import { Recent } from '../library/recent.ts'
@@ -23,8 +24,8 @@ export interface Workspace {
   setFolders(folders: readonly string[]): void
   /** null for a file that is none of ours */
   check(path: string): Checked | null
-  /** Whether a check would find nothing in a panel record; false too where only that can say. */
-  isClean(path: string): boolean
+  /** What a check would find in a panel record, without one; null where only that can say. */
+  foundFromNotes(path: string): readonly Finding[] | null
   /** The same object until a check may find something else: what is known by it need not keep the check itself. */
   stampOf(path: string): object
   /** Something beside a file has changed. */
@@ -65,7 +66,7 @@ export function createWorkspace(
   const named = new Set<string>()
   /** Systems of which only one year was worked out. */
   const quick = new Set<string>()
-  const isClean = nothingFound(library, today)
+  const fromNotes = findingsFromNotes(library, today, () => true, bundle)
   let day = today()
   let all = false
 
@@ -111,12 +112,12 @@ export function createWorkspace(
       if (isTyping) quick.add(path)
       return checked
     },
-    isClean(path) {
+    foundFromNotes(path) {
       if (day !== today()) {
         day = today()
         library.forgetNotes()
       }
-      return isClean(path)
+      return fromNotes(path)
     },
     stampOf(path) {
       const stamp = stamps.get(path) ?? {}

@@ -76,6 +76,7 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
       if (file) read.set(path, file)
       return file
     },
+    text: (path) => texts.get(path),
     paths: () => (paths ??= [...texts.keys()].sort(byPath)),
     ofKind<K extends RecordKind>(kind: K, near: string) {
       return filesOf<K>(index.ofKind(kind, roots.of(near)))

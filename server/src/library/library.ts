@@ -23,6 +23,8 @@ export interface Library {
   /** Folders that are opened side by side, each ending in a slash: ids of one are not those of another. */
   setFolders(folders: readonly string[]): void
   file(path: string): ReadFile | undefined
+  /** What was put, without reading it. */
+  text(path: string): FileText | undefined
   /** Of all records and settings, in order. */
   paths(): readonly string[]
   /** The records of a kind in the library that `near` belongs to, in path order. */

@@ -1,7 +1,7 @@
-import { nothingFound } from '../check/nothing-found.ts'
+import { findingsFromNotes } from '../check/from-notes.ts'
 import type { Library } from '../library/library.ts'
 import { sheetsBeside, type SheetsBeside } from './beside.ts'
-import { cleanReport, reportFile, type FileReport } from './file-report.ts'
+import { notedReport, reportFile, type FileReport } from './file-report.ts'
 import { libraryOf } from './load.ts'
 import type { Share, Texts } from './share.ts'
 import { createTurns } from './turns.ts'
@@ -62,10 +62,13 @@ async function checkEach(
   { cwd, today, bundle }: Pick<Share, 'cwd' | 'today' | 'bundle'>,
   take: Take,
 ): Promise<void> {
-  const isClean = nothingFound(library, () => today)
+  const all = new Set(targets)
+  const isAsked = (path: string) => all.has(path)
+  const fromNotes = findingsFromNotes(library, () => today, isAsked, bundle)
   for (const path of targets) {
-    if (isClean(path)) {
-      take(cleanReport(library, path, cwd))
+    const findings = fromNotes(path)
+    if (findings) {
+      take(notedReport(library, path, findings, cwd))
       continue
     }
     const beside = await sheets.at(path)

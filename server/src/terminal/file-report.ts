@@ -3,7 +3,6 @@ import type { Accepted, Checked } from '../check/checked.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Library } from '../library/library.ts'
 import type { RecordKind } from '../records/field-info.ts'
-import { recordOfPath } from '../records/kinds.ts'
 import { notRead, type Unread } from '../records/unread.ts'
 import { lineStarts } from '../text/lines.ts'
 import { folderOf, shown } from './paths.ts'
@@ -47,17 +46,20 @@ export function reportOf(library: Library, checked: Checked, cwd: string): FileR
   }
 }
 
-/** A record in which nothing is found, as it is reported without its text, of which nothing is shown. */
-export const cleanReport = (library: Library, path: string, cwd: string): FileReport => ({
-  path: shown(cwd, path),
-  kind: recordOfPath(path)!.kind,
-  text: '',
-  starts: [0],
-  findings: [],
-  accepted: [],
-  base: shown(folderOf(library.settings(path)?.path ?? path), path),
-  brokenSettings: false,
-})
+/** The same of a panel record of which the findings are known without reading it. */
+export function notedReport(library: Library, path: string, findings: readonly Finding[], cwd: string): FileReport {
+  const text = library.text(path) as string
+  return {
+    path: shown(cwd, path),
+    kind: 'panel',
+    text,
+    starts: lineStarts(text),
+    findings,
+    accepted: [],
+    base: shown(folderOf(library.settings(path)?.path ?? path), path),
+    brokenSettings: false,
+  }
+}
 
 /** A folder that could not be opened. */
 export const reportFolder = (path: string, why: Unread, cwd: string): FileReport => ({

@@ -26,6 +26,9 @@ export interface Printing {
   end(counts: Counts): Promise<void>
 }
 
+/** Written at once [characters]. */
+const portion = 16_384
+
 export async function createPrinting(world: World, options: PrintingOptions): Promise<Printing> {
   const { format, output, failOn, showAccepted = false, quiet = false } = options
   const top = (await repositoryOf(world, world.cwd)) ?? world.cwd
@@ -43,10 +46,20 @@ export async function createPrinting(world: World, options: PrintingOptions): Pr
   const pieces = formats[format]()
   const shown = output === undefined ? null : styled()
   const written: string[] = []
+  let waiting = 0
   // of a run whose file cannot be written nothing is shown
   const later: string[] = []
   const out = (text: string) => (quiet || text === '' ? undefined : world.out(text))
-  const put = (text: string) => (shown ? written.push(text) : out(text))
+  const put = (text: string) => {
+    written.push(text)
+    waiting += text.length
+    // a system call for each of thousands of records takes longer than what it writes
+    if (!shown && portion <= waiting) flush()
+  }
+  const flush = () => {
+    out(written.splice(0).join(''))
+    waiting = 0
+  }
 
   return {
     file(report) {
@@ -57,6 +70,7 @@ export async function createPrinting(world: World, options: PrintingOptions): Pr
     },
     async end(counts) {
       put(pieces.end(counts))
+      if (!shown) flush()
       if (output !== undefined) await writeOutput(world, output, written.join(''))
       if (shown) out([...later, shown.end(counts)].join(''))
       if (page && summary) await writeSummary(world, summary, page.end(counts))

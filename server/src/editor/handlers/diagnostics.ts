@@ -7,7 +7,15 @@ import { toDiagnostic } from '../to-protocol.ts'
 const syntaxRule = 'yaml-syntax'
 
 export function diagnostics(
-  { checked, uri, client, library, uriOf }: Here,
+  {
+    checked,
+    uri,
+    client,
+    library,
+    uriOf,
+  }: Pick<Here, 'uri' | 'client' | 'library' | 'uriOf'> & {
+    readonly checked: { readonly tree: Pick<Here['checked']['tree'], 'text'> }
+  },
   findings: readonly Finding[],
 ): Diagnostic[] {
   return findings
