@@ -1,5 +1,6 @@
 import { index, pointers, type Evidence } from './evidence.ts'
 import { lender, siblingsLike, siblingsOtherThan, type Family } from './family/family.ts'
+import { isOfGlass } from './model/group.ts'
 import type { Candidate } from './typos/candidate.ts'
 import type { Tried } from './typos/tried.ts'
 import type { SlipFix, SlipVerdict } from './verdict.ts'
@@ -25,7 +26,7 @@ const asGood = 0.003
 
 /** Weighs what was tried: no slip, one that can be named, or a field that is wrong in an unknown way. */
 export function decide(evidence: Evidence, tried: readonly Tried[], family: Family | null): SlipVerdict {
-  const isGlass = evidence.construction === undefined || evidence.construction === 'rigid'
+  const isGlass = isOfGlass(evidence)
   const quiet = isGlass ? quietOfGlass : quietOfOthers
   // joining keeps the sum, and true records end here
   if (tried.reduce((sum, { score }) => sum + Math.exp(Math.min(score, 100)), 0) <= Math.exp(quiet))

@@ -10,6 +10,7 @@ import { familyGains, type Family } from './family/family.ts'
 import { sides } from './fields.ts'
 import { countsCells, groupOf } from './model/group.ts'
 import { unknown } from './typos/unknown.ts'
+import { finerGain } from './typos/finer.ts'
 import { decide } from './decide.ts'
 import { nameGain } from './typos/name.ts'
 import { noctRowGain } from './typos/noct-row.ts'
@@ -81,7 +82,9 @@ function suspectsOf(frame: Frame): readonly Suspect[] {
   return pointers
     .map((_, field) => ({
       field,
-      gain: frame.unfinished[field] ? Infinity : sum[field]! + shapeGains[field]! + (family?.[field] ?? 0),
+      gain: frame.unfinished[field]
+        ? Infinity
+        : sum[field]! + shapeGains[field]! + (family?.[field] ?? 0) + finerGain(frame, field),
     }))
     .filter(({ field, gain }) => mayBeWrong(frame, field) && gain > limitsOf(frame).ofPair)
     .sort((a, b) => b.gain - a.gain || a.field - b.field)

@@ -7,6 +7,9 @@ const crystalline = [41, 55] as const
 const others = [40, 65] as const
 /** None of the some 1 560 crystalline families in the open ratings runs cooler than 41 °C; two more are granted, estimated. */
 const coolestFramed = 39
+/** Nor does any of 3 084 crystalline ones above 1 m2 run hotter than 54.1 °C, as small ones do; one more is granted, estimated. */
+const hottestLarge = 55
+const large = 1
 
 export const noctUnusual = panelRule({
   id: 'noct-unusual',
@@ -22,6 +25,8 @@ export const noctUnusual = panelRule({
     const { temperature } = panel.noct
     const usual = isCrystalline(panel) ? crystalline : others
     const isFramed = usual === crystalline && panel.construction?.value === 'rigid'
+    const { length, width } = panel.size
+    const isLarge = length !== undefined && width !== undefined && length.value * width.value > large
     if (!temperature || inside(temperature.value, usual) || !inside(temperature.value, [30, 80])) return null
     return {
       say: 'unusual',
@@ -31,7 +36,10 @@ export const noctUnusual = panelRule({
         value2: celsius(usual[1]),
       },
       suspects: [temperature],
-      ...(isFramed && temperature.value < coolestFramed && { severity: 'warning' as const }),
+      ...(isFramed && (isLarge ? isBeyond : isCool)(temperature.value) && { severity: 'warning' as const }),
     }
   },
 })
+
+const isCool = (noct: number) => noct < coolestFramed
+const isBeyond = (noct: number) => isCool(noct) || noct > hottestLarge

@@ -1,6 +1,7 @@
 import { efficiencyOfFramed, efficiencyOfOthers, identities, identityLog, takesPart } from './arithmetic.ts'
 import type { GroupCalibration, Mixture } from '../model/calibration.ts'
 import { countsOfFlexible, flexible } from '../model/flexible.ts'
+import { isOfGlass } from '../model/group.ts'
 import { coreLog, coreMost, coreOf, expected, standOf, type Core, type Stand } from './core.ts'
 import { index, pointers, type Evidence } from '../evidence.ts'
 import { familyLog, type Family } from '../family/family.ts'
@@ -54,7 +55,7 @@ export function frameOf(
   countsCells: boolean,
   family: Family | null,
 ): Frame {
-  const isGlass = evidence.construction === undefined || evidence.construction === 'rigid'
+  const isGlass = isOfGlass(evidence)
   const group = isGlass ? calibrated : flexible(calibrated, evidence.technology)
   const values = new Float64Array(pointers.length).fill(NaN)
   const halves = new Float64Array(pointers.length)

@@ -7,5 +7,8 @@ const crystalline = ['mono', 'perc', 'topcon', 'hjt', 'back-contact']
 export const groupOf = ({ technology }: Evidence): Group =>
   technology === undefined || crystalline.includes(technology) ? 'mono' : technology === 'poly' ? 'poly' : 'thin'
 
+/** Framed panels, of which there are open ratings; a record that names no construction is taken as one. */
+export const isOfGlass = ({ construction }: Evidence): boolean => construction === undefined || construction === 'rigid'
+
 /** Thin film counts its cells in ways that differ by maker. */
 export const countsCells = (group: Group): boolean => group !== 'thin'

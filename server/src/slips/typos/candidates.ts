@@ -128,7 +128,13 @@ function computed(p: TypedField, evidence: Evidence, frame: Frame): Candidate[] 
   const other = ofAnother(p.field, evidence, frame)
   if (p.field === index.pmax && p.factor === 1 && has(index.vmp, index.imp)) {
     const product = v[index.vmp]! * v[index.imp]!
-    for (const n of [5 * Math.round(product / 5), Math.round(product)]) restore(n, 0, reason({ say: 'product' }), other)
+    restore(
+      5 * Math.round(product / 5),
+      0,
+      reason({ say: 'product' }),
+      other + ofClass(Number(p.number), evidence, frame),
+    )
+    restore(Math.round(product), 0, reason({ say: 'product' }), other)
     restore(product, 1, reason({ say: 'product' }), other - 1.5)
   }
   if (p.field === index.noctPmax && has(index.noctVmp, index.noctImp))
@@ -162,9 +168,21 @@ function computed(p: TypedField, evidence: Evidence, frame: Frame): Candidate[] 
   return found
 }
 
+/**
+ * Framed models come in classes of 5 W, so that another's power is one of few near ones, of which one is what Vmp times Imp asks for. True lists hardly
+ * show that. A sibling that lends it is counted already.
+ */
+const ofClass = (watts: number, evidence: Evidence, { family, isGlass }: Frame) =>
+  isGlass && watts % 5 === 0 && anothersLog(family, evidence, index.pmax) === 0
+    ? Math.max(0, nearValues - Math.log((0.24 * watts) / 5)) + likeTrueRecords
+    : 0
+
+/** Logarithm of how many values of another model are near a rating; estimated. */
+const nearValues = 4.5
+
 /** One of five ratings has the value of another model. */
 const ofAnother = (field: number, evidence: Evidence, { family }: Frame) =>
-  ofKind - Math.log(5) - 4.5 - likeTrueRecords + anothersLog(family, evidence, field)
+  ofKind - Math.log(5) - nearValues - likeTrueRecords + anothersLog(family, evidence, field)
 
 /** What the siblings carry, for slips that change a value in any other way. */
 function siblings(field: number, evidence: Evidence, frame: Frame): Candidate[] {

@@ -28,7 +28,10 @@ export function cellCounts({ values, counted, isGlass }: Frame): Candidate[] {
       to(
         n,
         reason({ say: 'usualCount' }),
-        ofKind - Math.log(6) - (isGlass && isConfused(typed, n) ? 3 : 1.5) - likeTrueRecords,
+        ofKind -
+          Math.log(6) -
+          (isGlass && isConfused(typed, n) ? 3 : isGlass && ofGlass.includes(typed) ? 0 : 1.5) -
+          likeTrueRecords,
       ),
     )
   const rare = (isGlass ? rareOfGlass : [])

@@ -1,6 +1,9 @@
 import type { Said } from '../../findings/message.ts'
 import type { Candidate } from './candidate.ts'
 import { onceEach } from '../../records/once-each.ts'
+import { coefficients } from '../fields.ts'
+import { isOfGlass } from '../model/group.ts'
+import { mostOfForm, perFurtherDecimal } from './finer.ts'
 import { index, pointers, type Evidence, type Reading } from '../evidence.ts'
 import { decimalsOf, isAbsolute, takeApart, type Printed } from './printed.ts'
 
@@ -42,6 +45,8 @@ export interface TypedField extends Printed {
   readonly decimals: number
   /** Logarithm of the chance that all fields like it lost a last zero. */
   readonly more: number
+  /** It is a coefficient that sheets print with as many decimals as the one like it. */
+  readonly isLikeOthers: boolean
 }
 
 /** What a field says, by its index. */
@@ -67,7 +72,8 @@ export function typedField(evidence: Evidence, field: number): TypedField | unde
   }
   const usual = withDecimals > 0 ? most : usualDecimals[field]!
   const more = -2.3 * Math.max(1, withDecimals)
-  return { ...printed, field, text: reading.text, factor, zero, decimals: Math.min(usual, 3), more }
+  const isLikeOthers = coefficients.includes(field) && printed.rest.includes('%') && isOfGlass(evidence)
+  return { ...printed, field, text: reading.text, factor, zero, decimals: Math.min(usual, 3), more, isLikeOthers }
 }
 
 const fahrenheit = /[F℉]/
@@ -87,6 +93,10 @@ function form(p: TypedField, number: string): number {
   if (more === 0) return 0
   if (p.decimals === 0 && whole.includes(p.field)) return -4 * more
   if (more < 0) return volts.includes(p.field) ? (number.includes('.') ? -0.7 : -3) : 1.5 * more
+  if (p.isLikeOthers) {
+    const beyond = decimalsOf(number) - Math.max(p.decimals, usualDecimals[p.field]!)
+    if (beyond > 0) return -perFurtherDecimal * beyond
+  }
   return p.field === index.alpha
     ? -2 * more
     : volts.includes(p.field)
@@ -99,7 +109,7 @@ function form(p: TypedField, number: string): number {
 /** The field with another number, and what its printed form adds to the chance. Chances of forms are estimated. */
 export function simple(p: TypedField, number: string, why: Said, chance: number): Candidate {
   const gain = Math.min(
-    p.number.endsWith('.') ? unfinished : volts.includes(p.field) ? 6 : 3,
+    p.number.endsWith('.') ? unfinished : volts.includes(p.field) ? 6 : p.isLikeOthers ? mostOfForm : 3,
     form(p, number) - form(p, p.number),
   )
   const power = p.field === index.pmax && p.factor === 1 ? roundPower(number) - roundPower(p.number) : 0
