@@ -89,26 +89,41 @@ export interface GridPlaces {
 export function gridPlaces(irradiance: Float64Array, temperature: Float64Array): GridPlaces {
   const count = irradiance.length
   const at = new Uint16Array(count)
-  const [down, across] = [new Float64Array(count), new Float64Array(count)]
+  const [down, across, bright] = [new Float64Array(count), new Float64Array(count), new Float64Array(count)]
+  const isMet = new Uint8Array(rows * columns)
   for (let n = 0; n < count; n++) {
-    const x = acrossRows(Math.max(0, irradiance[n]!))
+    bright[n] = Math.max(0, irradiance[n]!)
+    const x = acrossRows(bright[n]!)
     const y = acrossColumns(temperature[n]!)
     const i = Math.min(Math.floor(x), rows - 2)
     const j = Math.min(Math.floor(y), columns - 2)
     at[n] = i * columns + j
+    isMet[i * columns + j] = 1
     down[n] = x - i
     across[n] = y - j
   }
-  return { irradiance: irradiance.map((g) => Math.max(0, g)), at, down, across, fields: [...new Set(at)] }
+  return { irradiance: bright, at, down, across, fields: [...isMet.keys()].filter((field) => isMet[field] === 1) }
 }
 
 /** Adds so many times what `powerAt` gives for each hour [W]. */
 export function addPowers(table: PowerTable, places: GridPlaces, count: number, into: Float64Array): void {
-  const { irradiance, at, down, across, fields } = places
-  for (const field of fields) if (!table.known[field]) workOut(table, field)
-  const { ratio } = table
-  for (let n = 0; n < at.length; n++) into[n]! += count * irradiance[n]! * between(ratio, at[n]!, down[n]!, across[n]!)
+  const ratio = ratioFor(table, places)
+  for (let n = 0; n < into.length; n++) into[n]! += powersIn(ratio, places, n, count)
 }
+
+/** The grid of a table, worked out wherever one of the hours lies. */
+export function ratioFor(table: PowerTable, { fields }: GridPlaces): Float64Array {
+  for (const field of fields) if (!table.known[field]) workOut(table, field)
+  return table.ratio
+}
+
+/** So many times what `powerAt` gives for an hour [W]. */
+export const powersIn = (
+  ratio: Float64Array,
+  { irradiance, at, down, across }: GridPlaces,
+  n: number,
+  count: number,
+): number => count * irradiance[n]! * between(ratio, at[n]!, down[n]!, across[n]!)
 
 const acrossRows = (irradiance: number) => Math.min(Math.sqrt(irradiance / brightest) * (rows - 1), rows - 1)
 

@@ -157,10 +157,11 @@ export function placesOn(sky: SunHours, mount: Mount): GridPlaces {
   const { hours } = sunnyHours(sky)
   const entering = new Float64Array(hours.length)
   const cell = new Float64Array(hours.length)
-  hours.forEach((h, n) => {
+  for (let n = 0; n < hours.length; n++) {
+    const h = hours[n]!
     entering[n] = light.entering[h]!
     cell[n] = sky.air[h]! + warming * light.arriving[h]!
-  })
+  }
   if (ofLight.size > 16) ofLight.clear()
   const made = gridPlaces(entering, cell)
   ofLight.set(warming, made)

@@ -113,7 +113,10 @@ export function outcome(around: Surroundings, sunny: Sunny, passed: Float64Array
   }
   const { hours, sunnyHours } = withOther(sunny, other!)
   const produced = fields.produced.subarray(0, hours.length)
-  for (let n = 0; n < hours.length; n++) produced[n] = other![hours[n]!]! + (passed[sunnyHours[n]!] ?? 0)
+  for (let n = 0; n < hours.length; n++) {
+    const sunnyHour = sunnyHours[n]!
+    produced[n] = other![hours[n]!]! + (sunnyHour < 0 ? 0 : passed[sunnyHour]!)
+  }
   return outlineTwice(store, hours, produced, drain, fields)
 }
 

@@ -1,4 +1,4 @@
-import { addPowers, type PowerTable } from '../physics/power-table.ts'
+import { addPowers, powersIn, ratioFor, type PowerTable } from '../physics/power-table.ts'
 import type { Mount } from '../physics/energy.ts'
 import type { SunHours } from '../physics/sun-hours.ts'
 import { arrayCable } from './array-figures.ts'
@@ -64,25 +64,20 @@ function wired(system: ResolvedSystem, array: ResolvedArray, bank: Bank | null):
  * @param into  written over
  */
 export function produce(plant: Plant, sky: SunHours, into: Float64Array): void {
-  const sunny = sunnyHours(sky)
-  into.fill(0)
-  for (const { arrays, most } of plant) {
-    const passed = plant.length === 1 ? into : scratch(into.length, 1).fill(0)
-    for (const array of arrays) pass(array, sunny, givenBy(array, sky, scratch(into.length, 2)), passed)
-    if (most < Infinity) for (let n = 0; n < passed.length; n++) if (passed[n]! > most) passed[n] = most
-    if (passed !== into) for (let n = 0; n < into.length; n++) into[n]! += passed[n]!
+  const [first, ...others] = plant
+  bring(first!, sky, into)
+  for (const group of others) {
+    const passed = scratch(into.length, 1)
+    bring(group, sky, passed)
+    for (let n = 0; n < into.length; n++) into[n]! += passed[n]!
   }
 }
 
-/**
- * What panels give before cable and controller [W].
- *
- * @param into  written over
- */
-function givenBy({ parts }: Wired, sky: SunHours, into: Float64Array): Float64Array {
-  into.fill(0)
-  for (const { table, mount, count } of parts) addPowers(table, placesOn(sky, mount), count, into)
-  return into
+/** What a controller passes of its arrays, written into an hour each [Wh]. */
+function bring({ arrays, most }: Plant[number], sky: SunHours, into: Float64Array): void {
+  arrays.forEach((array, i) =>
+    pass(array, sky, into, { isFirst: i === 0, most: i + 1 < arrays.length ? Infinity : most }),
+  )
 }
 
 /** Of all hours of the year, with nothing in the dark. */
@@ -105,17 +100,34 @@ export function keyOf(plant: Plant): string {
   })
 }
 
-/** Adds what comes out of cable and controller. */
+/**
+ * Adds what comes out of cable and controller. The last of the panels go through it as they are looked up: a library asks for
+ * millions of hours.
+ *
+ * @param isFirst  nothing is there yet
+ * @param most     that the controller passes of all so far [W]
+ */
 function pass(
-  { together, drop, efficiency }: Wired,
-  { month }: Sunny,
-  given: Float64Array,
+  { parts, together, drop, efficiency }: Wired,
+  sky: SunHours,
   passed: Float64Array,
+  { isFirst, most }: { readonly isFirst: boolean; readonly most: number },
 ): void {
-  for (let n = 0; n < given.length; n++) {
-    const power = (together?.[month[n]!] ?? 1) * given[n]!
+  const { month } = sunnyHours(sky)
+  const rest = parts.length > 1 ? scratch(passed.length, 2).fill(0) : null
+  if (rest)
+    for (const { table, mount, count } of parts.slice(0, -1)) addPowers(table, placesOn(sky, mount), count, rest)
+  const { table, mount, count } = parts.at(-1)!
+  const places = placesOn(sky, mount)
+  const ratio = ratioFor(table, places)
+  for (let n = 0; n < passed.length; n++) {
+    const own = powersIn(ratio, places, n, count)
+    const given = rest ? rest[n]! + own : own
+    const power = together ? (together[month[n]!] ?? 1) * given : given
     const lost = drop * power
-    passed[n]! += power * (1 - (lost < 0.5 ? lost : 0.5)) * efficiency
+    const out = power * (1 - (lost < 0.5 ? lost : 0.5)) * efficiency
+    const all = isFirst ? out : passed[n]! + out
+    passed[n] = most < all ? most : all
   }
 }
 
