@@ -28,9 +28,13 @@ describe.skipIf(missing)(missing ?? 'the first minutes', () => {
     here.page.locator('.quick-input-widget').getByRole('option', { name }).first()
   /** The window's own dialog for files: a path and Enter. */
   async function dialog(name: string) {
-    await window.input.waitFor()
-    await window.input.fill(join(here.folder, 'library/panels', name))
+    const path = join(here.folder, 'library/panels', name)
+    const typed = () => window.input.inputValue()
+    // it writes a folder of its own first, over what was typed before that
+    await expect.poll(typed).toMatch(/\/$/)
+    await window.input.fill(path)
     await option(name).waitFor()
+    await expect.poll(typed).toBe(path)
     await here.page.keyboard.press('Enter')
   }
   /** A page of Markdown as the editor draws it, two frames deep. */
