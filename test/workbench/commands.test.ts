@@ -33,9 +33,11 @@ describe.skipIf(missing)(missing ?? 'the commands that make and save files', () 
     await expect.poll(() => window.input.inputValue(), { timeout: 10_000 }).toBe(join(here.folder, proposed))
     await here.page.keyboard.press('Enter')
   }
+  /** The window makes a file first and then fills it. */
   const written = async (path: string) => {
-    await expect.poll(() => existsSync(join(here.folder, path)), { timeout: 15_000 }).toBe(true)
-    return readFileSync(join(here.folder, path), 'utf8')
+    const file = join(here.folder, path)
+    await expect.poll(() => existsSync(file) && readFileSync(file, 'utf8') !== '', { timeout: 15_000 }).toBe(true)
+    return readFileSync(file, 'utf8')
   }
 
   test('Save Table of Records writes what a spreadsheet opens', async () => {

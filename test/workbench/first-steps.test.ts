@@ -106,8 +106,9 @@ describe.skipIf(missing)(missing ?? 'the first minutes', () => {
     await option(/^Panels$/).waitFor()
     await here.page.keyboard.press('Enter')
     const made = join(here.folder, 'library/panels/knot-70.panel.yaml')
-    await expect.poll(() => existsSync(made), { timeout: 10_000 }).toBe(true)
-    expect(readFileSync(made, 'utf8')).toBe('format: 1\nname: Knot 70\nstc:\n  vmp: 16.9 V\n  voc: 2.01 V\n')
+    await expect
+      .poll(() => existsSync(made) && readFileSync(made, 'utf8'), { timeout: 10_000 })
+      .toBe('format: 1\nname: Knot 70\nstc:\n  vmp: 16.9 V\n  voc: 2.01 V\n')
     await window.squiggle(window.editor('knot-70.panel.yaml'), 'error').waitFor()
     await here.picture('records-from-table')
   })
