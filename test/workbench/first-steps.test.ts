@@ -31,10 +31,10 @@ describe.skipIf(missing)(missing ?? 'the first minutes', () => {
     const path = join(here.folder, 'library/panels', name)
     const typed = () => window.input.inputValue()
     // it writes a folder of its own first, over what was typed before that
-    await expect.poll(typed).toMatch(/\/$/)
+    await expect.poll(typed, { timeout: 10_000 }).toMatch(/\/$/)
     await window.input.fill(path)
     await option(name).waitFor()
-    await expect.poll(typed).toBe(path)
+    await expect.poll(typed, { timeout: 10_000 }).toBe(path)
     await here.page.keyboard.press('Enter')
   }
   /** A page of Markdown as the editor draws it, two frames deep. */
