@@ -31,7 +31,7 @@ export const familyRules: readonly Rule<Kindred, FamilyAbout>[] = [
  * the library reads it, what concerns its family in the notes, so that it is not read again for that.
  *
  * @param today    the date, year-month-day; the library must forget its notes when that changes
- * @param isAsked  whether a record will be asked for as well
+ * @param isAsked  whether a record will be asked for as well, so that it may be looked at together with one of its kin
  * @returns        null where only `checkFile` can say what there is
  */
 export function findingsFromNotes(

@@ -13,24 +13,19 @@ import { settingsFound } from './rule-names.ts'
 
 /** What the rules over records other than panels find, and over a system with its figures. */
 export function rulesFound(library: Library, file: ReadFile, review: Review | null): readonly Found[] {
+  const stock = () => unused(library, file, file.fields.get('/name'))
   switch (file.kind) {
     case 'panel':
-      return unused(library, file, file.fields.get('/name'))
+      return stock()
     case 'controller':
-      return [
-        ...applyRules(controllerRules, file as ReadFile<'controller'>, undefined),
-        ...unused(library, file, file.fields.get('/name')),
-      ]
+      return [...applyRules(controllerRules, file as ReadFile<'controller'>, undefined), ...stock()]
     case 'battery':
-      return [
-        ...applyRules(batteryRules, file as ReadFile<'battery'>, undefined),
-        ...unused(library, file, file.fields.get('/name')),
-      ]
+      return [...applyRules(batteryRules, file as ReadFile<'battery'>, undefined), ...stock()]
     case 'climate':
       return [
         ...applyRules(climateRules, file as ReadFile<'climate'>, undefined),
         ...weatherFound(library, file as ReadFile<'climate'>),
-        ...unused(library, file, file.fields.get('/name')),
+        ...stock(),
       ]
     case 'system': {
       const { system, figures } = review!

@@ -128,7 +128,7 @@ function newsAt(session: Session, path: string, uri: string, before: string | un
 
 function resultFromCheck(session: Session, uri: string): Result | null {
   const here = session.here(uri)
-  return here && resultWith(diagnostics(here, session.typing.finishedOf(here.checked, here.path)))
+  return here && resultWith(diagnostics(here, here.checked.tree, session.typing.finishedOf(here.checked, here.path)))
 }
 
 /** Of a panel that need not be read again. */
@@ -136,8 +136,8 @@ function resultFromNotes({ workspace, client, uriOf }: Session, path: string, ur
   const findings = workspace.foundFromNotes(path)
   if (!findings) return null
   const { library } = workspace
-  const tree = { text: library.text(path) as string }
-  return resultWith(diagnostics({ checked: { tree }, uri, client, library, uriOf }, findings))
+  const text = library.text(path) as string
+  return resultWith(diagnostics({ uri, client, library, uriOf }, { text }, findings))
 }
 
 function resultOf({ workspace, typing }: Session, here: Here): Result {
@@ -146,7 +146,7 @@ function resultOf({ workspace, typing }: Session, here: Here): Result {
   const stamp = workspace.stampOf(here.path)
   const known = finished === findings ? results.get(stamp) : undefined
   if (known) return known
-  const result = resultWith(diagnostics(here, finished))
+  const result = resultWith(diagnostics(here, here.checked.tree, finished))
   if (finished === findings) results.set(stamp, result)
   return result
 }

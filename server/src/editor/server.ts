@@ -154,7 +154,7 @@ function addDiagnostics(connection: Connection, session: Session) {
         await connection.sendDiagnostics({
           uri,
           version,
-          diagnostics: diagnostics(here, session.typing.finishedOf(here.checked, here.path)),
+          diagnostics: diagnostics(here, here.checked.tree, session.typing.finishedOf(here.checked, here.path)),
         })
     },
     () => undefined,

@@ -6,7 +6,7 @@ import type { Tree } from '../text/tree.ts'
 import type { Client } from './client.ts'
 
 /** Where a place lies in a text needs no more than that. */
-type Text = Pick<Tree, 'text'>
+export type Text = Pick<Tree, 'text'>
 
 const starts = new WeakMap<Text, readonly number[]>()
 

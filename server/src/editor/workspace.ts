@@ -66,7 +66,8 @@ export function createWorkspace(
   const named = new Set<string>()
   /** Systems of which only one year was worked out. */
   const quick = new Set<string>()
-  const fromNotes = findingsFromNotes(library, today, () => true, bundle)
+  // one record at a time: the others of its family would keep somebody's hover waiting
+  const fromNotes = findingsFromNotes(library, today, () => false, bundle)
   let day = today()
   let all = false
 

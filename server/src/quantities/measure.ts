@@ -5,7 +5,7 @@ import type { Draft, Note, Task } from './draft.ts'
 import { guess, problem, replaced } from './draft.ts'
 import { kinds } from './kinds.ts'
 import type { Scanned } from './number.ts'
-import type { QuantityKind } from './quantity.ts'
+import type { Quantity, QuantityKind } from './quantity.ts'
 import type { UnitFound } from './unit-text.ts'
 import { unitOfKind } from './unit-text.ts'
 
@@ -20,19 +20,23 @@ export function halfInBase(half: number, unit: string): number {
   return (half * factor) / divisor
 }
 
-export function measure(
+export const measure = (
   { kind }: Task,
   notes: readonly Note[],
   number: Scanned,
   unit: UnitFound,
   unitDefaulted: boolean,
-): Draft {
-  const { symbol, dimension } = unit
+): Draft => ({ quantity: quantityOf(kind, number, unit, unitDefaulted), notes })
+
+/** A number in a unit. */
+export function quantityOf(
+  kind: QuantityKind,
+  number: Pick<Scanned, 'value' | 'half'>,
+  { symbol, dimension }: UnitFound,
+  unitDefaulted: boolean,
+): Quantity {
   const value = dimension === 'money' ? number.value : toBase(number.value, symbol)
-  return {
-    quantity: { kind, dimension, value, unit: symbol, unitDefaulted, half: halfInBase(number.half, symbol) },
-    notes,
-  }
+  return { kind, dimension, value, unit: symbol, unitDefaulted, half: halfInBase(number.half, symbol) }
 }
 
 /** The unit that the schema, the library or the kind gives a number without one. A share below 1 is a fraction, whatever they say. */

@@ -1,13 +1,12 @@
 import { kinds } from './kinds.ts'
-import { halfInBase } from './measure.ts'
-import { toBase } from './convert.ts'
+import { quantityOf } from './measure.ts'
 import type { Quantity, QuantityKind } from './quantity.ts'
 import { findUnit, type Unit } from './units.ts'
 
 /** `18.6 V`, `-0.36 %/°C`: one number and a usual unit, with nothing that could be read in another way. */
 const printed = /^(-?(?:0|[1-9]\d{0,5})(?:\.(\d{1,6}))?) (\S+)$/
 
-/** Two numbers, or one with signs of its own: these have their own readers. */
+/** Pairs, currencies and wire gauges have readers of their own. */
 const others: ReadonlySet<QuantityKind> = new Set<QuantityKind>(['money', 'tolerance', 'temperature-range', 'area'])
 
 /**
@@ -18,15 +17,7 @@ const others: ReadonlySet<QuantityKind> = new Set<QuantityKind>(['money', 'toler
 export function readPrinted(text: string, kind: QuantityKind): Quantity | null {
   const [, number, decimals = '', symbol = ''] = (!others.has(kind) && printed.exec(text)) || []
   const unit = number === undefined ? undefined : unitsOf(kind).get(symbol)
-  if (!unit) return null
-  return {
-    kind,
-    dimension: unit.dimension,
-    value: toBase(Number(number), unit.symbol),
-    unit: unit.symbol,
-    unitDefaulted: false,
-    half: halfInBase(0.5 * 10 ** -decimals.length, unit.symbol),
-  }
+  return unit ? quantityOf(kind, { value: Number(number), half: 0.5 * 10 ** -decimals.length }, unit, false) : null
 }
 
 const known = new Map<QuantityKind, ReadonlyMap<string, Unit>>()

@@ -46,9 +46,9 @@ export function reportOf(library: Library, checked: Checked, cwd: string): FileR
   }
 }
 
-/** The same of a panel record of which the findings are known without reading it. */
+/** The same of a panel record of which the findings are known without reading it; where there are none, of its text nothing is shown. */
 export function notedReport(library: Library, path: string, findings: readonly Finding[], cwd: string): FileReport {
-  const text = library.text(path) as string
+  const text = findings.length > 0 ? (library.text(path) as string) : ''
   return {
     path: shown(cwd, path),
     kind: 'panel',

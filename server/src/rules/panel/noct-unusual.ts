@@ -28,6 +28,7 @@ export const noctUnusual = panelRule({
     const { length, width } = panel.size
     const isLarge = length !== undefined && width !== undefined && length.value * width.value > large
     if (!temperature || inside(temperature.value, usual) || !inside(temperature.value, [30, 80])) return null
+    const isBeyond = temperature.value < coolestFramed || (isLarge && temperature.value > hottestLarge)
     return {
       say: 'unusual',
       with: {
@@ -36,10 +37,7 @@ export const noctUnusual = panelRule({
         value2: celsius(usual[1]),
       },
       suspects: [temperature],
-      ...(isFramed && (isLarge ? isBeyond : isCool)(temperature.value) && { severity: 'warning' as const }),
+      ...(isFramed && isBeyond && { severity: 'warning' as const }),
     }
   },
 })
-
-const isCool = (noct: number) => noct < coolestFramed
-const isBeyond = (noct: number) => isCool(noct) || noct > hottestLarge

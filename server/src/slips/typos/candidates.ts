@@ -169,8 +169,8 @@ function computed(p: TypedField, evidence: Evidence, frame: Frame): Candidate[] 
 }
 
 /**
- * Framed models come in classes of 5 W, so that another's power is one of few near ones, of which one is what Vmp times Imp asks for. True lists hardly
- * show that. A sibling that lends it is counted already.
+ * Framed models come in classes of 5 W, so that another's power is one of few near ones, of which one is what Vmp times Imp asks for: those within 12 % (estimated).
+ * True lists hardly show that. A sibling that lends it is counted already.
  */
 const ofClass = (watts: number, evidence: Evidence, { family, isGlass }: Frame) =>
   isGlass && watts % 5 === 0 && anothersLog(family, evidence, index.pmax) === 0
