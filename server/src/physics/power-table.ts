@@ -111,8 +111,7 @@ export function gridPlaces(irradiance: Float64Array, temperature: Float64Array):
 export function powersOf(table: PowerTable, places: GridPlaces, count: number, into: Float64Array): void {
   const { irradiance, at, down, across } = places
   const fields = fieldsFor(table, places)
-  for (let n = 0; n < into.length; n++)
-    into[n] = count * irradiance[n]! * ratioIn(fields, at[n]!, down[n]!, across[n]!)
+  for (let n = 0; n < into.length; n++) into[n] = count * irradiance[n]! * ratioIn(fields, at[n]!, down[n]!, across[n]!)
 }
 
 /** The fields of a table, worked out wherever one of the hours lies. */

@@ -67,7 +67,8 @@ function currentBelowZero(d: Diode, v: number): number {
 }
 
 /**
- * Newton steps to where dP/dI = 0, kept in a bracket; the end of the bracket where the power rises all the way.
+ * Newton steps to where the power no longer rises, kept in a bracket; the end of the bracket where it rises all the way. They are
+ * taken in the logarithm of what the diode of the weakest panel passes: in that its voltage is nearly straight.
  *
  * @param open     its panels from `first` on are not bridged
  * @param bridged  voltage of the others [V]
@@ -77,7 +78,7 @@ function hump(open: readonly Stretch[], first: number, bridged: number, from: nu
   const usual = usualShare * Math.min(part.diode.il, until)
   let [low, high] = [from, until]
   let i = from < usual ? usual : (low + high) / 2
-  // where each diode voltage is looked for
+  // where the next diode voltages are looked for
   const near = open.map(() => 0)
   let best = 0
   for (let step = 0; step < 40; step++) {
@@ -97,14 +98,13 @@ function hump(open: readonly Stretch[], first: number, bridged: number, from: nu
     const rising = v + i * slope
     if (rising > 0) low = i
     else high = i
-    // in the logarithm of what passes the diode of the weakest panel, its voltage is nearly straight
     const logarithm = rising / ((2 * slope + i * bend) * weakest - rising)
     const next = i - weakest * Math.expm1(logarithm)
     const isBetween = low < next && next < high
     const change = (isBetween ? next : (low + high) / 2) - i
     // near its top the power is a parabola, so that this much is missing, and a small share of it more or less
     const missing = (-rising * weakest * logarithm) / 2
-    if (isBetween && missing < 1e-5 * best) return best + missing
+    if (isBetween && missing < 1e-5 * best) return Math.max(best, i * v + missing)
     if (Math.abs(change) <= 1e-4 * i) break
     i += change
   }
