@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { familyRules } from '../../server/src/check/from-notes.ts'
+import { familyRules } from '../../server/src/check/panel.ts'
 
 test('every rule that compares a panel with others is asked before a record counts as clean', () => {
   const folder = 'server/src/rules/panel'

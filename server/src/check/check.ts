@@ -2,7 +2,7 @@ import type { Finding } from '../findings/finding.ts'
 import type { Found } from '../findings/found.ts'
 import type { Library } from '../library/library.ts'
 import { internalError } from '../records/internal-error.ts'
-import { onceEach } from '../records/once-each.ts'
+import { onceEachWhile } from '../records/once-each.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { Panel } from '../records/records.generated.ts'
 import { panelRules } from '../rules/panel/index.generated.ts'
@@ -23,7 +23,7 @@ import { heldOf } from './held.ts'
 import { withLoadsInWatts } from './load-in-watts.ts'
 import { inOrder } from './order.ts'
 import { withOtherShapes } from './other-shape.ts'
-import { panelRulesFor } from './panel.ts'
+import { isFamilyRule, panelRulesFor, type PanelRules } from './panel.ts'
 import { readingFound } from './reading.ts'
 import { rereads, type Reread } from './rereads.ts'
 import { reviewOf, type Review } from './review.ts'
@@ -63,16 +63,16 @@ function readOnly(file: ReadFile, found: readonly Finding[], { bundle }: Today):
 /** One check of a file, and of what corrections make of it. */
 interface Run extends Today {
   readonly relatives: (file: ReadFile<'panel'>) => Relatives
-  /** The plausibility rules, with what they may know of a panel record. */
-  readonly rules: (file: ReadFile<'panel'>) => (file: ReadFile<'panel'>) => readonly Found[]
+  readonly rules: PanelRules
   /** What the rules find in a panel record. */
   readonly ruleFindings: (file: ReadFile<'panel'>) => readonly Found[]
 }
 
 function checked(library: Library, file: ReadFile, today: Today): Checked {
-  const relatives = onceEach((one: ReadFile<'panel'>) => relativesOf(library, one))
-  const rules = onceEach((one: ReadFile<'panel'>) => panelRulesFor(library, one, relatives(one), today))
-  const now: Run = { ...today, relatives, rules, ruleFindings: onceEach((one: ReadFile<'panel'>) => rules(one)(one)) }
+  const relatives = onceEachWhile((one: ReadFile<'panel'>) => relativesOf(library, one))
+  const rules = panelRulesFor(library, today)
+  const ruleFindings = onceEachWhile((one: ReadFile<'panel'>) => rules.beside(one, relatives(one)))
+  const now: Run = { ...today, relatives, rules, ruleFindings }
   const review = reviewOf(library, file, now.years, now.bundle)
   const reread = rereads(file, library.settings(file.path)?.record.currency?.value)
   const { open, accepted } = foundIn(library, file, now, review, reread)
@@ -110,7 +110,8 @@ function mayFind(file: ReadFile, now: Run, rule: string): boolean {
     return held === null || held.fields.some(({ status }) => status === 'other')
   }
   if (!panelRules.some(({ id }) => id === rule)) return true
-  return now.ruleFindings(file as ReadFile<'panel'>).some((one) => one.rule.id === rule)
+  const found = (isFamilyRule(rule) ? now.ruleFindings : now.rules.alone)(file as ReadFile<'panel'>)
+  return found.some((one) => one.rule.id === rule)
 }
 
 /** What the rules alone find in a file. */
@@ -172,7 +173,8 @@ function panelSearched(
   const found = now.ruleFindings(file)
   const { open, accepted } = accept(severities(found), acceptances)
   const unaccepted = accept(found, acceptances).open
-  const context = { rules: now.rules(file), severities, unaccepted, reread, nameOf: relatives.nameOf }
+  const rules = (one: ReadFile<'panel'>) => now.rules.beside(one, relatives)
+  const context = { rules, severities, unaccepted, reread, nameOf: relatives.nameOf }
   return { open: fold(file, open, slipIn(file, relatives, accepted, now.sheetOf?.(file.path)), context), accepted }
 }
 

@@ -3,28 +3,16 @@ import type { Rule } from '../findings/rule.ts'
 import type { Library } from '../library/library.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import type { ReadFile } from '../records/read-file.ts'
-import type { FamilyAbout, Kindred } from '../rules/about.ts'
-import { offTheLadder } from '../rules/panel/off-the-ladder.ts'
-import { uneditedCopy } from '../rules/panel/unedited-copy.ts'
-import { unlikeFamily } from '../rules/panel/unlike-family.ts'
-import { weightUnlikeSiblings } from '../rules/panel/weight-unlike-siblings.ts'
 import { findSlip } from '../slips/find-slip.ts'
 import type { Bundle } from '../wording/bundle.ts'
 import { relativesAt } from './family.ts'
 import { toFinding } from './in-words.ts'
 import { inOrder } from './order.ts'
 import { findingsOf, ownNoteOf } from './own-note.ts'
+import { familyRules } from './panel.ts'
 import { kindredOf, noteOf } from './panel-note.ts'
 import { unused } from './references.ts'
 import { severitiesOf } from './severities.ts'
-
-/** The rules that compare a panel with others; all other rules look at nothing but the panel and the settings. */
-export const familyRules: readonly Rule<Kindred, FamilyAbout>[] = [
-  offTheLadder,
-  uneditedCopy,
-  unlikeFamily,
-  weightUnlikeSiblings,
-]
 
 /**
  * What `checkFile` finds in a panel record that has nothing worth a warning. What concerns the record alone is looked at when

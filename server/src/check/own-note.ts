@@ -9,7 +9,7 @@ import { acceptComments } from '../text/accept-comments.ts'
 import { nodeAtPointer } from '../text/tree-queries.ts'
 import type { Bundle } from '../wording/bundle.ts'
 import { toFinding } from './in-words.ts'
-import { panelRulesFor } from './panel.ts'
+import { foundAlone } from './panel.ts'
 import { severitiesOf } from './severities.ts'
 import { isSerious, withoutShared } from './shared-fields.ts'
 import type { Today } from './today.ts'
@@ -35,7 +35,7 @@ export function ownNoteOf(library: Library, file: ReadFile<'panel'>, now: Today)
     if (file.unread || file.readFindings().length > 0 || isBesidesSheet(file)) return null
     if (nodeAtPointer(file.tree, '/accepted') || acceptComments(file.tree).length > 0) return null
     const severities = severitiesOf(library.settings(file.path)?.record)
-    const found = severities(panelRulesFor(library, file, { siblings: [], kin: [] }, now)(file))
+    const found = severities(foundAlone(library, file, now.today))
     if (found.some((one) => one.fixes.length > 0 || isSerious(one))) return null
     const said = withoutShared(found).map((one) => toFinding(one, file.kind, now.bundle))
     return said.some(({ trace }) => trace !== undefined) ? null : said.map(noted)

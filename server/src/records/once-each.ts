@@ -1,5 +1,6 @@
 /**
- * A function of an object that works out its answer once for each, and keeps it as long as the object lives.
+ * A function of an object that works out its answer once for each, and keeps it as long as the object lives. For functions that
+ * are made once: each gives its objects a shape of their own, which those that live as long as one check should not.
  *
  * @param work  pure: the object does not change
  */
@@ -18,6 +19,15 @@ export function onceEach<K extends object, V>(work: (key: K) => V): (key: K) => 
     }
   }
   return (key) => Answered.answer(key)
+}
+
+/** The same for as long as the function itself is used. */
+export function onceEachWhile<K, V>(work: (key: K) => V): (key: K) => V {
+  const answers = new Map<K, V>()
+  return (key) => {
+    if (!answers.has(key)) answers.set(key, work(key))
+    return answers.get(key) as V
+  }
 }
 
 /** Its subclasses put their fields into an object that is there already. */

@@ -47,5 +47,5 @@ export interface Kindred {
 type NotedFields<Key extends string> = { readonly [key in Key]?: Noted | undefined }
 
 export const panelRule = ruleOver<Panel, PanelAbout>()
-/** A rule that compares a panel with others; `check/from-notes.ts` lists them. */
+/** A rule that compares a panel with others; `check/panel.ts` lists them. */
 export const familyRule = ruleOver<Kindred, FamilyAbout>()
