@@ -193,7 +193,7 @@ export function coherence(
     if (sum + typed.most < floor) return -Infinity
     coordinatesOf(frame, v, y)
   }
-  return sum + coreLog(frame.core, stand, y)
+  return sum + coreLog(frame.core, stand, y, floor - sum)
 }
 
 /** How well the record hangs together as typed. */

@@ -10,6 +10,8 @@ import { oddTail, tail } from './student.ts'
  */
 export interface Core extends Pattern {
   readonly parts: readonly Part[]
+  /** What all coordinates come to that are odd where the others expect them. */
+  readonly mostOdd: number
 }
 
 /** One component of the mixture, for the features that can be formed; matrices row by row in one array. */
@@ -39,7 +41,9 @@ export const terms = coordinates + 1
 /** @param roundings variance of each coordinate by rounding of the printed number */
 export function coreOf(group: Joint, present: readonly boolean[], roundings: Float64Array): Core {
   const pattern = patternOf(group, present)
-  return { ...pattern, parts: pattern.components.map((kind) => partOf(pattern, kind, roundings)) }
+  let mostOdd = 0
+  for (let c = 0; c < coordinates; c++) if (pattern.formed[c]) mostOdd += pattern.odd[c]! * oddTail(0)
+  return { ...pattern, parts: pattern.components.map((kind) => partOf(pattern, kind, roundings)), mostOdd }
 }
 
 function partOf({ columns, size }: Pattern, { mean, spread, weight }: Component, roundings: Float64Array): Part {
@@ -99,10 +103,15 @@ export function standOf({ parts, rows, size }: Core, y: Float64Array): Stand {
   return { y: y.slice(), whole, pull, order }
 }
 
-/** Logarithm of the density at `y`, up to what is the same for all values of the same fields. */
-export function coreLog(core: Core, stand: Stand, y: Float64Array): number {
+/**
+ * Logarithm of the density at `y`, up to what is the same for all values of the same fields.
+ *
+ * @param floor  -Infinity where the density is certainly below that
+ */
+export function coreLog(core: Core, stand: Stand, y: Float64Array, floor = -Infinity): number {
   if (core.size === 0) return 0
-  const terms = densities(core, stand, y)
+  if (measure(core, stand, y) < Math.exp(floor)) return -Infinity
+  const terms = densitiesThere(core, stand)
   let sum = least
   for (let i = 0; i < terms.length; i++) sum += terms[i]!
   return Math.log(sum)
@@ -117,52 +126,87 @@ const least = 1e-300
 // used again by each call, as some hundreds of candidates are tried on a record and each would make four arrays
 const changed = new Int32Array(coordinates)
 const shift = new Float64Array(coordinates)
-const squares = new Float64Array(coordinates)
 let all = new Float64Array(0)
+let places = new Float64Array(0)
 
 /**
  * The terms of the mixture, `terms` of each component. A coordinate that is odd is left out of the distance of the others.
  * The array is used again by the next call.
  */
-export function densities({ parts, formed, size, regular, odd }: Core, stand: Stand, y: Float64Array): Float64Array {
-  if (all.length !== terms * parts.length) all = new Float64Array(terms * parts.length)
+export function densities(core: Core, stand: Stand, y: Float64Array): Float64Array {
+  measure(core, stand, y)
+  return densitiesThere(core, stand)
+}
+
+/** Of each component: the squared distance, the largest square of a coordinate given the others, and all those squares. */
+const each = coordinates + 2
+
+/**
+ * Measures how far `y` is from each component, for `densitiesThere`.
+ *
+ * @returns  no less than the density there: all but the oddest coordinate may be odd for nothing
+ */
+function measure({ parts, formed, size, regular, odd, mostOdd }: Core, stand: Stand, y: Float64Array): number {
+  if (places.length !== each * parts.length) places = new Float64Array(each * parts.length)
   let n = 0
   for (let c = 0; c < coordinates; c++)
     if (formed[c] && y[c] !== stand.y[c]) {
       changed[n] = c
       shift[n++] = y[c]! - stand.y[c]!
     }
-  let sum = 0
-  for (let o = 0; o < parts.length; o++) {
-    const k = stand.order[o]!
+  let most = least
+  for (let k = 0; k < parts.length; k++) {
     const { precision, weight } = parts[k]!
     const from = stand.pull[k]!
-    const base = k * terms
+    const place = k * each
     let whole = stand.whole[k]!
     for (let i = 0; i < n; i++) {
       const line = changed[i]! * coordinates
       whole += 2 * shift[i]! * from[changed[i]!]!
       for (let j = 0; j < n; j++) whole += shift[i]! * shift[j]! * precision[line + changed[j]!]!
     }
-    let largest = 0
+    let [largest, second, oddest] = [0, 0, 0]
     for (let c = 0; c < coordinates; c++) {
       if (!formed[c]) continue
       const line = c * coordinates
       let pull = from[c]!
       for (let i = 0; i < n; i++) pull += shift[i]! * precision[line + changed[i]!]!
-      squares[c] = (pull * pull) / precision[line + c]!
-      if (squares[c]! > largest) largest = squares[c]!
+      const square = (pull * pull) / precision[line + c]!
+      places[place + 2 + c] = square
+      if (square > largest) {
+        second = largest
+        largest = square
+        oddest = c
+      } else if (square > second) second = square
     }
+    places[place] = whole
+    places[place + 1] = largest
+    most +=
+      weight *
+      (regular * tail(whole, size) +
+        odd[oddest]! * tail(whole - largest, size - 1) * oddTail(largest) +
+        mostOdd * tail(whole - second, size - 1))
+  }
+  return most
+}
+
+function densitiesThere({ parts, formed, size, regular, odd }: Core, { order }: Stand): Float64Array {
+  if (all.length !== terms * parts.length) all = new Float64Array(terms * parts.length)
+  let sum = 0
+  for (const k of order) {
+    const { weight } = parts[k]!
+    const [base, place] = [k * terms, k * each]
+    const whole = places[place]!
     // most components are far from a record, so that what is left of them does not show in the sum
-    if (weight * tail(whole - largest, size) < 1e-6 * sum) {
+    if (weight * tail(whole - places[place + 1]!, size) < 1e-6 * sum) {
       all.fill(0, base, base + terms)
       continue
     }
     sum += all[base] = weight * regular * tail(whole, size)
-    for (let c = 0; c < coordinates; c++)
-      sum += all[base + 1 + c] = formed[c]
-        ? weight * odd[c]! * tail(whole - squares[c]!, size - 1) * oddTail(squares[c]!)
-        : 0
+    for (let c = 0; c < coordinates; c++) {
+      const square = places[place + 2 + c]!
+      sum += all[base + 1 + c] = formed[c] ? weight * odd[c]! * tail(whole - square, size - 1) * oddTail(square) : 0
+    }
   }
   return all
 }

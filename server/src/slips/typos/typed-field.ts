@@ -53,27 +53,31 @@ export interface TypedField extends Printed {
 export type Read = (field: number) => TypedField | undefined
 
 /** A text is taken apart once, as each field asks for those like it. */
-const apart = onceEach(({ text }: Reading): Printed | null => takeApart(text))
+const apart = onceEach(({ text }: Reading) => {
+  const printed = takeApart(text)
+  return printed && { ...printed, isAbsolute: isAbsolute(text), isFahrenheit: fahrenheit.test(printed.rest) }
+})
 
 export function typedField(evidence: Evidence, field: number): TypedField | undefined {
   const reading = evidence.readings[pointers[field]!]
   const printed = reading && apart(reading)
   if (!printed) return undefined
-  const number = Number(printed.number)
-  const zero = fahrenheit.test(printed.rest) && field === index.noct ? -32 / 1.8 : 0
-  const factor = number !== 0 ? (reading.value - zero) / number : printed.rest.includes('%') ? 0.01 : 1
+  const { number: digits, rest } = printed
+  const number = Number(digits)
+  const zero = printed.isFahrenheit && field === index.noct ? -32 / 1.8 : 0
+  const factor = number !== 0 ? (reading.value - zero) / number : rest.includes('%') ? 0.01 : 1
   let [withDecimals, most] = [0, 0]
   for (const other of othersLike[field]!) {
     const beside = evidence.readings[pointers[other]!]
     const parts = beside && apart(beside)
-    if (!parts?.number.includes('.') || isAbsolute(beside!.text) !== isAbsolute(reading.text)) continue
+    if (!parts?.number.includes('.') || parts.isAbsolute !== printed.isAbsolute) continue
     withDecimals++
     most = Math.max(most, decimalsOf(parts.number))
   }
   const usual = withDecimals > 0 ? most : usualDecimals[field]!
   const more = -2.3 * Math.max(1, withDecimals)
-  const isLikeOthers = coefficients.includes(field) && printed.rest.includes('%') && isOfGlass(evidence)
-  return { ...printed, field, text: reading.text, factor, zero, decimals: Math.min(usual, 3), more, isLikeOthers }
+  const isLikeOthers = coefficients.includes(field) && rest.includes('%') && isOfGlass(evidence)
+  return { number: digits, rest, field, text: reading.text, factor, zero, decimals: Math.min(usual, 3), more, isLikeOthers }
 }
 
 const fahrenheit = /[F℉]/
