@@ -148,8 +148,8 @@ function coordinatesOf(frame: Absolute, v: Float64Array, y: Float64Array): void 
   for (let c = 0; c < coordinates; c++) y[c] = one(frame, v, c)
 }
 
-/** The coordinate that a field is behind; -1 for what only identities hold. */
-const coordinateOf = (field: number): number => sources.findIndex((fields) => fields.includes(field))
+/** The coordinate that each field is behind; -1 for what only identities hold. */
+const coordinateOf = pointers.map((_, field) => sources.findIndex((fields) => fields.includes(field)))
 
 function one(frame: Absolute, v: Float64Array, c: number): number {
   const field = sources[c]![0]!
@@ -176,24 +176,32 @@ export function coherence(
   const { typed, absolute, stand, family } = frame
   let sum = 0
   for (let i = 0; i < identities.length; i++)
-    sum += changed.some((field) => takesPart[i]![field]) ? identityLog(frame, i, v, halves) : typed.identities[i]!
+    sum += isAny(changed, takesPart[i]!) ? identityLog(frame, i, v, halves) : typed.identities[i]!
   if (changed.length === 1 && !absolute.includes(true)) {
     const field = changed[0]!
-    const c = coordinateOf(field)
+    const c = coordinateOf[field]!
     const most = typed.shape + typed.shapeGains[field]! + typed.core + (c < 0 ? 0 : typed.gains[c]!)
     const ofFamily = family ? familyLog(family, v) : 0
     if (sum + ofFamily + most < floor) return -Infinity
     y.set(stand.y)
     if (c >= 0) y[c] = one(frame, v, c)
     sum += ofFamily
-    sum += changed.some((one) => shaping.includes(one)) ? shapeLog(frame, v) : typed.shape
+    sum += isAny(changed, isShaping) ? shapeLog(frame, v) : typed.shape
   } else {
     if (family) sum += familyLog(family, v)
-    sum += changed.some((field) => shaping.includes(field)) ? shapeLog(frame, v) : typed.shape
+    sum += isAny(changed, isShaping) ? shapeLog(frame, v) : typed.shape
     if (sum + typed.most < floor) return -Infinity
     coordinatesOf(frame, v, y)
   }
   return sum + coreLog(frame.core, stand, y, floor - sum)
+}
+
+const isShaping = pointers.map((_, field) => shaping.includes(field))
+
+/** By hand, as hundreds of candidates are asked. */
+function isAny(fields: readonly number[], among: readonly boolean[]): boolean {
+  for (let i = 0; i < fields.length; i++) if (among[fields[i]!]) return true
+  return false
 }
 
 /** How well the record hangs together as typed. */

@@ -10,8 +10,6 @@ import { oddTail, tail } from './student.ts'
  */
 export interface Core extends Pattern {
   readonly parts: readonly Part[]
-  /** What all coordinates come to that are odd where the others expect them. */
-  readonly mostOdd: number
 }
 
 /** One component of the mixture, for the features that can be formed; matrices row by row in one array. */
@@ -19,8 +17,9 @@ interface Part {
   /** Of the features. */
   readonly mean: Float64Array
   readonly inverse: Float64Array
-  /** Of the coordinates, given all else. */
+  /** Of the coordinates, given all else, and the variance of each then. */
   readonly precision: Float64Array
+  readonly variance: Float64Array
   /** Share, and the constant of the density. */
   readonly weight: number
 }
@@ -41,9 +40,7 @@ export const terms = coordinates + 1
 /** @param roundings variance of each coordinate by rounding of the printed number */
 export function coreOf(group: Joint, present: readonly boolean[], roundings: Float64Array): Core {
   const pattern = patternOf(group, present)
-  let mostOdd = 0
-  for (let c = 0; c < coordinates; c++) if (pattern.formed[c]) mostOdd += pattern.odd[c]! * oddTail(0)
-  return { ...pattern, parts: pattern.components.map((kind) => partOf(pattern, kind, roundings)), mostOdd }
+  return { ...pattern, parts: pattern.components.map((kind) => partOf(pattern, kind, roundings)) }
 }
 
 function partOf({ columns, size }: Pattern, { mean, spread, weight }: Component, roundings: Float64Array): Part {
@@ -55,7 +52,10 @@ function partOf({ columns, size }: Pattern, { mean, spread, weight }: Component,
         wide[rows[a]! * size + rows[b]!]! += factors[a]! * factors[b]! * roundings[c]!
   }
   const { inverse, halfLogDet } = invert(wide, size)
-  return { mean, inverse, precision: precisionOf(columns, inverse, size), weight: weight * Math.exp(-halfLogDet) }
+  const precision = precisionOf(columns, inverse, size)
+  const variance = new Float64Array(coordinates)
+  for (let c = 0; c < coordinates; c++) variance[c] = 1 / precision[c * coordinates + c]!
+  return { mean, inverse, precision, variance, weight: weight * Math.exp(-halfLogDet) }
 }
 
 /** The inverse as the coordinates see it. */
@@ -110,7 +110,8 @@ export function standOf({ parts, rows, size }: Core, y: Float64Array): Stand {
  */
 export function coreLog(core: Core, stand: Stand, y: Float64Array, floor = -Infinity): number {
   if (core.size === 0) return 0
-  if (measure(core, stand, y) < Math.exp(floor)) return -Infinity
+  measure(core, stand, y)
+  if (floor > -Infinity && densityAtMost(core) < Math.exp(floor)) return -Infinity
   const terms = densitiesThere(core, stand)
   let sum = least
   for (let i = 0; i < terms.length; i++) sum += terms[i]!
@@ -138,15 +139,14 @@ export function densities(core: Core, stand: Stand, y: Float64Array): Float64Arr
   return densitiesThere(core, stand)
 }
 
-/** Of each component: the squared distance, the largest square of a coordinate given the others, and all those squares. */
-const each = coordinates + 2
-
 /**
- * Measures how far `y` is from each component, for `densitiesThere`.
- *
- * @returns  no less than the density there: all but the oddest coordinate may be odd for nothing
+ * Of each component: the squared distance, the largest square of a coordinate given the others, whose it is, the second
+ * largest, and all those squares.
  */
-function measure({ parts, formed, size, regular, odd, mostOdd }: Core, stand: Stand, y: Float64Array): number {
+const each = 4 + coordinates
+
+/** Measures how far `y` is from each component, for what follows. */
+function measure({ parts, formed }: Core, stand: Stand, y: Float64Array): void {
   if (places.length !== each * parts.length) places = new Float64Array(each * parts.length)
   let n = 0
   for (let c = 0; c < coordinates; c++)
@@ -154,9 +154,8 @@ function measure({ parts, formed, size, regular, odd, mostOdd }: Core, stand: St
       changed[n] = c
       shift[n++] = y[c]! - stand.y[c]!
     }
-  let most = least
   for (let k = 0; k < parts.length; k++) {
-    const { precision, weight } = parts[k]!
+    const { precision, variance } = parts[k]!
     const from = stand.pull[k]!
     const place = k * each
     let whole = stand.whole[k]!
@@ -168,11 +167,10 @@ function measure({ parts, formed, size, regular, odd, mostOdd }: Core, stand: St
     let [largest, second, oddest] = [0, 0, 0]
     for (let c = 0; c < coordinates; c++) {
       if (!formed[c]) continue
-      const line = c * coordinates
       let pull = from[c]!
-      for (let i = 0; i < n; i++) pull += shift[i]! * precision[line + changed[i]!]!
-      const square = (pull * pull) / precision[line + c]!
-      places[place + 2 + c] = square
+      for (let i = 0; i < n; i++) pull += shift[i]! * precision[changed[i]! * coordinates + c]!
+      const square = pull * pull * variance[c]!
+      places[place + 4 + c] = square
       if (square > largest) {
         second = largest
         largest = square
@@ -181,10 +179,21 @@ function measure({ parts, formed, size, regular, odd, mostOdd }: Core, stand: St
     }
     places[place] = whole
     places[place + 1] = largest
+    places[place + 2] = oddest
+    places[place + 3] = second
+  }
+}
+
+/** No less than the density at the place: all but the oddest coordinate are as if it were likely that they are odd. */
+function densityAtMost({ parts, size, regular, odd, mostOdd }: Core): number {
+  let most = least
+  for (let k = 0; k < parts.length; k++) {
+    const place = k * each
+    const [whole, largest, second] = [places[place]!, places[place + 1]!, places[place + 3]!]
     most +=
-      weight *
+      parts[k]!.weight *
       (regular * tail(whole, size) +
-        odd[oddest]! * tail(whole - largest, size - 1) * oddTail(largest) +
+        odd[places[place + 2]!]! * tail(whole - largest, size - 1) * oddTail(largest) +
         mostOdd * tail(whole - second, size - 1))
   }
   return most
@@ -204,7 +213,7 @@ function densitiesThere({ parts, formed, size, regular, odd }: Core, { order }: 
     }
     sum += all[base] = weight * regular * tail(whole, size)
     for (let c = 0; c < coordinates; c++) {
-      const square = places[place + 2 + c]!
+      const square = places[place + 4 + c]!
       sum += all[base + 1 + c] = formed[c] ? weight * odd[c]! * tail(whole - square, size - 1) * oddTail(square) : 0
     }
   }

@@ -1,6 +1,6 @@
 import type { GroupCalibration } from '../model/calibration.ts'
 import { coordinates, features, usable } from './features.ts'
-import { norm, oddNorm } from './student.ts'
+import { norm, oddNorm, oddTail } from './student.ts'
 
 /** The part of a calibration that the core is made of. */
 export type Joint = Pick<GroupCalibration, 'parts' | 'regular' | 'odd'>
@@ -18,6 +18,8 @@ export interface Pattern {
   /** Shares with the constants of their densities. */
   readonly regular: number
   readonly odd: Float64Array
+  /** What all coordinates come to that are odd just where the others expect them. */
+  readonly mostOdd: number
 }
 
 export interface Column {
@@ -55,6 +57,7 @@ function makePattern(group: Joint, present: readonly boolean[]): Pattern {
     return { rows: own, factors: Float64Array.from(own, (i) => rows[i]![c]!) }
   })
   const size = chosen.length
+  const odd = Float64Array.from(group.odd, (share) => share * norm(size - 1) * oddNorm)
   return {
     rows,
     size,
@@ -68,6 +71,7 @@ function makePattern(group: Joint, present: readonly boolean[]): Pattern {
       ),
     })),
     regular: group.regular * norm(size),
-    odd: Float64Array.from(group.odd, (share) => share * norm(size - 1) * oddNorm),
+    odd,
+    mostOdd: oddTail(0) * odd.reduce((sum, one, c) => (columns[c]!.rows.length > 0 ? sum + one : sum), 0),
   }
 }
