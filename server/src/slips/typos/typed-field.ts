@@ -77,7 +77,17 @@ export function typedField(evidence: Evidence, field: number): TypedField | unde
   const usual = withDecimals > 0 ? most : usualDecimals[field]!
   const more = -2.3 * Math.max(1, withDecimals)
   const isLikeOthers = coefficients.includes(field) && rest.includes('%') && isOfGlass(evidence)
-  return { number: digits, rest, field, text: reading.text, factor, zero, decimals: Math.min(usual, 3), more, isLikeOthers }
+  return {
+    number: digits,
+    rest,
+    field,
+    text: reading.text,
+    factor,
+    zero,
+    decimals: Math.min(usual, 3),
+    more,
+    isLikeOthers,
+  }
 }
 
 const fahrenheit = /[F℉]/
