@@ -22,7 +22,7 @@ test('no current of a string gives more than its largest power, and one gives as
   const run = fc.property(parts, (string) => {
     const power = stringPower(string)
     const most = scanned(string, 1000)
-    expect(power).toBeGreaterThanOrEqual(most * (1 - 1e-6)) // Newton stops at 1e-4 of the current
+    expect(power).toBeGreaterThanOrEqual(most * (1 - 1e-6)) // a parabola stands for the top
     expect(most).toBeGreaterThanOrEqual(power * 0.999)
   })
   fc.assert(run, { numRuns: 300 })

@@ -5,6 +5,8 @@ import { currentAt, maxPower } from './single-diode.ts'
 export interface PowerTable {
   /** Power over irradiance [m2], rows by the root of the irradiance, columns by temperature; NaN where not worked out yet. */
   readonly ratio: Float64Array
+  /** The same between the corners of each field, see `ratioIn`; four numbers for each [m2]. */
+  readonly fields: Float64Array
   /** 1 for each field of the grid whose four corners are worked out. */
   readonly known: Uint8Array
   readonly power: (irradiance: number, temperature: number) => number
@@ -71,7 +73,7 @@ export function powerAt(table: PowerTable, irradiance: number, temperature: numb
   const j = Math.min(Math.floor(y), columns - 2)
   const at = i * columns + j
   if (!table.known[at]) workOut(table, at)
-  return irradiance * between(table.ratio, at, x - i, y - j)
+  return irradiance * ratioIn(table.fields, at, x - i, y - j)
 }
 
 /** Where hours lie on the grid: the same for all panels that see the same light and get as warm. */
@@ -105,37 +107,35 @@ export function gridPlaces(irradiance: Float64Array, temperature: Float64Array):
   return { irradiance: bright, at, down, across, fields: [...isMet.keys()].filter((field) => isMet[field] === 1) }
 }
 
-/** Adds so many times what `powerAt` gives for each hour [W]. */
-export function addPowers(table: PowerTable, places: GridPlaces, count: number, into: Float64Array): void {
-  const ratio = ratioFor(table, places)
-  for (let n = 0; n < into.length; n++) into[n]! += powersIn(ratio, places, n, count)
+/** So many times what `powerAt` gives for each hour, written over `into` [W]. */
+export function powersOf(table: PowerTable, places: GridPlaces, count: number, into: Float64Array): void {
+  const { irradiance, at, down, across } = places
+  const fields = fieldsFor(table, places)
+  for (let n = 0; n < into.length; n++) into[n] = count * irradiance[n]! * ratioIn(fields, at[n]!, down[n]!, across[n]!)
 }
 
-/** The grid of a table, worked out wherever one of the hours lies. */
-export function ratioFor(table: PowerTable, { fields }: GridPlaces): Float64Array {
-  for (const field of fields) if (!table.known[field]) workOut(table, field)
-  return table.ratio
+/** The fields of a table, worked out wherever one of the hours lies. */
+function fieldsFor(table: PowerTable, places: GridPlaces): Float64Array {
+  for (const field of places.fields) if (!table.known[field]) workOut(table, field)
+  return table.fields
 }
 
-/** So many times what `powerAt` gives for an hour [W]. */
-export const powersIn = (
-  ratio: Float64Array,
-  { irradiance, at, down, across }: GridPlaces,
-  n: number,
-  count: number,
-): number => count * irradiance[n]! * between(ratio, at[n]!, down[n]!, across[n]!)
+/**
+ * Power over irradiance in a field of the grid [m2]: straight along both of its sides.
+ *
+ * @param at            number of the field
+ * @param down, across  how far into it, down the rows and across the columns, 0 to 1
+ */
+function ratioIn(fields: Float64Array, at: number, down: number, across: number): number {
+  const first = 4 * at
+  return fields[first]! + across * fields[first + 1]! + down * (fields[first + 2]! + across * fields[first + 3]!)
+}
 
 const acrossRows = (irradiance: number) => Math.min(Math.sqrt(irradiance / brightest) * (rows - 1), rows - 1)
 
 const acrossColumns = (temperature: number) => Math.min(Math.max((temperature - coldest) / step, 0), columns - 1)
 
-function between(r: Float64Array, at: number, down: number, across: number): number {
-  const upper = r[at]! + across * (r[at + 1]! - r[at]!)
-  const lower = r[at + columns]! + across * (r[at + columns + 1]! - r[at + columns]!)
-  return upper + down * (lower - upper)
-}
-
-function workOut({ ratio, known, power }: PowerTable, field: number): void {
+function workOut({ ratio, fields, known, power }: PowerTable, field: number): void {
   const [row, column] = [Math.floor(field / columns), field % columns]
   for (let i = row; i <= row + 1; i++) {
     const irradiance = brightest * (Math.max(i, 0.25) / (rows - 1)) ** 2
@@ -144,9 +144,14 @@ function workOut({ ratio, known, power }: PowerTable, field: number): void {
       if (Number.isNaN(ratio[at])) ratio[at] = power(irradiance, coldest + j * step) / irradiance
     }
   }
+  const [upper, lower] = [ratio[field]!, ratio[field + columns]!]
+  const along = ratio[field + 1]! - upper
+  fields.set([upper, along, lower - upper, ratio[field + columns + 1]! - lower - along], 4 * field)
   known[field] = 1
 }
 
 function empty(power: PowerTable['power']): PowerTable {
-  return { ratio: new Float64Array(rows * columns).fill(NaN), known: new Uint8Array(rows * columns), power }
+  const count = rows * columns
+  const fields = new Float64Array(4 * count)
+  return { ratio: new Float64Array(count).fill(NaN), fields, known: new Uint8Array(count), power }
 }

@@ -1,4 +1,4 @@
-import { currentAt, diodeVoltageAt, voltageAt, type Diode } from './single-diode.ts'
+import { currentAt, diodeVoltageAt, type Diode } from './single-diode.ts'
 
 /** Panels of one string that are alike and see the same light. */
 export interface Part {
@@ -27,12 +27,12 @@ export const leastVoltage = (bypass: number): number => (bypass > 0 ? -bypassDro
  * @source Kirchhoff; curve of each panel by its single-diode model
  */
 export function stringPower(parts: readonly Part[]): number {
-  const stretches = parts.map(stretchOf).sort((a, b) => a.until - b.until)
+  const stretches = inOrder(parts)
   let [best, from, bridged] = [0, 0, 0]
   for (let k = 0; k < stretches.length; k++) {
     const { part, until } = stretches[k]!
     // no power of this stretch is above that of its largest current at its largest voltage
-    if (until > from && until * (bridged + voltageFrom(stretches, k, from)) > best)
+    if (until > from && until * (bridged + mostVoltage(stretches, k, from)) > best)
       best = Math.max(best, hump(stretches, k, bridged, from))
     from = Math.max(from, until)
     bridged += part.count * leastVoltage(part.bypass)
@@ -46,10 +46,29 @@ interface Stretch {
   readonly until: number
 }
 
-const stretchOf = (part: Part): Stretch => ({ part, until: currentAt(part.diode, leastVoltage(part.bypass)) })
+/** The weakest panels first. Two or three at a time, thousands of times a year: put in by hand, which is faster than a sort. */
+function inOrder(parts: readonly Part[]): Stretch[] {
+  const stretches: Stretch[] = []
+  for (const part of parts) {
+    const until = currentBelowZero(part.diode, leastVoltage(part.bypass))
+    let at = stretches.length
+    for (; at > 0 && stretches[at - 1]!.until > until; at--) stretches[at] = stretches[at - 1]!
+    stretches[at] = { part, until }
+  }
+  return stretches
+}
+
+/** What `currentAt` gives for a voltage of 0 or less, where the diode hardly conducts. */
+function currentBelowZero(d: Diode, v: number): number {
+  const divider = 1 + d.rs / d.rsh
+  const nearly = (d.il - v / d.rsh) / divider
+  const through = d.i0 * Math.expm1((v + nearly * d.rs) / d.a)
+  return Math.abs(through) < 1e-6 * nearly ? nearly - through / divider : currentAt(d, v)
+}
 
 /**
- * Newton steps to where dP/dI = 0, kept in a bracket; the end of the bracket where the power rises all the way.
+ * Newton steps to where the power no longer rises, kept in a bracket; the end of the bracket where it rises all the way. They are
+ * taken in the logarithm of what the diode of the weakest panel passes: in that its voltage is nearly straight.
  *
  * @param open     its panels from `first` on are not bridged
  * @param bridged  voltage of the others [V]
@@ -59,28 +78,35 @@ function hump(open: readonly Stretch[], first: number, bridged: number, from: nu
   const usual = usualShare * Math.min(part.diode.il, until)
   let [low, high] = [from, until]
   let i = from < usual ? usual : (low + high) / 2
+  // where the next diode voltages are looked for
+  const near = open.map(() => 0)
   let best = 0
   for (let step = 0; step < 40; step++) {
-    let [v, slope, bend] = [bridged, 0, 0]
-    for (let k = first; k < open.length; k++) {
+    let [v, slope, bend, weakest] = [bridged, 0, 0, 0]
+    for (let k = open.length - 1; k >= first; k--) {
       const { diode, count } = open[k]!.part
       const { il, i0, rs, rsh, a } = diode
-      const u = diodeVoltageAt(diode, i)
+      const u = (near[k] = diodeVoltageNear(diode, i, near[k]!))
       const through = il + i0 - i - u / rsh
       const resistance = 1 / (through / a + 1 / rsh)
       v += count * (u - i * rs)
       slope -= count * (rs + resistance)
       bend -= count * (through / (a * a)) * resistance * resistance * resistance
+      weakest = through
     }
     best = Math.max(best, i * v)
     const rising = v + i * slope
     if (rising > 0) low = i
     else high = i
-    let next = i - rising / (2 * slope + i * bend)
-    if (!(low < next && next < high)) next = (low + high) / 2
-    // around its top the power is flat: what is missing to it goes with the square of the step
-    if (Math.abs(next - i) <= 1e-4 * i) break
-    i = next
+    const logarithm = rising / ((2 * slope + i * bend) * weakest - rising)
+    const next = i - weakest * Math.expm1(logarithm)
+    const isBetween = low < next && next < high
+    const change = (isBetween ? next : (low + high) / 2) - i
+    // near its top the power is a parabola, so that this much is missing, and a small share of it more or less
+    const missing = (-rising * weakest * logarithm) / 2
+    if (isBetween && missing < 1e-5 * best) return Math.max(best, i * v + missing)
+    if (Math.abs(change) <= 1e-4 * i) break
+    i += change
   }
   return best
 }
@@ -88,8 +114,33 @@ function hump(open: readonly Stretch[], first: number, bridged: number, from: nu
 /** Maximum power current over short-circuit current, to begin with; common practice, no source. No result depends on it. */
 const usualShare = 0.93
 
-function voltageFrom(open: readonly Stretch[], first: number, current: number): number {
+/** No less than the voltage of panels at a current: what the shunt takes is left out. */
+function mostVoltage(open: readonly Stretch[], first: number, current: number): number {
   let voltage = 0
-  for (let k = first; k < open.length; k++) voltage += open[k]!.part.count * voltageAt(open[k]!.part.diode, current)
+  for (let k = first; k < open.length; k++) {
+    const { diode, count } = open[k]!.part
+    voltage += count * (unshuntedVoltage(diode, current) - current * diode.rs)
+  }
   return voltage
+}
+
+/** Of a diode without its shunt, 0 where it would be negative. */
+const unshuntedVoltage = ({ il, i0, a }: Diode, current: number): number =>
+  a * Math.log(Math.max(1, (il + i0 - current) / i0))
+
+/** What `diodeVoltageAt` gives, by steps of third order from a voltage near by. */
+function diodeVoltageNear(d: Diode, current: number, near: number): number {
+  const rest = d.il + d.i0 - current
+  let u = near
+  for (let step = 0; step < 4; step++) {
+    const through = rest - u / d.rsh
+    if (!(through > 0)) break
+    // u = a log(through / i0), whose logarithm is nearly straight
+    const bend = 1 / (d.rsh * through)
+    const slope = 1 + d.a * bend
+    const newton = (d.a * Math.log(through / d.i0) - u) / slope
+    u += newton * (1 - (newton * d.a * bend * bend) / (2 * slope))
+    if (Math.abs(newton * bend) < 5e-3) return u
+  }
+  return diodeVoltageAt(d, current)
 }

@@ -2,7 +2,7 @@ import type { Panel } from '../records/records.generated.ts'
 import { atTemperature, estimateCoefficients, usualAlpha } from '../physics/coefficients.ts'
 import { coldVoltageFactor } from '../physics/cold-voltage.ts'
 import { cellTemperatureHot } from '../values/cell-temperature-hot.ts'
-import { derive } from '../values/derived.ts'
+import { deriveNumber } from '../values/derived.ts'
 import { relative } from '../values/inputs.ts'
 import { pmaxHot } from '../values/pmax-hot.ts'
 import type { Site } from '../values/site.ts'
@@ -30,7 +30,7 @@ export function vocAt(panel: Panel, air: number): { readonly value: number; read
 /** Voltage at maximum power of one panel on a hot day [V]; null where its sheet says too little. */
 export function vmpHot(panel: Panel, site: Site): number | null {
   const { vmp, voc } = panel.stc
-  const hot = derive(cellTemperatureHot, panel, site).value
+  const hot = deriveNumber(cellTemperatureHot, panel, site)
   const beta = betaVmp(panel)
   return vmp && voc && hot !== null && beta !== null ? atTemperature(vmp.value, beta, hot) : null
 }
@@ -38,12 +38,12 @@ export function vmpHot(panel: Panel, site: Site): number | null {
 /** Open-circuit voltage of one panel on a hot day [V]; null without a coefficient, as the table is for cold days. */
 export function vocHot(panel: Panel, site: Site): number | null {
   const { voc } = panel.stc
-  const hot = derive(cellTemperatureHot, panel, site).value
+  const hot = deriveNumber(cellTemperatureHot, panel, site)
   const beta = relative(panel.temperature_coefficients.voc, voc)
   return voc && hot !== null && beta !== undefined ? atTemperature(voc.value, beta, hot) : null
 }
 
-export const powerHot = (panel: Panel, site: Site): number | null => derive(pmaxHot, panel, site).value
+export const powerHot = (panel: Panel, site: Site): number | null => deriveNumber(pmaxHot, panel, site)
 
 /** Relative coefficient of Vmp [1/K]: as typed, else that of Pmax less that of Imp, else estimated from Voc's. */
 function betaVmp(panel: Panel): number | null {

@@ -57,7 +57,7 @@ const longest = 24
 export function wiringsThatWork(
   system: ResolvedSystem,
   array: ResolvedArray,
-  figures: ArrayFigures,
+  figures: Pick<ArrayFigures, 'voc_cold_v' | 'vmp_hot_v'>,
 ): readonly Wiring[] {
   const { voc_cold_v: voc, vmp_hot_v: vmp } = figures
   const now = Math.max(1, array.entry.wiring.in_series?.value ?? 1)

@@ -1,13 +1,14 @@
+import { onceEach } from '../records/once-each.ts'
 import { powerHot, siteAt, vmpHot, vocAt, vocHot } from './panel-at.ts'
 import type { ResolvedArray, ResolvedPanels, ResolvedSystem } from './resolved.ts'
 
 /** The panels of each string in the order in which they are listed: string after string. */
-export function stringsOf(array: ResolvedArray): readonly (readonly ResolvedPanels[])[] {
+export const stringsOf = onceEach((array: ResolvedArray): readonly (readonly ResolvedPanels[])[] => {
   const all = array.panels.flatMap((panels) => Array.from({ length: countOf(panels) }, () => panels))
   const { in_series: series } = array.entry.wiring
   const length = Math.max(1, series?.value ?? 1)
   return Array.from({ length: Math.ceil(all.length / length) }, (_, i) => all.slice(i * length, (i + 1) * length))
-}
+})
 
 /** The strings as long as the first: where the panels do not add up the last is not one that anybody would wire. */
 export function wholeStrings(array: ResolvedArray): readonly (readonly ResolvedPanels[])[] {

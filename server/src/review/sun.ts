@@ -130,19 +130,38 @@ export function lightOn(sky: SunHours, mount: Mount): PlaneLight {
   return light
 }
 
-/** The hours of a year in which there is sun, and the month of each. */
+/** The hours of a year in which there is sun, and the months that they lie in. */
 export interface Sunny {
   readonly hours: Int32Array
-  readonly month: Uint8Array
+  readonly months: readonly MonthRun[]
+}
+
+/** Hours of one month that follow each other: from one of the sunny hours up to another. */
+export interface MonthRun {
+  /** January is 0. */
+  readonly month: number
+  readonly from: number
+  readonly to: number
 }
 
 const sunny = new WeakMap<SunHours, Sunny>()
 
 export function sunnyHours(sky: SunHours): Sunny {
   return kept(sunny, sky, () => {
-    const hours = Int32Array.from([...sky.global.keys()].filter((h) => sky.global[h]! > 0))
-    return { hours, month: Uint8Array.from(hours, (h) => sky.days[Math.floor(h / 24)]!.month) }
+    const hours = Int32Array.from(sky.global.keys()).filter((h) => sky.global[h]! > 0)
+    return { hours, months: runsOf(hours, sky) }
   })
+}
+
+function runsOf(hours: Int32Array, { days }: SunHours): readonly MonthRun[] {
+  const monthOf = (n: number) => days[Math.floor(hours[n]! / 24)]!.month
+  const runs: MonthRun[] = []
+  for (let from = 0, to = 0; from < hours.length; from = to) {
+    const month = monthOf(from)
+    while (to < hours.length && monthOf(to) === month) to++
+    runs.push({ month, from, to })
+  }
+  return runs
 }
 
 const places = new WeakMap<PlaneLight, Map<number, GridPlaces>>()

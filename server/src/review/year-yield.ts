@@ -1,4 +1,4 @@
-import { addPowers, powersIn, ratioFor, type PowerTable } from '../physics/power-table.ts'
+import { powersOf, type PowerTable } from '../physics/power-table.ts'
 import type { Mount } from '../physics/energy.ts'
 import type { SunHours } from '../physics/sun-hours.ts'
 import { arrayCable } from './array-figures.ts'
@@ -64,20 +64,45 @@ function wired(system: ResolvedSystem, array: ResolvedArray, bank: Bank | null):
  * @param into  written over
  */
 export function produce(plant: Plant, sky: SunHours, into: Float64Array): void {
-  const [first, ...others] = plant
-  bring(first!, sky, into)
-  for (const group of others) {
-    const passed = scratch(into.length, 1)
-    bring(group, sky, passed)
-    for (let n = 0; n < into.length; n++) into[n]! += passed[n]!
+  addUp(plant, into, 1, (group, own) => bring(group, sky, own))
+}
+
+/** What a controller passes of its arrays, written over `into` [Wh]. */
+function bring({ arrays, most }: Plant[number], sky: SunHours, into: Float64Array): void {
+  if (arrays.length === 1) return pass(arrays[0]!, sky, most, into)
+  addUp(arrays, into, 2, (array, own) => pass(array, sky, Infinity, own))
+  for (let n = 0; n < into.length; n++) into[n] = Math.min(most, into[n]!)
+}
+
+/** What comes out of a cable and its controller, written over `into` [Wh]. */
+function pass({ parts, together, drop, efficiency }: Wired, sky: SunHours, most: number, into: Float64Array): void {
+  addUp(parts, into, 3, ({ table, mount, count }, own) => powersOf(table, placesOn(sky, mount), count, own))
+  for (const { month, from, to } of sunnyHours(sky).months) {
+    const share = together?.[month] ?? 1
+    for (let n = from; n < to; n++) {
+      const power = share * into[n]!
+      // `Math.min` as no branch is foreseen here, and a library asks for millions of hours
+      into[n] = Math.min(most, power * (1 - Math.min(0.5, drop * power)) * efficiency)
+    }
   }
 }
 
-/** What a controller passes of its arrays, written into an hour each [Wh]. */
-function bring({ arrays, most }: Plant[number], sky: SunHours, into: Float64Array): void {
-  arrays.forEach((array, i) =>
-    pass(array, sky, into, { isFirst: i === 0, most: i + 1 < arrays.length ? Infinity : most }),
-  )
+/**
+ * @param buffer  number of a buffer that `give` leaves alone
+ * @param give    writes over what it is given
+ */
+function addUp<T>(
+  list: readonly T[],
+  into: Float64Array,
+  buffer: number,
+  give: (one: T, into: Float64Array) => void,
+): void {
+  list.forEach((one, i) => {
+    if (i === 0) return give(one, into)
+    const own = scratch(into.length, buffer)
+    give(one, own)
+    for (let n = 0; n < into.length; n++) into[n]! += own[n]!
+  })
 }
 
 /** Of all hours of the year, with nothing in the dark. */
@@ -98,37 +123,6 @@ export function keyOf(plant: Plant): string {
     if (!numbers.has(table)) numbers.set(table, ++tables)
     return numbers.get(table)
   })
-}
-
-/**
- * Adds what comes out of cable and controller. The last of the panels go through it as they are looked up: a library asks for
- * millions of hours.
- *
- * @param isFirst  nothing is there yet
- * @param most     that the controller passes of all so far [W]
- */
-function pass(
-  { parts, together, drop, efficiency }: Wired,
-  sky: SunHours,
-  passed: Float64Array,
-  { isFirst, most }: { readonly isFirst: boolean; readonly most: number },
-): void {
-  const { month } = sunnyHours(sky)
-  const rest = parts.length > 1 ? scratch(passed.length, 2).fill(0) : null
-  if (rest)
-    for (const { table, mount, count } of parts.slice(0, -1)) addPowers(table, placesOn(sky, mount), count, rest)
-  const { table, mount, count } = parts.at(-1)!
-  const places = placesOn(sky, mount)
-  const ratio = ratioFor(table, places)
-  for (let n = 0; n < passed.length; n++) {
-    const own = powersIn(ratio, places, n, count)
-    const given = rest ? rest[n]! + own : own
-    const power = together ? (together[month[n]!] ?? 1) * given : given
-    const lost = drop * power
-    const out = power * (1 - (lost < 0.5 ? lost : 0.5)) * efficiency
-    const all = isFirst ? out : passed[n]! + out
-    passed[n] = most < all ? most : all
-  }
 }
 
 const buffers: Float64Array[] = []

@@ -162,9 +162,13 @@ function daysByMonth(sky: SunHours): readonly (readonly number[])[] {
 }
 
 /** Of each month [Wh]; what is not sunny gives nothing. */
-function totalsByMonth({ month }: Sunny, passed: Float64Array): number[] {
+function totalsByMonth({ months }: Sunny, passed: Float64Array): number[] {
   const totals = new Array<number>(12).fill(0)
-  for (let n = 0; n < passed.length; n++) totals[month[n]!]! += passed[n]!
+  for (const { month, from, to } of months) {
+    let total = totals[month]!
+    for (let n = from; n < to; n++) total += passed[n]!
+    totals[month] = total
+  }
   return totals
 }
 

@@ -32,18 +32,33 @@ const digits = 3
 export function derive(definition: Derived, panel: Panel, site: Site): Value {
   const { id, label, formula, pointer, needs } = definition
   const found = needs.map((need) => need.find(panel, site))
-  const lacking = needs.filter((need, i) => !found[i] && !need.optional)
-  const missing = lacking.flatMap((need) =>
+  const missing = lacking(needs, found).flatMap((need) =>
     typeof need.missing === 'string' ? need.missing : need.missing(panel, site),
   )
   const inputs = found.filter((input) => input !== undefined)
   const unit = typeof definition.unit === 'string' ? definition.unit : definition.unit(found)
-  const result = missing.length ? NaN : definition.compute(...found.map((input) => input?.value ?? NaN))
-  const value = Number.isFinite(result) ? result : null
+  const value = missing.length ? null : computed(definition, found)
   const why = value === null && missing.length === 0 ? ['a physical result from these inputs'] : missing
   const text = value === null ? 'not known' : formatIn(value, unit, digits)
   const worded = (words: Derived['source']) => (typeof words === 'string' ? words : words(panel, site))
   const source = worded(definition.source)
   const uncertainty = definition.uncertainty === undefined ? null : worded(definition.uncertainty)
   return { id, label, value, unit, text, formula, inputs, missing: why, source, uncertainty, pointer }
+}
+
+/** The value that `derive` gives, without its words: a comparison asks hundreds of panels for nothing else. */
+export function deriveNumber(definition: Derived, panel: Panel, site: Site): number | null {
+  const found = definition.needs.map((need) => need.find(panel, site))
+  return lacking(definition.needs, found).length > 0 ? null : computed(definition, found)
+}
+
+type Found = readonly (InputShown | undefined)[]
+
+const lacking = (needs: readonly Input[], found: Found): readonly Input[] =>
+  needs.filter((need, i) => !found[i] && !need.optional)
+
+/** Null where no physical value follows. */
+function computed(definition: Derived, found: Found): number | null {
+  const result = definition.compute(...found.map((input) => input?.value ?? NaN))
+  return Number.isFinite(result) ? result : null
 }

@@ -13,17 +13,15 @@ export function withFront(rows: readonly SurfaceRow[]): readonly SurfaceRow[] {
 }
 
 function betters(other: SurfaceRow, row: SurfaceRow): boolean {
-  const pairs = [
-    [-other.kwh_year!, -row.kwh_year!],
-    ...pair(other.weight_kg, row.weight_kg),
-    ...pair(priceFor(other, row), row.price?.amount ?? null),
-  ] as const
-  return pairs.every(([a, b]) => a <= b) && pairs.some(([a, b]) => a < b)
+  const energy = other.kwh_year! - row.kwh_year!
+  if (energy < 0) return false
+  const weight = less(other.weight_kg, row.weight_kg)
+  const money = less(priceFor(other, row), row.price?.amount ?? null)
+  return weight >= 0 && money >= 0 && (energy > 0 || weight > 0 || money > 0)
 }
 
 /** Nothing where the row itself does not know; what only the other does not know counts against it. */
-const pair = (other: number | null, own: number | null): (readonly [number, number])[] =>
-  own === null ? [] : [[other ?? Infinity, own]]
+const less = (other: number | null, own: number | null): number => (own === null ? 0 : own - (other ?? Infinity))
 
 const priceFor = (other: SurfaceRow, row: SurfaceRow) =>
   other.price && other.price.currency === row.price?.currency ? other.price.amount : null

@@ -1,7 +1,8 @@
-import { arrayFigures } from '../array-figures.ts'
+import { designCurrent } from '../../physics/fuses.ts'
 import type { ArrayFigures } from '../figures.ts'
 import { wiringsThatWork } from '../rewire.ts'
 import { laidArray, type Target } from './laid-array.ts'
+import { stringIsc, stringVmpHot, stringVoc } from '../strings.ts'
 import type { Candidate, ControllerChoice, Strings } from './row.ts'
 
 /** A wiring of as many panels as can be wired, and the controller that takes it. */
@@ -15,7 +16,13 @@ export type Takes = (choice: ControllerChoice) => readonly Wiring[]
 
 export function takesOf(target: Target, candidate: Candidate): Takes {
   const one = laidArray(target, candidate, [1, 1], undefined)
-  const figures = arrayFigures({ ...target.system, arrays: [one] }, one, 0)
+  const alone = { ...target.system, arrays: [one] }
+  const isc = stringIsc(one)
+  const figures = {
+    voc_cold_v: stringVoc(one, alone.coldest.value),
+    vmp_hot_v: stringVmpHot(alone, one),
+    isc_design_a: isc && designCurrent(isc),
+  }
   const known = new Map<ControllerChoice, readonly Wiring[]>()
   return (choice) => {
     const wirings = known.get(choice) ?? wiringsOf(target, candidate, figures, choice)
@@ -87,7 +94,7 @@ interface Wiring {
 function wiringsOf(
   target: Target,
   candidate: Candidate,
-  figures: ArrayFigures,
+  figures: Pick<ArrayFigures, 'voc_cold_v' | 'vmp_hot_v' | 'isc_design_a'>,
   choice: ControllerChoice,
 ): readonly Wiring[] {
   const one = laidArray(target, candidate, [1, 1], choice)
