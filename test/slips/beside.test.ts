@@ -43,6 +43,49 @@ test.each<{ slip: string; typed: Record<string, string>; fixed: string }>([
   expect(findSlip(evidence('poly', { ...poly, ...typed }))).toMatchObject({ kind: 'slip', pointer, text: fixed })
 })
 
+// as sheets print them: a product of volts and amperes is in a class of 5 W, and the power of a class is wrong rather than two voltages
+test.each<{ slip: string; record: Record<string, string>; typed: Record<string, string>; fixed: string }>([
+  { slip: 'Pmax at NOCT', record: poly, typed: { '/stc/pmax': '196 W', '/stc/imp': '8.61 A' }, fixed: '265 W' },
+  {
+    slip: 'Pmax of another class, where no more than the ratings and the sides are given',
+    record: {
+      '/stc/pmax': '270 W',
+      '/stc/vmp': '31.5 V',
+      '/stc/imp': '8.57 A',
+      '/stc/voc': '38.6 V',
+      '/stc/isc': '9.12 A',
+      '/size/length': '1630 mm',
+      '/size/width': '988 mm',
+    },
+    typed: { '/stc/pmax': '285 W' },
+    fixed: '270 W',
+  },
+  {
+    slip: '36 cells for the 72 of 125 mm',
+    record: {
+      '/cells/in_series': '72',
+      '/stc/pmax': '180 W',
+      '/stc/vmp': '36 V',
+      '/stc/imp': '5 A',
+      '/stc/voc': '44.7 V',
+      '/stc/isc': '5.4 A',
+      '/stc/efficiency': '12.5 %',
+      '/temperature_coefficients/pmax': '-0.45 %/°C',
+      '/temperature_coefficients/voc': '-0.33 %/°C',
+      '/temperature_coefficients/isc': '0.03 %/°C',
+      '/noct/temperature': '46 °C',
+      '/size/length': '1600 mm',
+      '/size/width': '900 mm',
+    },
+    typed: { '/cells/in_series': '36' },
+    fixed: '72',
+  },
+])('$slip is read as that', ({ record, typed, fixed }) => {
+  expect(findSlip(evidence('mono', record))).toEqual({ kind: 'consistent' })
+  const [pointer] = Object.keys(typed)
+  expect(findSlip(evidence('mono', { ...record, ...typed }))).toMatchObject({ kind: 'slip', pointer, text: fixed })
+})
+
 test('a current that falls while the power grows is reported, and the record alone would be quiet', () => {
   const step = (pmax: number) =>
     evidence('poly', {

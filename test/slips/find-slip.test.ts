@@ -160,3 +160,21 @@ test('the power in the name is a witness', () => {
   expect(shareOf110([110])).toBeGreaterThan(0.9)
   expect(shareOf110([120])).toBeLessThan(0.5)
 })
+
+// ratings as a list of small panels has them, and no efficiency beside
+test('a small framed panel of four by nine cells is quiet, and a side of it with a wrong digit is not', () => {
+  const small = {
+    '/stc/pmax': '90 W',
+    '/stc/vmp': '17.8 V',
+    '/stc/imp': '5.06 A',
+    '/stc/voc': '22.1 V',
+    '/stc/isc': '5.4 A',
+    '/size/length': '1200 mm',
+    '/size/width': '545 mm',
+  }
+  expect(findSlip(evidence('poly', small))).toEqual({ kind: 'consistent' })
+  expect(findSlip(evidence('poly', { ...small, '/size/width': '55 mm' }))).toMatchObject({
+    kind: 'disagree',
+    pointers: ['/size/width'],
+  })
+})

@@ -1,5 +1,6 @@
 import type { GroupCalibration, Mixture } from '../model/calibration.ts'
 import { index, pointers } from '../evidence.ts'
+import { onceEach } from '../../records/once-each.ts'
 import { ln, mixtureLog, peak } from './logs.ts'
 import { weightLog, weightMost, type Weight } from './weight.ts'
 
@@ -8,6 +9,15 @@ const anyArea: Mixture = [
   [0.7, Math.log(1.7), 0.35],
   [0.3, Math.log(0.9), 0.9],
 ]
+
+/**
+ * ln(longer / shorter side) of framed panels where no efficiency says how large they are, so that their ratio alone speaks against a side:
+ * a few are small, of which the open ratings list hardly any, with cells in four by nine or six by six. Shares and spread are estimated.
+ */
+const withSmallOnes = onceEach(({ aspect }: Pick<GroupCalibration, 'aspect'>): Mixture => [
+  ...aspect.map(([share, mean, sd]) => [0.95 * share, mean, sd] as const),
+  [0.05, Math.log(1.8), 0.35],
+])
 
 /** How usual each cell count is. */
 export type Counts = Readonly<Record<number, number>>
@@ -27,6 +37,7 @@ export const countsOfGlass: Counts = {
 interface Shape {
   readonly group: Pick<GroupCalibration, 'aspect' | 'cellArea'>
   readonly counts: Counts
+  readonly isGlass: boolean
   readonly present: readonly boolean[]
   /** Cells are counted alike in this group, and a count is given. */
   readonly counted: boolean
@@ -46,9 +57,12 @@ const ofWeight = ({ weight }: Shape, v: Float64Array) =>
 const countLog = ({ counted, counts }: Shape, v: Float64Array) =>
   counted ? Math.log(counts[v[index.cells]!] ?? (Number.isInteger(v[index.cells]!) ? 0.001 : 1e-6)) : 0
 
-function aspectLog({ group }: Shape, v: Float64Array): number {
+const aspectsOf = ({ group, isGlass, present }: Shape): Mixture =>
+  isGlass && !present[index.efficiency] ? withSmallOnes(group) : group.aspect
+
+function aspectLog(shape: Shape, v: Float64Array): number {
   const aspect = ln(v[index.length]!) - ln(v[index.width]!)
-  return mixtureLog(group.aspect, Math.abs(aspect)) + (aspect < 0 ? -2 : 0)
+  return mixtureLog(aspectsOf(shape), Math.abs(aspect)) + (aspect < 0 ? -2 : 0)
 }
 
 function areaLog({ group, counted }: Shape, v: Float64Array): number {
@@ -63,7 +77,7 @@ export function shapeGains(shape: Shape, v: Float64Array): Float64Array {
   const ofArea = isSized ? peak(shape.counted ? shape.group.cellArea : anyArea) - areaLog(shape, v) : 0
   const byWeight = isSized && shape.weight ? weightMost(shape.weight) - ofWeight(shape, v) : 0
   if (isSized)
-    gains[index.length] = gains[index.width] = peak(shape.group.aspect) - aspectLog(shape, v) + ofArea + byWeight
+    gains[index.length] = gains[index.width] = peak(aspectsOf(shape)) - aspectLog(shape, v) + ofArea + byWeight
   if (shape.counted)
     gains[index.cells] = Math.log(Math.max(...Object.values(shape.counts))) - countLog(shape, v) + ofArea
   return gains

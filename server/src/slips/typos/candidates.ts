@@ -91,7 +91,7 @@ function rows(p: TypedField, { values, present }: Frame): Candidate[] {
   const near = isPower ? [5 * Math.round(value / 5)] : [value, value - 0.01, value + 0.01]
   const asked =
     isPower && p.factor === 1 && has(index.vmp, index.imp)
-      ? [Math.round(values[index.vmp]! * values[index.imp]!)]
+      ? powersOf(values[index.vmp]! * values[index.imp]!)
       : p.field === index.imp && has(index.pmax, index.vmp)
         ? [values[index.pmax]! / values[index.vmp]! / p.factor]
         : []
@@ -105,6 +105,10 @@ function rows(p: TypedField, { values, present }: Frame): Candidate[] {
       return simple(p, number, reason({ say: 'valueAtNoct' }), ofKind - Math.log(3) - (i === 0 ? 1.5 : 2.5) - far)
     })
 }
+
+/** The class of 5 W that a product of volts and amperes belongs to, and the next watt: small panels come in any. */
+const powersOf = (product: number) =>
+  product < 100 ? [Math.round(product)] : [5 * Math.round(product / 5), Math.round(product)]
 
 const operatingPoints = [
   { pmax: index.pmax, vmp: index.vmp, imp: index.imp, overImp: 'overImp', overVmp: 'overVmp' },

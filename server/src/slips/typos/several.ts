@@ -12,7 +12,7 @@ export function severalSlips(evidence: Evidence, frame: Frame, read: Read): read
   return [
     ...columns(evidence, frame, read),
     ...rowsShifted(read),
-    ...versions(read),
+    ...versions(frame, read),
     ...voltagesAtNoct(frame, read),
     ...rearGain(frame, read),
     ...perFahrenheit(read),
@@ -142,18 +142,23 @@ function rowsShifted(read: Read): Candidate[] {
   return [...found.map((parts) => together(parts, why, 0)), together([product, ...others], why, 1)]
 }
 
-/** Two panels in series or in parallel, and the version of the same panel for twice the voltage. */
-function versions(read: Read): Candidate[] {
+/** Odds against what a framed panel shows as well when its count of cells is wrong, or its power; estimated. */
+const ofVersion = 2
+const besidePower = 1
+
+/** Two panels in series or in parallel, and the version of the same panel for twice the voltage, which few framed panels have. */
+function versions({ isGlass }: Frame, read: Read): Candidate[] {
   const volts = [index.vmp, index.voc]
   const amperes = [index.imp, index.isc]
+  const less = isGlass ? ofVersion : 0
   const by = (fields: readonly number[], factor: number) => fields.map((field) => [field, factor] as const)
   return [
     ...scaled(read, by([index.pmax, ...volts], 0.5), reason({ say: 'pairInSeries' })),
     ...scaled(read, by([index.pmax, ...amperes], 0.5), reason({ say: 'pairInParallel' })),
     ...scaled(read, by(volts, 0.5), reason({ say: 'voltagesOfTwo' }), 1),
     ...scaled(read, by(amperes, 0.5), reason({ say: 'currentsOfTwo' }), 1),
-    ...scaled(read, [...by(volts, 0.5), ...by(amperes, 2)], reason({ say: 'twiceTheVoltage' }), 0.5),
-    ...scaled(read, [...by(volts, 2), ...by(amperes, 0.5)], reason({ say: 'halfTheVoltage' }), 1),
+    ...scaled(read, [...by(volts, 0.5), ...by(amperes, 2)], reason({ say: 'twiceTheVoltage' }), 0.5 + less),
+    ...scaled(read, [...by(volts, 2), ...by(amperes, 0.5)], reason({ say: 'halfTheVoltage' }), 1 + less),
   ]
 }
 
@@ -161,13 +166,13 @@ function versions(read: Read): Candidate[] {
  * Both voltages from the column of NOCT, or Vmp alone, where power and current show what they were. As just that share is
  * chosen that agrees, the chance counts all that could have been (estimated).
  */
-function voltagesAtNoct({ values }: Frame, read: Read): Candidate[] {
+function voltagesAtNoct({ values, isGlass }: Frame, read: Read): Candidate[] {
   const share = values[index.pmax]! / (values[index.vmp]! * values[index.imp]!)
   // what sheets of silicon print at 800 W/m2 is 5 to 9 % less; common practice, no source
   if (!(share > 1.04 && share < 1.12)) return []
   const vmp = [index.vmp, share] as const
   return [
-    ...scaled(read, [vmp, [index.voc, share]], reason({ say: 'voltagesAtNoct' }), 3.5),
+    ...scaled(read, [vmp, [index.voc, share]], reason({ say: 'voltagesAtNoct' }), 3.5 + (isGlass ? besidePower : 0)),
     ...scaled(read, [vmp], reason({ say: 'valueAtNoct' }), 4.5),
   ]
 }
