@@ -110,9 +110,8 @@ export function standOf({ parts, rows, size }: Core, y: Float64Array): Stand {
  */
 export function coreLog(core: Core, stand: Stand, y: Float64Array, floor = -Infinity): number {
   if (core.size === 0) return 0
-  measure(core, stand, y)
-  if (floor > -Infinity && densityAtMost(core) < Math.exp(floor)) return -Infinity
-  const terms = densitiesThere(core, stand)
+  const terms = densities(core, stand, y, Math.exp(floor))
+  if (!terms) return -Infinity
   let sum = least
   for (let i = 0; i < terms.length; i++) sum += terms[i]!
   return Math.log(sum)
@@ -133,10 +132,12 @@ let places = new Float64Array(0)
 /**
  * The terms of the mixture, `terms` of each component. A coordinate that is odd is left out of the distance of the others.
  * The array is used again by the next call.
+ *
+ * @param floor  null where the sum is certainly below that
  */
-export function densities(core: Core, stand: Stand, y: Float64Array): Float64Array {
+export function densities(core: Core, stand: Stand, y: Float64Array, floor = 0): Float64Array | null {
   measure(core, stand, y)
-  return densitiesThere(core, stand)
+  return floor > 0 && densityAtMost(core) < floor ? null : densitiesThere(core, stand)
 }
 
 /**

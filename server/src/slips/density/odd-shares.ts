@@ -28,7 +28,7 @@ export function oddShares(
       cores.set(key, core)
       const y = Float64Array.from(point, (v) => (Number.isNaN(v) ? 0 : v))
       const shares = new Array<number>(terms).fill(0)
-      densities(core, standOf(core, y), y).forEach((density, at) => (shares[at % terms]! += density))
+      densities(core, standOf(core, y), y)!.forEach((density, at) => (shares[at % terms]! += density))
       const total = shares.reduce((a, b) => a + b, 0)
       const weight = weights[i]!
       whole += weight
