@@ -34,12 +34,13 @@ export function diodeAt(m: DiodeModel, irradiance: number, temperature: number):
   const t = temperature + zeroCelsius
   const dT = t - stcKelvin
   const sun = Math.max(irradiance, 0) / stcIrradiance
+  const warmer = t / stcKelvin
   const exponent = (m.gap / boltzmannVolt) * (1 / stcKelvin - (1 - gapSlope * dT) / t)
   return {
     il: Math.max(sun * (m.il + m.ilSlope * dT), 0),
-    i0: Math.max(m.i0 * (t / stcKelvin) ** 3 * Math.exp(exponent), 1e-300),
+    i0: Math.max(m.i0 * (warmer * warmer * warmer) * Math.exp(exponent), 1e-300),
     rs: m.rs * Math.max(1 + m.rsSlope * dT, 0.25),
     rsh: m.rsh / sun,
-    a: (m.a * t) / stcKelvin,
+    a: m.a * warmer,
   }
 }

@@ -84,18 +84,20 @@ function keyOf({ all, strings }: Seats, voltage: number | null): string {
 function hourByHour(sky: SunHours, { all, strings }: Seats, voltage: number | null): Mismatch | null {
   const seated = strings.map(({ seats, count }) => ({ seats: [...seats], count }))
   const lights = all.map(({ mount }) => ({ ...lightOn(sky, mount), warming: warmingOf(mount) }))
+  const diodes: Diode[] = []
   const together = new Array<number>(12).fill(0)
   const alone = new Array<number>(12).fill(0)
   for (let d = 7; d < sky.days.length; d += everyDay) {
     const { month } = sky.days[d]!
     for (let at = 24 * d; at < 24 * d + 24; at++) {
       if (!(sky.global[at]! > 0)) continue
-      const diodes = all.map(({ table, count, diode }, s) => {
+      for (let s = 0; s < all.length; s++) {
+        const { table, count, diode } = all[s]!
         const { arriving, entering, warming } = lights[s]!
         const cell = sky.air[at]! + warming * arriving[at]!
         alone[month]! += count * powerAt(table, entering[at]!, cell)
-        return diodeAt(diode, entering[at]!, cell)
-      })
+        diodes[s] = diodeAt(diode, entering[at]!, cell)
+      }
       const curves = seated.map((string) => curveOf(string, all, diodes))
       together[month]! += voltage === null ? largestPower(curves) : heldPower(curves, voltage, switchDrop)
     }
