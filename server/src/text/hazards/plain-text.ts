@@ -13,11 +13,11 @@ interface TextHazard extends Omit<HazardRule, 'find'> {
 
 export function textHazard({ damaged, message, better, ...facts }: TextHazard): HazardRule {
   const find = (tree: Tree): Hazard[] =>
-    inventory(tree).scalars.flatMap((node) =>
-      node.style === 'plain' && damaged.test(node.text) && !isMerge(node) && !isBehindBrace(node)
-        ? [found(tree, node)]
-        : [],
-    )
+    inventory(tree)
+      .scalars.filter(
+        (node) => node.style === 'plain' && damaged.test(node.text) && !isMerge(node) && !isBehindBrace(node),
+      )
+      .map((node) => found(tree, node))
   const found = (tree: Tree, node: ScalarNode): Hazard => {
     const guess = better(node.text)
     const best: Fix[] = guess ? [{ ...guess, edits: [{ span: node.span, text: guess.text }] }] : []
