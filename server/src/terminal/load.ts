@@ -45,6 +45,9 @@ export async function contextsOf(
   )
 }
 
+/** So many take less memory than the process itself. */
+const fewRecords = 3000
+
 /** Reads the files of all contexts, and those named on their own. */
 export const load = (world: World, contexts: readonly Context[], named: readonly string[]) =>
   readTexts(world, contexts, [...contexts.flatMap((context) => context.paths), ...named])
@@ -58,6 +61,7 @@ export async function readTexts(
   const texts = new Map<string, FileText>()
   const folders = contexts.map(({ folder }) => folder).sort((a, b) => b.length - a.length)
   const paths = [...new Set(files)]
+  if (paths.length > fewRecords) world.saveMemory()
   // in portions, for a process may only hold so many files open
   for (let at = 0; at < paths.length; at += 64) {
     const portion = paths.slice(at, at + 64)

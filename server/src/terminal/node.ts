@@ -1,6 +1,7 @@
 import { appendFileSync, lstatSync, mkdirSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { createSupportsHyperlinks } from 'supports-hyperlinks'
+import { setFlagsFromString } from 'node:v8'
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
 import { knownToGit } from './git/known.ts'
 import { runGit } from './git/run.ts'
@@ -62,6 +63,8 @@ const world: World = {
     stderr.write(text)
   },
   progress: line?.show ?? (() => {}),
+  // what is young has 2 MB by now; 16 MB, which it would grow to, save an eighth of the time
+  saveMemory: () => setFlagsFromString('--semi-space-growth-factor=1'),
   stdin: async () => {
     const pieces: Buffer[] = []
     for await (const piece of process.stdin) pieces.push(piece as Buffer)

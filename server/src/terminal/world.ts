@@ -42,6 +42,8 @@ export interface World {
   readonly err: (text: string) => void
   /** Shown on a terminal alone. */
   readonly progress: Progress
+  /** From now on memory counts for more than time. */
+  readonly saveMemory: () => void
   /** The whole of standard input. */
   readonly stdin: () => Promise<string>
   /** A file's text without a byte order mark; rejects where it cannot be read. */
