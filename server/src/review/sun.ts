@@ -148,7 +148,10 @@ const sunny = new WeakMap<SunHours, Sunny>()
 
 export function sunnyHours(sky: SunHours): Sunny {
   return kept(sunny, sky, () => {
-    const hours = Int32Array.from(sky.global.keys()).filter((h) => sky.global[h]! > 0)
+    const all = new Int32Array(sky.global.length)
+    let count = 0
+    for (let h = 0; h < all.length; h++) if (sky.global[h]! > 0) all[count++] = h
+    const hours = all.slice(0, count)
     return { hours, months: runsOf(hours, sky) }
   })
 }

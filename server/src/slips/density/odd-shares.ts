@@ -1,4 +1,5 @@
-import { coreOf, densities, standOf, terms } from './core.ts'
+import { coreOf, standOf } from './core.ts'
+import { densities, terms } from './densities.ts'
 import { coordinates } from './features.ts'
 import type { Joint } from './pattern.ts'
 
