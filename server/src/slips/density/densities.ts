@@ -1,6 +1,37 @@
-import type { Core, Stand } from './core.ts'
 import { coordinates } from './features.ts'
+import type { Pattern } from './pattern.ts'
 import { oddTail, tail } from './student.ts'
+
+/**
+ * The joint distribution of a record's features: a mixture of multivariate t, each mixed with records in which one
+ * coordinate is honestly odd (a wide t by itself, beside the others as usual). So a true record that is odd in one field
+ * costs little.
+ */
+export interface Core extends Pattern {
+  readonly parts: readonly Part[]
+}
+
+/** One component of the mixture, for the features that can be formed; matrices row by row in one array. */
+export interface Part {
+  /** Of the features. */
+  readonly mean: Float64Array
+  readonly inverse: Float64Array
+  /** Of the coordinates, given all else, and the variance of each then. */
+  readonly precision: Float64Array
+  readonly variance: Float64Array
+  /** Share, and the constant of the density. */
+  readonly weight: number
+}
+
+/** Where a record is in the distribution, so that its neighbours are reached by what they change. */
+export interface Stand {
+  readonly y: Float64Array
+  /** Per component: the squared distance, and half its slope by coordinate. */
+  readonly whole: Float64Array
+  readonly pull: readonly Float64Array[]
+  /** The likeliest component first, so that the others can be left out soon. */
+  readonly order: readonly number[]
+}
 
 /** Nothing odd, and each coordinate odd. */
 export const terms = coordinates + 1
