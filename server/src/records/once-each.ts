@@ -21,7 +21,7 @@ export function onceEach<K extends object, V>(work: (key: K) => V): (key: K) => 
   return (key) => Answered.answer(key)
 }
 
-/** The same for as long as the function itself is used. */
+/** The same, kept as long as the function itself is. */
 export function onceEachWhile<K, V>(work: (key: K) => V): (key: K) => V {
   const answers = new Map<K, V>()
   return (key) => {

@@ -81,13 +81,15 @@ function pass({ parts, together, drop, efficiency }: Wired, sky: SunHours, most:
     const share = together?.[month] ?? 1
     for (let n = from; n < to; n++) {
       const power = share * into[n]!
-      // `Math.min` as no branch is foreseen here, and a library asks for millions of hours
+      // `Math.min`, as a branch here would often be mispredicted, and a library asks for millions of hours
       into[n] = Math.min(most, power * (1 - Math.min(0.5, drop * power)) * efficiency)
     }
   }
 }
 
 /**
+ * What several give together, written over `into`.
+ *
  * @param buffer  number of a buffer that `give` leaves alone
  * @param give    writes over what it is given
  */

@@ -1,8 +1,8 @@
 import { designCurrent } from '../../physics/fuses.ts'
 import type { ArrayFigures } from '../figures.ts'
 import { wiringsThatWork } from '../rewire.ts'
-import { laidArray, type Target } from './laid-array.ts'
 import { stringIsc, stringVmpHot, stringVoc } from '../strings.ts'
+import { laidArray, type Target } from './laid-array.ts'
 import type { Candidate, ControllerChoice, Strings } from './row.ts'
 
 /** A wiring of as many panels as can be wired, and the controller that takes it. */
@@ -21,7 +21,7 @@ export function takesOf(target: Target, candidate: Candidate): Takes {
   const figures = {
     voc_cold_v: stringVoc(one, alone.coldest.value),
     vmp_hot_v: stringVmpHot(alone, one),
-    isc_design_a: isc && designCurrent(isc),
+    isc_design_a: isc === null ? null : designCurrent(isc),
   }
   const known = new Map<ControllerChoice, readonly Wiring[]>()
   return (choice) => {

@@ -91,7 +91,7 @@ function rows(p: TypedField, { values, present }: Frame): Candidate[] {
   const near = isPower ? [5 * Math.round(value / 5)] : [value, value - 0.01, value + 0.01]
   const asked =
     isPower && p.factor === 1 && has(index.vmp, index.imp)
-      ? powersOf(values[index.vmp]! * values[index.imp]!)
+      ? wattsOf(values[index.vmp]! * values[index.imp]!)
       : p.field === index.imp && has(index.pmax, index.vmp)
         ? [values[index.pmax]! / values[index.vmp]! / p.factor]
         : []
@@ -107,7 +107,7 @@ function rows(p: TypedField, { values, present }: Frame): Candidate[] {
 }
 
 /** The class of 5 W that a product of volts and amperes belongs to, and the next watt: small panels come in any. */
-const powersOf = (product: number) =>
+const wattsOf = (product: number) =>
   product < 100 ? [Math.round(product)] : [5 * Math.round(product / 5), Math.round(product)]
 
 const operatingPoints = [
