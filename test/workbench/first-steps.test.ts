@@ -28,20 +28,7 @@ describe.skipIf(missing)(missing ?? 'the first minutes', () => {
     here.page.locator('.quick-input-widget').getByRole('option', { name }).first()
   /** The window's own dialog for files: a path and Enter. */
   async function dialog(name: string) {
-    const path = join(here.folder, 'library/panels', name)
-    const typed = () => window.input.inputValue()
-    // it writes a folder of its own first, over what was typed before that, on a busy machine twice
-    await expect.poll(typed, { timeout: 10_000 }).toMatch(/\/$/)
-    await expect
-      .poll(
-        async () => {
-          await window.input.fill(path)
-          await option(name).waitFor()
-          return typed()
-        },
-        { timeout: 20_000 },
-      )
-      .toBe(path)
+    await window.typePath(join(here.folder, 'library/panels', name), option(name))
     await here.page.keyboard.press('Enter')
   }
   /** A page of Markdown as the editor draws it, two frames deep. */

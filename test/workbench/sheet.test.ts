@@ -77,9 +77,9 @@ describe.skipIf(missing)(missing ?? 'the sheet beside the record', () => {
 
   test('a new record is drafted from a sheet', async () => {
     await window.command('Wattproof: New Panel Record from a Sheet')
-    await expect.poll(() => window.input.inputValue()).toMatch(/\/$/)
-    await window.input.fill(join(here.folder, 'library/sheets/'))
-    await here.page.getByRole('option', { name: 'avocet.pdf' }).click()
+    const sheet = here.page.getByRole('option', { name: 'avocet.pdf' })
+    await window.typePath(join(here.folder, 'library/sheets/'), sheet)
+    await sheet.click()
     await here.page.getByRole('option', { name: 'Avocet 120' }).click() // it has two panels
     const draft = window.editor('avocet.panel.yaml')
     await window.line(draft, /pmax:\s120\sW/).waitFor()

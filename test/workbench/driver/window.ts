@@ -1,4 +1,5 @@
 import type { Locator, Page } from 'playwright-core'
+import { expect } from 'vitest'
 
 /** The parts of the window that a test looks at or presses. */
 export type Window = ReturnType<typeof windowIn>
@@ -39,10 +40,23 @@ export function windowIn(page: Page) {
     })
   }
 
+  /** The window's own dialog for files writes a folder over what is typed, on a busy machine twice. */
+  async function typePath(path: string, offered: Locator): Promise<void> {
+    const input = quickInput.locator('input.input').first()
+    await expect.poll(() => input.inputValue(), { timeout: 10_000 }).toMatch(/\/$/)
+    const retyped = async () => {
+      await input.fill(path)
+      await offered.waitFor({ timeout: 4000 }).catch(() => {})
+      return [await input.inputValue(), await offered.isVisible()]
+    }
+    await expect.poll(retyped, { timeout: 20_000 }).toEqual([path, true])
+  }
+
   const editor = (name: string) => page.locator(`.editor-instance .monaco-editor[data-uri$="/${name}"]`).first()
 
   return {
     press,
+    typePath,
     editor,
     async ready(): Promise<void> {
       await page.waitForFunction(() => 'driver' in globalThis, null, { timeout: 60_000 })
