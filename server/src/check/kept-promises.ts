@@ -85,8 +85,8 @@ export function withKeptPromises(
   function tryOnce(text: string): Retried | null {
     const known = tried.get(text)
     if (known !== undefined) return known
-    readLeft -= text.length
     const again = readLeft < 0 ? null : retry(text)
+    readLeft -= Math.max(text.length, again?.file.tree.effort ?? 0)
     tried.set(text, again)
     return again
   }

@@ -13,10 +13,17 @@ interface Line {
   readonly column: number
 }
 
+/** Ways to read a text. */
+export interface Readers {
+  readonly read: (text: string) => Tree
+  /** Without the whole grammar of YAML, but for single lines; null where it is needed. */
+  readonly quickly: (text: string) => Tree | null
+}
+
 /** How often the lines of a broken file are looked at again. */
 const mostRounds = 6
-/** Characters that are read to try other lines, and of a text of which only a correction is tried. */
-const mostRead = 96 * 1024
+/** Characters that the whole grammar reads to try other lines, and of a text of which only a correction is tried. */
+const mostRead = 128 * 1024
 const mostReadAgain = 16 * 1024
 
 /**
@@ -26,25 +33,30 @@ const mostReadAgain = 16 * 1024
  * @param corrected  the file of which `typed` is a correction: its lines are read as there, unless YAML by itself complains
  *   more than there, and others are tried only where that is worse
  */
-export function withBetterLines(typed: Tree, read: (text: string) => Tree, corrected?: Tree): Tree {
+export function withBetterLines(typed: Tree, { read, quickly }: Readers, corrected?: Tree): Tree {
   const { text } = typed
   const isWorse = corrected && typed.problems.length > (corrected.complaints ?? corrected.problems.length)
   const before = isWorse ? undefined : corrected
-  const carried = before ? readAlike(typed, carriedOver(before, text), read) : null
-  let budget = carried ? mostReadAgain : mostRead
+  let spent = typed.effort ?? 0
+  const readWith = (edits: readonly Edit[], reader: (text: string) => Tree | null) => {
+    const tree = readEdited(text, edits, reader)
+    spent += tree?.effort ?? 0
+    return tree
+  }
+  const carried = before ? readAlike(typed, carriedOver(before, text), (edits) => readWith(edits, read)!) : null
+  const most = spent + (carried ? mostReadAgain : mostRead)
   let [best, taken] = carried ?? [typed, []]
   const enough = (carried && before?.problems.length) ?? 0
   for (let round = 0; round < mostRounds && best.problems.length > Math.max(0, enough - taken.length); round++) {
     const edits = editsOf(taken)
-    const better = readingsOf(best)
-      .filter((one) => isApart(one.edits, edits))
-      .flatMap((one) => {
-        budget -= text.length
-        if (budget < 0) return []
-        const tree = readEdited(text, [...edits, ...one.edits], read)
-        return tree.problems.length < best.problems.length ? [{ ...one, tree }] : []
-      })
-      .sort((a, b) => a.tree.problems.length - b.tree.problems.length || a.edits.length - b.edits.length)[0]
+    const tries = readingsOf(best).filter((one) => isApart(one.edits, edits))
+    const readBy = (one: OtherReading, reader: (text: string) => Tree | null) => {
+      const tree = readWith([...edits, ...one.edits], reader)
+      return tree && tree.problems.length < best.problems.length ? [{ ...one, tree }] : []
+    }
+    // where every line is in its place again, the whole grammar would find no more
+    const sound = tries.flatMap((one) => readBy(one, quickly))
+    const better = simplest(sound.length > 0 ? sound : tries.flatMap((one) => (most < spent ? [] : readBy(one, read))))
     if (!better) break
     best = better.tree
     taken = [...taken, { edits: better.edits, problem: better.problem }]
@@ -52,22 +64,29 @@ export function withBetterLines(typed: Tree, read: (text: string) => Tree, corre
   const problems = [...taken.map(({ problem }) => problem), ...best.problems]
   const inOrder = problems.sort((a, b) => a.span.start - b.span.start)
   return taken.length === 0
-    ? typed
-    : { ...best, problems: inOrder, otherwise: taken, complaints: typed.problems.length }
+    ? { ...typed, effort: spent }
+    : { ...best, effort: spent, problems: inOrder, otherwise: taken, complaints: typed.problems.length }
+}
+
+/** Of what leaves least to complain of. */
+function simplest<T extends OtherReading & { readonly tree: Tree }>(readings: readonly T[]): T | undefined {
+  return [...readings].sort(
+    (a, b) => a.tree.problems.length - b.tree.problems.length || a.edits.length - b.edits.length,
+  )[0]
 }
 
 /** With these lines read in another way, one by one; null where a reading of the text by itself would not have tried one, or not gained by it. */
 function readAlike(
   typed: Tree,
   known: readonly OtherReading[],
-  read: (text: string) => Tree,
+  read: (edits: readonly Edit[]) => Tree,
 ): [Tree, readonly OtherReading[]] | null {
   const { text } = typed
   let best = typed
   for (const [i, { edits }] of known.entries()) {
     const tries = readingsOf(best).slice(0, mostRead / text.length)
     if (!tries.some((one) => JSON.stringify(one.edits) === JSON.stringify(edits))) return null
-    const tree = readEdited(text, editsOf(known.slice(0, i + 1)), read)
+    const tree = read(editsOf(known.slice(0, i + 1)))
     if (tree.problems.length >= best.problems.length) return null
     best = tree
   }
@@ -109,10 +128,10 @@ function readingsOf({ text, problems }: Tree): readonly OtherReading[] {
   })
   const full = lines.filter((line) => /^ *[^\s#]/.test(line.text))
   const suspects = new Map<number, boolean>()
-  for (const { span, code } of problems.slice(0, mostProblems)) {
+  for (const { span, code, inLine } of problems.slice(0, mostProblems)) {
     const at = full.findIndex(({ start }) => start >= starts[positionAt(starts, span.start).line]!)
     for (const near of at < 0 ? [] : [at, at + 1, at - 1])
-      if (0 <= near && near < full.length) suspects.set(near, suspects.get(near) || ofColumns.has(code))
+      if (0 <= near && near < full.length) suspects.set(near, suspects.get(near) || (!inLine && ofColumns.has(code)))
   }
   const gauges = Array.from(text.matchAll(gauge), ({ index, 1: size = '' }) => gaugeSign(index, size))
   return [...suspects].flatMap(([at, isColumn]) => [

@@ -1,38 +1,29 @@
+import { mappedNode } from './mapped-node.ts'
 import type { Edit, Span } from './span.ts'
 import { applyEdits } from './span.ts'
-import type { Comment, Entry, Node, SyntaxProblem, Tree } from './tree.ts'
+import type { Comment, SyntaxProblem, Tree } from './tree.ts'
 
 /**
  * A text read as it would be after some edits, with every place where it is in the text as it was typed.
  *
- * @param read  gives the tree of the edited text
+ * @param read  gives the tree of the edited text; where that is null, so is this
  */
-export function readEdited(text: string, edits: readonly Edit[], read: (text: string) => Tree): Tree {
-  const back = wayBack(edits)
+export function readEdited<T extends Tree | null>(
+  text: string,
+  edits: readonly Edit[],
+  read: (text: string) => T,
+): Tree | (T & null) {
   const tree = read(applyEdits(text, edits))
+  if (tree === null) return tree as T & null
+  const back = wayBack(edits)
   return {
+    ...tree,
     text,
-    root: tree.root && node(tree.root),
+    root: tree.root && mappedNode(tree.root, { span, offset: (at) => back(at, 'start'), pointer: (same) => same }),
     problems: tree.problems.map((one): SyntaxProblem => ({ ...one, span: span(one.span) })),
     comments: tree.comments
       .map((one): Comment => ({ ...one, span: span(one.span) }))
       .filter((one) => text[one.span.start] === '#'),
-  }
-
-  function node<T extends Node>(one: T): T {
-    if (one.kind === 'map') return { ...one, span: span(one.span), entries: one.entries.map(entry) }
-    if (one.kind === 'list') return { ...one, span: span(one.span), items: one.items.map((item) => item && node(item)) }
-    return { ...one, span: span(one.span) }
-  }
-
-  function entry(one: Entry): Entry {
-    const { keySpan, colon, value } = one
-    return {
-      ...one,
-      keySpan: span(keySpan),
-      colon: colon === null ? null : back(colon, 'start'),
-      value: value && node(value),
-    }
   }
 
   function span({ start, end }: Span): Span {

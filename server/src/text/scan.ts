@@ -1,7 +1,10 @@
+import { mappedEntry, mappedNode, type Way } from './mapped-node.ts'
+import type { LoneLine } from './read-line.ts'
 import { entryEnd } from './read-node.ts'
 import { afterSpaces, scanLines, type Line } from './scan-line.ts'
 import { deepest, fieldName, scanValue } from './scan-value.ts'
-import type { Comment, Entry, ListNode, MapNode, Node, Tree } from './tree.ts'
+import type { Span } from './span.ts'
+import type { Comment, Entry, ListNode, MapNode, Node, SyntaxProblem, Tree } from './tree.ts'
 
 /**
  * Reads what nearly all records are: names and values on lines of their own, nested by blanks, lists, and brackets that end
@@ -11,22 +14,57 @@ import type { Comment, Entry, ListNode, MapNode, Node, Tree } from './tree.ts'
  * @returns null where anything is unusual: `yaml` reads such a text
  */
 export function scan(text: string): Tree | null {
+  return scanned(text, () => null)
+}
+
+/**
+ * As `scan`, where single lines are unusual or broken in themselves.
+ *
+ * @param readLine  reads such a line, from its first sign to where the next line begins; null where it is not to be read alone
+ */
+export function scanAround(text: string, readLine: (text: string, line: Span) => LoneLine | null): Tree | null {
+  const problems: SyntaxProblem[] = []
+  const alone: { readonly line: Span; readonly comments: readonly Comment[] }[] = []
+  const tree = scanned(text, (start, pastEnd) => {
+    const newline = text.indexOf('\n', pastEnd)
+    const line = { start, end: newline < 0 ? text.length : newline + 1 }
+    const read = readLine(text, line)
+    if (!read) return null
+    problems.push(...read.problems)
+    alone.push({ line, comments: read.comments })
+    return read.root
+  })
+  if (!tree) return null
+  // in a line that was read alone a # may be anything
+  const others = tree.comments.filter(
+    ({ span }) => !alone.some(({ line }) => line.start <= span.start && span.start < line.end),
+  )
+  const comments = [...others, ...alone.flatMap((one) => one.comments)].sort((a, b) => a.span.start - b.span.start)
+  return { ...tree, problems: problems.sort((a, b) => a.span.start - b.span.start), comments }
+}
+
+function scanned(text: string, readAlone: ReadAlone): Tree | null {
   const comments: Comment[] = []
   const lines = scanLines(text, comments)
   if (!lines?.length || lines[0]!.indent !== 0) return null
-  const reader = new Reader(text, lines)
+  const reader = new Reader(text, lines, readAlone)
   const root = reader.map('', 0, 0)
   return root && reader.isAtEnd() ? { text, root, problems: [], comments } : null
 }
+
+/** What a line is that cannot be scanned, by its first sign and its end; its places and pointers are counted from its start. */
+type ReadAlone = (start: number, end: number) => Node | null
 
 class Reader {
   private at = 0
   private readonly text: string
   private readonly lines: readonly Line[]
+  private readonly readAlone: ReadAlone
 
-  constructor(text: string, lines: readonly Line[]) {
+  constructor(text: string, lines: readonly Line[], readAlone: ReadAlone) {
     this.text = text
     this.lines = lines
+    this.readAlone = readAlone
   }
 
   isAtEnd(): boolean {
@@ -49,21 +87,48 @@ class Reader {
     const { text } = this
     fieldName.lastIndex = start
     const name = fieldName.exec(text)
-    if (!name) return null
+    this.at++
+    if (!name) return this.entryAlone({ start, end, indent }, parent)
     const colon = start + name[0].length - 1
     const key = text.slice(start, colon)
     const pointer = `${parent}/${key}`
     const from = afterSpaces(text, colon + 1)
-    this.at++
     let value: Node | null = null
     if (from < end) {
       value = scanValue(text, pointer, from, end)
-      if (!value || this.isDeeper(indent)) return null
+      if (!value) return this.entryAlone({ start, end, indent }, parent)
+      if (this.isDeeper(indent)) return null
     } else if (this.isNested(indent)) {
       value = this.below(pointer, depth)
       if (!value) return null
     }
     return { key, keySpan: { start, end: colon }, pointer, colon, value }
+  }
+
+  private entryAlone({ start, end, indent }: Line, parent: string): Entry | null {
+    if (this.isNested(indent)) return null
+    const root = this.readAlone(start, end)
+    const entry = root?.kind === 'map' && !root.flow && root.entries.length === 1 ? root.entries[0]! : null
+    return (
+      entry &&
+      mappedEntry(
+        entry,
+        inFile(start, (pointer) => parent + pointer),
+      )
+    )
+  }
+
+  private itemAlone({ start, end, indent }: Line, pointer: string): Node | null {
+    if (this.isDeeper(indent)) return null
+    const root = this.readAlone(start, end)
+    const item = root?.kind === 'list' && !root.flow && root.items.length === 1 ? root.items[0]! : null
+    return (
+      item &&
+      mappedNode(
+        item,
+        inFile(start, (own) => pointer + own.slice('/0'.length)),
+      )
+    )
   }
 
   private isNested(indent: number): boolean {
@@ -106,7 +171,8 @@ class Reader {
     }
     this.at++
     const value = scanValue(text, pointer, from, line.end)
-    return value && !this.isDeeper(line.indent) ? value : null
+    if (!value) return this.itemAlone(line, pointer)
+    return this.isDeeper(line.indent) ? null : value
   }
 
   private isDeeper(indent: number): boolean {
@@ -114,3 +180,10 @@ class Reader {
     return next !== undefined && indent < next.indent
   }
 }
+
+/** The places of a line that was read from its start on, in the file. */
+const inFile = (start: number, pointer: Way['pointer']): Way => ({
+  span: (span) => ({ start: span.start + start, end: span.end + start }),
+  offset: (offset) => offset + start,
+  pointer,
+})

@@ -52,6 +52,8 @@ export interface SyntaxProblem {
   /** The same as data, where it is not YAML's own. */
   readonly sentence?: Phrase
   readonly span: Span
+  /** Whether the line is broken in itself, so that it is in the right column. */
+  readonly inLine?: boolean
   /** What would put it right, where that is plain. */
   readonly fix?: { readonly edits: readonly Edit[]; readonly why: Phrase; readonly certainty: 'same' | 'guess' }
 }
@@ -62,6 +64,8 @@ export interface Tree {
   readonly root: Node | null
   readonly problems: readonly SyntaxProblem[]
   readonly comments: readonly Comment[]
+  /** How many characters the whole grammar of YAML read for it, again and again; absent where it was not needed. */
+  readonly effort?: number
   /** The lines that were read in another way than they stand in the text. */
   readonly otherwise?: readonly OtherReading[]
   /** How much YAML complains of without them; absent where there are none. */
