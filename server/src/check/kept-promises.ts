@@ -9,6 +9,8 @@ import { sheetFacts } from './sheet-facts.ts'
 
 /** Characters that are read again, at most, to try corrections: a record of 2 KB may have a hundred of them. */
 const mostRead = 256 * 1024
+/** And by the whole grammar of YAML, which a broken file is read by again and again. */
+const mostEffort = 96 * 1024
 /** How often a file is checked again, at most, to try those of rules. */
 const mostChecked = 16
 /** How often rules are asked, at most, what they say of a guess. */
@@ -38,7 +40,7 @@ export function withKeptPromises(
   const { tree } = typed
   const ofReading = new Set(typed.readFindings().map(({ rule }) => rule))
   const tried = new Map<string, Retried | null>()
-  let [readLeft, checksLeft, judgesLeft] = [mostRead, mostChecked, mostJudged]
+  let [readLeft, effortLeft, checksLeft, judgesLeft] = [mostRead, mostEffort, mostChecked, mostJudged]
   return found.map((one) => {
     if (one.fixes.length === 0) return one
     const fixes = one.fixes.filter((fix) => isKept(one, fix))
@@ -85,8 +87,9 @@ export function withKeptPromises(
   function tryOnce(text: string): Retried | null {
     const known = tried.get(text)
     if (known !== undefined) return known
-    const again = readLeft < 0 ? null : retry(text)
-    readLeft -= Math.max(text.length, again?.file.tree.effort ?? 0)
+    readLeft -= text.length
+    const again = readLeft < 0 || effortLeft < 0 ? null : retry(text)
+    effortLeft -= again?.file.tree.effort ?? 0
     tried.set(text, again)
     return again
   }

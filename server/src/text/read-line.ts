@@ -1,5 +1,6 @@
 import { inOrder, readInRounds } from './read-whole.ts'
 import { plainMessage } from './plain-problem.ts'
+import { stillOpen } from './scan-line.ts'
 import type { Span } from './span.ts'
 import type { Comment, Node, SyntaxProblem } from './tree.ts'
 
@@ -20,7 +21,7 @@ export interface LoneLine {
  */
 export function readLine(text: string, line: Span): LoneLine | null {
   const alone = text.slice(line.start, line.end)
-  if (sharesName.test(alone) || isContinued(text, line)) return null
+  if (needsOthers.test(alone) || isContinued(text, line)) return null
   const read = readInRounds(alone)
   if (read === 'too-deep' || read.second !== null) return null
   const inFile = (span: Span): Span => ({ start: span.start + line.start, end: span.end + line.start })
@@ -46,13 +47,13 @@ function causes(
 
 const followers = new Set(['UNEXPECTED_TOKEN', 'BLOCK_AS_IMPLICIT_KEY'])
 
-/** An anchor, an alias or a type. */
-const sharesName = /(?:^|[\s,[{])[&*!]/
+/** An anchor, an alias, a type, a name and its value on lines of their own, or the beginning of a text of several lines. */
+const needsOthers = /^[?:](?:\s|$)|(?:^|[\s,[{])[&*!]|[ :-][|>][-+\d]{0,2}\s*(?:#.*\s*)?$/
 
-/** Whether the next line closes what this one opens. */
+/** Whether the next line closes what this one opens, or is a part of its value that looks like a comment. */
 function isContinued(text: string, { start, end }: Span): boolean {
-  if (stillOpen(text.slice(start, end)) <= 0) return false
-  return stillOpen(/^\s*.*/.exec(text.slice(end))![0]) < 0
+  const [, indent, next] = /^( *)(.*)/.exec(text.slice(end))!
+  const column = start - (text.lastIndexOf('\n', start - 1) + 1)
+  if (next !== '' && column < indent!.length) return true
+  return stillOpen(text.slice(start, end)) > 0 && stillOpen(next!) < 0
 }
-
-const stillOpen = (line: string) => (line.match(/[[{]/g)?.length ?? 0) - (line.match(/[\]}]/g)?.length ?? 0)

@@ -62,3 +62,7 @@ function commentOf(text: string, start: number, lineEnd: number): Comment {
   const typed = text.slice(start, end)
   return { span: { start, end: start + typed.trimEnd().length }, text: typed.slice(1).trim() }
 }
+
+/** How many more brackets a text opens than it closes. */
+export const stillOpen = (text: string): number =>
+  (text.match(/[[{]/g)?.length ?? 0) - (text.match(/[\]}]/g)?.length ?? 0)

@@ -1,7 +1,7 @@
 import { mappedEntry, mappedNode, type Way } from './mapped-node.ts'
 import type { LoneLine } from './read-line.ts'
 import { entryEnd } from './read-node.ts'
-import { afterSpaces, scanLines, type Line } from './scan-line.ts'
+import { afterSpaces, scanLines, stillOpen, type Line } from './scan-line.ts'
 import { deepest, fieldName, scanValue } from './scan-value.ts'
 import type { Span } from './span.ts'
 import type { Comment, Entry, ListNode, MapNode, Node, SyntaxProblem, Tree } from './tree.ts'
@@ -105,7 +105,9 @@ class Reader {
     return { key, keySpan: { start, end: colon }, pointer, colon, value }
   }
 
-  private entryAlone({ start, end, indent }: Line, parent: string): Entry | null {
+  private entryAlone(line: Line, parent: string): Entry | null {
+    const { start, indent } = line
+    const end = this.endOf(line)
     if (this.isNested(indent)) return null
     const root = this.readAlone(start, end)
     const entry = root?.kind === 'map' && !root.flow && root.entries.length === 1 ? root.entries[0]! : null
@@ -118,7 +120,9 @@ class Reader {
     )
   }
 
-  private itemAlone({ start, end, indent }: Line, pointer: string): Node | null {
+  private itemAlone(line: Line, pointer: string): Node | null {
+    const { start, indent } = line
+    const end = this.endOf(line)
     if (this.isDeeper(indent)) return null
     const root = this.readAlone(start, end)
     const item = root?.kind === 'list' && !root.flow && root.items.length === 1 ? root.items[0]! : null
@@ -129,6 +133,14 @@ class Reader {
         inFile(start, (own) => pointer + own.slice('/0'.length)),
       )
     )
+  }
+
+  /** Where a line ends, with those that its brackets go on over. */
+  private endOf({ start, end, indent }: Line): number {
+    let last = end
+    for (; this.isDeeper(indent) && stillOpen(this.text.slice(start, last)) > 0; this.at++)
+      last = this.lines[this.at]!.end
+    return last
   }
 
   private isNested(indent: number): boolean {

@@ -1,0 +1,75 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { phraseInWords } from '../../server/src/wording/phrase.ts'
+import { readTree } from '../../server/src/text/read-tree.ts'
+import { inventory } from '../../server/src/text/tree-queries.ts'
+
+const boat = readFileSync('samples/systems/boat.system.yaml', 'utf8')
+const values = (text: string) => inventory(readTree(text)).scalars.map(({ pointer, text: own }) => `${pointer} ${own}`)
+const typed = new Set(values(boat))
+
+/** A sample with one place typed in another way, what is said of it, and how many of its values are not read as before. */
+const cases = [
+  {
+    what: 'a comma left out',
+    from: 'supply: ac, months: [5',
+    to: 'supply: ac months: [5',
+    says: ['A comma is missing in ac months: [5, 6, 7, 8, 9]: inside { } and [ ] commas separate the fields.'],
+    lost: 6,
+  },
+  {
+    what: 'a brace left out',
+    from: '- { name: fridge',
+    to: '- name: fridge',
+    says: ['} closes a bracket that was never opened: take it out, or open it.'],
+    lost: 10,
+  },
+  {
+    what: 'a line break inside of brackets',
+    from: 'in_series: 2, in_parallel',
+    to: 'in_series: 2,\n    in_parallel',
+    says: ['The brackets of the line above are still open at in_parallel: indent it further than that line.'],
+    lost: 0,
+  },
+  {
+    what: 'a line break inside of brackets that goes on further in',
+    from: 'in_series: 2, in_parallel',
+    to: 'in_series: 2,\n      in_parallel',
+    says: [],
+    lost: 0,
+  },
+  {
+    what: 'a letter in front of a name, in the wrong column',
+    from: '\n    mounting: standoff',
+    to: '\n   1 mounting: standoff',
+    says: ['1 mounting is indented by 3 spaces, its neighbours by 4.'],
+    lost: 1,
+  },
+  {
+    what: 'a quote left open',
+    from: 'name: hatch',
+    to: 'name: "hatch',
+    says: [/is not closed on its line/],
+    lost: 5,
+  },
+]
+
+describe('one slip in a system costs one complaint, and the rest is read', () => {
+  test.each(cases)('$what', ({ from, to, says, lost }) => {
+    expect(boat).toContain(from)
+    const text = boat.replace(from, to)
+    const { problems } = readTree(text)
+    expect(problems.map(({ sentence, message }) => (sentence ? phraseInWords(sentence) : message))).toEqual(
+      says.map((words) => (typeof words === 'string' ? words : expect.stringMatching(words))),
+    )
+    const read = new Set(values(text))
+    expect([...typed].filter((value) => !read.has(value)).length).toBeLessThanOrEqual(lost)
+  })
+})
+
+test('each of several broken lines has its own complaint', () => {
+  const text = boat.replaceAll(', supply: dc,', ' supply: dc,')
+  const { problems, effort } = readTree(text)
+  expect(text.split('\n').filter((line) => line.includes(' supply: dc,')).length).toBe(problems.length)
+  expect(effort).toBe(0)
+})
