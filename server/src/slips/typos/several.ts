@@ -178,28 +178,37 @@ function voltagesAtNoct({ values, isGlass }: Frame, read: Read): Candidate[] {
 }
 
 /** Ratings with light on the back too: power and currents by the share that the printed efficiency lacks. */
-function rearGain({ values, present, isGlass }: Frame, read: Read): Candidate[] {
+function rearGain({ values, halves, present, isGlass }: Frame, read: Read): Candidate[] {
   if (![index.efficiency, index.length, index.width].every((field) => present[field])) return []
   const typed = values[index.pmax]!
   const front = 1000 * values[index.efficiency]! * values[index.length]! * values[index.width]!
   const gain = typed / front
-  // common practice, no source: sheets print the gain for 5 to 30 % more light, in steps of 5 %
   if (!(gain > 1.04 && gain < 1.35)) return []
-  const isStep = Math.abs(gain - Math.round(20 * gain) / 20) < 0.012
   const pmax = front < 50 ? Math.round(front) : 5 * Math.round(front / 5)
-  const share = pmax / typed
+  const step = gainSteps.find((one) => Math.abs(pmax * one - typed) <= halves[index.pmax]! + rounding)
+  const share = step === undefined ? pmax / typed : 1 / step
   return scaled(
     read,
     [
-      [index.pmax, share],
+      [index.pmax, pmax / typed],
+      // powers are rounded more than currents
       [index.imp, share],
       [index.isc, share],
     ],
     reason({ say: 'rearGain' }),
-    // the share is one of few, with the gain few powers are round, and few flexible panels have two sides (estimated)
-    (isStep ? 2.5 : 4) + (typed % 5 === 0 ? 1 : -1) + (isGlass ? 0 : 2),
+    (step === undefined ? Math.log(typed / offSteps) : ofStep) +
+      // with the gain few powers are round, and few flexible panels have two sides (estimated)
+      (typed % 5 === 0 ? 1 : -1) +
+      (isGlass ? 0 : 2),
   ).map((one) => ({ ...one, isComputed: true }))
 }
+
+/** Sheets print the gain for 5 to 30 % more light, in steps of 5 %; common practice, no source. */
+const gainSteps = [1.05, 1.1, 1.15, 1.2, 1.25, 1.3]
+/** Odds against one of them, and watts for which a gain between them is an even chance; estimated. */
+const ofStep = 2
+const offSteps = 0.65
+const rounding = 1e-6
 
 /** All coefficients of a sheet in degrees Fahrenheit, or one of them. */
 function perFahrenheit(read: Read): Candidate[] {
