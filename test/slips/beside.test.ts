@@ -164,3 +164,23 @@ test('a side that is a little likelier than another efficiency is named with it'
     rival: { pointer: '/stc/efficiency', text: '17.1 %' },
   })
 })
+
+test.each<{ slip: string; typed: Record<string, string>; fixed: Record<string, string> }>([
+  {
+    slip: 'both ends of the curve typed as full power',
+    typed: { '/stc/voc': '18.6 V', '/stc/vmp': '22.1 V', '/stc/isc': '5.92 A', '/stc/imp': '6.31 A' },
+    fixed: {},
+  },
+  {
+    slip: 'no current is worked out from a voltage that is exchanged',
+    typed: { '/stc/imp': '592 A', '/stc/vmp': '22.1 V', '/stc/voc': '18.6 V' },
+    fixed: { '/stc/vmp': '22.1 V', '/stc/voc': '18.6 V' },
+  },
+])('$slip', ({ typed, fixed }) => {
+  const verdict = findSlip(evidence('mono', { ...tern, ...typed }, 'flexible'))
+  expect(verdict.kind).toBe('slip')
+  if (verdict.kind !== 'slip') return
+  const texts: Record<string, string> = { ...tern, ...typed, [verdict.pointer]: verdict.text }
+  for (const { pointer, text } of verdict.also ?? []) texts[pointer] = text
+  expect(texts).toEqual({ ...tern, ...fixed })
+})
