@@ -135,6 +135,15 @@ test('the column with light on the back is taken back as a whole, though few fle
   })
 })
 
+test('light on the back adds a step of 5 %, which currents say more exactly than a small power does', () => {
+  const front = { '/stc/pmax': '36 W', '/stc/imp': '1.94 A', '/stc/isc': '2.06 A' }
+  const small = { ...tern, ...front, '/size/width': '180 mm', '/stc/efficiency': '16.8 %' }
+  const alone = Object.entries(small).filter(([pointer]) => !/noct\/(pmax|imp)/.test(pointer))
+  const typed = { ...Object.fromEntries(alone), '/stc/pmax': '41 W', '/stc/imp': '2.23 A', '/stc/isc': '2.37 A' }
+  const [, ...currents] = Object.entries(front).map(([pointer, text]) => ({ pointer, text }))
+  expect(findSlip(evidence('mono', typed, 'flexible'))).toMatchObject({ text: '36 W', also: currents })
+})
+
 test('a power at NOCT is what the voltage and the current ask for, round or not', () => {
   const small = { ...tern, '/stc/pmax': '36 W', '/stc/imp': '1.94 A', '/stc/isc': '2.06 A', '/size/width': '180 mm' }
   const alone = Object.entries(small).filter(([pointer]) => !/noct\/(pmax|imp)|efficiency/.test(pointer))
@@ -145,4 +154,33 @@ test('a power at NOCT is what the voltage and the current ask for, round or not'
 test('two cell counts that would do as well are both named', () => {
   const verdict = findSlip(evidence('topcon', { ...tern, '/cells/in_series': '3' }, 'flexible'))
   expect(verdict).toMatchObject({ kind: 'slip', text: '33', rival: { pointer: '/cells/in_series', text: '32' } })
+})
+
+test('a side that is a little likelier than another efficiency is named with it', () => {
+  const alone = Object.entries(tern).filter(([pointer]) => !/noct\/(pmax|imp)/.test(pointer))
+  const typed = { ...Object.fromEntries(alone), '/stc/efficiency': '14.4 %' }
+  expect(findSlip(evidence('mono', typed, 'flexible'))).toMatchObject({
+    pointer: '/size/width',
+    rival: { pointer: '/stc/efficiency', text: '17.1 %' },
+  })
+})
+
+test.each<{ slip: string; typed: Record<string, string>; fixed: Record<string, string> }>([
+  {
+    slip: 'both ends of the curve typed as full power',
+    typed: { '/stc/voc': '18.6 V', '/stc/vmp': '22.1 V', '/stc/isc': '5.92 A', '/stc/imp': '6.31 A' },
+    fixed: {},
+  },
+  {
+    slip: 'no current is worked out from a voltage that is exchanged',
+    typed: { '/stc/imp': '592 A', '/stc/vmp': '22.1 V', '/stc/voc': '18.6 V' },
+    fixed: { '/stc/vmp': '22.1 V', '/stc/voc': '18.6 V' },
+  },
+])('$slip', ({ typed, fixed }) => {
+  const verdict = findSlip(evidence('mono', { ...tern, ...typed }, 'flexible'))
+  expect(verdict.kind).toBe('slip')
+  if (verdict.kind !== 'slip') return
+  const texts: Record<string, string> = { ...tern, ...typed, [verdict.pointer]: verdict.text }
+  for (const { pointer, text } of verdict.also ?? []) texts[pointer] = text
+  expect(texts).toEqual({ ...tern, ...fixed })
 })

@@ -12,6 +12,8 @@ const quietOfOthers = -2
 /** Share of the belief from which a fix is offered, and from which two are that are about as likely; estimated. */
 const sureOfOne = 0.55
 const sureOfTwo = 0.8
+/** The share of a fix beside which no other field is named; estimated. */
+const sureOfField = 0.7
 /** The second against the first; of flexible panels the record says less of which of two it is. Estimated. */
 const ofSecond = { glass: 0.25, others: 0.1 } as const
 /** Flexible panels have almost any count of cells, so that one is sure only where the next is far; estimated. */
@@ -64,8 +66,8 @@ export function decide(evidence: Evidence, tried: readonly Tried[], family: Fami
     family !== null &&
     fields.slice(1).some((field) => byField.get(field)! >= lentIsLikely && lender(family, evidence, field))
   const sure = isBesideLent ? sureBesideLent : isGlass || !best ? sureOfOne : sureOfFlexible(best.candidate)
-  // another field takes more words, so that it is named only where the first is not sure
-  const isAsked = certainty < sure || second?.candidate.fields[0] === fields[0]
+  // another field takes more words, so that it is named only where the first is not that sure
+  const isAsked = certainty < Math.max(sure, sureOfField) || second?.candidate.fields[0] === fields[0]
   const isClose =
     second !== undefined &&
     share(second.score) >= (isGlass ? ofSecond.glass : ofSecond.others) * Math.max(certainty, sure)

@@ -2,6 +2,7 @@ import type { Said } from '../../findings/message.ts'
 import { isSame } from '../../quantities/same.ts'
 import { likeTrueRecords, ofField, ofKind, type Candidate } from './candidate.ts'
 import type { Frame } from '../density/coherence.ts'
+import { isAboveEnd } from './above-end.ts'
 import { cellCounts } from './cell-counts.ts'
 import { edits, type EditKind } from './edits.ts'
 import { index, nameOf, pointers, type Evidence } from '../evidence.ts'
@@ -144,8 +145,11 @@ function computed(p: TypedField, evidence: Evidence, frame: Frame): Candidate[] 
   if (p.field === index.noctPmax && has(index.noctVmp, index.noctImp))
     restore(v[index.noctVmp]! * v[index.noctImp]!, p.decimals, reason({ say: 'productAtNoct' }), other)
   for (const { pmax, vmp, imp, overImp, overVmp } of operatingPoints) {
-    if (p.field === vmp && has(pmax, imp)) restore(v[pmax]! / v[imp]!, p.decimals, reason({ say: overImp }), other)
-    if (p.field === imp && has(pmax, vmp)) restore(v[pmax]! / v[vmp]!, p.decimals, reason({ say: overVmp }), other)
+    // nothing is worked out from what is wrong itself
+    if (p.field === vmp && has(pmax, imp) && !isAboveEnd(imp, frame))
+      restore(v[pmax]! / v[imp]!, p.decimals, reason({ say: overImp }), other)
+    if (p.field === imp && has(pmax, vmp) && !isAboveEnd(vmp, frame))
+      restore(v[pmax]! / v[vmp]!, p.decimals, reason({ say: overVmp }), other)
   }
   if (p.field === index.efficiency && has(index.pmax, index.length, index.width)) {
     const outline = (0.1 * v[index.pmax]!) / (v[index.length]! * v[index.width]!)

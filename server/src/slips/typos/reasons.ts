@@ -20,6 +20,7 @@ export const reasons = {
     noUnits: 'no units, so read as mm',
     columnsExchanged: 'the columns of STC and NOCT exchanged',
     columnAtNoct: 'the column of NOCT typed',
+    endsExchanged: 'Voc and Isc exchanged with Vmp and Imp',
     rowsShifted: 'each rating in the row of its neighbour',
     pairInSeries: 'two panels in series',
     pairInParallel: 'two panels in parallel',
