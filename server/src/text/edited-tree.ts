@@ -14,7 +14,7 @@ export function readEdited<T extends Tree | null>(
   read: (text: string) => T,
 ): Tree | (T & null) {
   const tree = read(applyEdits(text, edits))
-  if (tree === null) return tree as T & null
+  if (tree === null) return tree
   const back = wayBack(edits)
   return {
     ...tree,

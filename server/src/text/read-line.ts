@@ -48,7 +48,7 @@ function causes(
 const followers = new Set(['UNEXPECTED_TOKEN', 'BLOCK_AS_IMPLICIT_KEY'])
 
 /** An anchor, an alias, a type, a name and its value on lines of their own, or the beginning of a text of several lines. */
-const needsOthers = /^[?:](?:\s|$)|(?:^|[\s,[{])[&*!]|[ :-][|>][-+\d]{0,2}\s*(?:#.*\s*)?$/
+const needsOthers = /^[?:](?:\s|$)|(?:^|[\s,[{])[&*!]|[ :-][|>][-+\d]{0,2}\s*(?:#.*)?\r?\n?$/
 
 /** Whether the next line closes what this one opens, or is a part of its value that looks like a comment. */
 function isContinued(text: string, { start, end }: Span): boolean {
