@@ -73,3 +73,12 @@ test('each of several broken lines has its own complaint', () => {
   expect(text.split('\n').filter((line) => line.includes(' supply: dc,')).length).toBe(problems.length)
   expect(effort).toBe(0)
 })
+
+test('the more is broken, the less of it is tried: the whole grammar reads no more than so much', () => {
+  const text = boat
+    .split('\n')
+    .map((line, i) => (i % 3 === 2 ? ` ${line}` : line.replace(' { ', ' ')))
+    .join('\n')
+  const mostOnce = 9 * text.length
+  expect(readTree(text).effort).toBeLessThan(96 * 1024 + 2 * mostOnce)
+})

@@ -106,33 +106,24 @@ class Reader {
   }
 
   private entryAlone(line: Line, parent: string): Entry | null {
-    const { start, indent } = line
-    const end = this.endOf(line)
-    if (this.isNested(indent)) return null
-    const root = this.readAlone(start, end)
-    const entry = root?.kind === 'map' && !root.flow && root.entries.length === 1 ? root.entries[0]! : null
-    return (
-      entry &&
-      mappedEntry(
-        entry,
-        inFile(start, (pointer) => parent + pointer),
-      )
-    )
+    const root = this.lineAlone(line)
+    // a list right under it would be its value
+    if (root?.kind !== 'map' || root.flow || root.entries.length !== 1 || this.isNested(line.indent)) return null
+    const way = inFile(line.start, (pointer) => parent + pointer)
+    return mappedEntry(root.entries[0]!, way)
   }
 
   private itemAlone(line: Line, pointer: string): Node | null {
-    const { start, indent } = line
-    const end = this.endOf(line)
-    if (this.isDeeper(indent)) return null
-    const root = this.readAlone(start, end)
+    const root = this.lineAlone(line)
     const item = root?.kind === 'list' && !root.flow && root.items.length === 1 ? root.items[0]! : null
-    return (
-      item &&
-      mappedNode(
-        item,
-        inFile(start, (own) => pointer + own.slice('/0'.length)),
-      )
-    )
+    const way = inFile(line.start, (own) => pointer + own.slice('/0'.length))
+    return item && mappedNode(item, way)
+  }
+
+  /** null where more than the brackets of the line goes on below it. */
+  private lineAlone(line: Line): Node | null {
+    const end = this.endOf(line)
+    return this.isDeeper(line.indent) ? null : this.readAlone(line.start, end)
   }
 
   /** Where a line ends, with those that its brackets go on over. */

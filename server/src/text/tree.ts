@@ -64,7 +64,7 @@ export interface Tree {
   readonly root: Node | null
   readonly problems: readonly SyntaxProblem[]
   readonly comments: readonly Comment[]
-  /** How many characters the whole grammar of YAML read for it, again and again; absent where it was not needed. */
+  /** How many characters the whole grammar of YAML read for it, again and again, beside single lines; absent for none. */
   readonly effort?: number
   /** The lines that were read in another way than they stand in the text. */
   readonly otherwise?: readonly OtherReading[]
