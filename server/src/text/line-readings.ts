@@ -137,8 +137,8 @@ function comment({ start, text, indent }: Line): readonly OtherReading[] {
   return [{ edits, problem: problem('stray-text', sentence, at, words.length, { edits, why, certainty: 'guess' }) }]
 }
 
-/** Two words, or a name and a number, are a field without its colon. */
-const isRemark = (words: string) => /^\S+\s+\S+\s/.test(words) && !/^\S+\s+[-+±]?[\d=]/.test(words)
+/** Two words, a name and a number, or a name and a semicolon are a field without its colon. */
+const isRemark = (words: string) => /^\S+\s+\S+\s/.test(words) && !/^\w+;\s|^\S+\s+[-+±]?[\d=]/.test(words)
 
 function problem(
   code: string,

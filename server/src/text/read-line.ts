@@ -1,4 +1,4 @@
-import { inOrder, readInRounds } from './read-whole.ts'
+import { inOrder, noColon, readInRounds } from './read-whole.ts'
 import { plainMessage } from './plain-problem.ts'
 import { stillOpen } from './scan-line.ts'
 import type { Span } from './span.ts'
@@ -28,9 +28,16 @@ export function readLine(text: string, line: Span): LoneLine | null {
   const said = (one: SyntaxProblem) => ({ ...plainMessage(text, { ...one, span: inFile(one.span) }), inLine: true })
   return {
     root: read.root,
-    problems: causes(alone, read.gotOver, read.left).map(said),
+    problems: causes(alone, read.gotOver, read.left).concat(lacksColon(read.root)).map(said),
     comments: read.comments.map((one) => ({ ...one, span: inFile(one.span) })),
   }
+}
+
+/** A text alone is the name of a field without the rest. */
+function lacksColon(root: Node | null): readonly SyntaxProblem[] {
+  if (root?.kind !== 'scalar' || root.style !== 'plain') return []
+  const { end } = root.span
+  return [{ ...noColon, span: { start: end - 1, end } }]
 }
 
 /** The complaints that the others of the same line follow from, as a rule: a bracket without its other, or else what comes first. */

@@ -77,7 +77,7 @@ function placed(problem: SyntaxProblem, masks: readonly Mask[]): SyntaxProblem {
   return colon ? { ...noColon, span: { start: colon.at, end: colon.at + 1 } } : problem
 }
 
-const noColon = { code: 'MISSING_CHAR', message: 'Implicit map keys need to be followed by map values' }
+export const noColon = { code: 'MISSING_CHAR', message: 'Implicit map keys need to be followed by map values' }
 
 /** One complaint a place: YAML often has several about the same slip. */
 export function inOrder(problems: readonly SyntaxProblem[]): SyntaxProblem[] {

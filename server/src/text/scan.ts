@@ -1,10 +1,11 @@
 import { mappedEntry, mappedNode, type Way } from './mapped-node.ts'
 import type { LoneLine } from './read-line.ts'
 import { entryEnd } from './read-node.ts'
+import { childPointer } from './pointer.ts'
 import { afterSpaces, scanLines, stillOpen, type Line } from './scan-line.ts'
 import { deepest, fieldName, scanValue } from './scan-value.ts'
 import type { Span } from './span.ts'
-import type { Comment, Entry, ListNode, MapNode, Node, SyntaxProblem, Tree } from './tree.ts'
+import type { Comment, Entry, ListNode, MapNode, Node, ScalarNode, SyntaxProblem, Tree } from './tree.ts'
 
 /**
  * Reads what nearly all records are: names and values on lines of their own, nested by blanks, lists, and brackets that end
@@ -76,19 +77,19 @@ class Reader {
     const entries: Entry[] = []
     for (let line = this.lines[this.at]; line && indent <= line.indent; line = this.lines[this.at]) {
       if (line.indent !== indent) return null
-      const entry = this.entry(line, pointer, depth)
+      const entry = this.entry(line, pointer, depth, entries.length === 0)
       if (!entry) return null
       entries.push(entry)
     }
     return { kind: 'map', pointer, span: { start, end: entryEnd(entries.at(-1)!) }, entries, flow: false }
   }
 
-  private entry({ start, end, indent }: Line, parent: string, depth: number): Entry | null {
+  private entry({ start, end, indent }: Line, parent: string, depth: number, isFirst: boolean): Entry | null {
     const { text } = this
     fieldName.lastIndex = start
     const name = fieldName.exec(text)
     this.at++
-    if (!name) return this.entryAlone({ start, end, indent }, parent)
+    if (!name) return this.entryAlone({ start, end, indent }, parent, isFirst)
     const colon = start + name[0].length - 1
     const key = text.slice(start, colon)
     const pointer = `${parent}/${key}`
@@ -96,7 +97,7 @@ class Reader {
     let value: Node | null = null
     if (from < end) {
       value = scanValue(text, pointer, from, end)
-      if (!value) return this.entryAlone({ start, end, indent }, parent)
+      if (!value) return this.entryAlone({ start, end, indent }, parent, isFirst)
       if (this.isDeeper(indent)) return null
     } else if (this.isNested(indent)) {
       value = this.below(pointer, depth)
@@ -105,12 +106,14 @@ class Reader {
     return { key, keySpan: { start, end: colon }, pointer, colon, value }
   }
 
-  private entryAlone(line: Line, parent: string): Entry | null {
+  private entryAlone(line: Line, parent: string, isFirst: boolean): Entry | null {
     const root = this.lineAlone(line)
     // a list right under it would be its value
-    if (root?.kind !== 'map' || root.flow || root.entries.length !== 1 || this.isNested(line.indent)) return null
+    if (!root || this.isNested(line.indent)) return null
     const way = inFile(line.start, (pointer) => parent + pointer)
-    return mappedEntry(root.entries[0]!, way)
+    // the first line may be a text that is the value of the name above
+    if (root.kind === 'scalar' && root.style === 'plain' && !isFirst) return withoutColon(mappedNode(root, way), parent)
+    return root.kind === 'map' && !root.flow && root.entries.length === 1 ? mappedEntry(root.entries[0]!, way) : null
   }
 
   private itemAlone(line: Line, pointer: string): Node | null {
@@ -183,6 +186,14 @@ class Reader {
     return next !== undefined && indent < next.indent
   }
 }
+
+const withoutColon = ({ text, span }: ScalarNode, parent: string): Entry => ({
+  key: text,
+  keySpan: span,
+  pointer: childPointer(parent, text),
+  colon: null,
+  value: null,
+})
 
 /** The places of a line that was read from its start on, in the file. */
 const inFile = (start: number, pointer: Way['pointer']): Way => ({

@@ -36,7 +36,7 @@ function onlyChildren(tree: Tree): Hazard[] {
 function glued(typed: string, span: Span, parent: string, swallows: string[], spoils: string[]): Hazard {
   const [, key, text] = withoutSpace.exec(typed)!
   const pointer = childPointer(parent, key!)
-  const at = span.start + key!.length + 1
+  const start = span.start + key!.length + 1
   return hazard({
     message: phrase`A space is missing after the colon: write ${key}: ${text}.`,
     pointer,
@@ -45,7 +45,7 @@ function glued(typed: string, span: Span, parent: string, swallows: string[], sp
     swallows,
     fixes: [
       {
-        edits: [{ span: { start: at, end: at }, text: ' ' }],
+        edits: [{ span: { start, end: span.start + typed.length - text!.length }, text: ' ' }],
         why: phrase`a space after the colon`,
         certainty: 'same',
         text: text!,

@@ -28,13 +28,14 @@ export function strays(tree: Tree): Stray[] {
   })
 }
 
-export const withoutSpace = /^([A-Za-z_][\w-]*):([^\s/].*)$/
-export const withoutColon = /^([A-Za-z_][\w-]*)(\s*=\s*|\s+)(\S.*)$/
+export const withoutSpace = /^([A-Za-z_][\w-]*):+([^\s/:].*)$/
+/** On many keyboards ; or . is on the key of the colon, or beside it. */
+export const withoutColon = /^([A-Za-z_](?:[\w-]*\w)?)(\s*=\s*|[;.,-]\s+|\s+)(\S.*)$/
 
 function kindOf(key: string, map: MapNode, head: Entry | null): Stray['kind'] {
   if (withoutSpace.test(key)) return 'no-space'
   const [, , joint = '', value] = withoutColon.exec(key) ?? []
-  if (value && (beginsAsNumber(value) || (!map.flow && (joint.includes('=') || !/\s/.test(value))))) return 'no-colon'
+  if (value && (beginsAsNumber(value) || (!map.flow && (/[=;]/.test(joint) || !/\s/.test(value))))) return 'no-colon'
   if (!map.flow || head?.value?.kind !== 'scalar' || head.value.style !== 'plain') return 'bare'
   return /\d$/.test(head.value.text) && /^\d/.test(key) ? 'decimal' : 'text'
 }
