@@ -1,13 +1,14 @@
 import { readEdited } from './edited-tree.ts'
-import { readingsOf } from './line-readings.ts'
+import { lineStarts, positionAt } from './lines.ts'
+import { readingsAt, readingsOf } from './line-readings.ts'
 import type { Edit, Span } from './span.ts'
 import type { OtherReading, Tree } from './tree.ts'
 
 /** Ways to read a text. */
 export interface Readers {
   readonly read: (text: string) => Tree
-  /** Without the whole grammar of YAML, but for single lines; null where it is needed. */
-  readonly quickly: (text: string) => Tree | null
+  /** Without the whole grammar of YAML, but for single lines; where it is needed, the start of the line at which that shows. */
+  readonly quickly: (text: string) => Tree | number
 }
 
 /** How often the lines of a broken file are looked at again. */
@@ -45,7 +46,12 @@ export function withBetterLines(typed: Tree, { read, quickly }: Readers, correct
       return tree && tree.problems.length < best.problems.length ? [{ ...one, tree }] : []
     }
     // where every line is in its place again, the whole grammar would find no more
-    const sound = tries.flatMap((one) => readBy(one, quickly))
+    const sound = tries.flatMap((one) => readBy(one, (tried) => treeOnly(quickly(tried))))
+    const stepped = sound.length === 0 && taken.length === 0 ? lineByLine(typed, quickly) : null
+    if (stepped) {
+      ;[best, taken] = stepped
+      break
+    }
     const better = simplest(sound.length > 0 ? sound : tries.flatMap((one) => (most < spent ? [] : readBy(one, read))))
     if (!better) break
     best = better.tree
@@ -57,6 +63,47 @@ export function withBetterLines(typed: Tree, { read, quickly }: Readers, correct
     ? { ...typed, effort: spent }
     : { ...best, effort: spent, problems: inOrder, otherwise: taken, complaints: typed.problems.length }
 }
+
+const treeOnly = (read: Tree | number): Tree | null => (typeof read === 'number' ? null : read)
+
+/**
+ * Several lines in other columns, found one after the other: each time the reading with which most of the lines below have a
+ * place; null where that does not come to the end, or leaves more to complain of.
+ */
+function lineByLine({ text, problems }: Tree, quickly: Readers['quickly']): [Tree, readonly OtherReading[]] | null {
+  let taken: readonly OtherReading[] = []
+  let reached = lineOf(text, quickly(text))
+  while (taken.length < Math.min(mostRounds, problems.length)) {
+    const edits = editsOf(taken)
+    const tries = readingsAt(text, reached)
+      .filter((one) => isApart(one.edits, edits))
+      .map((one) => {
+        let line = Infinity
+        const tree = readEdited(text, [...edits, ...one.edits], (tried) => {
+          const read = quickly(tried)
+          line = lineOf(tried, read)
+          return treeOnly(read)
+        })
+        return { ...one, tree, line }
+      })
+      .filter(({ line }) => reached < line)
+    const furthest = Math.max(...tries.map(({ line }) => line))
+    const best = tries
+      .filter(({ line }) => line === furthest)
+      .sort((a, b) => complaints(a.tree) - complaints(b.tree) || a.edits.length - b.edits.length)[0]
+    if (!best) return null
+    taken = [...taken, { edits: best.edits, problem: best.problem }]
+    if (best.tree) return taken.length + complaints(best.tree) <= problems.length ? [best.tree, taken] : null
+    reached = furthest
+  }
+  return null
+}
+
+const complaints = (tree: Tree | null) => tree?.problems.length ?? 0
+
+/** Counted from 0; none where all was read. */
+const lineOf = (text: string, read: Tree | number): number =>
+  typeof read === 'number' ? positionAt(lineStarts(text), read).line : Infinity
 
 /** Of what leaves least to complain of. */
 function simplest<T extends OtherReading & { readonly tree: Tree }>(readings: readonly T[]): T | undefined {

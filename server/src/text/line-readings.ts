@@ -16,25 +16,49 @@ interface Line {
 /** The readings to try, likeliest first, of the lines where YAML complains and those beside them. */
 export function readingsOf({ text, problems }: Tree): readonly OtherReading[] {
   const starts = lineStarts(text)
-  const lines = starts.map((start, i): Line => {
-    const line = text.slice(start, starts[i + 1] ?? text.length).replace(/[\r\n]{1,2}$/, '')
-    const indent = /^ */.exec(line)![0].length
-    return { start, text: line, indent, column: indent + /^(?:- +)*/.exec(line.slice(indent))![0].length }
-  })
-  const full = lines.filter((line) => /^ *[^\s#]/.test(line.text))
+  const lines = linesOf(text, starts)
+  const full = lines.filter(isFull)
   const suspects = new Map<number, boolean>()
   for (const { span, code, inLine } of problems.slice(0, mostProblems)) {
     const at = full.findIndex(({ start }) => start >= starts[positionAt(starts, span.start).line]!)
-    for (const near of at < 0 ? [] : [at, at + 1, at - 1])
-      if (0 <= near && near < full.length) suspects.set(near, suspects.get(near) || (!inLine && ofColumns.has(code)))
+    for (const near of around(full, at))
+      suspects.set(near, suspects.get(near) || (!inLine && ofColumns.has(code)))
   }
   const gauges = Array.from(text.matchAll(gauge), ({ index, 1: size = '' }) => gaugeSign(index, size))
   return [...suspects].flatMap(([at, isColumn]) => [
     ...gauges,
-    ...(isColumn ? [...uncommented(lines, full[at]!), ...moved(full, at)] : []),
+    ...(isColumn ? inOtherColumns(lines, full, at) : []),
     ...comment(full[at]!),
   ])
 }
+
+/** Those of a line and the ones beside it, counted from 0. */
+export function readingsAt(text: string, line: number): readonly OtherReading[] {
+  const lines = linesOf(text, lineStarts(text))
+  const full = lines.filter(isFull)
+  const at = full.findIndex(({ start }) => start >= (lines[line]?.start ?? text.length))
+  return around(full, at < 0 ? full.length : at).flatMap((near) => [
+    ...inOtherColumns(lines, full, near),
+    ...comment(full[near]!),
+  ])
+}
+
+const linesOf = (text: string, starts: readonly number[]): Line[] =>
+  starts.map((start, i): Line => {
+    const line = text.slice(start, starts[i + 1] ?? text.length).replace(/[\r\n]{1,2}$/, '')
+    const indent = /^ */.exec(line)![0].length
+    return { start, text: line, indent, column: indent + /^(?:- +)*/.exec(line.slice(indent))![0].length }
+  })
+
+const isFull = ({ text }: Line) => /^ *[^\s#]/.test(text)
+
+const around = (full: readonly Line[], at: number): readonly number[] =>
+  at < 0 ? [] : [at, at + 1, at - 1].filter((near) => 0 <= near && near < full.length)
+
+const inOtherColumns = (lines: readonly Line[], full: readonly Line[], at: number): readonly OtherReading[] => [
+  ...uncommented(lines, full[at]!),
+  ...moved(full, at),
+]
 
 /** `{ size: #10, … }`: a wire gauge as America writes it. */
 const gauge = /(?<=\{[^}\n]*\bsize: )#(\d{1,2})(?=[ ,}])/g

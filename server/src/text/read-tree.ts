@@ -29,9 +29,9 @@ export function readTree(text: string, before?: Tree): Tree {
 }
 
 /** Where nearly all lines are plain, without the whole grammar. */
-const readPlain = (text: string): Tree | null => (pasted(text).length > 0 ? null : inLines(text))
+const readPlain = (text: string): Tree | number => (pasted(text).length > 0 ? 0 : inLines(text))
 
-const inLines = (text: string): Tree | null => scan(text) ?? scanAround(text, readLine)
+const inLines = (text: string): Tree | number => scan(text) ?? scanAround(text, readLine)
 
 /** As it was typed, but for characters that a PDF left. */
 function readClean(text: string): Tree {
@@ -53,7 +53,8 @@ export function readAsTyped(text: string): Tree {
     text.includes('<<<<<<<') || text.includes('>>>>>>>') ? /^(?:<{7}|>{7})(?![^ \t\r\n]).*/m.exec(text) : null
   if (marker) return unread(text, conflict(marker.index, marker[0].length))
 
-  return inLines(text) ?? readWhole(text)
+  const tree = inLines(text)
+  return typeof tree === 'number' ? readWhole(text) : tree
 }
 
 function tooBig(text: string): SyntaxProblem {

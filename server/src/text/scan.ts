@@ -15,15 +15,17 @@ import type { Comment, Entry, ListNode, MapNode, Node, ScalarNode, SyntaxProblem
  * @returns null where anything is unusual: `yaml` reads such a text
  */
 export function scan(text: string): Tree | null {
-  return scanned(text, () => null)
+  const tree = scanned(text, () => null)
+  return typeof tree === 'number' ? null : tree
 }
 
 /**
  * As `scan`, where single lines are unusual or broken in themselves.
  *
  * @param readLine  reads such a line, from its first sign to where the next line begins; null where it is not to be read alone
+ * @returns         the start of the line where it got no further, or of the one below, where it cannot be read this way
  */
-export function scanAround(text: string, readLine: (text: string, line: Span) => LoneLine | null): Tree | null {
+export function scanAround(text: string, readLine: (text: string, line: Span) => LoneLine | null): Tree | number {
   const problems: SyntaxProblem[] = []
   const alone: { readonly line: Span; readonly comments: readonly Comment[] }[] = []
   const tree = scanned(text, (start, pastEnd) => {
@@ -35,7 +37,7 @@ export function scanAround(text: string, readLine: (text: string, line: Span) =>
     alone.push({ line, comments: read.comments })
     return read.root
   })
-  if (!tree) return null
+  if (typeof tree === 'number') return tree
   // in a line that was read alone a # may be anything
   const others = tree.comments.filter(
     ({ span }) => !alone.some(({ line }) => line.start <= span.start && span.start < line.end),
@@ -44,13 +46,14 @@ export function scanAround(text: string, readLine: (text: string, line: Span) =>
   return { ...tree, problems: problems.sort((a, b) => a.span.start - b.span.start), comments }
 }
 
-function scanned(text: string, readAlone: ReadAlone): Tree | null {
+function scanned(text: string, readAlone: ReadAlone): Tree | number {
   const comments: Comment[] = []
   const lines = scanLines(text, comments)
-  if (!lines?.length || lines[0]!.indent !== 0) return null
+  if (!lines?.length || lines[0]!.indent !== 0) return 0
   const reader = new Reader(text, lines, readAlone)
   const root = reader.map('', 0, 0)
-  return root && reader.isAtEnd() ? { text, root, problems: [], comments } : null
+  const rest = reader.next()
+  return root && !rest ? { text, root, problems: [], comments } : (rest?.start ?? text.length)
 }
 
 /** What a line is that cannot be scanned, by its first sign and its end; its places and pointers are counted from its start. */
@@ -68,8 +71,8 @@ class Reader {
     this.readAlone = readAlone
   }
 
-  isAtEnd(): boolean {
-    return this.at === this.lines.length
+  next(): Line | undefined {
+    return this.lines[this.at]
   }
 
   map(pointer: string, indent: number, depth: number): MapNode | null {
