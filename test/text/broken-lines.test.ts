@@ -46,6 +46,27 @@ const cases = [
     lost: 1,
   },
   {
+    what: 'a dash left out',
+    from: '  - { name: lights',
+    to: '  { name: lights',
+    says: [/^\{ name: lights.* is in a list without the dash that begins an item\.$/],
+    lost: 0,
+  },
+  {
+    what: 'a letter beside the dash',
+    from: '  - { name: lights',
+    to: '  -2 { name: lights',
+    says: [/^-2 \{ name: lights.* is in a list without the dash that begins an item\.$/],
+    lost: 0,
+  },
+  {
+    what: 'a name with a full stop for its colon',
+    from: 'tilt: 0 deg\n    curvature: 20',
+    to: 'tilt. 0 deg\n    curvature: 20',
+    says: [/has no colon after it/],
+    lost: 1,
+  },
+  {
     what: 'a quote left open',
     from: 'name: hatch',
     to: 'name: "hatch',
@@ -65,6 +86,22 @@ describe('one slip in a system costs one complaint, and the rest is read', () =>
     const read = new Set(values(text))
     expect([...typed].filter((value) => !read.has(value)).length).toBeLessThanOrEqual(lost)
   })
+})
+
+test('lines in wrong columns each have their own complaint, and the rest is read', () => {
+  const text = boat
+    .replace('    mounting: standoff', '   mounting: standoff')
+    .replace('    controller: example-mppt-30\n', '     controller: example-mppt-30\n')
+    .replace('  - { name: lights', '  { name: lights')
+    .replace('  autonomy', ' autonomy')
+  const { problems } = readTree(text)
+  expect(problems.map(({ sentence }) => sentence && phraseInWords(sentence))).toEqual([
+    'mounting is indented by 3 spaces, its neighbours by 4.',
+    'controller is indented by 5 spaces, its neighbours by 4.',
+    'autonomy is indented by 1 space, its neighbours by 2.',
+    expect.stringMatching(/is in a list without the dash/),
+  ])
+  expect(values(text)).toEqual(values(boat))
 })
 
 test('each of several broken lines has its own complaint', () => {

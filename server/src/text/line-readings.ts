@@ -21,13 +21,13 @@ export function readingsOf({ text, problems }: Tree): readonly OtherReading[] {
   const suspects = new Map<number, boolean>()
   for (const { span, code, inLine } of problems.slice(0, mostProblems)) {
     const at = full.findIndex(({ start }) => start >= starts[positionAt(starts, span.start).line]!)
-    for (const near of around(full, at))
-      suspects.set(near, suspects.get(near) || (!inLine && ofColumns.has(code)))
+    for (const near of around(full, at)) suspects.set(near, suspects.get(near) || (!inLine && ofColumns.has(code)))
   }
   const gauges = Array.from(text.matchAll(gauge), ({ index, 1: size = '' }) => gaugeSign(index, size))
   return [...suspects].flatMap(([at, isColumn]) => [
     ...gauges,
     ...(isColumn ? inOtherColumns(lines, full, at) : []),
+    ...item(full, at),
     ...comment(full[at]!),
   ])
 }
@@ -39,6 +39,7 @@ export function readingsAt(text: string, line: number): readonly OtherReading[] 
   const at = full.findIndex(({ start }) => start >= (lines[line]?.start ?? text.length))
   return around(full, at < 0 ? full.length : at).flatMap((near) => [
     ...inOtherColumns(lines, full, near),
+    ...item(full, near),
     ...comment(full[near]!),
   ])
 }
@@ -145,10 +146,30 @@ function bracketed(line: Line, edits: readonly Edit[]): SyntaxProblem {
   const name = nameOf(line)
   const sentence = phrase`The brackets of the line above are still open at ${name}: indent it further than that line.`
   const why = phrase`indent ${name} further`
-  return problem('indent', sentence, line.start + line.indent, name.length, { edits, why, certainty: 'guess' })
+  const text = shortened(line.text.trim())
+  return problem('indent', sentence, line.start + line.indent, name.length, { edits, why, certainty: 'guess', text })
 }
 
 const nameOf = ({ text }: Line) => shortened(/^ *(?:- +)*([^:#]*)/.exec(text)![1]!.trim())
+
+/** `{ name: fridge }` or `-2 { name: fridge }` beside items in braces: their dash is missing, or is not alone. */
+function item(full: readonly Line[], at: number): readonly OtherReading[] {
+  const { start, text } = full[at]!
+  const typed = /^ *[^\s{[#]{0,2} ?(?=\{)/.exec(text)?.[0]
+  const dashes = [full[at - 1], full[at + 1]].map((beside) => /^ *- (?=\{)/.exec(beside?.text ?? '')?.[0])
+  const dash = dashes.find((found) => found !== undefined)
+  if (typed === undefined || dash === undefined || typed === dash) return []
+  const edits = [{ span: { start, end: start + typed.length }, text: dash }]
+  const words = text.trim()
+  const sentence = phrase`${shortened(words)} is in a list without the dash that begins an item.`
+  const fix = {
+    edits,
+    why: phrase`a dash before it`,
+    certainty: 'guess',
+    text: shortened(dash.trim() + ' ' + text.slice(typed.length)),
+  } as const
+  return [{ edits, problem: problem('item', sentence, start + text.indexOf(words), words.length, fix) }]
+}
 
 /** A line without a colon may be a comment whose `#` is missing. */
 function comment({ start, text, indent }: Line): readonly OtherReading[] {

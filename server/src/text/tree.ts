@@ -55,7 +55,13 @@ export interface SyntaxProblem {
   /** Whether the line is broken in itself, so that it is in the right column. */
   readonly inLine?: boolean
   /** What would put it right, where that is plain. */
-  readonly fix?: { readonly edits: readonly Edit[]; readonly why: Phrase; readonly certainty: 'same' | 'guess' }
+  readonly fix?: {
+    readonly edits: readonly Edit[]
+    readonly why: Phrase
+    readonly certainty: 'same' | 'guess'
+    /** What is there then, where that is not the value of a field. */
+    readonly text?: string
+  }
 }
 
 /** A file as it was typed. Reading never fails: what could be read is in `root`, the rest in `problems`. */
