@@ -111,19 +111,18 @@ export function outcome(around: Surroundings, sunny: Sunny, passed: Float64Array
     meet(around, byHour(sunny, passed, fields.solar))
     return outlineTwice(store, everyHour(fields.taken.length), fields.offered, drainOf(fields.taken), fields)
   }
-  const { hours, sunnyHours } = withOther(sunny, other!)
+  const { hours, others, sunnyAt } = withOther(sunny, other!)
   const produced = fields.produced.subarray(0, hours.length)
-  for (let n = 0; n < hours.length; n++) {
-    const sunnyHour = sunnyHours[n]!
-    produced[n] = other![hours[n]!]! + (sunnyHour < 0 ? 0 : passed[sunnyHour]!)
-  }
+  produced.set(others)
+  for (let n = 0; n < passed.length; n++) produced[sunnyAt[n]!]! += passed[n]!
   return outlineTwice(store, hours, produced, drain, fields)
 }
 
-/** Sunny hours and those of other sources in order, and which of the sunny ones each is; -1 for none. */
+/** Sunny hours and those of other sources in order, what these give in each [Wh], and where among them the sunny ones are. */
 interface Giving {
   readonly hours: Int32Array
-  readonly sunnyHours: Int32Array
+  readonly others: Float64Array
+  readonly sunnyAt: Int32Array
 }
 
 const giving = new WeakMap<Float64Array, WeakMap<Sunny, Giving>>()
@@ -133,12 +132,24 @@ function withOther(sunny: Sunny, other: Float64Array): Giving {
   giving.set(other, bySunny)
   const known = bySunny.get(sunny)
   if (known) return known
-  const sunnyHour = new Int32Array(other.length).fill(-1)
-  sunny.hours.forEach((h, n) => (sunnyHour[h] = n))
-  const hours = everyHour(other.length).filter((h) => sunnyHour[h]! >= 0 || other[h]! > 0)
-  const made = { hours, sunnyHours: hours.map((h) => sunnyHour[h]!) }
+  const made = gathered(sunny, other)
   bySunny.set(sunny, made)
   return made
+}
+
+function gathered({ hours: sunnyHours }: Sunny, other: Float64Array): Giving {
+  const hours = new Int32Array(other.length)
+  const others = new Float64Array(other.length)
+  const sunnyAt = new Int32Array(sunnyHours.length)
+  let [count, seen] = [0, 0]
+  for (let h = 0; h < other.length; h++) {
+    const isSunny = sunnyHours[seen] === h
+    if (isSunny) sunnyAt[seen++] = count
+    if (!isSunny && other[h] === 0) continue
+    hours[count] = h
+    others[count++] = other[h]!
+  }
+  return { hours: hours.subarray(0, count), others: others.subarray(0, count), sunnyAt }
 }
 
 const everyHour = (count: number): Int32Array => Int32Array.from({ length: count }, (_, h) => h)

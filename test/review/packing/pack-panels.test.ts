@@ -26,6 +26,18 @@ test.each([
     panel: [2, 1],
     most: 5,
   },
+  {
+    name: 'a keep-out narrower than the gap, on both sides of which a panel would lie too near the other',
+    on: shape(2.01, 1, [{ x: 1, y: 0, length: 0.01, width: 1 }], 0.05),
+    panel: [1, 1],
+    most: 1,
+  },
+  {
+    name: 'a keep-out narrower than the gap, and room for the gap',
+    on: shape(2.05, 1, [{ x: 1, y: 0, length: 0.01, width: 1 }], 0.05),
+    panel: [1, 1],
+    most: 2,
+  },
   { name: 'a gap that costs one', on: shape(2.0, 1, [], 0.01), panel: [1, 1], most: 1 },
   {
     name: 'a hatch in the middle of a coachroof',

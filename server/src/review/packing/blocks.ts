@@ -1,4 +1,5 @@
 import type { Rectangles } from './five-blocks.ts'
+import { freeRows, type FreeRows } from './free-rows.ts'
 import { meets, sharedArea, type Blocked, type Box, type Grid, type Orientation } from './surface.ts'
 
 /**
@@ -19,6 +20,7 @@ export function blocks(
   enough: number,
 ): readonly Box[] {
   const area = grid.orientations[0]!.dx * grid.orientations[0]!.dy
+  const rows = freeRows(grid)
   const fillings = new Map<number, Filling>()
   const ends = new Map([...new Set([0, grid.length, grid.width, ...xs, ...ys])].map((at, i) => [at, i]))
   const whole = { x0: 0, x1: grid.length, y0: 0, y1: grid.width }
@@ -39,7 +41,7 @@ export function blocks(
     const key = (places * ends.size + ends.get(part.y0)!) * ends.size + ends.get(part.y1)!
     const before = fillings.get(key)
     if (before) return before
-    const filling = filled(grid, part)
+    const filling = filled(grid, rows, part)
     fillings.set(key, filling)
     return filling
   }
@@ -72,7 +74,7 @@ export function blocks(
 
   function boxesOf(plan: Plan): readonly Box[] {
     if ('parts' in plan) return plan.parts.flatMap(boxesOf)
-    if (!('clear' in plan)) return laid(plan)
+    if (!('clear' in plan)) return laid(rows, plan)
     const { x0, x1, y0, y1 } = plan.clear
     return clear.boxes(x1 - x0, y1 - y0).map((box) => ({ ...box, x: box.x + x0, y: box.y + y0 }))
   }
@@ -90,67 +92,59 @@ interface Filling {
   readonly way: Orientation
   /** Rows can slide past keep-outs along x, columns along y. */
   readonly inRows: boolean
-  /** The keep-outs inside the part. */
-  readonly inside: readonly Blocked[]
 }
 
-function filled(grid: Grid, part: Blocked): Filling {
-  const inside = grid.blocked.filter((k) => meets(part, k))
-  let best: Filling = { count: 0, part, way: grid.orientations[0]!, inRows: true, inside }
+function filled(grid: Grid, rows: FreeRows, part: Blocked): Filling {
+  let best: Filling = { count: 0, part, way: grid.orientations[0]!, inRows: true }
   for (const way of grid.orientations) {
     const most = Math.floor((part.x1 - part.x0) / way.dx) * Math.floor((part.y1 - part.y0) / way.dy)
     for (const inRows of [true, false]) {
       if (most <= best.count) break
-      const side = inRows ? way.dx : way.dy
-      const found = stretches({ part, way, inRows, inside })
+      const found = runs(rows, { part, way, inRows })
       let count = 0
-      for (let i = 0; i < found; i++) count += Math.floor(buffer[3 * i + 1]! / side)
-      if (best.count < count) best = { count, part, way, inRows, inside }
+      for (let i = 0; i < found; i++) count += buffer[3 * i + 2]!
+      if (best.count < count) best = { count, part, way, inRows }
     }
   }
   return best
 }
 
-function laid(filling: Filling): readonly Box[] {
+function laid(rows: FreeRows, filling: Filling): readonly Box[] {
   const { way, inRows } = filling
   const side = inRows ? way.dx : way.dy
   const boxes: Box[] = []
-  const found = stretches(filling)
+  const found = runs(rows, filling)
   for (let i = 0; i < found; i++) {
-    const [start, stretch, row] = [buffer[3 * i]!, buffer[3 * i + 1]!, buffer[3 * i + 2]!]
-    for (let at = start; at + side <= start + stretch; at += side)
+    const [row, start, count] = [buffer[3 * i]!, buffer[3 * i + 1]!, buffer[3 * i + 2]!]
+    for (let at = start; at < start + count * side; at += side)
       boxes.push(inRows ? { x: at, y: row, ...way } : { x: row, y: at, ...way })
   }
   return boxes
 }
 
-/** Written over by each call of `stretches`, as thousands of parts are looked at: start, length and row of each. */
+/** Written over by each call of `runs`, as thousands of parts are looked at: row, start and number of panels of each. */
 const buffer: number[] = []
 
-/** How many stretches there are between the keep-outs of all rows (columns). */
-function stretches({ part, way, inRows, inside }: Omit<Filling, 'count'>): number {
-  const { x0, x1, y0, y1 } = part
-  const [from, to] = inRows ? [x0, x1] : [y0, y1]
+/** How many runs of panels there are between the keep-outs of all rows (columns) of a part. */
+function runs(rows: FreeRows, { part: { x0, x1, y0, y1 }, way, inRows }: Omit<Filling, 'count'>): number {
+  const [from, to, side] = inRows ? [x0, x1, way.dx] : [y0, y1, way.dy]
   const [first, last, depth] = inRows ? [y0, y1, way.dy] : [x0, x1, way.dx]
+  const all = rows(way, inRows, first)
   let found = 0
-  for (let row = first; row + depth <= last; row += depth) {
+  for (let row = first, k = 0; row + depth <= last; row += depth, k++) {
+    const free = all[k]!
+    // behind the panel before, where the keep-out between them is narrower than the gap
     let start = from
-    for (;;) {
-      // the next keep-out in this row, from where the stretch starts
-      let end = to
-      let next = to
-      for (const k of inside) {
-        const isInRow = inRows ? row < k.y1 && k.y0 < row + depth : row < k.x1 && k.x0 < row + depth
-        if (!isInRow) continue
-        const [near, far] = inRows ? [k.x0, k.x1] : [k.y0, k.y1]
-        if (start < far && near < end) [end, next] = [near < start ? start : near, far]
-      }
-      buffer[3 * found] = start
-      buffer[3 * found + 1] = end - start
-      buffer[3 * found + 2] = row
+    for (let i = 0; i < free.length; i += 2) {
+      if (start < free[i]!) start = free[i]!
+      const end = free[i + 1]!
+      const count = Math.floor(((end < to ? end : to) - start) / side)
+      if (count <= 0) continue
+      buffer[3 * found] = row
+      buffer[3 * found + 1] = start
+      buffer[3 * found + 2] = count
       found++
-      if (to <= next) break
-      start = next
+      start += count * side
     }
   }
   return found
