@@ -116,6 +116,24 @@ test('what a record lacks is named, and its warranty costs nothing per energy', 
   expect(of('bare')).toMatchObject({ ...bare, not_known: ['price', 'weight', 'output warranty'] })
 })
 
+test('what the figures were worked out without is named, and what is not known is no reason that a controller gives', () => {
+  const { of } = compared(system(', curvature: 10 deg'), {
+    'no-pmax.panel.yaml': panel({ more: priced }).replace('pmax: 110 W, ', ''),
+    'no-isc.panel.yaml': panel({ more: priced }).replace(/, isc: [\d.]+ A/, ''),
+    'no-beta.panel.yaml': panel({ more: priced }).replace('voc: -0.29 %/°C, ', ''),
+    'no-voc.panel.yaml': panel({ more: priced }).replace('voc: 22.1 V, ', ''),
+    'bends.panel.yaml': panel({ more: `${priced}\nlimits: { bend: 30 deg }` }),
+    'rigid.panel.yaml': panel({ more: priced }).replace('flexible', 'rigid'),
+  })
+  expect(of('large').not_known).toEqual(['bend limit'])
+  expect(of('no-pmax').not_known).toEqual(['Pmax', 'bend limit'])
+  expect(of('no-isc').not_known).toEqual(['Isc', 'bend limit'])
+  expect(of('no-beta').not_known).toEqual(['Voc coefficient', 'bend limit'])
+  expect(of('no-voc').excluded).toBe('its Voc is not known, so no string can be held against a controller')
+  expect(of('bends').not_known).toEqual([])
+  expect(of('rigid').not_known).toEqual([])
+})
+
 test('a panel whose size is not known, that fits nowhere, or that no controller takes is excluded', () => {
   const { of, rows } = compared(system(), {
     'odd.panel.yaml': panel().replace(/size: .*\n/, ''),

@@ -91,6 +91,8 @@ test('filters take numbers in the unit shown, and words', () => {
   expect(ids('efficiency >= 21 %')).toEqual(['crane-430', 'egret-390'])
   expect(ids('surface = etfe', 'w_per_kg > 50')).toEqual(['avocet-120', 'avocet-50'])
   expect(ids('w_per_kg_framed > 0')).toEqual(['tern-110'])
+  expect(ids('efficiency >= 2.1e1')).toEqual(['crane-430', 'egret-390'])
+  expect(ids('expected_life >= 20 years')).toContain('crane-430')
 })
 
 test.each([
@@ -100,10 +102,13 @@ test.each([
   ['--filter', 'efficiency'],
   ['--filter', 'efficiency > much'],
   ['--filter', 'surface > 3'],
+  ['--filter', 'w_per_kg > 20 W/lb'],
+  ['--filter', 'efficiency > 20,5'],
+  ['--filter', 'hot_bonded > 1,000 W'],
 ])('%s %s could not run and says why', (option, value) => {
   const { code, err, out } = wattproof(['compare', panels, option, value])
   expect([code, out]).toEqual([2, ''])
-  expect(err).toMatch(/weightless|write a column|holds/)
+  expect(err).toMatch(/weightless|write a column|holds|is in W\/kg/)
 })
 
 test.each([60, 80, 140])('the text fits a terminal of %i characters', (width) => {

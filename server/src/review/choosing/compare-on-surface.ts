@@ -1,5 +1,4 @@
 import { monthDays } from '../../physics/sun.ts'
-import { panelPower } from '../../values/panel-power.ts'
 import { fullYears } from '../../values/warranted-energy.ts'
 import { arrayFigures } from '../array-figures.ts'
 import { shapeOf } from '../fit.ts'
@@ -9,10 +8,11 @@ import { yieldOf } from '../year.ts'
 import { unsuitedTo, voidHere } from './excluded.ts'
 import { bestFirst, withFront } from './front.ts'
 import type { Target } from './laid-array.ts'
+import { notKnown } from './not-known.ts'
 import { unknownRow, type Candidate, type ControllerChoice, type SurfaceRow } from './row.ts'
 import { withinLimits } from './within-limits.ts'
 import type { Bundle } from '../../wording/bundle.ts'
-import { inCatalogue, sayIn } from '../../wording/phrase.ts'
+import { sayIn } from '../../wording/phrase.ts'
 
 /**
  * Every candidate on one surface, best first, the excluded last. Panels that lie there now are ignored.
@@ -98,15 +98,12 @@ function rowOf(
     front: false,
     excluded:
       unsuitedTo(alone, bundle) ??
-      (hasController && !strings ? say`no string of it keeps within the voltage and current of a controller` : null) ??
+      (hasController && !strings
+        ? panel.record.stc.voc
+          ? say`no string of it keeps within the voltage and current of a controller`
+          : say`its Voc is not known, so no string can be held against a controller`
+        : null) ??
       over,
-    not_known: [
-      ...(price ? [] : [inCatalogue`price`]),
-      ...(figures.weight_kg === null ? [inCatalogue`weight`] : []),
-      ...(years > 0 ? [] : [inCatalogue`output warranty`]),
-      ...(panelPower(panel.record) ? [] : [inCatalogue`Pmax coefficient`]),
-      ...(months || !panelPower(panel.record) ? [] : [inCatalogue`climate`]),
-      ...(hasController ? [] : [inCatalogue`controller`]),
-    ],
+    not_known: notKnown(target, panel.record, { figures, months, hasController }),
   }
 }

@@ -22,6 +22,7 @@ export function fiveBlocks(ways: readonly Orientation[], length: number, width: 
   const known: Plan[][] = []
   const rasters: (readonly number[])[] = []
   let left = steps
+  let leftInTwo = mostInTwo
   return {
     count: (dx, dy) => planOf(atMost(dx), atMost(dy)).count,
     boxes: (dx, dy) => laid(atMost(dx), atMost(dy), 0, 0),
@@ -113,6 +114,7 @@ export function fiveBlocks(ways: readonly Orientation[], length: number, width: 
 
     /** As `attempt`, of two parts: what is asked most, so nothing is built before it is better. */
     function inTwo(p: number, q: number, p2: number, q2: number): boolean {
+      if (--leftInTwo < 0) return true
       const second = roomOf(p2, q2)
       if (roomOf(p, q) + second <= best.count) return false
       const first = planOf(p, q).count
@@ -150,6 +152,9 @@ export function fiveBlocks(ways: readonly Orientation[], length: number, width: 
     return boxes
   }
 }
+
+/** Cuts in two that are looked at: 200 panels ask for less, and thousands, as when a size is typed in the wrong unit, for minutes. */
+const mostInTwo = 3_000_000
 
 /** Indices of useful sizes. */
 type Size = readonly [number, number]

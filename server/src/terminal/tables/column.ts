@@ -50,20 +50,33 @@ function testOf<Row>(columns: readonly Column<Row>[], filter: string): (row: Row
       return one !== null && one.unit === limit.unit && holds[sign as keyof typeof holds](one.value, limit.value)
     }
   }
-  // a unit behind the number is for the reader
-  const number = Number(/^[-+]?\d*\.?\d+/.exec(wanted)?.[0] ?? NaN)
+  const limit = numberWithUnit(wanted)
   return (row) => {
-    const { value, unit } = cell(row)
+    const { value, unit, text } = cell(row)
     if (value === null) return false
     if (typeof value === 'string') {
       if (sign !== '=') throw new CouldNotRun(phrase`--filter "${filter}": ${name} holds words; only = compares them`)
-      return value.toLowerCase() === wanted.toLowerCase()
+      return [value, text].some((one) => one.toLowerCase() === wanted.toLowerCase())
     }
-    if (Number.isNaN(number)) throw new CouldNotRun(phrase`--filter "${filter}": ${name} holds numbers`)
-    const currency = /[A-Z]{3}/.exec(wanted)?.[0]
+    if (limit === null) throw new CouldNotRun(phrase`--filter "${filter}": ${name} holds numbers`)
+    const currency = /^[A-Z]{3}/i.exec(limit.unit)?.[0].toUpperCase()
     if (unit !== undefined && currency !== undefined && unit !== currency) return false
-    return holds[sign as keyof typeof holds](value, number)
+    const own = numberWithUnit(text)?.unit ?? ''
+    if (unit === undefined && limit.unit !== '' && limit.unit.toLowerCase() !== own.toLowerCase())
+      throw new CouldNotRun(
+        own === ''
+          ? phrase`--filter "${filter}": ${name} has no unit`
+          : phrase`--filter "${filter}": ${name} is in ${own}`,
+      )
+    return holds[sign as keyof typeof holds](value, limit.value)
   }
+}
+
+/** A number and what follows it; null for what is no number, such as one with a comma, which means different things to people. */
+function numberWithUnit(text: string): { readonly value: number; readonly unit: string } | null {
+  const number = /^[-+]?\d*\.?\d*(?:e[-+]?\d+)?/i.exec(text)![0]
+  const rest = text.slice(number.length)
+  return /\d/.test(number) && !/^[.,\d]/.test(rest) ? { value: Number(number), unit: rest.trim() } : null
 }
 
 const holds = {

@@ -1,0 +1,33 @@
+import type { Panel } from '../../records/records.generated.ts'
+import { panelPower } from '../../values/panel-power.ts'
+import { fullYears } from '../../values/warranted-energy.ts'
+import { inCatalogue } from '../../wording/phrase.ts'
+import type { ArrayFigures } from '../figures.ts'
+import type { Target } from './laid-array.ts'
+
+interface Known {
+  readonly figures: ArrayFigures
+  readonly months: readonly number[] | null
+  readonly hasController: boolean
+}
+
+/** What a row's figures lack, or were worked out without. */
+export function notKnown({ surface }: Target, panel: Panel, { figures, months, hasController }: Known) {
+  const { stc, temperature_coefficients: coefficients, limits, construction } = panel
+  const hasPower = panelPower(panel) !== null
+  const isBent = (surface.curvature?.value ?? 0) > 0 && construction?.value !== 'rigid'
+  const lacking: readonly (readonly [boolean, string])[] = [
+    [!figures.price, inCatalogue`price`],
+    [figures.weight_kg === null, inCatalogue`weight`],
+    [fullYears(panel) <= 0, inCatalogue`output warranty`],
+    [!stc.pmax, inCatalogue`Pmax`],
+    [!hasPower && stc.pmax !== undefined, inCatalogue`Pmax coefficient`],
+    // without these two, current and cold-day voltage are unchecked or by a table, and weak light costs nothing
+    [!stc.isc, inCatalogue`Isc`],
+    [!coefficients.voc, inCatalogue`Voc coefficient`],
+    [isBent && !limits.bend && !limits.bend_radius, inCatalogue`bend limit`],
+    [!months && hasPower, inCatalogue`climate`],
+    [!hasController, inCatalogue`controller`],
+  ]
+  return lacking.flatMap(([isLacking, name]) => (isLacking ? [name] : []))
+}
