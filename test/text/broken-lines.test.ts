@@ -119,3 +119,8 @@ test('the more is broken, the less of it is tried: the whole grammar reads no mo
   const mostOnce = 9 * text.length
   expect(readTree(text).effort).toBeLessThan(96 * 1024 + 2 * mostOnce)
 })
+
+test('a field that lost its colon is no comment because one stands behind it', () => {
+  const { problems } = readTree('format: 1\nkind boat # boat | vehicle | cabin\nsite: {}\n')
+  expect(problems.filter(({ code }) => code === 'stray-text')).toEqual([])
+})

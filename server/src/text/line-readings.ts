@@ -173,7 +173,7 @@ function item(full: readonly Line[], at: number): readonly OtherReading[] {
 
 /** A line without a colon may be a comment whose `#` is missing. */
 function comment({ start, text, indent }: Line): readonly OtherReading[] {
-  const words = text.trim()
+  const words = text.split(' #')[0]!.trim()
   if (!/^[\p{L}"(]/u.test(words) || /:(?:\s|$)|[[\]{}]/.test(words) || !isRemark(words)) return []
   const at = start + indent
   const edits = [{ span: { start: at, end: at }, text: '# ' }]
