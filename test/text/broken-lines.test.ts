@@ -53,6 +53,13 @@ const cases = [
     lost: 0,
   },
   {
+    what: 'the dash of the first group of a list left out',
+    from: '  - id: bimini\n    size',
+    to: '    id: bimini\n    size',
+    says: ['id: bimini is in a list without the dash that begins an item.'],
+    lost: 0,
+  },
+  {
     what: 'a letter beside the dash',
     from: '  - { name: lights',
     to: '  -2 { name: lights',

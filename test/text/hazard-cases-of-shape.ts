@@ -134,6 +134,13 @@ export const ofShape: Readonly<Record<string, readonly Case[]>> = {
       spoils: ['/voc'],
     },
     {
+      text: 'surfaces:\n  - id: bimini\n    tilt: 0\n    shading: 0\n    id: roof\n    tilt: 5\n',
+      on: 'id',
+      says: 'id: roof is in a list without the dash that begins an item.',
+      fixed: [['guess', 'surfaces:\n  - id: bimini\n    tilt: 0\n    shading: 0\n  - id: roof\n    tilt: 5\n']],
+      spoils: ['/surfaces/0/id', '/surfaces/0/tilt'],
+    },
+    {
       text: 'a: { b: 1, b: 1 }',
       on: 'b',
       says: 'b is here for the second time, with the same value as in line 1. Keep one.',

@@ -31,7 +31,7 @@ export function hazardsOf(tree: Tree): HazardsFound {
       ...rest.map(({ message, sentence = phrase`${message}`, span, fix }) => {
         const { pointer = '', value } =
           entriesOf(tree).find(({ entry }) => entry.keySpan.start === span.start)?.entry ?? {}
-        const text = value?.kind === 'scalar' ? value.text : (fix?.text ?? '')
+        const text = fix?.text ?? (value?.kind === 'scalar' ? value.text : '')
         const corrections = fix ? [{ ...fix, pointer, text }] : []
         return finding(reading.syntax, { pointer: fix ? pointer : '', span }, sentence, { corrections })
       }),

@@ -154,21 +154,32 @@ const nameOf = ({ text }: Line) => shortened(/^ *(?:- +)*([^:#]*)/.exec(text)![1
 
 /** `{ name: fridge }` or `-2 { name: fridge }` beside items in braces: their dash is missing, or is not alone. */
 function item(full: readonly Line[], at: number): readonly OtherReading[] {
-  const { start, text } = full[at]!
+  const { text } = full[at]!
+  if (/^ *- /.test(text)) return firstItem(full, at)
   const typed = /^ *[^\s{[#]{0,2} ?(?=\{)/.exec(text)?.[0]
   const dashes = [full[at - 1], full[at + 1]].map((beside) => /^ *- (?=\{)/.exec(beside?.text ?? '')?.[0])
   const dash = dashes.find((found) => found !== undefined)
-  if (typed === undefined || dash === undefined || typed === dash) return []
-  const edits = [{ span: { start, end: start + typed.length }, text: dash }]
+  return typed === undefined || dash === undefined ? [] : [dashed(full[at]!, typed.length, dash)]
+}
+
+/** The first of a list whose second has a dash. */
+function firstItem(full: readonly Line[], at: number): readonly OtherReading[] {
+  const { indent, column } = full[at]!
+  const group = full.slice(0, at).findLastIndex((line) => line.indent <= indent)
+  const first = full[group + 1]
+  return 0 <= group && /:\s*(?:#.*)?$/.test(full[group]!.text) && first?.indent === column && group + 1 < at
+    ? [dashed(first, column, ' '.repeat(indent) + '- ')]
+    : []
+}
+
+/** A line with a dash in place of its first characters. */
+function dashed({ start, text }: Line, length: number, dash: string): OtherReading {
+  const edits = [{ span: { start, end: start + length }, text: dash }]
   const words = text.trim()
   const sentence = phrase`${shortened(words)} is in a list without the dash that begins an item.`
-  const fix = {
-    edits,
-    why: phrase`a dash before it`,
-    certainty: 'guess',
-    text: shortened(dash.trim() + ' ' + text.slice(typed.length)),
-  } as const
-  return [{ edits, problem: problem('item', sentence, start + text.indexOf(words), words.length, fix) }]
+  const after = shortened(dash.trim() + ' ' + text.slice(length))
+  const fix = { edits, why: phrase`a dash before it`, certainty: 'guess', text: after } as const
+  return { edits, problem: problem('item', sentence, start + text.indexOf(words), words.length, fix) }
 }
 
 /** A line without a colon may be a comment whose `#` is missing. */

@@ -1,9 +1,9 @@
 import { phrase } from '../../wording/phrase.ts'
 import { groupBy } from '../group.ts'
 import { removeThisEntry } from '../edits.ts'
-import { lineStarts, positionAt } from '../lines.ts'
+import { lineAround, lineStarts, positionAt } from '../lines.ts'
 import { inventory } from '../tree-queries.ts'
-import type { Entry, Tree } from '../tree.ts'
+import type { Entry, MapNode, Tree } from '../tree.ts'
 import { hazard, yamlSource, type Hazard, type HazardRule, type Fix } from './hazard.ts'
 
 export const duplicateKey: HazardRule = {
@@ -18,6 +18,8 @@ export const duplicateKey: HazardRule = {
         map.entries.filter(({ colon }) => colon !== null),
         ({ key }) => key,
       )
+      const next = nextItem(tree, map)
+      if (next) return [withoutDash(tree, next)]
       return [...groups.values()].flatMap(([first, ...others]) =>
         others.slice(0, mostTwins).map((other) => twice(tree, first!, other)),
       )
@@ -26,6 +28,37 @@ export const duplicateKey: HazardRule = {
 
 /** Beyond these a file is no record. */
 const mostTwins = 10
+
+/** Of an item of a list the fields of the next one, where its fields begin again: their dash is missing. */
+function nextItem({ text }: Tree, { flow, entries, span }: MapNode): readonly Entry[] | null {
+  const line = lineAround(text, span.start)
+  if (flow || !/^ *- +$/.test(text.slice(line.start, span.start))) return null
+  const again = entries.findIndex(({ key }, i) => i > 0 && key === entries[0]!.key)
+  const own = new Set(entries.slice(0, again).map(({ key }) => key))
+  const next = entries.slice(again).filter(({ key }) => own.has(key))
+  return again > 1 && next.length > 1 ? next : null
+}
+
+function withoutDash({ text }: Tree, next: readonly Entry[]): Hazard {
+  const [{ keySpan: span, pointer }] = next as [Entry]
+  const typed = text.slice(span.start, lineAround(text, span.start).end).trimEnd()
+  const words = typed.length <= 40 ? typed : `${typed.slice(0, 37)}...`
+  return hazard({
+    message: phrase`${words} is in a list without the dash that begins an item.`,
+    pointer,
+    span,
+    spoils: next.map((entry) => entry.pointer),
+    explains: next.map((entry) => entry.keySpan),
+    fixes: [
+      {
+        edits: [{ span: { start: span.start - 2, end: span.start }, text: '- ' }],
+        why: phrase`a dash before it`,
+        certainty: 'guess',
+        text: `- ${words}`,
+      },
+    ],
+  })
+}
 
 function twice(tree: Tree, first: Entry, second: Entry): Hazard {
   const line = positionAt(lineStarts(tree.text), first.keySpan.start).line + 1
