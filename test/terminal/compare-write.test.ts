@@ -18,6 +18,29 @@ test.each([
   expect(undone).toBe(change(system()))
 })
 
+describe('--write adds what the array lacks', () => {
+  const wired = 'wiring: { in_series: 3, in_parallel: 2 }'
+  test.each([
+    { name: 'no count', from: ', count: 2', to: '' },
+    { name: 'an empty count', from: 'count: 2', to: 'count:' },
+    { name: 'no wiring', from: /\n *wiring:.*/, to: '' },
+    { name: 'an empty wiring', from: /(?<=wiring:).*/, to: '' },
+    { name: 'a wiring of nothing', from: /(?<=wiring: ).*/, to: '{}' },
+    { name: 'no number of strings', from: ', in_parallel: 1', to: '' },
+    { name: 'no length of strings', from: 'in_series: 2, ', to: '' },
+  ])('$name', ({ from, to }) => {
+    const cwd = van(system().replace(from, to))
+    expect(system()).not.toBe(system().replace(from, to))
+    expect(run(cwd, '--write', 'large')).toMatchObject({ code: 0, err: '' })
+    const written = readFileSync(join(cwd, 'van.system.yaml'), 'utf8')
+    const [panels, wiring] = [/panels:.*/.exec(written)?.[0], /wiring:.*/.exec(written)?.[0]]
+    expect(panels).toContain("panel: 'large', count: 6, surface: roof")
+    expect(wiring?.replace(/in_parallel: (\d), in_series: (\d)/, 'in_series: $2, in_parallel: $1')).toBe(wired)
+    const others = (text: string) => text.replace(/(panels|\n *wiring):.*/g, '')
+    expect(others(written)).toBe(others(system()))
+  })
+})
+
 test('--write into a system that is JSON', () => {
   const json = (
     id: string,
@@ -34,7 +57,14 @@ test('--write into a system that is JSON', () => {
   const { code, out, err } = wattproof(['compare', 'van.system.json', '--surface', 'roof', '--write', 'large'], { cwd })
   expect([code, err]).toEqual([0, ''])
   const [, series, parallel] = / (\d) in series x (\d)/.exec(out)!
-  expect(readFileSync(join(cwd, 'van.system.json'), 'utf8')).toBe(json('large', 6, Number(series), Number(parallel)))
+  const whole = json('large', 6, Number(series), Number(parallel))
+  expect(readFileSync(join(cwd, 'van.system.json'), 'utf8')).toBe(whole)
+
+  const unwired = (text: string) => text.replace(/,\n *"wiring": \{.*?\}/, '')
+  const other = van(system(), { 'van.system.json': unwired(json('small', 2, 2, 1)) })
+  wattproof(['compare', 'van.system.json', '--surface', 'roof', '--write', 'large'], { cwd: other })
+  const written: unknown = JSON.parse(readFileSync(join(other, 'van.system.json'), 'utf8'))
+  expect(written).toEqual(JSON.parse(whole))
 })
 
 describe('--write onto a surface without an array', () => {

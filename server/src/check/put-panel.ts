@@ -1,7 +1,10 @@
 import type { Target } from '../review/choosing/laid-array.ts'
 import type { Strings } from '../review/choosing/row.ts'
-import { setScalar } from '../text/edits.ts'
+import { insertEntry, setScalar } from '../text/edits.ts'
+import { childPointer, parentPointer } from '../text/pointer.ts'
 import type { Edit } from '../text/span.ts'
+import { isJson } from '../text/spelling.ts'
+import { entryAtPointer, nodeAtPointer } from '../text/tree-queries.ts'
 import type { Tree } from '../text/tree.ts'
 import type { Bundle } from '../wording/bundle.ts'
 import { named, phrase, sayIn, type Phrase } from '../wording/phrase.ts'
@@ -33,16 +36,39 @@ export function putPanel(comparison: SurfaceComparison, id: string, bundle: Bund
 }
 
 function replaced(tree: Tree, target: Target, id: string, strings: Strings, bundle: Bundle | undefined) {
-  const fields = fieldsOf(target)
-  if ('problem' in fields) return fields
+  const panel = panelPointer(target)
+  if (typeof panel !== 'string') return panel
+  const panels = parentPointer(panel)
+  const array = parentPointer(parentPointer(panels))
   const { in_series: series, in_parallel: parallel } = strings
   const edits = [
-    setScalar(tree, fields.panel, id),
-    setScalar(tree, fields.count, String(series * parallel)),
-    setScalar(tree, fields.series, String(series)),
-    setScalar(tree, fields.parallel, String(parallel)),
+    setScalar(tree, panel, id),
+    put(tree, panels, 'count', series * parallel, 'panel'),
+    ...wiringPut(tree, array, strings),
   ]
   return { edits, note: otherController(target, strings, bundle) }
+}
+
+function wiringPut(tree: Tree, array: string, { in_series, in_parallel }: Strings): readonly Edit[] {
+  const wiring = childPointer(array, 'wiring')
+  const node = nodeAtPointer(tree, wiring)
+  if (node?.kind === 'map' && node.entries.length > 0)
+    return [put(tree, wiring, 'in_series', in_series), put(tree, wiring, 'in_parallel', in_parallel, 'in_series')]
+  const quote = isJson(tree) ? '"' : ''
+  const group = `{ ${quote}in_series${quote}: ${in_series}, ${quote}in_parallel${quote}: ${in_parallel} }`
+  if (node) return [{ span: node.span, text: group }]
+  const empty = entryAtPointer(tree, wiring)
+  if (empty?.colon != null) return [{ span: { start: empty.colon + 1, end: empty.colon + 1 }, text: ` ${group}` }]
+  const { span, text } = insertEntry(tree, array, 'wiring', '', 'panels')
+  return [{ span, text: isJson(tree) ? text + group : `${text} ${group}` }]
+}
+
+/** A number in its field, which is added where it is not there. */
+function put(tree: Tree, parent: string, key: string, value: number, after?: string): Edit {
+  const pointer = childPointer(parent, key)
+  return entryAtPointer(tree, pointer)
+    ? setScalar(tree, pointer, String(value))
+    : insertEntry(tree, parent, key, String(value), after)
 }
 
 function otherController({ array }: Target, { controller }: Strings, bundle: Bundle | undefined): string {
@@ -52,21 +78,10 @@ function otherController({ array }: Target, { controller }: Strings, bundle: Bun
     : sayIn(bundle)`; they need the controller ${controller}, not ${own}`
 }
 
-/** Pointers of what changes; only an array with one kind of panels, which all lie on the surface, has one place for each. */
-function fieldsOf({ array, surface }: Target): Fields | { readonly problem: Phrase } {
+/** Only an array with one kind of panels, which all lie on the surface, has one place for it. */
+function panelPointer({ array, surface }: Target): string | { readonly problem: Phrase } {
   const [only, ...more] = array?.panels ?? []
-  const { in_series: series, in_parallel: parallel } = array?.entry.wiring ?? {}
   if (!only || more.length > 0 || only.surface !== surface)
     return { problem: phrase`the array has to hold one kind of panels, all on ${surface.id?.value}` }
-  const { panel, count } = only.entry
-  if (!panel.id || !count || !series || !parallel)
-    return { problem: phrase`the array has to name panel, count, in_series and in_parallel, which are replaced` }
-  return {
-    panel: panel.id.pointer,
-    count: count.pointer,
-    series: series.pointer,
-    parallel: parallel.pointer,
-  }
+  return only.entry.panel.id?.pointer ?? { problem: phrase`the array has to name its panel, which is replaced` }
 }
-
-type Fields = Readonly<Record<'panel' | 'count' | 'series' | 'parallel', string>>
