@@ -30,8 +30,8 @@ const memory = []
 const began = performance.now()
 for (let done = 1; done <= edits; done++) {
   const file = files[Math.floor(draw() * files.length)]
-  // every twentieth edit puts the sample back, so that most of what is typed is nearly a record
-  if (draw() < 0.05) file.text = file.typed
+  // every tenth edit puts the sample back, so that most of what is typed is nearly a record
+  if (draw() < 0.1) file.text = file.typed
   else {
     const at = Math.floor(draw() * file.text.length)
     const key = draw() < 0.3 ? '' : keys[Math.floor(draw() * keys.length)]
