@@ -46,6 +46,20 @@ const cases = [
     lost: 1,
   },
   {
+    what: 'a tab for the spaces of a line',
+    from: '\n    shading: 20',
+    to: '\n\tshading: 20',
+    says: ['A tab is where YAML counts spaces: use spaces.'],
+    lost: 0,
+  },
+  {
+    what: 'a tab behind spaces',
+    from: '\n    shading: 20',
+    to: '\n  \tshading: 20',
+    says: ['A tab is where YAML counts spaces: use spaces.'],
+    lost: 0,
+  },
+  {
     what: 'a dash left out',
     from: '  - { name: lights',
     to: '  { name: lights',

@@ -5,6 +5,7 @@ import { pasted } from './pasted.ts'
 import { readLine } from './read-line.ts'
 import { firstLine, readWhole, unread } from './read-whole.ts'
 import { isJson } from './spelling.ts'
+import { readWithoutTabs } from './tabs.ts'
 import { inventory } from './tree-queries.ts'
 import { scan, scanAround } from './scan.ts'
 import type { SyntaxProblem, Tree } from './tree.ts'
@@ -33,6 +34,11 @@ const readPlain = (text: string): Tree | number => (pasted(text).length > 0 ? 0 
 
 const inLines = (text: string): Tree | number => scan(text) ?? scanAround(text, readLine)
 
+function inPlace(text: string): Tree | null {
+  const tree = inLines(text)
+  return typeof tree === 'number' ? null : tree
+}
+
 /** As it was typed, but for characters that a PDF left. */
 function readClean(text: string): Tree {
   const edits = pasted(text)
@@ -54,7 +60,9 @@ export function readAsTyped(text: string): Tree {
   if (marker) return unread(text, conflict(marker.index, marker[0].length))
 
   const tree = inLines(text)
-  return typeof tree === 'number' ? readWhole(text) : tree
+  if (typeof tree !== 'number') return tree
+  const whole = readWhole(text)
+  return whole.problems.length > 0 ? (readWithoutTabs(text, inPlace) ?? whole) : whole
 }
 
 function tooBig(text: string): SyntaxProblem {

@@ -1,7 +1,9 @@
 import { phrase } from '../../wording/phrase.ts'
 import { lineAround } from '../lines.ts'
 import { readTree } from '../read-tree.ts'
+import { readWhole } from '../read-whole.ts'
 import { applyEdits, type Edit, type Span } from '../span.ts'
+import { spacesFor, tabIndents } from '../tabs.ts'
 import { entriesOf } from '../tree-queries.ts'
 import type { Tree } from '../tree.ts'
 import { hazard, yamlSource, type HazardRule } from './hazard.ts'
@@ -14,10 +16,16 @@ export const tabIndent: HazardRule = {
   find: (tree) => {
     const first = tree.problems.find(({ code }) => code === 'TAB_AS_INDENT')
     if (!first) return []
-    const indents = tabbed(tree.text)
+    const indents = tabIndents(tree.text)
     const { edits, fixed } = fixing(tree, indents)
-    const [here, there] = [pointers(tree), pointers(fixed)]
+    // with a tab as one sign, as others read it
+    const blind = readWhole(tree.text)
+    const [here, there] = [pointers(blind), pointers(fixed)]
     const moved = [...here, ...there].filter((pointer) => !here.has(pointer) || !there.has(pointer))
+    const ends = new Set(indents.map(({ end }) => end))
+    const indented = new Set(
+      [tree, blind].flatMap(entriesOf).flatMap(({ entry }) => (ends.has(entry.keySpan.start) ? [entry.pointer] : [])),
+    )
     const start = indents[0]?.end ?? first.span.start
     const entry = entriesOf(tree).find(({ entry }) => start <= entry.keySpan.start)?.entry
     const words = /^[ \t]*([^\r\n:#]*)/.exec(tree.text.slice(lineAround(tree.text, start).start))![1]!.trim()
@@ -29,7 +37,7 @@ export const tabIndent: HazardRule = {
         message: phrase`A tab indents ${words}${others}: YAML counts spaces only. Write spaces instead.`,
         pointer: entry?.pointer ?? '',
         span: indents[0] ?? first.span,
-        spoils: moved,
+        spoils: moved.filter((pointer) => indented.has(pointer)),
         swallows: moved,
         explains: fixed.problems.length > 0 ? indents : [...indents, ...tree.problems.map(({ span }) => span)],
         fixes:
@@ -48,31 +56,13 @@ export const tabIndent: HazardRule = {
   },
 }
 
-/** Spaces in place of the tabs; where YAML stumbles over those, the tabs left out. */
+/** Spaces in place of the tabs: those that YAML does not stumble over, or else the file's own steps. */
 function fixing(tree: Tree, indents: readonly Span[]): { readonly edits: readonly Edit[]; readonly fixed: Tree } {
-  const with_ = (step: string) => {
-    const edits = indents.map((span): Edit => ({
-      span,
-      text: tree.text.slice(span.start, span.end).replaceAll('\t', step),
-    }))
-    return { edits, fixed: readTree(applyEdits(tree.text, edits)) }
-  }
-  const spaces = with_(unit(tree.text))
-  if (spaces.fixed.problems.length === 0) return spaces
-  const none = with_('')
-  return none.fixed.problems.length === 0 ? none : spaces
-}
-
-function tabbed(text: string): Span[] {
-  return [...text.matchAll(/^ *\t[ \t]*/gm)].map(({ index, 0: indent }) => ({
-    start: index,
-    end: index + indent.length,
+  const ways = spacesFor(tree.text, indents).map((edits) => ({
+    edits,
+    fixed: readTree(applyEdits(tree.text, edits)),
   }))
-}
-
-/** The file's own step of indentation. */
-function unit(text: string): string {
-  return /:[ \t]*(?:#.*)?\r?\n( +)\S/.exec(text)?.[1] ?? '  '
+  return ways.find(({ fixed }) => fixed.problems.length === 0) ?? ways[0]!
 }
 
 function pointers(tree: Tree): Set<string> {
