@@ -58,7 +58,8 @@ function wiringPut(tree: Tree, array: string, { in_series, in_parallel }: String
   const group = `{ ${quote}in_series${quote}: ${in_series}, ${quote}in_parallel${quote}: ${in_parallel} }`
   if (node) return [{ span: node.span, text: group }]
   const empty = entryAtPointer(tree, wiring)
-  if (empty?.colon != null) return [{ span: { start: empty.colon + 1, end: empty.colon + 1 }, text: ` ${group}` }]
+  if (empty && empty.colon !== null)
+    return [{ span: { start: empty.colon + 1, end: empty.colon + 1 }, text: ` ${group}` }]
   const { span, text } = insertEntry(tree, array, 'wiring', '', 'panels')
   return [{ span, text: isJson(tree) ? text + group : `${text} ${group}` }]
 }

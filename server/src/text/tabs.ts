@@ -44,8 +44,9 @@ const tab: Omit<SyntaxProblem, 'span'> = {
 function columnAbove(text: string, start: number): number {
   for (let at = start - 1; at >= 0; at = lineAround(text, at).start - 1) {
     const line = lineAround(text, at)
-    const found = /^( *(?:- +)*)[^\s#][^#]*?(:?)\s*(?:#.*)?$/.exec(text.slice(line.start, line.end))
-    if (found) return found[1]!.length + (found[2] === '' ? 0 : unit(text).length)
+    const typed = text.slice(line.start, line.end).replace(/#.*/, '').trimEnd()
+    if (typed === '' || /^ *\t/.test(typed)) continue
+    return /^ *(?:- +)*/.exec(typed)![0].length + (typed.endsWith(':') ? unit(text).length : 0)
   }
   return 0
 }
