@@ -129,7 +129,7 @@ test('what the figures were worked out without is named, and what is not known i
   expect(of('no-pmax').not_known).toEqual(['Pmax', 'bend limit'])
   expect(of('no-isc').not_known).toEqual(['Isc', 'bend limit'])
   expect(of('no-beta').not_known).toEqual(['Voc coefficient', 'bend limit'])
-  expect(of('no-voc').excluded).toBe('its Voc is not known, so no string can be held against a controller')
+  expect(of('no-voc').excluded).toBe('its Voc is not known, so no string can be checked against a controller')
   expect(of('bends').not_known).toEqual([])
   expect(of('rigid').not_known).toEqual([])
 })

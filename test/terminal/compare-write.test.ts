@@ -41,6 +41,14 @@ describe('--write adds what the array lacks', () => {
   })
 })
 
+test('--write adds nothing to a file of which a part cannot be read', () => {
+  const broken = system().replace(', count: 2', '').replace('  - { id: bonnet', '  { id: bonnet')
+  const cwd = van(broken)
+  const { code, err } = run(cwd, '--write', 'large')
+  expect([code, err]).toEqual([2, expect.stringContaining('correct the file first')])
+  expect(readFileSync(join(cwd, 'van.system.yaml'), 'utf8')).toBe(broken)
+})
+
 test('--write into a system that is JSON', () => {
   const json = (
     id: string,

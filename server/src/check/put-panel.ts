@@ -40,6 +40,11 @@ function replaced(tree: Tree, target: Target, id: string, strings: Strings, bund
   if (typeof panel !== 'string') return panel
   const panels = parentPointer(panel)
   const array = parentPointer(parentPointer(panels))
+  const fields = [`${panels}/count`, `${array}/wiring/in_series`, `${array}/wiring/in_parallel`]
+  if (tree.problems.length > 0 && fields.some((field) => !nodeAtPointer(tree, field)))
+    return {
+      problem: phrase`count and wiring can only be added to a file that can be read as a whole; correct the file first`,
+    }
   const { in_series: series, in_parallel: parallel } = strings
   const edits = [
     setScalar(tree, panel, id),

@@ -1,6 +1,7 @@
 import { readEdited } from './edited-tree.ts'
 import { lineStarts, positionAt } from './lines.ts'
 import { readingsAt, readingsOf } from './line-readings.ts'
+import { treeOrNull } from './scan.ts'
 import type { Edit, Span } from './span.ts'
 import type { OtherReading, Tree } from './tree.ts'
 
@@ -46,7 +47,7 @@ export function withBetterLines(typed: Tree, { read, quickly }: Readers, correct
       return tree && tree.problems.length < best.problems.length ? [{ ...one, tree }] : []
     }
     // where every line is in its place again, the whole grammar would find no more
-    const sound = tries.flatMap((one) => readBy(one, (tried) => treeOnly(quickly(tried))))
+    const sound = tries.flatMap((one) => readBy(one, (tried) => treeOrNull(quickly(tried))))
     const stepped = sound.length === 0 && taken.length === 0 ? lineByLine(typed, quickly) : null
     if (stepped) {
       ;[best, taken] = stepped
@@ -64,8 +65,6 @@ export function withBetterLines(typed: Tree, { read, quickly }: Readers, correct
     : { ...best, effort: spent, problems: inOrder, otherwise: taken, complaints: typed.problems.length }
 }
 
-const treeOnly = (read: Tree | number): Tree | null => (typeof read === 'number' ? null : read)
-
 /**
  * Several lines in other columns, found one after the other: each time the reading with which most of the lines below have a
  * place; null where that does not come to the end, or leaves more to complain of.
@@ -82,7 +81,7 @@ function lineByLine({ text, problems }: Tree, quickly: Readers['quickly']): [Tre
         const tree = readEdited(text, [...edits, ...one.edits], (tried) => {
           const read = quickly(tried)
           line = lineOf(tried, read)
-          return treeOnly(read)
+          return treeOrNull(read)
         })
         return { ...one, tree, line }
       })

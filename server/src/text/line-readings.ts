@@ -1,6 +1,7 @@
 import { phrase, phraseInWords, type Phrase } from '../wording/phrase.ts'
 import { lineStarts, positionAt } from './lines.ts'
 import { stillOpen } from './scan-line.ts'
+import { shortened } from './shortened.ts'
 import type { Edit } from './span.ts'
 import type { OtherReading, SyntaxProblem, Tree } from './tree.ts'
 
@@ -207,4 +208,3 @@ function problem(
 }
 
 const spaces = (count: number): Phrase => (count === 1 ? phrase`1 space` : phrase`${String(count)} spaces`)
-const shortened = (words: string) => (words.length <= 40 ? words : `${words.slice(0, 37)}...`)

@@ -1,5 +1,6 @@
 import { phrase, phraseInWords, type Phrase } from '../wording/phrase.ts'
 import { lineAround } from './lines.ts'
+import { shortened } from './shortened.ts'
 import type { Span } from './span.ts'
 import type { SyntaxProblem } from './tree.ts'
 
@@ -158,5 +159,5 @@ function visible(text: string, { code, span }: SyntaxProblem): Span {
 }
 
 function shown(words: string): string | Phrase {
-  return words === '' ? phrase`the end of the file` : words.length <= 40 ? words : `${words.slice(0, 37)}...`
+  return words === '' ? phrase`the end of the file` : shortened(words)
 }

@@ -7,7 +7,7 @@ import { firstLine, readWhole, unread } from './read-whole.ts'
 import { isJson } from './spelling.ts'
 import { readWithoutTabs } from './tabs.ts'
 import { inventory } from './tree-queries.ts'
-import { scan, scanAround } from './scan.ts'
+import { scan, scanAround, treeOrNull } from './scan.ts'
 import type { SyntaxProblem, Tree } from './tree.ts'
 
 /** Longest text that is analysed, in UTF-16 units: a record has 2000. */
@@ -34,11 +34,6 @@ const readPlain = (text: string): Tree | number => (pasted(text).length > 0 ? 0 
 
 const inLines = (text: string): Tree | number => scan(text) ?? scanAround(text, readLine)
 
-function inPlace(text: string): Tree | null {
-  const tree = inLines(text)
-  return typeof tree === 'number' ? null : tree
-}
-
 /** As it was typed, but for characters that a PDF left. */
 function readClean(text: string): Tree {
   const edits = pasted(text)
@@ -62,7 +57,7 @@ export function readAsTyped(text: string): Tree {
   const tree = inLines(text)
   if (typeof tree !== 'number') return tree
   const whole = readWhole(text)
-  return whole.problems.length > 0 ? (readWithoutTabs(text, inPlace) ?? whole) : whole
+  return whole.problems.length > 0 ? (readWithoutTabs(text, (tried) => treeOrNull(inLines(tried))) ?? whole) : whole
 }
 
 function tooBig(text: string): SyntaxProblem {

@@ -15,9 +15,11 @@ import type { Comment, Entry, ListNode, MapNode, Node, ScalarNode, SyntaxProblem
  * @returns null where anything is unusual: `yaml` reads such a text
  */
 export function scan(text: string): Tree | null {
-  const tree = scanned(text, () => null)
-  return typeof tree === 'number' ? null : tree
+  return treeOrNull(scanned(text, () => null))
 }
+
+/** Without the place at which a text could not be scanned. */
+export const treeOrNull = (read: Tree | number): Tree | null => (typeof read === 'number' ? null : read)
 
 /**
  * As `scan`, where single lines are unusual or broken in themselves.

@@ -1,7 +1,8 @@
 import { lineAround } from './lines.ts'
 import { readEdited } from './edited-tree.ts'
 import type { Edit, Span } from './span.ts'
-import type { SyntaxProblem, Tree } from './tree.ts'
+import { plainMessage } from './plain-problem.ts'
+import type { Tree } from './tree.ts'
 
 /** The indentations that a tab is a part of. */
 export function tabIndents(text: string): readonly Span[] {
@@ -30,14 +31,13 @@ export function readWithoutTabs(text: string, read: (text: string) => Tree | nul
   if (indents.length === 0) return null
   for (const edits of spacesFor(text, indents)) {
     const tree = readEdited(text, edits, read)
-    if (tree) return { ...tree, problems: [{ ...tab, span: indents[0]! }, ...tree.problems] }
+    if (tree)
+      return {
+        ...tree,
+        problems: [plainMessage(text, { code: 'TAB_AS_INDENT', message: '', span: indents[0]! }), ...tree.problems],
+      }
   }
   return null
-}
-
-const tab: Omit<SyntaxProblem, 'span'> = {
-  code: 'TAB_AS_INDENT',
-  message: 'A tab is where YAML counts spaces: use spaces.',
 }
 
 /** Of the nearest line above without a tab, behind the dash of an item; a step further in below a name without a value. */

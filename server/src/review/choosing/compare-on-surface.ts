@@ -101,7 +101,7 @@ function rowOf(
       (hasController && !strings
         ? panel.record.stc.voc
           ? say`no string of it keeps within the voltage and current of a controller`
-          : say`its Voc is not known, so no string can be held against a controller`
+          : say`its Voc is not known, so no string can be checked against a controller`
         : null) ??
       over,
     not_known: notKnown(target, panel.record, { figures, months, hasController }),

@@ -22,7 +22,7 @@ export function notKnown({ surface }: Target, panel: Panel, { figures, months, h
     [fullYears(panel) <= 0, inCatalogue`output warranty`],
     [!stc.pmax, inCatalogue`Pmax`],
     [!hasPower && stc.pmax !== undefined, inCatalogue`Pmax coefficient`],
-    // without these two, current and cold-day voltage are unchecked or by a table, and weak light costs nothing
+    // without Isc no current is checked, and without the coefficient the coldest voltage comes from a table
     [!stc.isc, inCatalogue`Isc`],
     [!coefficients.voc, inCatalogue`Voc coefficient`],
     [isBent && !limits.bend && !limits.bend_radius, inCatalogue`bend limit`],

@@ -2,6 +2,7 @@ import { phrase } from '../../wording/phrase.ts'
 import { groupBy } from '../group.ts'
 import { removeThisEntry } from '../edits.ts'
 import { lineAround, lineStarts, positionAt } from '../lines.ts'
+import { shortened } from '../shortened.ts'
 import { inventory } from '../tree-queries.ts'
 import type { Entry, MapNode, Tree } from '../tree.ts'
 import { hazard, yamlSource, type Hazard, type HazardRule, type Fix } from './hazard.ts'
@@ -42,7 +43,7 @@ function nextItem({ text }: Tree, { flow, entries, span }: MapNode): readonly En
 function withoutDash({ text }: Tree, next: readonly Entry[]): Hazard {
   const [{ keySpan: span, pointer }] = next as [Entry]
   const typed = text.slice(span.start, lineAround(text, span.start).end).trimEnd()
-  const words = typed.length <= 40 ? typed : `${typed.slice(0, 37)}...`
+  const words = shortened(typed)
   return hazard({
     message: phrase`${words} is in a list without the dash that begins an item.`,
     pointer,
@@ -90,6 +91,5 @@ function keeping(tree: Tree, gone: Entry, kept: Entry, certainty: Fix['certainty
 function shown(tree: Tree, { value }: Entry): string {
   if (!value) return 'nothing'
   if (value.kind === 'scalar') return value.text
-  const typed = tree.text.slice(value.span.start, value.span.end).replaceAll(/\s+/g, ' ')
-  return typed.length <= 40 ? typed : `${typed.slice(0, 37)}...`
+  return shortened(tree.text.slice(value.span.start, value.span.end).replaceAll(/\s+/g, ' '))
 }

@@ -2,6 +2,7 @@ import { phrase } from '../../wording/phrase.ts'
 import { isInFlow } from '../edits.ts'
 import { lineAround } from '../lines.ts'
 import { spelledScalar } from '../spelling.ts'
+import { shortened } from '../shortened.ts'
 import { inventory } from '../tree-queries.ts'
 import type { Comment, ListNode, MapNode, ScalarNode, Tree } from '../tree.ts'
 import { hazard, yamlSource, type Hazard, type HazardRule, type Fix } from './hazard.ts'
@@ -86,7 +87,7 @@ function cutMap(tree: Tree, open: MapNode | ListNode, comment: Comment): Hazard 
   })
   const next = Math.min(tree.text.length, span.end + Math.max(0, tree.text.slice(span.end).search(/\S|$/)) + 1)
   return hazard({
-    message: phrase`The # begins a comment, so YAML loses the rest of the line: ${rest.length <= 40 ? rest : `${rest.slice(0, 37)}...`}. Take it out, or put the text in quotes.`,
+    message: phrase`The # begins a comment, so YAML loses the rest of the line: ${shortened(rest)}. Take it out, or put the text in quotes.`,
     pointer: node?.pointer ?? open.pointer,
     span,
     spoils: [open.pointer],

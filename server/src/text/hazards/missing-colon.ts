@@ -1,6 +1,7 @@
 import { phrase } from '../../wording/phrase.ts'
 import { lineAround } from '../lines.ts'
 import { childPointer, parentPointer } from '../pointer.ts'
+import { shortened } from '../shortened.ts'
 import { entriesOf } from '../tree-queries.ts'
 import type { Entry, SyntaxProblem, Tree } from '../tree.ts'
 import { hazard, yamlSource, type Hazard, type HazardRule } from './hazard.ts'
@@ -59,10 +60,9 @@ function beforeBrace({ text }: Tree, { key, keySpan, pointer }: Entry): Hazard[]
   const { end } = lineAround(text, start)
   const group = text.slice(start + joint.length, end).trimEnd()
   const own = childPointer(parentPointer(pointer), name)
-  const short = group.length <= 40 ? group : `${group.slice(0, 37)}...`
   return [
     hazard({
-      message: phrase`The colon after ${name} is missing: write ${name}: ${short}.`,
+      message: phrase`The colon after ${name} is missing: write ${name}: ${shortened(group)}.`,
       pointer: own,
       span: keySpan,
       swallows: [pointer, own],
@@ -86,7 +86,7 @@ function bare({ entry, map }: Stray): Hazard {
       ...about,
       message: phrase`${entry.key} has no colon and no value: write ${entry.key}: and what the sheet says.`,
     })
-  const words = entry.key.length <= 40 ? entry.key : `${entry.key.slice(0, 37)}...`
+  const words = shortened(entry.key)
   if (map.flow)
     return hazard({ ...about, message: phrase`"${words}" is no field: give it a name and a colon, or delete it.` })
   const { start } = entry.keySpan

@@ -56,13 +56,13 @@ export const tabIndent: HazardRule = {
   },
 }
 
-/** Spaces in place of the tabs: those that YAML does not stumble over, or else the file's own steps. */
+/** Spaces in place of the tabs: those that leave YAML least to complain of. */
 function fixing(tree: Tree, indents: readonly Span[]): { readonly edits: readonly Edit[]; readonly fixed: Tree } {
   const ways = spacesFor(tree.text, indents).map((edits) => ({
     edits,
     fixed: readTree(applyEdits(tree.text, edits)),
   }))
-  return ways.find(({ fixed }) => fixed.problems.length === 0) ?? ways[0]!
+  return ways.reduce((best, way) => (way.fixed.problems.length < best.fixed.problems.length ? way : best))
 }
 
 function pointers(tree: Tree): Set<string> {
