@@ -166,8 +166,9 @@ function ofOrder(system: ResolvedSystem, figures: Figures, say: Say): readonly M
     0,
   )
   const currency = budget?.quantity.unit ?? ''
+  const cost = budget && costOf(system, currency)
   return known([
     { what: say`weight of the panels`, value: kilograms, limit: weight?.value, unit: 'kg' },
-    { what: say`price`, value: budget && costOf(system, currency).amount, limit: budget?.value, unit: currency },
+    { what: say`price`, value: cost?.missing.length === 0 ? cost.amount : null, limit: budget?.value, unit: currency },
   ])
 }
