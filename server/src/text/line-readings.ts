@@ -1,4 +1,5 @@
 import { phrase, type Phrase } from '../wording/phrase.ts'
+import { lineEnding } from './edit-entries.ts'
 import { lineStarts, positionAt } from './lines.ts'
 import { lineProblem as problem, type Line } from './line.ts'
 import { stillOpen } from './scan-line.ts'
@@ -20,7 +21,7 @@ export function readingsOf({ text, problems }: Tree): readonly OtherReading[] {
   const gauges = Array.from(text.matchAll(gauge), ({ index, 1: size = '' }) => gaugeSign(index, size))
   return [...suspects].flatMap(([at, isColumn]) => [
     ...gauges,
-    ...readingsWithin(full[at]!, full[at + 1]),
+    ...readingsWithin(full[at]!, full[at + 1], lineEnding(text)),
     ...(isColumn ? inOtherColumns(lines, full, at) : []),
     ...item(full, at),
     ...comment(full[at]!),
@@ -33,7 +34,7 @@ export function readingsAt(text: string, line: number): readonly OtherReading[] 
   const full = lines.filter(isFull)
   const at = full.findIndex(({ start }) => start >= (lines[line]?.start ?? text.length))
   return around(full, at < 0 ? full.length : at).flatMap((near) => [
-    ...readingsWithin(full[near]!, full[near + 1]),
+    ...readingsWithin(full[near]!, full[near + 1], lineEnding(text)),
     ...inOtherColumns(lines, full, near),
     ...item(full, near),
     ...comment(full[near]!),

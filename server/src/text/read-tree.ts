@@ -73,7 +73,13 @@ function readWithLineFeeds(text: string): Tree {
   const tree = readAsTyped(text.replaceAll(/\r(?!\n)/g, '\n'))
   const sentence = phrase`Lines end with a carriage return alone (CR), which most readers do not take for an end: use LF or CR LF.`
   const fix = { edits, why: phrase`line feeds (LF)`, certainty: 'same', text: 'LF' } as const
-  const problem = { code: 'lone-return', message: phraseInWords(sentence), sentence, span: lineAround(text, returns[0]!.index), fix }
+  const problem = {
+    code: 'lone-return',
+    message: phraseInWords(sentence),
+    sentence,
+    span: lineAround(text, returns[0]!.index),
+    fix,
+  }
   return { ...tree, text, problems: [problem, ...tree.problems] }
 }
 

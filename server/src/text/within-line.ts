@@ -1,17 +1,29 @@
-import { phrase } from '../wording/phrase.ts'
+import { joined, phrase } from '../wording/phrase.ts'
 import { lineProblem, type Line } from './line.ts'
+import { stillOpen } from './scan-line.ts'
 import { shortened } from './shortened.ts'
 import type { Edit } from './span.ts'
 import type { OtherReading, SyntaxProblem } from './tree.ts'
 
-/** The readings to try of a line that is itself mistyped. `next`: the line below that holds something. */
-export const readingsWithin = (line: Line, next: Line | undefined): readonly OtherReading[] => [
-  ...dashApart(line),
-  ...twoFields(line),
-  ...withComma(line),
-  ...closed(line, next),
-  ...withoutValue(line, next),
-]
+/**
+ * The readings to try of a line that is itself mistyped.
+ *
+ * @param next  the line below that holds something
+ * @param eol   what ends the lines of the file
+ */
+export const readingsWithin = (line: Line, next: Line | undefined, eol: string): readonly OtherReading[] =>
+  line.text.length > longest
+    ? []
+    : [
+        ...dashApart(line),
+        ...twoFields(line, eol),
+        ...withComma(line),
+        ...closed(line, next),
+        ...withoutValue(line, next),
+      ]
+
+/** No line of a record has more characters. */
+const longest = 500
 
 /** `-id: bimini` */
 function dashApart({ start, text }: Line): readonly OtherReading[] {
@@ -21,12 +33,12 @@ function dashApart({ start, text }: Line): readonly OtherReading[] {
   const sentence = phrase`A space is missing after the dash before ${name}.`
   const why = phrase`a space after the dash`
   return [
-    reading('item', insert(at, ' '), [at - 1, text.trim().length], sentence, why, `- ${text.slice(before.length)}`),
+    reading('item', [insert(at, ' ')], [at - 1, text.trim().length], sentence, why, `- ${text.slice(before.length)}`),
   ]
 }
 
 /** `size: { length: 1190 mm } weight: 2.2 kg`: two lines that became one. */
-function twoFields({ start, text, column }: Line): readonly OtherReading[] {
+function twoFields({ start, text, column }: Line, eol: string): readonly OtherReading[] {
   const [, first, joint = '', second = ''] =
     /^( *(?:- +)*[A-Za-z_][\w-]*:.*?[}\]])([ \t]*)([A-Za-z_][\w-]*:(?: .*)?)$/.exec(text) ?? []
   if (first === undefined) return []
@@ -39,7 +51,7 @@ function twoFields({ start, text, column }: Line): readonly OtherReading[] {
   return columns.map((to) =>
     reading(
       'two-fields',
-      { span: { start: at, end }, text: `\n${' '.repeat(to)}` },
+      [{ span: { start: at, end }, text: eol + ' '.repeat(to) }],
       [end, name.length],
       sentence,
       why,
@@ -50,28 +62,30 @@ function twoFields({ start, text, column }: Line): readonly OtherReading[] {
 
 /** `{ length: 1190 mm width: 540 mm }` */
 function withComma({ start, text }: Line): readonly OtherReading[] {
-  const [, before, joint, name] =
-    /^(.*[{,][^{}[\],]*?: [^{}[\],:]*?[^{}[\],:;\s])(;? +)([A-Za-z_][\w-]*): /.exec(text) ?? []
-  if (before === undefined) return []
-  const at = start + before.length
-  const end = at + joint!.length
-  const sentence = phrase`A comma is missing before ${name}: inside { } and [ ] commas separate the fields.`
-  return [
-    reading(
-      'comma',
-      { span: { start: at, end }, text: ', ' },
-      [end, name!.length],
-      sentence,
-      phrase`a comma before it`,
-      text.slice(end - start).trim(),
-    ),
-  ]
+  const missing = [...text.matchAll(/(?<=[^\s{}[\],:;])(;? +)([A-Za-z_][\w-]*): /g)].filter(({ index }) => {
+    const before = text.slice(0, index)
+    const from = Math.max(...['{', '}', '[', ']', ','].map((sign) => before.lastIndexOf(sign)))
+    return /[{,]/.test(before[from] ?? '') && stillOpen(before) > 0 && before.includes(': ', from)
+  })
+  const [first] = missing
+  if (!first) return []
+  const edits = missing.map(({ index, 1: joint = '' }) => ({
+    span: { start: start + index, end: start + index + joint.length },
+    text: ', ',
+  }))
+  const [, joint = '', name = ''] = first
+  const names = joined(missing.map((one) => one[2]))
+  const sentence = phrase`A comma is missing before ${names}: inside { } and [ ] commas separate the fields.`
+  const at = first.index + joint.length
+  return [reading('comma', edits, [start + at, name.length], sentence, phrase`a comma before it`, text.slice(at))]
 }
 
 /** A bracket that is still open where the line ends, or where one around it closes. */
 function closed({ start, text, indent }: Line, next: Line | undefined): readonly OtherReading[] {
   const value = text.replace(/\s+#.*/, '').trimEnd()
-  const missing = /["'#]|[,[{]$/.test(value) || (next && indent < next.indent) ? [] : missingIn(value)
+  // the # of a comment may be what cut it off
+  const isCut = /[}\]]/.test(text.slice(value.length))
+  const missing = isCut || /["'#]|[,[{]$/.test(value) || (next && indent < next.indent) ? [] : missingIn(value)
   const at = missing[0]?.at
   if (at === undefined || missing.some((one) => one.at !== at)) return []
   const bracket = missing.map((one) => one.bracket).join('')
@@ -81,7 +95,7 @@ function closed({ start, text, indent }: Line, next: Line | undefined): readonly
   const fixed = value.slice(0, at).trimEnd() + blank + bracket
   const edit = { span: { start: start + value.slice(0, at).trimEnd().length, end: start + at }, text: blank + bracket }
   return [
-    reading('bracket', edit, [start + indent, value.trim().length], sentence, why, (fixed + value.slice(at)).trim()),
+    reading('bracket', [edit], [start + indent, value.trim().length], sentence, why, (fixed + value.slice(at)).trim()),
   ]
 }
 
@@ -114,7 +128,7 @@ function withoutValue({ start, text, column }: Line, next: Line | undefined): re
   return [
     reading(
       'value-and-group',
-      { span: { start: at, end }, text: '' },
+      [{ span: { start: at, end }, text: '' }],
       [start + column, name.length],
       sentence,
       phrase`without ${shortened(value)}`,
@@ -127,12 +141,12 @@ const insert = (at: number, text: string): Edit => ({ span: { start: at, end: at
 
 function reading(
   code: string,
-  edit: Edit,
+  edits: readonly Edit[],
   [start, length]: readonly [number, number],
   sentence: SyntaxProblem['sentence'] & {},
   why: NonNullable<SyntaxProblem['fix']>['why'],
   text: string,
 ): OtherReading {
-  const fix = { edits: [edit], why, certainty: 'guess', text: shortened(text.trim()) } as const
-  return { edits: [edit], problem: lineProblem(code, sentence, start, length, fix) }
+  const fix = { edits, why, certainty: 'guess', text: shortened(text.trim()) } as const
+  return { edits, problem: lineProblem(code, sentence, start, length, fix) }
 }
