@@ -82,7 +82,7 @@ function withComma({ start, text }: Line): readonly OtherReading[] {
 
 /** A bracket that is still open where the line ends, or where one around it closes. */
 function closed({ start, text, indent }: Line, next: Line | undefined): readonly OtherReading[] {
-  const value = text.replace(/\s+#.*/, '').trimEnd()
+  const value = withoutComment(text)
   // the # of a comment may be what cut it off
   const isCut = /[}\]]/.test(text.slice(value.length))
   const missing = isCut || /["'#]|[,[{]$/.test(value) || (next && indent < next.indent) ? [] : missingIn(value)
@@ -119,7 +119,7 @@ function missingIn(text: string): readonly { readonly at: number; readonly brack
 
 /** `surfaces: 3` above the list that is its value. */
 function withoutValue({ start, text, column }: Line, next: Line | undefined): readonly OtherReading[] {
-  const [, before, value = ''] = /^( *(?:- +)*[A-Za-z_][\w-]*:)\s*([^\s#|>&*!].*?)(?:\s+#.*)?$/.exec(text) ?? []
+  const [, before, value = ''] = /^( *(?:- +)*[A-Za-z_][\w-]*:)\s*([^\s#|>&*!].*)$/.exec(withoutComment(text)) ?? []
   const isBelow = next && column <= next.indent && /^ *- /.test(next.text)
   if (before === undefined || !isBelow || /[,[{]$/.test(value)) return []
   const name = before.slice(column, -1)
@@ -136,6 +136,8 @@ function withoutValue({ start, text, column }: Line, next: Line | undefined): re
     ),
   ]
 }
+
+const withoutComment = (text: string) => text.split(' #')[0]!.trimEnd()
 
 const insert = (at: number, text: string): Edit => ({ span: { start: at, end: at }, text })
 

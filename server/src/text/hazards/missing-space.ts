@@ -48,10 +48,7 @@ function beforeBracket({ text }: Tree, { key, keySpan, pointer, colon }: Entry, 
   const [, name] = /^([A-Za-z_][\w-]*):[{[]/.exec(key) ?? []
   if (name === undefined || colon === null || map.flow) return []
   const { end } = lineAround(text, keySpan.start)
-  const line = text
-    .slice(keySpan.start, end)
-    .replace(/\s+#.*/, '')
-    .trimEnd()
+  const line = text.slice(keySpan.start, end).split(' #')[0]!.trimEnd()
   const own = childPointer(map.pointer, name)
   return [
     {
