@@ -50,6 +50,7 @@ function beforeBracket({ text }: Tree, { key, keySpan, pointer, colon }: Entry, 
   const { end } = lineAround(text, keySpan.start)
   const line = text.slice(keySpan.start, end).split(' #')[0]!.trimEnd()
   const own = childPointer(map.pointer, name)
+  if (!withoutSpace.test(line)) return []
   return [
     {
       ...glued(line, keySpan, map.pointer, [pointer, ...(has(map, own) ? [] : [own])], [pointer]),
