@@ -100,10 +100,44 @@ test.each([
   ['a missing colon', 'panels/puffin-115.panel.yaml', puffin, 'voc: 24.5 V', 'voc 24.5 V', '24.5 V'],
   ['a misspelt limit', 'panels/puffin-115.panel.yaml', puffin, 'bend: 30', 'bnd: 30', 'bend'],
   ['misspelt limits', 'panels/puffin-115.panel.yaml', puffin, 'limits:', 'limts:', 'limits'],
+  ['a space lost before a number', 'panels/puffin-115.panel.yaml', puffin, 'voc: 24.5 V', 'voc:24.5 V', '24.5 V'],
+  ['an id with an open quote', 'boat.system.yaml', boat, '- id: bimini', '- id: "bimini', 'bimini'],
+  ['a surface with an open quote', 'boat.system.yaml', boat, 'surface: bimini', 'surface: "bimini', 'bimini'],
+  ['a surface without its dash', 'boat.system.yaml', boat, '  - id: coachroof', '    id: coachroof', '- id: coachroof'],
+  [
+    'a list begun twice',
+    'boat.system.yaml',
+    boat,
+    'surfaces:',
+    'surfaces:\nsurfaces:',
+    '- id: bimini size: { length: 2.3 m, w...',
+  ],
+  [
+    'two fields in a line',
+    'boat.system.yaml',
+    boat,
+    '\n    mounting: canvas #',
+    ' mounting: canvas #',
+    'mounting: canvas # bonded | canvas | ...',
+  ],
 ] as const)('%s is one finding with its fix', (_, path, text, from, to, fix) => {
   const [one, ...others] = beyond(path, text, from, to)
   expect(others).toEqual([])
   expect(one!.corrections[0]!.text).toBe(fix)
+})
+
+test('an id with a quote in it is not offered for one without', () => {
+  const [one, ...others] = beyond('boat.system.yaml', boat, '- id: coachroof', '- id: coachroof"')
+  expect(others).toEqual([])
+  expect(one).toMatchObject({ rule: 'unknown-surface', corrections: [] })
+})
+
+test('a weight without the space before its number is not missed besides', () => {
+  const library = createLibrary()
+  library.put('p.panel.yaml', small.replace('weight: ', 'weight:'))
+  const rules = checkFile(library, 'p.panel.yaml', { today: '2026-11-25' })!.findings.map(({ rule }) => rule)
+  expect(rules).toContain('colon-without-space')
+  expect(rules).not.toContain('weight-missing')
 })
 
 test('a system without wiring is not said to be wired wrongly, nor one without panels', () => {

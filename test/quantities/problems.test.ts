@@ -71,6 +71,8 @@ test.each<Case>([
   ['power', '[(110 W)]', 'no-number', ['110 W']],
   ['power', '[1.2.3 W]', 'no-number', []],
   ['power', '[1e999 W]', 'no-number', []],
+  ['power', '[1e308 W]', 'no-number', []],
+  ['area', '[1e-300 mm2]', 'no-number', []],
   ['area', '[41 AWG]', 'no-number', []],
   ['temperature-range', '[85 °C]', 'no-number', []],
   ['temperature-range', '[-40 85 °C]', 'no-number', ['-40 to 85 °C']],

@@ -164,6 +164,9 @@ test.each<[line: string, parts: Partial<typeof whole>]>([
   ['main: output cable not given', { output: whole.output.replace('insulation: 90 °C', 'length: 2 m') }],
   ['main: disconnect, output fuse and output cable not given', { disconnect: '{}', output: '{}' }],
   ['Budget: Tern 110', { limits: '{ budget: 500 USD }' }],
+  ['Budget: nowhere', { panel: 'nowhere', limits: '{ budget: 500 USD }' }],
+  ['Weight limit: the weight of Tern 110', { limits: '{ weight: 20 kg }' }],
+  ['Weight limit: the weight of nowhere', { panel: 'nowhere', limits: '{ weight: 20 kg }' }],
 ])('"%s" is said where that is missing, and not otherwise', (line, parts) => {
   const isSaid = (all: readonly string[]) => all.some((one) => one.startsWith(line))
   expect([isSaid(lines(parts)), isSaid(complete)]).toEqual([true, false])

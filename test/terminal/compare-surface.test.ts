@@ -201,3 +201,24 @@ test('text, CSV and Markdown', () => {
   const sortedBy = rowsOf(cwd, '--sort', 'weight_kg').map((row) => row.panel)
   expect(sortedBy).toEqual(['large', 'small', 'odd'])
 })
+
+test('a power beyond all numbers is not known, and leads nothing', () => {
+  const cwd = van(system(), { 'odd.panel.yaml': panel().replace('pmax: 110 W', 'pmax: 1e308 W') })
+  const odd = rowsOf(cwd).find((row) => row.panel === 'odd')!
+  expect(odd).toMatchObject({ pmax_stc_w: null, pmax_hot_w: null, kwh_year: null, front: false })
+  expect(odd.not_known).toContain('Pmax')
+  for (const format of ['text', 'csv', 'markdown']) expect(run(cwd, '--format', format).out).not.toMatch(/Infinity|NaN/)
+})
+
+test('limits say what of the rest of the system they are checked without', () => {
+  const other = '  - id: other\n    panels: [{ panel: *p, count: 2, surface: bonnet }]\nbattery: {'
+  const cwd = van(system('', '{ weight: 90 kg, budget: 5000 USD }').replace('battery: {', other))
+  const lines: string[] = JSON.parse(run(cwd, '--format', 'json').out).not_checked
+  expect(lines).toEqual([
+    'Weight limit: the weight of *p is not known and not counted.',
+    expect.stringMatching(/^Budget: \*p.* not counted\.$/),
+  ])
+  const text = run(cwd).out.replaceAll(/\s+/g, ' ')
+  for (const line of lines) expect(text).toContain(line)
+  expect(JSON.parse(run(van(), '--format', 'json').out)).not.toHaveProperty('not_checked')
+})

@@ -113,11 +113,14 @@ describe('--write onto a surface without an array', () => {
   "format": 1,
   "name": "A van",
   "kind": "vehicle",
-  "surfaces": [{ "id": "deck", "size": { "length": "2.6 m", "width": "1.7 m" }, "mounting": "bonded" }],
+  "surfaces": [
+    { "id": "roof", "size": { "length": "2.6 m", "width": "1.7 m" }, "mounting": "bonded" },
+    { "id": "deck", "size": { "length": "2.6 m", "width": "1.7 m" }, "mounting": "bonded" }
+  ],
   "arrays": [
     {
       "id": "deck",
-      "panels": [{ "panel": "small", "count": 2 }],
+      "panels": [{ "panel": "small", "count": 2, "surface": "roof" }],
       "wiring": { "in_series": 2, "in_parallel": 1 },
       "controller": "c100"
     }
@@ -160,5 +163,56 @@ describe('--write onto a surface without an array', () => {
     const odd = van(none.replace('battery: {', 'arrays: later\nbattery: {'))
     expect(write(odd)).toMatchObject({ code: 2, err: expect.stringContaining('cannot take another array') })
     expect(readFileSync(join(odd, 'van.system.yaml'), 'utf8')).toContain('arrays: later\n')
+  })
+})
+
+describe('--write into an array that names no surface', () => {
+  const unplaced = system().replace(', surface: roof', '')
+  const filled = (text: string) =>
+    text
+      .replace(/panels: [^#\n]*/, "panels: [{ panel: 'large', count: 6, surface: roof }] ")
+      .replace(/wiring: .*/, 'wiring: { in_series: 3, in_parallel: 2 }')
+  const written = (cwd: string) => readFileSync(join(cwd, 'van.system.yaml'), 'utf8')
+
+  test.each([
+    { name: 'the only one', text: unplaced },
+    { name: 'without a count', text: unplaced.replace(', count: 2', '') },
+    {
+      name: 'called like the surface',
+      text: unplaced.replace('id: main', 'id: roof').replace('battery: {', '  - id: spare\n    panels: []\nbattery: {'),
+    },
+  ])('$name', ({ text }) => {
+    const cwd = van(text)
+    expect(run(cwd, '--write', 'large')).toMatchObject({ code: 0, err: '' })
+    expect(written(cwd)).toBe(filled(text))
+  })
+
+  test.each([
+    { name: 'an empty list', panels: 'panels: [] # for now' },
+    { name: 'no list', panels: 'panels: # for now' },
+  ])('$name', ({ panels }) => {
+    const text = system().replace(/panels: .*/, panels)
+    const cwd = van(text)
+    expect(run(cwd, '--write', 'large')).toMatchObject({ code: 0, err: '' })
+    expect(written(cwd)).toBe(filled(text.replace(panels, 'panels: # for now')).replace("'large'", 'large'))
+  })
+
+  test('one of several has to be named', () => {
+    const text = unplaced.replace('battery: {', '  - id: spare\n    panels: []\nbattery: {')
+    const cwd = van(text)
+    expect(run(cwd, '--write', 'large')).toMatchObject({
+      code: 2,
+      err: 'wattproof: --write large: the panels of an array name no surface (main, spare): name the one that lies on roof with --array, or its surface in the file\n',
+    })
+    expect(written(cwd)).toBe(text)
+    expect(run(cwd, '--write', 'large', '--array', 'main')).toMatchObject({ code: 0, err: '' })
+    expect(written(cwd)).toBe(filled(text))
+  })
+
+  test('a list that is none is left alone', () => {
+    const text = system().replace(/panels: .*/, 'panels: later')
+    const cwd = van(text)
+    expect(run(cwd, '--write', 'large')).toMatchObject({ code: 2, err: expect.stringContaining('is no list') })
+    expect(written(cwd)).toBe(text)
   })
 })

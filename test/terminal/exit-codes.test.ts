@@ -36,7 +36,11 @@ test.each([
   { why: 'jobs', args: ['check', '--jobs', '0'], says: /whole number from 1/ },
   { why: 'no repository', args: ['check', '--since', 'HEAD'], says: /needs a git repository/ },
   { why: 'no name for standard input', args: ['check', '-'], says: /--stdin-filename/ },
-  { why: 'unwritable output', args: ['check', '-o', 'no/such/folder.json'], says: /cannot be written/ },
+  {
+    why: 'unwritable output',
+    args: ['check', '-o', 'no/such/folder.json'],
+    says: /cannot be written: its folder is not there/,
+  },
   { why: 'unknown kind', args: ['new', 'inverter'], says: /panel/ },
   { why: 'unknown rule', args: ['explain', 'voc-belo-vmp'], says: /did you mean `voc-below-vmp`/ },
   { why: 'values of a folder', args: ['values', '.'], says: /is a folder/ },

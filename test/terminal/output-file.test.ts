@@ -24,17 +24,22 @@ test('an older report is replaced as a whole, also through a link, and nothing e
   expect(readdirSync(cwd).sort()).toEqual(['a.panel.yaml', 'out.json', 'real.json'])
 })
 
-test.each(['/nowhere/x.json', '/dev/full'])('-o %s that cannot be written: one line, exit code 2', (name) => {
-  const run = wattproof(['check', '--format', 'json', '-o', name], { cwd: scratch({ 'a.panel.yaml': good }) })
-  expect(run.code).toBe(2)
-  expect(run.err).toMatch(/^wattproof: \S+ cannot be written \(E\w+\)\n$/)
+test.each([
+  ['/nowhere/x.json', 'its folder is not there'],
+  ['/dev/full', 'the disk is full'],
+  ['folder', 'it is a folder'],
+  ['a.panel.yaml/x.json', 'a part of its path is a file, not a folder'],
+])('-o %s that cannot be written: one line, exit code 2', (name, why) => {
+  const cwd = scratch({ 'a.panel.yaml': good, 'folder/notes.txt': '' })
+  const run = wattproof(['check', '--format', 'json', '-o', name], { cwd })
+  expect(run).toMatchObject({ code: 2, err: `wattproof: ${name} cannot be written: ${why}\n` })
 })
 
 test('a summary that cannot be written: one line, exit code 2', () => {
   const cwd = scratch({ 'a.panel.yaml': good })
   const run = wattproof(['check', '--format', 'github'], { cwd, env: { GITHUB_STEP_SUMMARY: '/dev/full' } })
   expect(run.code).toBe(2)
-  expect(run.err).toBe('wattproof: the summary /dev/full cannot be written (ENOSPC)\n')
+  expect(run.err).toBe('wattproof: the summary /dev/full cannot be written: the disk is full\n')
 })
 
 test.runIf(existsSync('/dev/full'))('a full disk behind standard output: one line, exit code 2', () => {
@@ -42,6 +47,6 @@ test.runIf(existsSync('/dev/full'))('a full disk behind standard output: one lin
   const run = spawnSync('sh', ['-c', `"${process.execPath}" "${program}" check > /dev/full`], { cwd, encoding: 'utf8' })
   expect({ code: run.status, err: run.stderr }).toEqual({
     code: 2,
-    err: 'wattproof: the output cannot be written (ENOSPC)\n',
+    err: 'wattproof: the output cannot be written: the disk is full\n',
   })
 })

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { phraseInWords } from '../../server/src/wording/phrase.ts'
+import { applyEdits } from '../../server/src/text/span.ts'
 import { readTree } from '../../server/src/text/read-tree.ts'
 import { inventory } from '../../server/src/text/tree-queries.ts'
 
@@ -14,8 +15,9 @@ const cases = [
     what: 'a comma left out',
     from: 'supply: ac, months: [5',
     to: 'supply: ac months: [5',
-    says: ['A comma is missing in ac months: [5, 6, 7, 8, 9]: inside { } and [ ] commas separate the fields.'],
-    lost: 6,
+    says: ['A comma is missing before months: inside { } and [ ] commas separate the fields.'],
+    fixed: 'supply: ac, months: [5',
+    lost: 0,
   },
   {
     what: 'a brace left out',
@@ -92,21 +94,117 @@ const cases = [
     from: 'name: hatch',
     to: 'name: "hatch',
     says: [/is not closed on its line/],
+    fixed: 'name: "hatch"',
     lost: 5,
+  },
+  {
+    what: 'a quote left open on a line of its own',
+    from: 'id: coachroof\n    size',
+    to: 'id: "coachroof\n    size',
+    says: [/is not closed on its line/],
+    fixed: 'id: "coachroof"\n    size',
+    lost: 0,
+  },
+  {
+    what: 'two commas left out',
+    from: 'x: 1200 mm, y: 560 mm, length: 600 mm',
+    to: 'x: 1200 mm y: 560 mm length: 600 mm',
+    says: ['A comma is missing before y and length: inside { } and [ ] commas separate the fields.'],
+    fixed: 'x: 1200 mm, y: 560 mm, length: 600 mm',
+    lost: 0,
+  },
+  {
+    what: 'a brace left open at the end',
+    from: 'width: 1.3 m }',
+    to: 'width: 1.3 m',
+    says: ['size: { length: 2.3 m, width: 1.3 m lacks its }.'],
+    fixed: 'width: 1.3 m }',
+    lost: 0,
+  },
+  {
+    what: 'a brace left open inside of another bracket',
+    from: 'surface: bimini }]',
+    to: 'surface: bimini ]',
+    says: [/^panels: \[\{ panel: .* lacks its \}\.$/],
+    fixed: 'surface: bimini }]',
+    lost: 0,
+  },
+  {
+    what: 'two brackets left open at the end',
+    from: 'surface: bimini }]',
+    to: 'surface: bimini',
+    says: [/^panels: \[\{ panel: .* lacks its \}\]\.$/],
+    fixed: 'surface: bimini }]',
+    lost: 0,
+  },
+  {
+    what: 'two lines in one',
+    from: '\n    mounting: canvas',
+    to: ' mounting: canvas',
+    says: ['mounting needs a line of its own.'],
+    fixed: '\n    mounting: canvas',
+    lost: 0,
+  },
+  {
+    what: 'two lines in one, the second further out and without a blank',
+    from: '33 °C }\nsurfaces:',
+    to: '33 °C }surfaces:',
+    says: ['surfaces needs a line of its own.'],
+    fixed: '33 °C }\nsurfaces:',
+    lost: 0,
+  },
+  {
+    what: 'a dash that touches its name',
+    from: '  - id: coachroof\n    size',
+    to: '  -id: coachroof\n    size',
+    says: ['A space is missing after the dash before id.'],
+    fixed: '  - id: coachroof\n    size',
+    lost: 0,
+  },
+  {
+    what: 'a value above the list that is meant',
+    from: 'surfaces:',
+    to: 'surfaces: 3',
+    says: ['surfaces has both the value 3 and what is indented below it.'],
+    fixed: 'surfaces:',
+    lost: 0,
+  },
+  {
+    what: 'a value without a space above the list that is meant',
+    from: 'surfaces:',
+    to: 'surfaces:3',
+    says: ['surfaces has both the value 3 and what is indented below it.'],
+    fixed: 'surfaces:',
+    lost: 0,
   },
 ]
 
 describe('one slip in a system costs one complaint, and the rest is read', () => {
-  test.each(cases)('$what', ({ from, to, says, lost }) => {
+  test.each(cases)('$what', ({ from, to, says, lost, fixed }) => {
     expect(boat).toContain(from)
     const text = boat.replace(from, to)
     const { problems } = readTree(text)
+    if (fixed) expect(applyEdits(text, problems[0]!.fix!.edits)).toBe(boat.replace(from, fixed))
     expect(problems.map(({ sentence, message }) => (sentence ? phraseInWords(sentence) : message))).toEqual(
       says.map((words) => (typeof words === 'string' ? words : expect.stringMatching(words))),
     )
     const read = new Set(values(text))
     expect([...typed].filter((value) => !read.has(value)).length).toBeLessThanOrEqual(lost)
   })
+})
+
+test('two lines in one of a file with CR LF are parted by CR LF', () => {
+  const text = boat.replaceAll('\n', '\r\n')
+  const [problem] = readTree(text.replace('\r\n    mounting: canvas', ' mounting: canvas')).problems
+  expect(applyEdits(text.replace('\r\n    mounting: canvas', ' mounting: canvas'), problem!.fix!.edits)).toBe(text)
+})
+
+test('lines that end with a carriage return alone are one complaint, and all is read', () => {
+  const text = boat.replaceAll('\n', '\r')
+  const { problems } = readTree(text)
+  expect(problems.map(({ code }) => code)).toEqual(['lone-return'])
+  expect(applyEdits(text, problems[0]!.fix!.edits)).toBe(boat)
+  expect(values(text)).toEqual(values(boat))
 })
 
 test('lines in wrong columns each have their own complaint, and the rest is read', () => {

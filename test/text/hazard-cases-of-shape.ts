@@ -88,7 +88,15 @@ export const ofShape: Readonly<Record<string, readonly Case[]>> = {
       says: 'A space is missing after the colon: write voc: 22.1 V.',
       fixed: [['same', 'voc: 22.1 V\nisc: 2 A']],
       spoils: ['/voc'],
-      swallows: ['/voc:22.1 V'],
+      swallows: ['/voc:22.1 V', '/voc'],
+    },
+    {
+      text: 'size:{ length: 1190 mm, width: 540 mm } # c\nb: 1',
+      on: 'size:{ length',
+      says: 'A space is missing after the colon: write size: { length: 1190 mm, width: 540 mm }.',
+      fixed: [['same', 'size: { length: 1190 mm, width: 540 mm } # c\nb: 1']],
+      spoils: ['/size', '/size:{ length'],
+      swallows: ['/size:{ length', '/size'],
     },
     {
       text: 'stc:\n  voc:22.1 V\nb: 1',

@@ -44,7 +44,7 @@ test.each([
   ['no colon', 'stc:\n  voc 22.1 V # hm\n  isc: 1 A\nb: 1', { stc: { '!voc 22.1 V': null, isc: '1 A' }, b: '1' }],
   ['half-typed key', 'a: 1\nstc:\n  vo', { a: '1', stc: 'vo' }],
   ['tabs', 'stc:\n\tvoc: 1\n\tisc: 2\nb: 3', { stc: { voc: '1', isc: '2' }, b: '3' }],
-  ['open quote', 'a: "abc\nb: 1\nc: 2', { a: '"abc', b: '1', c: '2' }],
+  ['open quote', 'a: "abc\nb: 1\nc: 2', { a: 'abc', b: '1', c: '2' }],
   ['stray bracket', 'a: {b: 1}}\nc: 1', { a: { b: '1' }, c: '1' }],
   ['open bracket', 'a: { b: 1, c\nd: [1, 2\ne: 3', { a: { b: '1', '!c': null }, d: ['1', '2'], e: '3' }],
   [
@@ -102,7 +102,8 @@ test.each([
   ['a: 1\n  b: 2\nc: 3', 'b', 'b is indented by 2 spaces, its neighbours by 0.'],
   ['b: 1\n}\nc: 1', '}', '} closes a bracket that was never opened: take it out, or open it.'],
   ['a: "abc\nb: 1', '"abc', 'The quote before abc is not closed on its line: add one at the end of the text.'],
-  ['a: [1, 2\nb: 3', 'b', 'A [ is still open before b: close it with ] where the list ends.'],
+  ['a: [1, 2\nb: 3', 'a: [1, 2', 'a: [1, 2 lacks its ].'],
+  ['a: [1, 2,\nb: 3', 'b', 'A [ is still open before b: close it with ] where the list ends.'],
   ['a: { b: 1, , c: 2}', ',', 'A comma is here with nothing in front of it: take one out.'],
 ])('explains %j plainly', (text, words, message) => {
   const [problem, ...others] = readTree(text).problems

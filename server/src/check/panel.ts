@@ -12,6 +12,7 @@ import { uneditedCopy } from '../rules/panel/unedited-copy.ts'
 import { unlikeFamily } from '../rules/panel/unlike-family.ts'
 import { weightUnlikeSiblings } from '../rules/panel/weight-unlike-siblings.ts'
 import { missingColon } from '../text/hazards/missing-colon.ts'
+import { missingSpace } from '../text/hazards/missing-space.ts'
 import { childPointer, parentPointer } from '../text/pointer.ts'
 import { entryAtPointer, nodeAtPointer } from '../text/tree-queries.ts'
 import type { Relatives } from './family.ts'
@@ -67,14 +68,14 @@ function aboutOf(library: Library, file: ReadFile<'panel'>, today: string): Pane
   return { settings: library.settings(file.path)?.record, site: siteFor(library, file.path), today, typed }
 }
 
-/** A field that is there under a misspelt name, at the wrong level or without its colon has a finding that says so, and is not missed besides. */
+/** A field that is there under a misspelt name, at the wrong level, or without its colon or the space behind it, has a finding that says so, and is not missed besides. */
 function askedForElsewhere({ readFindings }: ReadFile<'panel'>): (pointer: string) => boolean {
   const meant = readFindings().flatMap(({ rule, pointer, corrections }) =>
     rule === reading.unknownField.id
       ? corrections.map(({ text }) => childPointer(parentPointer(pointer), text))
       : rule === reading.misplacedField.id
         ? [pointer.slice(pointer.lastIndexOf('/'))]
-        : rule === missingColon.id
+        : rule === missingColon.id || rule === missingSpace.id
           ? [pointer]
           : [],
   )

@@ -5,6 +5,8 @@ import type { Field } from '../records/field.ts'
 import { nearest } from '../records/nearest.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { setScalar } from '../text/edits.ts'
+import { nodeAtPointer } from '../text/tree-queries.ts'
+import type { Tree } from '../text/tree.ts'
 import { phrase } from '../wording/phrase.ts'
 import { whole } from './sentences.ts'
 
@@ -67,10 +69,20 @@ const isUnused = (library: Library, file: Pick<ReadFile, 'path' | 'kind' | 'id'>
 /** Ids in a system that name no record, or several; and surfaces that are not described. */
 export function systemReferences(library: Library, file: ReadFile<'system'>): readonly Found[] {
   const found = unresolved(library, file)
-  const surfaces = file.record.surfaces.flatMap(({ id }) => id?.value ?? [])
-  const panels = file.record.arrays.flatMap((array) => array.panels)
-  return [...found, ...panels.flatMap(({ surface }) => (surface ? unknownSurface(file, surface, surfaces) : []))]
+  const { surfaces, arrays } = file.record
+  // one of them may be called so
+  if (
+    surfaces.some(({ id }, i) => !id && nodeAtPointer(file.tree, `/surfaces/${i}/id`)) ||
+    isTwice(file.tree, 'surfaces')
+  )
+    return found
+  const known = surfaces.flatMap(({ id }) => id?.value ?? [])
+  const panels = arrays.flatMap((array) => array.panels)
+  return [...found, ...panels.flatMap(({ surface }) => (surface ? unknownSurface(file, surface, known) : []))]
 }
+
+const isTwice = ({ root }: Tree, name: string): boolean =>
+  root?.kind === 'map' && root.entries.filter(({ key }) => key === name).length > 1
 
 function unresolvedId(library: Library, file: ReadFile, kind: RecordKind, field: Field<string>): readonly Found[] {
   const records = library.byId(kind, field.value, file.path)
@@ -98,7 +110,11 @@ function notFound(
   kind: RecordKind | null,
 ): Found {
   const about = { kind, id: field.value }
-  const near = nearest(field.value, known)
+  // one with a quote in it is itself mistyped
+  const near = nearest(
+    field.value,
+    known.filter((id) => !/["']/.test(id)),
+  )
   if (near) {
     const edits = [setScalar(file.tree, field.pointer, near)]
     const why = whole(phrase`the nearest known id`)

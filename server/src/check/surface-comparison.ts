@@ -1,11 +1,13 @@
 import type { Library } from '../library/library.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { compareOnSurface } from '../review/choosing/compare-on-surface.ts'
-import type { Target } from '../review/choosing/laid-array.ts'
+import { arraysBeside, type Target } from '../review/choosing/laid-array.ts'
 import type { Candidate, ControllerChoice, SurfaceRow } from '../review/choosing/row.ts'
+import { notCounted } from '../review/not-counted.ts'
 import type { ResolvedArray } from '../review/resolved.ts'
 import type { Tree } from '../text/tree.ts'
 import type { Bundle } from '../wording/bundle.ts'
+import { phraseInWords } from '../wording/phrase.ts'
 
 /** Panels on one surface of a system, best first, with what they were chosen from. */
 export interface SurfaceComparison {
@@ -15,6 +17,8 @@ export interface SurfaceComparison {
   readonly rows: readonly SurfaceRow[]
   readonly candidates: readonly Candidate[]
   readonly controllers: readonly ControllerChoice[]
+  /** What of the rest of the system the customer's limits are checked without, in sentences. */
+  readonly notCounted: readonly string[]
 }
 
 /**
@@ -34,7 +38,9 @@ export function surfaceComparison(
   const candidates = besides && !isOwn ? [...own, besides] : own
   const controllers = controllersOf(library, path)
   const rows = compareOnSurface(target, candidates, ownController(target.array), controllers, bundle)
-  return { tree, target, rows, candidates, controllers }
+  const rest = { ...target.system, arrays: arraysBeside(target) }
+  const lacking = [...notCounted(rest)].map((one) => phraseInWords(one, bundle))
+  return { tree, target, rows, candidates, controllers, notCounted: lacking }
 }
 
 /** The panels of the library around a file. */

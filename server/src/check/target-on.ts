@@ -1,6 +1,6 @@
 import { shapeOf } from '../review/fit.ts'
 import type { Target } from '../review/choosing/laid-array.ts'
-import type { ResolvedSystem, Surface } from '../review/resolved.ts'
+import type { ResolvedArray, ResolvedSystem, Surface } from '../review/resolved.ts'
 import { phrase, type Phrase } from '../wording/phrase.ts'
 
 interface Problem {
@@ -17,6 +17,20 @@ export const arraysOn = (system: ResolvedSystem, id: string): readonly string[] 
 
 const lyingOn = ({ arrays }: ResolvedSystem, isMeant: (surface: Surface | undefined) => boolean) =>
   arrays.filter(({ panels }) => panels.some((one) => isMeant(one.surface)))
+
+/** Arrays of which no panel names a surface, or that hold none yet. */
+export const unplacedArrays = ({ arrays }: ResolvedSystem): ResolvedSystem['arrays'] =>
+  arrays.filter(({ panels }) => panels.every(({ entry }) => !entry.surface))
+
+/** For a surface on which none lies: one that names no surface and is called like it, or of which nothing else can be meant. */
+function arrayMeantFor(system: ResolvedSystem, surface: Surface): ResolvedArray | undefined {
+  const unplaced = unplacedArrays(system)
+  const isLeft = (other: Surface) => lyingOn(system, (one) => one === other).length === 0
+  const isMeant = system.arrays.length === 1 || system.system.surfaces.filter(isLeft).length === 1
+  return unplaced.length === 1 && isMeant
+    ? unplaced[0]
+    : unplaced.find(({ entry }) => entry.id?.value === surface.id?.value)
+}
 
 /**
  * A surface by its id, with the array that new panels would belong to.
@@ -36,7 +50,10 @@ export function targetOn(system: ResolvedSystem, id: string, array?: string): Ta
     return { problem: phrase`there is no array \`${array}\`; ${thereAre(entries, 'arrays')}` }
   }
   const [only, ...more] = lyingOn(system, (one) => one === surface)
-  if (more.length === 0) return { system, surface, ...(only && { array: only }) }
+  if (more.length === 0) {
+    const own = only ?? arrayMeantFor(system, surface)
+    return { system, surface, ...(own && { array: own }) }
+  }
   const names = idsOf([only!, ...more].map(({ entry }) => entry)).join(', ')
   return { problem: phrase`several arrays lie on ${id}; name one with --array: ${names}` }
 }

@@ -16,6 +16,9 @@ const grouped = /\d{1,3}([ '])\d{3}(?:\1\d{3})*(?!\d)(?:[.,]\d+)?/y
 const simple = /(?:\d+(?:[.,_]\d+)*(?:\.(?![.\d]))?|[.,]\d+)(?:[eE][-+]?\d{1,3}(?![\dA-Za-z]))?/y
 const fraction = /(?:(\d{1,6})(?: +| ?- ?))?(\d{1,3}) ?\/ ?(\d{1,3})(?!\d)/y
 
+/** Nothing that a record holds is so large or so small, and what is worked out from such a number may have no end. */
+export const isBeyond = (value: number): boolean => value !== 0 && !(1e-9 <= Math.abs(value) && Math.abs(value) <= 1e15)
+
 /** The unsigned number at `at`, or null. Fractions of a rule (`46 7/8`) only where `fractions` are usual. */
 export function scanNumber(text: string, at: number, fractions: boolean): Scanned | null {
   return (fractions && scanFraction(text, at)) || scanDecimal(text, at)
@@ -52,7 +55,7 @@ function scanDecimal(text: string, at: number): Scanned | null {
   const digits = `${groups.slice(0, cut).replace(/[.,]/g, '') || '0'}${decimals && `.${decimals}`}`
   const power = Number(exponent ?? 0)
   const value = Number(power ? `${digits}e${power}` : digits)
-  if (!Number.isFinite(value)) return null
+  if (isBeyond(value)) return null
   const places = Math.max(0, decimals.length - power)
   const plain = power ? value.toFixed(Math.min(places, 100)) : digits
   const half = 0.5 * 10 ** (power - decimals.length)

@@ -5,7 +5,7 @@ import { kinds } from './kinds.ts'
 import { bare, measure } from './measure.ts'
 import { numberNote, numberProblem, readOver, spelling } from './notes.ts'
 import type { Scanned } from './number.ts'
-import { scanNumber, disambiguated } from './number.ts'
+import { disambiguated, isBeyond, scanNumber } from './number.ts'
 import { readCompound } from './read-compound.ts'
 import { readGauge } from './read-gauge.ts'
 import { looksLikeDigits } from './misread.ts'
@@ -99,7 +99,10 @@ function noNumber(task: Task, at: number) {
   const { text, typed } = task.plain
   const { name, example } = kinds[task.kind]
   const from = text.slice(at).search(/[-+]?\.?\d/)
-  const message = phrase`No number is read in "${typed.trim()}"; ${name} is expected, such as ${example}`
+  const number = /^[-+]?\.?\d[\d.]*(?:e[-+]?\d+)?/i.exec(text.slice(at).trimStart())?.[0] ?? ''
+  const message = isBeyond(Number(number))
+    ? phrase`${number} is beyond any number of a record; ${name} is expected, such as ${example}`
+    : phrase`No number is read in "${typed.trim()}"; ${name} is expected, such as ${example}`
   // the 2 of C/2 is no number of its own
   const isApart = from > 0 && !/[A-Za-z/]$/.test(text.slice(at, at + from))
   const behind = () => typed.slice(task.plain.start(at + from)).replace(/\)\s*$/, '')

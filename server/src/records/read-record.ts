@@ -4,10 +4,12 @@ import { finding, type Proposed } from '../findings/make.ts'
 import { isDay } from './dates.ts'
 import type { Fix, QuantityKind } from '../quantities/quantity.ts'
 import { formatNumber } from '../quantities/format.ts'
+import { isBeyond } from '../quantities/number.ts'
 import { ofPanel } from '../quantities/per-cell.ts'
 import { readQuantity, type ReadOptions } from '../quantities/read.ts'
 import { insertEntry, renameKey, replaceNode } from '../text/edits.ts'
 import { childPointer, parentPointer } from '../text/pointer.ts'
+import { shortened } from '../text/shortened.ts'
 import { nodeAtPointer } from '../text/tree-queries.ts'
 import type { MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
 import { quantityFacts, reading } from './facts.ts'
@@ -91,9 +93,8 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
       case 'choice':
         return f.choices?.some((c) => c.value === node.text) ? text(node) : undefined
       case 'integer':
-        return typeof value === 'number' && Number.isInteger(value) ? { ...text(node), value } : undefined
       case 'number':
-        return typeof value === 'number' ? { ...text(node), value } : undefined
+        return typeof value === 'number' ? number(f, node, value) : undefined
       case 'boolean':
         return typeof value === 'boolean' ? { ...text(node), value } : undefined
       case 'date':
@@ -101,6 +102,16 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
       default:
         return text(node)
     }
+  }
+
+  /** A text or a part of a number is reported by the schema. */
+  function number(f: FieldInfo, node: ScalarNode, value: number): Field | undefined {
+    if (isBeyond(value)) {
+      const message = phrase`${fieldName(f)} ${shortened(node.text)} is beyond any number of a record.`
+      findings.push(finding(reading.outOfRange, node, message))
+      return undefined
+    }
+    return f.type === 'number' || Number.isInteger(value) ? { ...text(node), value } : undefined
   }
 
   /** A date that is not written as one is reported by the schema. */

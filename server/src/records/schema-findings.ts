@@ -75,7 +75,8 @@ function emptyFields(node: Node | null, skip: ReadonlySet<string>, into: Finding
   for (const { key, keySpan, pointer, value } of node.entries) {
     if (value?.kind === 'scalar' || skip.has(pointer)) continue
     if (value) emptyFields(value, skip, into)
-    else into.push(finding(reading.emptyField, { pointer, span: keySpan }, phrase`${key} has no value.`))
+    else if (node.entries.filter((one) => one.key === key).length === 1)
+      into.push(finding(reading.emptyField, { pointer, span: keySpan }, phrase`${key} has no value.`))
   }
   return into
 }

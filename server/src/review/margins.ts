@@ -166,8 +166,11 @@ function ofOrder(system: ResolvedSystem, figures: Figures, say: Say): readonly M
     0,
   )
   const currency = budget?.quantity.unit ?? ''
+  const cost = costOf(system, currency)
+  // what lacks prices is known only to be too much
+  const isWhole = cost.missing.length === 0 || (budget && budget.value < cost.amount)
   return known([
     { what: say`weight of the panels`, value: kilograms, limit: weight?.value, unit: 'kg' },
-    { what: say`price`, value: budget && costOf(system, currency).amount, limit: budget?.value, unit: currency },
+    { what: say`price`, value: isWhole ? cost.amount : null, limit: budget?.value, unit: currency },
   ])
 }

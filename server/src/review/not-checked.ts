@@ -1,12 +1,12 @@
 import { celsius } from '../findings/message.ts'
 import { bankOf, inverterEfficiency } from './bank.ts'
-import { costOf } from './cost.ts'
 import { allowable, inside, onRoof } from './cable-figures.ts'
 import { shapeOf } from './fit.ts'
 import { vocAt } from './panel-at.ts'
 import { loadsAtAnyTime } from './loads.ts'
 import { lacksCurve } from './mismatch.ts'
 import { notCompared } from './measured/not-compared.ts'
+import { notCounted } from './not-counted.ts'
 import { yearOf } from './year.ts'
 import type { Bundle } from '../wording/bundle.ts'
 import { joined, phrase, phraseInWords, type Phrase } from '../wording/phrase.ts'
@@ -22,7 +22,7 @@ export function notChecked(system: ResolvedSystem, bundle?: Bundle): readonly st
     ...panels(system),
     ...surfaces(system),
     ...battery(system),
-    ...budget(system),
+    ...notCounted(system),
     ...notCompared(system),
   ]
   return [...new Set(all.map((one) => phraseInWords(one, bundle)))]
@@ -59,6 +59,7 @@ function* ofArray({ battery }: ResolvedSystem, { entry, panels, controller }: Re
       yield phrase`${id}: battery voltage against the controller: its battery voltages are not given.`
     if (!input?.max_power) yield phrase`${id}: power of the panels against the controller: its limit is not given.`
   }
+  if (panels.length === 0) yield phrase`${id}: no panels are given, or none can be read, so nothing of it is checked.`
   for (const { entry: own, panel } of panels)
     if (!panel)
       yield phrase`${id}: ${own.panel.id?.value ?? phrase`panel`}: no such panel record, so its string is not checked.`
@@ -71,7 +72,7 @@ function* ofArray({ battery }: ResolvedSystem, { entry, panels, controller }: Re
     yield phrase`${id}: allowable current of the cable: ${said(size)} with ${said(insulation)} insulation is below the table, which begins at 0.75 mm2, 18 AWG and 60 °C.`
 }
 
-function* panels({ arrays }: ResolvedSystem): Generator<Phrase> {
+function* panels({ system, arrays }: ResolvedSystem): Generator<Phrase> {
   for (const { entry, panel, surface } of arrays.flatMap((array) => array.panels)) {
     if (!panel) continue
     const { record } = panel
@@ -95,7 +96,7 @@ function* panels({ arrays }: ResolvedSystem): Generator<Phrase> {
       record.construction?.value !== 'rigid'
     )
       yield phrase`Bend: ${name} gives no limit, and ${surface.id?.value ?? phrase`its surface`} bends by ${said(surface.curvature)}.`
-    if (!record.weight) yield phrase`Weight: ${name} gives none.`
+    if (!record.weight && !system.limits.weight) yield phrase`Weight: ${name} gives none.`
     if (record.warranty.exclusions.length === 0) yield phrase`Warranty: what ${name} excludes is not recorded.`
   }
 }
@@ -187,15 +188,4 @@ function* currents({ system, battery: own }: ResolvedSystem): Generator<Phrase> 
   }
   for (const { missing, names } of lacking.values())
     if (missing.length > 0) yield phrase`${joined(names)}: ${joined(missing)} not given.`
-}
-
-function* budget(system: ResolvedSystem): Generator<Phrase> {
-  const { budget: limit } = system.system.limits
-  if (!limit) return
-  const names = [...new Set(costOf(system, limit.quantity.unit).missing)]
-  if (names.length === 0) return
-  const { unit } = limit.quantity
-  yield names.length > 1
-    ? phrase`Budget: ${joined(names)} give no price in ${unit} and are not counted.`
-    : phrase`Budget: ${names[0]} gives no price in ${unit} and is not counted.`
 }

@@ -66,11 +66,16 @@ export const arrayPmaxHot = (system: ResolvedSystem, array: ResolvedArray): numb
   sum(array.panels, (p) => times(p, p.panel && powerHot(p.panel.record, siteAt(system, p))))
 
 /** Panels and their frames [kg]. */
-export const arrayWeight = (array: ResolvedArray): number | null =>
-  sum(array.panels, (p) => {
-    const { weight, mounting_frame: frame } = p.panel?.record ?? {}
-    return times(p, weight && weight.value + (frame?.weight?.value ?? 0))
-  })
+export const arrayWeight = (array: ResolvedArray): number | null => sum(array.panels, weightOf)
+
+function weightOf(panels: ResolvedPanels): number | null {
+  const { weight, mounting_frame: frame } = panels.panel?.record ?? {}
+  return times(panels, weight && weight.value + (frame?.weight?.value ?? 0))
+}
+
+/** Of all panels whose weight is known, with their frames [kg]. */
+export const knownWeight = (arrays: readonly ResolvedArray[]): number =>
+  arrays.flatMap(({ panels }) => panels).reduce((all, panels) => all + (weightOf(panels) ?? 0), 0)
 
 const times = (panels: ResolvedPanels, each: number | null | undefined) =>
   each === null || each === undefined ? null : each * countOf(panels)

@@ -3,6 +3,7 @@ import type { Work } from './check-all.ts'
 import { fixAll } from './fixes.ts'
 import { shown } from './paths.ts'
 import { visible } from './visible.ts'
+import { writing } from './why-not.ts'
 import type { World } from './world.ts'
 import { phrase, phraseInWords, type Phrase } from '../wording/phrase.ts'
 
@@ -16,7 +17,7 @@ export async function fixedIn(world: World, work: Work, { diff }: { readonly dif
   const fixed = await fixAll(work, world.today)
   for (const { path, before, after } of fixed) {
     if (!diff) {
-      await world.rewrite(path, after)
+      await writing(shown(world.cwd, path), world.rewrite(path, after))
       continue
     }
     const name = shown(world.cwd, path)

@@ -2,6 +2,7 @@ import type { RecordKind } from '../records/field-info.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import { CouldNotRun } from './could-not-run.ts'
 import { folderOf, shown } from './paths.ts'
+import { writing } from './why-not.ts'
 import type { World } from './world.ts'
 import { phrase } from '../wording/phrase.ts'
 
@@ -16,9 +17,7 @@ export async function mustBeFree(world: World, path: string, kind: RecordKind): 
 
 /** Writes a file, and the folders that lead to it where they are not there. */
 export const written = (world: World, path: string, text: string): Promise<void> =>
-  world
-    .makeFolder(folderOf(path))
-    .then(() => world.write(path, text))
-    .catch((error: NodeJS.ErrnoException) => {
-      throw new CouldNotRun(phrase`${shown(world.cwd, path)} cannot be written (${error.code})`)
-    })
+  writing(
+    shown(world.cwd, path),
+    world.makeFolder(folderOf(path)).then(() => world.write(path, text)),
+  )

@@ -17,6 +17,8 @@ import type { FileReport } from './file-report.ts'
 import { createProgress } from './progress.ts'
 import { main } from './main.ts'
 import type { Share } from './share.ts'
+import { phraseInWords } from '../wording/phrase.ts'
+import { whyNotWritten } from './why-not.ts'
 import type { Pictures, Standing, World } from './world.ts'
 
 const { argv, env, stderr, stdout } = process
@@ -114,7 +116,7 @@ stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE' || lost) return
   lost = true
   process.exitCode = 2
-  world.err(`wattproof: the output cannot be written (${error.code})\n`)
+  world.err(`wattproof: the output cannot be written: ${phraseInWords(whyNotWritten(error))}\n`)
 })
 
 if (isMainThread) run()

@@ -1,6 +1,7 @@
 import { recordOfPath } from '../records/kinds.ts'
 import { CouldNotRun } from './could-not-run.ts'
 import { absolute } from './paths.ts'
+import { whyNotWritten, writing } from './why-not.ts'
 import type { World } from './world.ts'
 import { phrase } from '../wording/phrase.ts'
 
@@ -14,14 +15,12 @@ export async function writeOutput(world: World, output: string, text: string): P
   const target = (await world.standing(path)) ? await world.followed(path) : path
   if (recordOfPath(path) || recordOfPath(target))
     throw new CouldNotRun(phrase`\`${output}\` is a record and stays as it is`)
-  await world.write(path, text).catch((error: NodeJS.ErrnoException) => {
-    throw new CouldNotRun(phrase`${output} cannot be written (${error.code})`)
-  })
+  await writing(output, world.write(path, text))
 }
 
 /** Adds to the page that the service shows of a run. */
 export async function writeSummary(world: World, path: string, text: string): Promise<void> {
   await world.append(path, text).catch((error: NodeJS.ErrnoException) => {
-    throw new CouldNotRun(phrase`the summary ${path} cannot be written (${error.code})`)
+    throw new CouldNotRun(phrase`the summary ${path} cannot be written: ${whyNotWritten(error)}`)
   })
 }

@@ -1,18 +1,12 @@
-import { phrase, phraseInWords, type Phrase } from '../wording/phrase.ts'
+import { phrase, type Phrase } from '../wording/phrase.ts'
+import { lineEnding } from './edit-entries.ts'
 import { lineStarts, positionAt } from './lines.ts'
+import { lineProblem as problem, type Line } from './line.ts'
 import { stillOpen } from './scan-line.ts'
 import { shortened } from './shortened.ts'
 import type { Edit } from './span.ts'
 import type { OtherReading, SyntaxProblem, Tree } from './tree.ts'
-
-/** A line without its ending. */
-interface Line {
-  readonly start: number
-  readonly text: string
-  readonly indent: number
-  /** Where its name begins: behind the dash of an item. */
-  readonly column: number
-}
+import { readingsWithin } from './within-line.ts'
 
 /** The readings to try, likeliest first, of the lines where YAML complains and those beside them. */
 export function readingsOf({ text, problems }: Tree): readonly OtherReading[] {
@@ -27,6 +21,7 @@ export function readingsOf({ text, problems }: Tree): readonly OtherReading[] {
   const gauges = Array.from(text.matchAll(gauge), ({ index, 1: size = '' }) => gaugeSign(index, size))
   return [...suspects].flatMap(([at, isColumn]) => [
     ...gauges,
+    ...readingsWithin(full[at]!, full[at + 1], lineEnding(text)),
     ...(isColumn ? inOtherColumns(lines, full, at) : []),
     ...item(full, at),
     ...comment(full[at]!),
@@ -39,6 +34,7 @@ export function readingsAt(text: string, line: number): readonly OtherReading[] 
   const full = lines.filter(isFull)
   const at = full.findIndex(({ start }) => start >= (lines[line]?.start ?? text.length))
   return around(full, at < 0 ? full.length : at).flatMap((near) => [
+    ...readingsWithin(full[near]!, full[near + 1], lineEnding(text)),
     ...inOtherColumns(lines, full, near),
     ...item(full, near),
     ...comment(full[near]!),
@@ -196,15 +192,5 @@ function comment({ start, text, indent }: Line): readonly OtherReading[] {
 
 /** Two words, a name and a number, or a name and a semicolon are a field without its colon. */
 const isRemark = (words: string) => /^\S+\s+\S+\s/.test(words) && !/^\w+;\s|^\S+\s+[-+±]?[\d=]/.test(words)
-
-function problem(
-  code: string,
-  sentence: Phrase,
-  start: number,
-  length: number,
-  fix: NonNullable<SyntaxProblem['fix']>,
-): SyntaxProblem {
-  return { code, message: phraseInWords(sentence), sentence, span: { start, end: start + Math.max(1, length) }, fix }
-}
 
 const spaces = (count: number): Phrase => (count === 1 ? phrase`1 space` : phrase`${String(count)} spaces`)

@@ -19,7 +19,26 @@ export function plainProblem(
   const quote = error.message.startsWith('Missing closing') ? openQuote(text) : null
   return quote === null
     ? problem
-    : { ...problem, code: 'open-quote', span: { start: quote, end: lineAround(text, quote).end } }
+    : {
+        ...problem,
+        code: 'open-quote',
+        span: { start: quote, end: lineAround(text, quote).end },
+        ...closing(text, quote),
+      }
+}
+
+/** Where it is plain how far a quote reaches: to the end of a value that has a line or a place between commas for itself. */
+function closing(text: string, quote: number): Pick<SyntaxProblem, 'fix'> {
+  const line = lineAround(text, quote)
+  const rest = text.slice(quote, line.end)
+  const isInBrackets = /[{[]/.test(text.slice(line.start, quote))
+  const typed = (isInBrackets ? /^["'][^"',{}[\]#:]+(?=[,}\]])/ : /^["'][^"',{}[\]#:]+(?=$| #)/)
+    .exec(rest)?.[0]
+    .trimEnd()
+  if (typed === undefined) return {}
+  const at = quote + typed.length
+  const edits = [{ span: { start: at, end: at }, text: typed[0]! }]
+  return { fix: { edits, why: phrase`the quote closed`, certainty: 'guess', text: typed.slice(1) } }
 }
 
 /** The same complaint as a sentence that a person understands, on visible characters. */
@@ -29,7 +48,8 @@ export function plainMessage(text: string, problem: SyntaxProblem): SyntaxProble
   const found = sentences.find(([code, words]) => code === problem.code && words.test(problem.message))
   if (!found) return { ...problem, span }
   const sentence = found[2](here)
-  return { code: problem.code, message: phraseInWords(sentence), sentence, span }
+  const { code, fix } = problem
+  return { code, message: phraseInWords(sentence), sentence, span, ...(fix && { fix }) }
 }
 
 /** Where the first quote stands that is not closed on its own line. */

@@ -25,7 +25,11 @@ export function readLine(text: string, line: Span): LoneLine | null {
   const read = readInRounds(alone)
   if (read === 'too-deep' || read.second !== null) return null
   const inFile = (span: Span): Span => ({ start: span.start + line.start, end: span.end + line.start })
-  const said = (one: SyntaxProblem) => ({ ...plainMessage(text, { ...one, span: inFile(one.span) }), inLine: true })
+  const said = ({ fix, ...one }: SyntaxProblem): SyntaxProblem => {
+    const edits = fix?.edits.map((edit) => ({ ...edit, span: inFile(edit.span) }))
+    const placed = { ...one, span: inFile(one.span), ...(fix && edits && { fix: { ...fix, edits } }) }
+    return { ...plainMessage(text, placed), inLine: true }
+  }
   return {
     root: read.root,
     problems: causes(alone, read.gotOver, read.left).concat(lacksColon(read.root)).map(said),

@@ -80,8 +80,11 @@ function plainText(text: string, pointer: string, start: number, end: number): S
         .join('\n')
         .replaceAll(/\n(\n*)/g, (_, more) => more || ' ')
     : typed
-  return { kind: 'scalar', pointer, span: { start, end }, text: joined, style: 'plain' }
+  return { kind: 'scalar', pointer, span: { start, end }, text: withoutOpenQuote(joined), style: 'plain' }
 }
+
+/** A quote that is not closed was read as if it were a letter. */
+const withoutOpenQuote = (text: string) => (/^(["'])(?:(?!\1).)+$/.test(text) ? text.slice(1) : text)
 
 function propertiesBefore(text: string, from: number, start: number): number {
   const earliest = Math.max(from, start - 200)

@@ -1,6 +1,8 @@
+import { phrase, phraseInWords } from '../wording/phrase.ts'
 import { withBetterLines } from './better-lines.ts'
 import { readEdited } from './edited-tree.ts'
 import { foreignEncoding } from './encoding.ts'
+import { lineAround } from './lines.ts'
 import { pasted } from './pasted.ts'
 import { readLine } from './read-line.ts'
 import { firstLine, readWhole, unread } from './read-whole.ts'
@@ -54,10 +56,31 @@ export function readAsTyped(text: string): Tree {
     text.includes('<<<<<<<') || text.includes('>>>>>>>') ? /^(?:<{7}|>{7})(?![^ \t\r\n]).*/m.exec(text) : null
   if (marker) return unread(text, conflict(marker.index, marker[0].length))
 
+  if (loneReturn.test(text)) return readWithLineFeeds(text)
   const tree = inLines(text)
   if (typeof tree !== 'number') return tree
   const whole = readWhole(text)
   return whole.problems.length > 0 ? (readWithoutTabs(text, (tried) => treeOrNull(inLines(tried))) ?? whole) : whole
+}
+
+/** The end of a line on old machines, which YAML's readers do not all take for one. */
+const loneReturn = /\r(?!\n)/
+
+function readWithLineFeeds(text: string): Tree {
+  const returns = [...text.matchAll(/\r(?!\n)/g)]
+  const edits = returns.map(({ index }) => ({ span: { start: index, end: index + 1 }, text: '\n' }))
+  // of the same length, so that every place stays
+  const tree = readAsTyped(text.replaceAll(/\r(?!\n)/g, '\n'))
+  const sentence = phrase`Lines end with a carriage return alone (CR), which most readers do not take for an end: use LF or CR LF.`
+  const fix = { edits, why: phrase`line feeds (LF)`, certainty: 'same', text: 'LF' } as const
+  const problem = {
+    code: 'lone-return',
+    message: phraseInWords(sentence),
+    sentence,
+    span: lineAround(text, returns[0]!.index),
+    fix,
+  }
+  return { ...tree, text, problems: [problem, ...tree.problems] }
 }
 
 function tooBig(text: string): SyntaxProblem {

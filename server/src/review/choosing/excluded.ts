@@ -1,6 +1,6 @@
 import type { Rule } from '../../findings/rule.ts'
 import { inWords } from '../../findings/words.ts'
-import type { ArrayFigures, Figures } from '../figures.ts'
+import type { Figures } from '../figures.ts'
 import type { ResolvedSystem } from '../resolved.ts'
 import { bendBeyondLimit } from '../rules/bend-beyond-limit.ts'
 import { budgetExceeded } from '../rules/budget-exceeded.ts'
@@ -8,7 +8,6 @@ import { rigidOnCurve } from '../rules/rigid-on-curve.ts'
 import { warrantyVoid } from '../rules/warranty-void.ts'
 import { weightLimitExceeded } from '../rules/weight-limit-exceeded.ts'
 import type { Bundle } from '../../wording/bundle.ts'
-import { arrayWeight } from '../strings.ts'
 
 /** Why panels cannot lie on their surface: bent too far, or rigid on a curve; null where they can. */
 export const unsuitedTo = (alone: ResolvedSystem, bundle?: Bundle): string | null =>
@@ -17,9 +16,8 @@ export const unsuitedTo = (alone: ResolvedSystem, bundle?: Bundle): string | nul
 /** What the customer's limits of weight and money say of the whole system; null where it keeps them. */
 export function overLimit(system: ResolvedSystem, bundle?: Bundle): string | null {
   const { weight, budget } = system.system.limits
-  const arrays = weight ? system.arrays.map((array) => ({ ...noArrayFigures, weight_kg: arrayWeight(array) })) : []
   return (
-    (weight && saidBy(weightLimitExceeded, system, { ...noFigures, arrays }, bundle)) ??
+    (weight && saidBy(weightLimitExceeded, system, noFigures, bundle)) ??
     (budget && saidBy(budgetExceeded, system, noFigures, bundle)) ??
     null
   )
@@ -46,16 +44,4 @@ const noFigures: Figures = {
   year: { unserved_wh: null, unserved_p90_wh: null },
   measurements: [],
   not_checked: [],
-}
-
-const noArrayFigures: ArrayFigures = {
-  id: '',
-  pmax_stc_w: null,
-  pmax_hot_w: null,
-  voc_cold_v: null,
-  vmp_hot_v: null,
-  isc_design_a: null,
-  weight_kg: null,
-  price: null,
-  cable: null,
 }

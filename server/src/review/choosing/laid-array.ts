@@ -32,13 +32,18 @@ export function laidArray(
 }
 
 /** The system with the new array in place of all that lies on the surface now. */
-export function systemWith({ system, surface, array }: Target, laid: ResolvedArray): ResolvedSystem {
-  const others = system.arrays
-    .filter((one) => one !== array)
-    .map((one) => ({ ...one, panels: one.panels.filter((panels) => panels.surface !== surface) }))
-    .filter(({ panels }) => panels.length > 0)
-  return { ...system, arrays: [...others, laid] }
+export function systemWith(target: Target, laid: ResolvedArray): ResolvedSystem {
+  const { system } = target
+  return { ...system, arrays: [...arraysBeside(target), laid] }
 }
+
+/** The arrays that stay, without what lies on the surface now. */
+export const arraysBeside = ({ system, surface, array }: Target): readonly ResolvedArray[] =>
+  system.arrays.flatMap((one) => {
+    const panels = one.panels.filter((other) => other.surface !== surface)
+    const isGone = one === array || panels.length < Math.min(1, one.panels.length)
+    return isGone ? [] : [{ ...one, panels }]
+  })
 
 const bare: ArrayEntry = { panels: [], wiring: {}, controller: {}, cable: {}, disconnect: {}, output: { cable: {} } }
 

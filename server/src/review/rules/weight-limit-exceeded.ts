@@ -1,6 +1,7 @@
 import { figure } from '../../findings/message.ts'
 import { said } from '../said.ts'
 import { reviewRule } from '../rule.ts'
+import { knownWeight } from '../strings.ts'
 
 export const weightLimitExceeded = reviewRule({
   id: 'weight-limit-exceeded',
@@ -11,10 +12,9 @@ export const weightLimitExceeded = reviewRule({
     exceeded: 'Panels and frames weigh {total}, {weight} more than the limit of {limit}',
   },
 
-  check({ system }, { arrays }) {
+  check({ system, arrays }) {
     const limit = system.limits.weight
-    const known = arrays.flatMap(({ weight_kg: weight }) => (weight === null ? [] : [weight]))
-    const total = known.reduce((all, weight) => all + weight, 0)
+    const total = limit ? knownWeight(arrays) : 0
     if (!limit || total <= limit.value) return null
     return {
       say: 'exceeded',

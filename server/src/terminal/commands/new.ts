@@ -8,6 +8,7 @@ import { mustBeFree, written } from '../new-file.ts'
 import { absolute, shown } from '../paths.ts'
 import { recordsFromRows } from '../rows/new-from-rows.ts'
 import { skeleton } from '../../records/skeleton.ts'
+import { whyNotRead } from '../why-not.ts'
 import type { World } from '../world.ts'
 import type { AddCommand } from './command.ts'
 import { draftsFrom } from './new-from-sheet.ts'
@@ -119,7 +120,7 @@ async function recordText(
 
 async function gathered(world: World, from: string): Promise<string> {
   const text = await world.read(absolute(world.cwd, from)).catch((error: NodeJS.ErrnoException) => {
-    throw new CouldNotRun(phrase`${from} cannot be read (${error.code})`)
+    throw new CouldNotRun(phrase`${from} cannot be read: ${whyNotRead(error)}`)
   })
   const climate = climateFromWeather(from, text, world.bundle)
   if ('problem' in climate) throw new CouldNotRun(climate.problem)

@@ -21,7 +21,7 @@ function fewer({ count, strings }: SurfaceRow, say: Say): string {
 
 /** Panels on one surface as they are printed. */
 export function surfaceReport(
-  { file, target, rows: all, beside }: OnSurface,
+  { file, target, rows: all, beside, notCounted }: OnSurface,
   { format, sort, filter, columns: names }: TableOptions,
   { width, bundle }: Shown,
 ): string {
@@ -39,20 +39,31 @@ export function surfaceReport(
     cell: ({ panel }) => answerCell(panel === beside, bundle),
   }
   if (format === 'json')
-    return jsonText({ version: 1, system: file.id, surface, ...(beside !== null && { beside }), rows })
+    return jsonText({
+      version: 1,
+      system: file.id,
+      surface,
+      ...(beside !== null && { beside }),
+      rows,
+      ...(notCounted.length > 0 && { not_checked: notCounted }),
+    })
   if (format === 'csv') {
     const columns = chosen(surfaceColumns, names)
     return toCsv(rows, beside === null ? columns : [...columns, besideColumn])
   }
   const mark = beside === null ? [] : [`* ${say`${beside} is set beside the panels of the library.`}`]
   if (format === 'markdown')
-    return [toMarkdown(rows, named(chosen(surfaceColumns, names)), bundle), ...mark.map(noteInMarkdown)].join('\n')
+    return [
+      toMarkdown(rows, named(chosen(surfaceColumns, names)), bundle),
+      ...[...mark, ...notCounted].map(noteInMarkdown),
+    ].join('\n')
   const notes = [
     ...mark,
     ...taken
       .filter(isPart)
       .slice(0, 1)
       .map((row) => fewer(row, say)),
+    ...notCounted,
     say`On the front: no other gives at least as much energy a year for no more weight and no more money.`,
     say`Energy and price are those of the panels on this surface. The figures are an aid; local codes and licensed practice decide.`,
   ]

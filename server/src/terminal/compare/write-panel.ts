@@ -2,6 +2,7 @@ import { putPanel } from '../../check/put-panel.ts'
 import { applyEdits } from '../../text/span.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { absolute, shown } from '../paths.ts'
+import { writing } from '../why-not.ts'
 import type { World } from '../world.ts'
 import type { OnSurface } from './on-surface.ts'
 import { phrase } from '../../wording/phrase.ts'
@@ -11,6 +12,7 @@ export async function writePanel(world: World, comparison: OnSurface, id: string
   const { path, tree } = comparison.file
   const put = putPanel(comparison, id, world.bundle)
   if ('problem' in put) throw new CouldNotRun(phrase`--write ${id}: ${put.problem}`)
-  await world.rewrite(path, applyEdits(tree.text, put.edits))
-  return `${shown(world.cwd, absolute(world.cwd, path))}: ${put.done}\n`
+  const name = shown(world.cwd, absolute(world.cwd, path))
+  await writing(name, world.rewrite(path, applyEdits(tree.text, put.edits)))
+  return `${name}: ${put.done}\n`
 }

@@ -8,6 +8,7 @@ import { CouldNotRun } from '../could-not-run.ts'
 import { contextsOf, libraryOf, load } from '../load.ts'
 import { absolute, folderOf } from '../paths.ts'
 import { visible } from '../visible.ts'
+import { whyNotRead } from '../why-not.ts'
 import type { World } from '../world.ts'
 import { phrase, type Phrase } from '../../wording/phrase.ts'
 
@@ -38,7 +39,7 @@ export async function recordsFromRows(
   output: string | undefined,
 ): Promise<FromRows> {
   const text = await world.read(absolute(world.cwd, from)).catch((error: NodeJS.ErrnoException) => {
-    throw new CouldNotRun(phrase`${from} cannot be read (${error.code})`)
+    throw new CouldNotRun(phrase`${from} cannot be read: ${whyNotRead(error)}`)
   })
   const folder = absolute(world.cwd, output ?? '.')
   const library = await libraryAround(world, folder)
