@@ -87,7 +87,7 @@ describe.skipIf(missing.length > 0)('the tarball, installed in an empty prefix',
       }
       const refused = run(command, [...rest, program, 'report', 'samples/systems/boat.system.yaml', '-o', 'boat.html'])
       expect(refused.status).toBe(2)
-      expect(refused.stderr).toBe('wattproof: boat.html cannot be written: this user may not write there\n')
+      expect(refused.stderr).toBe('wattproof: boat.html cannot be written: you have no permission to write there\n')
       chmodSync(scratch, 0o755)
       expect(readdirSync(scratch, { recursive: true })).toEqual(before)
     },

@@ -39,7 +39,7 @@ test.each([
   {
     why: 'unwritable output',
     args: ['check', '-o', 'no/such/folder.json'],
-    says: /cannot be written: its folder is not there/,
+    says: /cannot be written: its folder does not exist/,
   },
   { why: 'unknown kind', args: ['new', 'inverter'], says: /panel/ },
   { why: 'unknown rule', args: ['explain', 'voc-belo-vmp'], says: /did you mean `voc-below-vmp`/ },

@@ -25,7 +25,7 @@ test('an older report is replaced as a whole, also through a link, and nothing e
 })
 
 test.each([
-  ['/nowhere/x.json', 'its folder is not there'],
+  ['/nowhere/x.json', 'its folder does not exist'],
   ['/dev/full', 'the disk is full'],
   ['folder', 'it is a folder'],
   ['a.panel.yaml/x.json', 'a part of its path is a file, not a folder'],

@@ -21,7 +21,7 @@ test.each([
   { options: ['--units', 'imperial'], says: /Allowed choices are metric, us/ },
   { options: ['--format', 'pdf'], says: /Allowed choices are html, markdown/ },
   { options: ['-o', boat], says: /is a record and stays as it is/ },
-  { options: ['-o', '/nowhere/boat.html'], says: /cannot be written: its folder is not there/ },
+  { options: ['-o', '/nowhere/boat.html'], says: /cannot be written: its folder does not exist/ },
 ])('$options is refused with a reason, exit code 2', ({ options, says }) => {
   const before = readFileSync(boat, 'utf8')
   const run = wattproof(['report', boat, ...options])

@@ -50,7 +50,7 @@ export function refusal(error: unknown, path: string): Unread | null {
   const { code } = error as { code?: string }
   if (code === 'ENOENT' || code === 'ENOTDIR')
     return path.includes('\ufffd') ? { because: phrase`its name holds bytes that are not text` } : null
-  if (code === 'EACCES' || code === 'EPERM') return { because: phrase`this user may not open it` }
+  if (code === 'EACCES' || code === 'EPERM') return { because: phrase`you have no permission to open it` }
   if (code === 'ELOOP') return { because: phrase`its links lead in a circle` }
   return { because: code ? phrase`the system answers ${code}` : phrase`the system answers with an error` }
 }

@@ -27,18 +27,18 @@ const ofBoth: Reasons = {
   ENOTDIR: phrase`a part of its path is a file, not a folder`,
 }
 
-const notWritable = phrase`this user may not write there`
+const notWritable = phrase`you have no permission to write there`
 const ofWriting: Reasons = {
-  ENOENT: phrase`its folder is not there`,
+  ENOENT: phrase`its folder does not exist`,
   EACCES: notWritable,
   EPERM: notWritable,
-  EROFS: phrase`the disk can only be read`,
+  EROFS: phrase`the disk is read-only`,
   ENOSPC: phrase`the disk is full`,
 }
 
-const notReadable = phrase`this user may not open it`
+const notReadable = phrase`you have no permission to open it`
 const ofReading: Reasons = {
-  ENOENT: phrase`it is not there`,
+  ENOENT: phrase`it does not exist`,
   EACCES: notReadable,
   EPERM: notReadable,
 }
