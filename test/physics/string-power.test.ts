@@ -28,6 +28,24 @@ test('no current of a string gives more than its largest power, and one gives as
   fc.assert(run, { numRuns: 300 })
 })
 
+test('the same where much of the current leaks through the shunts, and panels are unlike', () => {
+  const leaky = fc
+    .record({
+      il: fc.double({ min: 0.1, max: 9, noNaN: true }),
+      i0: fc.double({ min: -11, max: -8, noNaN: true }).map((power) => 10 ** power),
+      rs: fc.double({ min: 0.05, max: 0.6, noNaN: true }),
+      rsh: fc.double({ min: 20, max: 60, noNaN: true }),
+      a: fc.double({ min: 0.7, max: 1.7, noNaN: true }),
+    })
+    .map((diode): Part => ({ diode, count: 1, bypass: 2 }))
+  const run = fc.property(fc.array(leaky, { minLength: 2, maxLength: 3 }), (string) => {
+    const [power, most] = [stringPower(string), scanned(string, 4000)]
+    expect(power).toBeGreaterThanOrEqual(most * (1 - 1e-6))
+    expect(most).toBeGreaterThanOrEqual(power * 0.999)
+  })
+  fc.assert(run, { numRuns: 150 })
+})
+
 /** @returns the largest power at currents up to the light current of each panel [W] */
 function scanned(parts: readonly Part[], steps: number): number {
   let most = 0

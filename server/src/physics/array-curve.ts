@@ -20,7 +20,8 @@ export function stringVoltage({ parts }: PanelString, current: number): number {
   let voltage = 0
   for (const { diode, count, bypass } of parts) {
     const least = leastVoltage(bypass)
-    const own = current < diode.il + diode.i0 ? voltageAt(diode, current) : least
+    // what is more than its light gives flows backwards through the shunt, if there is one
+    const own = current < diode.il + diode.i0 || diode.rsh < Infinity ? voltageAt(diode, current) : least
     voltage += count * Math.max(own, least)
   }
   return voltage

@@ -27,20 +27,30 @@ export const gapSlope = 0.0002677
  * @param m            model at standard test conditions
  * @param irradiance   G [W/m2]; 0 or less is dark
  * @param temperature  of the cell [°C]
+ * @param into         written over, where thousands of hours are worked out
  * @returns            the five parameters there; il is never negative
  * @source W. De Soto, S. A. Klein, W. A. Beckman, Solar Energy 80 (2006) 78-88; slope of rs: own
  */
-export function diodeAt(m: DiodeModel, irradiance: number, temperature: number): Diode {
+export function diodeAt(
+  m: DiodeModel,
+  irradiance: number,
+  temperature: number,
+  into: Writable<Diode> = emptyDiode(),
+): Diode {
   const t = temperature + zeroCelsius
   const dT = t - stcKelvin
   const sun = Math.max(irradiance, 0) / stcIrradiance
   const warmer = t / stcKelvin
   const exponent = (m.gap / boltzmannVolt) * (1 / stcKelvin - (1 - gapSlope * dT) / t)
-  return {
-    il: Math.max(sun * (m.il + m.ilSlope * dT), 0),
-    i0: Math.max(m.i0 * (warmer * warmer * warmer) * Math.exp(exponent), 1e-300),
-    rs: m.rs * Math.max(1 + m.rsSlope * dT, 0.25),
-    rsh: m.rsh / sun,
-    a: m.a * warmer,
-  }
+  into.il = Math.max(sun * (m.il + m.ilSlope * dT), 0)
+  into.i0 = Math.max(m.i0 * (warmer * warmer * warmer) * Math.exp(exponent), 1e-300)
+  into.rs = m.rs * Math.max(1 + m.rsSlope * dT, 0.25)
+  into.rsh = m.rsh / sun
+  into.a = m.a * warmer
+  return into
 }
+
+type Writable<T> = { -readonly [K in keyof T]: T[K] }
+
+/** To be written over. Not zeros, which the machine would keep as integers until the first fraction. */
+export const emptyDiode = (): Diode => ({ il: NaN, i0: NaN, rs: NaN, rsh: NaN, a: NaN })

@@ -68,45 +68,52 @@ function currentBelowZero(d: Diode, v: number): number {
 
 /**
  * Newton steps to where the power no longer rises, kept in a bracket; the end of the bracket where it rises all the way. They are
- * taken in the logarithm of what the diode of the weakest panel passes: in that its voltage is nearly straight.
+ * taken in the voltage of the weakest panel's diode, of which its current is an explicit function and the others nearly straight.
  *
  * @param open     its panels from `first` on are not bridged
  * @param bridged  voltage of the others [V]
  */
 function hump(open: readonly Stretch[], first: number, bridged: number, from: number): number {
-  const { part, until } = open[first]!
-  const usual = usualShare * Math.min(part.diode.il, until)
+  const { part: weakest, until } = open[first]!
+  const { il, i0, rs, rsh, a } = weakest.diode
   let [low, high] = [from, until]
-  let i = from < usual ? usual : (low + high) / 2
-  // where the next diode voltages are looked for
+  const usual = usualShare * Math.min(il, until)
+  let u = a * Math.log((il + i0 - (from < usual ? usual : (low + high) / 2)) / i0)
+  // where the next voltages of the other diodes are looked for
   const near = open.map(() => 0)
   let best = 0
-  for (let step = 0; step < 40; step++) {
-    let [v, slope, bend, weakest] = [bridged, 0, 0, 0]
-    for (let k = open.length - 1; k >= first; k--) {
+  for (let step = 0; step < 40 && high - low > 1e-4 * high; step++) {
+    let through = i0 * Math.exp(u / a)
+    let i = il + i0 - through - u / rsh
+    if (!(low < i && i < high)) {
+      i = (low + high) / 2
+      u = diodeVoltageAt(weakest.diode, i)
+      through = il + i0 - i - u / rsh
+    }
+    const conductance = through / a + 1 / rsh
+    const resistance = 1 / conductance
+    let v = bridged + weakest.count * (u - i * rs)
+    let slope = -weakest.count * (rs + resistance)
+    let bend = -weakest.count * (through / (a * a)) * resistance * resistance * resistance
+    for (let k = first + 1; k < open.length; k++) {
       const { diode, count } = open[k]!.part
-      const { il, i0, rs, rsh, a } = diode
-      const u = (near[k] = diodeVoltageNear(diode, i, near[k]!))
-      const through = il + i0 - i - u / rsh
-      const resistance = 1 / (through / a + 1 / rsh)
-      v += count * (u - i * rs)
-      slope -= count * (rs + resistance)
-      bend -= count * (through / (a * a)) * resistance * resistance * resistance
-      weakest = through
+      const own = (near[k] = diodeVoltageNear(diode, i, near[k]!))
+      const passed = diode.il + diode.i0 - i - own / diode.rsh
+      const r = 1 / (passed / diode.a + 1 / diode.rsh)
+      v += count * (own - i * diode.rs)
+      slope -= count * (diode.rs + r)
+      bend -= count * (passed / (diode.a * diode.a)) * r * r * r
     }
     best = Math.max(best, i * v)
     const rising = v + i * slope
     if (rising > 0) low = i
     else high = i
-    const logarithm = rising / ((2 * slope + i * bend) * weakest - rising)
-    const next = i - weakest * Math.expm1(logarithm)
-    const isBetween = low < next && next < high
-    const change = (isBetween ? next : (low + high) / 2) - i
-    // near its top the power is a parabola, so that this much is missing, and a small share of it more or less
-    const missing = (-rising * weakest * logarithm) / 2
-    if (isBetween && missing < 1e-5 * best) return Math.max(best, i * v + missing)
-    if (Math.abs(change) <= 1e-4 * i) break
-    i += change
+    // near its top the power is a parabola in the voltage, so that this much is missing, and a small share of it more or less
+    const curvature = (2 * slope + i * bend) * conductance * conductance - (rising * through) / (a * a)
+    const change = (rising * conductance) / curvature
+    const missing = (-rising * conductance * change) / 2
+    if (curvature < 0 && missing < 1e-5 * best) return Math.max(best, i * v + missing)
+    u += change
   }
   return best
 }

@@ -1,5 +1,5 @@
 import { heldPower, largestPower, type PanelString } from '../physics/array-curve.ts'
-import { diodeAt, type DiodeModel } from '../physics/diode-model.ts'
+import { diodeAt, emptyDiode, type DiodeModel } from '../physics/diode-model.ts'
 import { warmingOf, type Mount } from '../physics/energy.ts'
 import type { SunHours } from '../physics/sun-hours.ts'
 import { powerAt, type PowerTable } from '../physics/power-table.ts'
@@ -82,9 +82,10 @@ function keyOf({ all, strings }: Seats, voltage: number | null): string {
 }
 
 function hourByHour(sky: SunHours, { all, strings }: Seats, voltage: number | null): Mismatch | null {
-  const seated = strings.map(({ seats, count }) => ({ seats: [...seats], count }))
   const lights = all.map(({ mount }) => ({ ...lightOn(sky, mount), warming: warmingOf(mount) }))
-  const diodes: Diode[] = []
+  // written over each hour, as are the strings with them
+  const diodes = all.map(emptyDiode)
+  const curves = strings.map((string) => curveOf(string, all, diodes))
   const together = new Array<number>(12).fill(0)
   const alone = new Array<number>(12).fill(0)
   for (let d = 7; d < sky.days.length; d += everyDay) {
@@ -96,9 +97,8 @@ function hourByHour(sky: SunHours, { all, strings }: Seats, voltage: number | nu
         const { arriving, entering, warming } = lights[s]!
         const cell = sky.air[at]! + warming * arriving[at]!
         alone[month]! += count * powerAt(table, entering[at]!, cell)
-        diodes[s] = diodeAt(diode, entering[at]!, cell)
+        diodeAt(diode, entering[at]!, cell, diodes[s])
       }
-      const curves = seated.map((string) => curveOf(string, all, diodes))
       together[month]! += voltage === null ? largestPower(curves) : heldPower(curves, voltage, switchDrop)
     }
   }
@@ -200,12 +200,8 @@ function seatOf(
   return all.push({ panels, diode, table, mount, bypass: bypassDiodesOf(record), count: 0 }) - 1
 }
 
-function curveOf(
-  { seats, count }: { readonly seats: readonly (readonly [number, number])[]; readonly count: number },
-  all: readonly Seat[],
-  diodes: readonly Diode[],
-): PanelString {
-  const parts = seats.map(([s, length]): Part => ({ diode: diodes[s]!, count: length, bypass: all[s]!.bypass }))
+function curveOf({ seats, count }: Seated, all: readonly Seat[], diodes: readonly Diode[]): PanelString {
+  const parts = [...seats].map(([s, length]): Part => ({ diode: diodes[s]!, count: length, bypass: all[s]!.bypass }))
   return { parts, count }
 }
 
