@@ -152,4 +152,6 @@ function carriedOver({ text: from, otherwise = [] }: Tree, to: string): readonly
 }
 
 const isApart = (some: readonly Edit[], others: readonly Edit[]) =>
-  some.every(({ span }) => others.every((other) => span.start !== other.span.start))
+  some.every(({ span }) => others.every((other) => span.start !== other.span.start && !isOver(span, other.span)))
+
+const isOver = (a: Span, b: Span) => a.start < b.end && b.start < a.end
