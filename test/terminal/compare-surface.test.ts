@@ -222,3 +222,18 @@ test('limits say what of the rest of the system they are checked without', () =>
   for (const line of lines) expect(text).toContain(line)
   expect(JSON.parse(run(van(), '--format', 'json').out)).not.toHaveProperty('not_checked')
 })
+
+test('a panel on the front with errors in its record is named, and when it is written', () => {
+  const cwd = van(system(), { 'bright.panel.yaml': panel({ pmax: 300, more: priced }) })
+  const said = 'bright has errors that `wattproof check` names; correct them before you choose it.'
+  const { rows, with_errors: wrong } = JSON.parse(run(cwd, '--format', 'json').out)
+  expect(rows[0]).toMatchObject({ panel: 'bright', front: true })
+  expect(wrong).toEqual(['bright'])
+  expect(run(cwd).out.replaceAll(/\s+/g, ' ')).toContain(said)
+  expect(run(cwd, '--format', 'markdown').out).toContain('bright has errors that')
+  expect(run(cwd, '--write', 'bright').out).toContain(said)
+  const beside = wattproof(['compare', '.'], { cwd }).out.replaceAll(/\s+/g, ' ')
+  expect(beside).toContain(said)
+  expect(JSON.parse(wattproof(['compare', '.', '--format', 'json'], { cwd }).out).with_errors).toEqual(['bright'])
+  expect(JSON.parse(run(van(), '--format', 'json').out)).not.toHaveProperty('with_errors')
+})

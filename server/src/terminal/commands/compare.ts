@@ -51,6 +51,7 @@ async function compared(world: World, paths: readonly string[], options: Options
     surface,
     ...(array !== undefined && { array }),
     ...(options.with !== undefined && { with: options.with }),
+    ...(write !== undefined && { write }),
   })
   return write === undefined ? surfaceReport(comparison, options, world) : writePanel(world, comparison, write)
 }

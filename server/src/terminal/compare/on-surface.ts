@@ -1,6 +1,7 @@
 import { resolveSystem } from '../../check/resolve-system.ts'
 import { surfaceComparison, type SurfaceComparison } from '../../check/surface-comparison.ts'
 import { targetOn } from '../../check/target-on.ts'
+import { withErrors } from '../../check/with-errors.ts'
 import type { Library } from '../../library/library.ts'
 import type { ReadFile } from '../../records/read-file.ts'
 import type { Candidate } from '../../review/choosing/row.ts'
@@ -15,6 +16,8 @@ export interface SurfaceChoice {
   readonly array?: string
   /** A panel that is set beside those of the library: a file, or the id of one of them. */
   readonly with?: string
+  /** Id of the one that is to be written. */
+  readonly write?: string
 }
 
 /** Every panel of the library on one surface of a system. */
@@ -22,6 +25,8 @@ export interface OnSurface extends SurfaceComparison {
   readonly file: ReadFile<'system'>
   /** Id of the panel that is set beside those of the library. */
   readonly beside: string | null
+  /** Ids of those on the front, of the one beside and of the one to be written whose records have errors. */
+  readonly withErrors: readonly string[]
 }
 
 export async function onSurface(world: World, path: string, choice: SurfaceChoice): Promise<OnSurface> {
@@ -39,7 +44,12 @@ export async function onSurface(world: World, path: string, choice: SurfaceChoic
   const comparison = surfaceComparison(library, file, target, besides, world.bundle)
   if (choice.with !== undefined && !isFile && !comparison.candidates.some(({ id }) => id === choice.with))
     throw new CouldNotRun(phrase`--with ${choice.with}: there is no such file, and no panel of that id in the library`)
-  return { ...comparison, file, beside: besides?.id ?? choice.with ?? null }
+  const id = besides?.id ?? choice.with ?? null
+  const likely = new Set([id, choice.write, ...comparison.rows.filter(({ front }) => front).map(({ panel }) => panel)])
+  const looked = comparison.candidates
+    .filter((one) => likely.has(one.id))
+    .map((one) => ({ id: one.id, path: one.panel.path }))
+  return { ...comparison, file, beside: id, withErrors: withErrors(library, looked, world.today) }
 }
 
 function panelIn(library: Library, path: string): Candidate {

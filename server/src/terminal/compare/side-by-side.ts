@@ -1,4 +1,5 @@
 import { siteFor } from '../../check/site.ts'
+import { correctFirst, withErrors } from '../../check/with-errors.ts'
 import type { ReadFile } from '../../records/read-file.ts'
 import { sideBySide } from '../../values/side-by-side.ts'
 import { CouldNotRun } from '../could-not-run.ts'
@@ -8,7 +9,7 @@ import type { World } from '../world.ts'
 import { chosen, filtered, sorted } from '../tables/column.ts'
 import { foldWords } from '../tables/fitted-table.ts'
 import { toMarkdown } from '../../rows/write-columns.ts'
-import { toCsv, toText } from '../tables/formats.ts'
+import { noteInMarkdown, toCsv, toText } from '../tables/formats.ts'
 import { lastQuestion, leading, notesOn, panelColumns, questions } from '../../check/panel-columns.ts'
 import type { TableOptions } from '../tables/options.ts'
 import { translated } from '../../wording/bundle.ts'
@@ -35,26 +36,39 @@ export async function panelsSideBySide(
     })
   const rows = sorted(filtered(all, panelColumns, filter), panelColumns, sort)
   const columns = chosen(panelColumns, names)
-  if (format === 'json') {
-    const notes = notesOn(rows, world.bundle)
-    return jsonText({ version: 1, rows: rows.map(({ answers }) => answers), ...(notes.length > 0 && { notes }) })
-  }
+  const shown = new Set(rows.map(({ answers: { panel } }) => panel))
+  const wrong = withErrors(
+    library,
+    (files as readonly ReadFile[]).filter(({ id }) => shown.has(id)),
+    world.today,
+  )
+  const notes = [...correctFirst(wrong, world.bundle), ...notesOn(rows, world.bundle)]
+  if (format === 'json')
+    return jsonText({
+      version: 1,
+      rows: rows.map(({ answers }) => answers),
+      ...(wrong.length > 0 && { with_errors: wrong }),
+      ...(notes.length > 0 && { notes }),
+    })
   if (format === 'csv') return toCsv(rows, columns)
   if (format === 'markdown')
     return [
       toMarkdown(rows, columns, world.bundle),
+      ...correctFirst(wrong, world.bundle).map(noteInMarkdown),
       ...(columns.some(({ key }) => expected.includes(key)) ? notesOn(rows, world.bundle) : []).map(
         (note) => `${note}\n`,
       ),
     ].join('\n')
   const left = all.length - rows.length
   const note = left > 0 ? `\n${say`${left} of ${all.length} panels left out by --filter`}\n` : ''
-  if (names !== undefined) return toText(rows, columns, world) + note
+  const folded = (sentence: string) => `${foldWords(sentence, world.width).join('\n')}\n`
+  if (names !== undefined)
+    return [toText(rows, columns, world), ...correctFirst(wrong, world.bundle).map(folded)].join('\n') + note
   return [...questions, lastQuestion]
     .map(
       ({ question, columns }) => `${translated(question, world.bundle)}\n${toText(rows, [leading, ...columns], world)}`,
     )
-    .concat(notesOn(rows, world.bundle).map((note) => `${foldWords(note, world.width).join('\n')}\n`))
+    .concat(notes.map(folded))
     .join('\n')
     .concat(note)
 }

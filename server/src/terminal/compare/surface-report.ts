@@ -1,3 +1,4 @@
+import { correctFirst } from '../../check/with-errors.ts'
 import type { SurfaceRow } from '../../review/choosing/row.ts'
 import { answerCell, type Column } from '../../rows/cell.ts'
 import { toMarkdown } from '../../rows/write-columns.ts'
@@ -21,7 +22,7 @@ function fewer({ count, strings }: SurfaceRow, say: Say): string {
 
 /** Panels on one surface as they are printed. */
 export function surfaceReport(
-  { file, target, rows: all, beside, notCounted }: OnSurface,
+  { file, target, rows: all, beside, notCounted, withErrors }: OnSurface,
   { format, sort, filter, columns: names }: TableOptions,
   { width, bundle }: Shown,
 ): string {
@@ -46,18 +47,21 @@ export function surfaceReport(
       ...(beside !== null && { beside }),
       rows,
       ...(notCounted.length > 0 && { not_checked: notCounted }),
+      ...(withErrors.length > 0 && { with_errors: withErrors }),
     })
   if (format === 'csv') {
     const columns = chosen(surfaceColumns, names)
     return toCsv(rows, beside === null ? columns : [...columns, besideColumn])
   }
+  const inError = correctFirst(withErrors, bundle)
   const mark = beside === null ? [] : [`* ${say`${beside} is set beside the panels of the library.`}`]
   if (format === 'markdown')
     return [
       toMarkdown(rows, named(chosen(surfaceColumns, names)), bundle),
-      ...[...mark, ...notCounted].map(noteInMarkdown),
+      ...[...inError, ...mark, ...notCounted].map(noteInMarkdown),
     ].join('\n')
   const notes = [
+    ...inError,
     ...mark,
     ...taken
       .filter(isPart)

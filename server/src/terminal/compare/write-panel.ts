@@ -1,4 +1,5 @@
 import { putPanel } from '../../check/put-panel.ts'
+import { correctFirst } from '../../check/with-errors.ts'
 import { applyEdits } from '../../text/span.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { absolute, shown } from '../paths.ts'
@@ -14,5 +15,9 @@ export async function writePanel(world: World, comparison: OnSurface, id: string
   if ('problem' in put) throw new CouldNotRun(phrase`--write ${id}: ${put.problem}`)
   const name = shown(world.cwd, absolute(world.cwd, path))
   await writing(name, world.rewrite(path, applyEdits(tree.text, put.edits)))
-  return `${name}: ${put.done}\n`
+  const wrong = correctFirst(
+    comparison.withErrors.filter((one) => one === id),
+    world.bundle,
+  )
+  return [`${name}: ${put.done}`, ...wrong].map((line) => `${line}\n`).join('')
 }
