@@ -51,7 +51,7 @@ test('a climate from a bare latitude says loudly that it is assumed', () => {
 test.each([
   [['new', 'climate', '--latitude', 'north'], 'a number of degrees from -66 to 66'],
   [['new', 'panel', '--latitude', '43'], '--latitude makes a climate record'],
-  [['new', 'climate', '--from', 'nowhere.epw'], 'nowhere.epw cannot be read (ENOENT)'],
+  [['new', 'climate', '--from', 'nowhere.epw'], 'nowhere.epw cannot be read: it does not exist'],
 ])('%j could not run', (args, message) => {
   expect(wattproof(args, { cwd: scratch() })).toMatchObject({
     code: 2,

@@ -1,15 +1,14 @@
 import { phrase, type Phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding, type Proposed } from '../findings/make.ts'
+import { beyondAny } from './beyond.ts'
 import { isDay } from './dates.ts'
 import type { Fix, QuantityKind } from '../quantities/quantity.ts'
 import { formatNumber } from '../quantities/format.ts'
-import { isBeyond } from '../quantities/number.ts'
 import { ofPanel } from '../quantities/per-cell.ts'
 import { readQuantity, type ReadOptions } from '../quantities/read.ts'
 import { insertEntry, renameKey, replaceNode } from '../text/edits.ts'
 import { childPointer, parentPointer } from '../text/pointer.ts'
-import { shortened } from '../text/shortened.ts'
 import { nodeAtPointer } from '../text/tree-queries.ts'
 import type { MapNode, Node, ScalarNode, Tree } from '../text/tree.ts'
 import { quantityFacts, reading } from './facts.ts'
@@ -106,12 +105,9 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
 
   /** A text or a part of a number is reported by the schema. */
   function number(f: FieldInfo, node: ScalarNode, value: number): Field | undefined {
-    if (isBeyond(value)) {
-      const message = phrase`${fieldName(f)} ${shortened(node.text)} is beyond any number of a record.`
-      findings.push(finding(reading.outOfRange, node, message))
-      return undefined
-    }
-    return f.type === 'number' || Number.isInteger(value) ? { ...text(node), value } : undefined
+    const beyond = beyondAny(f, node, value)
+    if (beyond) findings.push(beyond)
+    return !beyond && (f.type === 'number' || Number.isInteger(value)) ? { ...text(node), value } : undefined
   }
 
   /** A date that is not written as one is reported by the schema. */
