@@ -112,6 +112,10 @@ test('messages say what was typed and what is expected', () => {
   expect(message('18.6 A', 'voltage')).toBe('18.6 A is a current; a voltage belongs here, such as 22.1 V')
   expect(message('18.6 Vt', 'voltage')).toBe('"Vt" is no unit known here; a voltage is expected here, such as 22.1 V')
   expect(message('1,190 V', 'voltage')).toBe('"1,190" may be 1190 or 1.190; write the one that is meant')
+  expect(message('22.1.1 V', 'voltage')).toBe('No number is read in "22.1.1 V"; a voltage is expected, such as 22.1 V')
+  expect(message('1e99 V', 'voltage')).toBe(
+    '1e99 is beyond any number of a record; a voltage is expected, such as 22.1 V',
+  )
   expect(message('TBD', 'power')).toBe('"TBD" says that it is not given: leave the field out, or write 110 W')
   expect(message('-0.38 %', 'power-coefficient')).toBe(
     '-0.38 % is a plain share; a change of power per degree belongs here, such as -0.38 %/°C',

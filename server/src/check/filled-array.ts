@@ -98,7 +98,7 @@ function putWhole(tree: Tree, parent: string, key: string, value: Typed, after: 
   return { span, text: isJson(tree) ? text + written : `${text} ${written}` }
 }
 
-/** A number in its field, which is added where it is not there. */
+/** A value in its field, which is added where it is not there. */
 function put(tree: Tree, parent: string, key: string, value: number | string, after?: string): Edit {
   const pointer = childPointer(parent, key)
   return entryAtPointer(tree, pointer)

@@ -16,7 +16,7 @@ const grouped = /\d{1,3}([ '])\d{3}(?:\1\d{3})*(?!\d)(?:[.,]\d+)?/y
 const simple = /(?:\d+(?:[.,_]\d+)*(?:\.(?![.\d]))?|[.,]\d+)(?:[eE][-+]?\d{1,3}(?![\dA-Za-z]))?/y
 const fraction = /(?:(\d{1,6})(?: +| ?- ?))?(\d{1,3}) ?\/ ?(\d{1,3})(?!\d)/y
 
-/** Nothing that a record holds is so large or so small, and what is worked out from such a number may have no end. */
+/** Nothing that a record holds is so large or so small, and what is worked out from such a number may have no end; common practice, no source. */
 export const isBeyond = (value: number): boolean => value !== 0 && !(1e-9 <= Math.abs(value) && Math.abs(value) <= 1e15)
 
 /** The unsigned number at `at`, or null. Fractions of a rule (`46 7/8`) only where `fractions` are usual. */

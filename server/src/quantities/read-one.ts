@@ -100,9 +100,11 @@ function noNumber(task: Task, at: number) {
   const { name, example } = kinds[task.kind]
   const from = text.slice(at).search(/[-+]?\.?\d/)
   const number = /^[-+]?\.?\d[\d.]*(?:e[-+]?\d+)?/i.exec(text.slice(at).trimStart())?.[0] ?? ''
-  const message = isBeyond(Number(number))
-    ? phrase`${number} is beyond any number of a record; ${name} is expected, such as ${example}`
-    : phrase`No number is read in "${typed.trim()}"; ${name} is expected, such as ${example}`
+  // 22.1.1 is no number at all
+  const message =
+    isBeyond(Number(number)) && !Number.isNaN(Number(number))
+      ? phrase`${number} is beyond any number of a record; ${name} is expected, such as ${example}`
+      : phrase`No number is read in "${typed.trim()}"; ${name} is expected, such as ${example}`
   // the 2 of C/2 is no number of its own
   const isApart = from > 0 && !/[A-Za-z/]$/.test(text.slice(at, at + from))
   const behind = () => typed.slice(task.plain.start(at + from)).replace(/\)\s*$/, '')
