@@ -11,6 +11,7 @@ import type { RecordKind } from './field-info.ts'
 import { recordOfPath } from './kinds.ts'
 import type { ReadFile } from './read-file.ts'
 import { readRecord } from './read-record.ts'
+import { shapeOf } from './shape.ts'
 import { schemaFindings } from './schema-findings.ts'
 import { notRead, type FileText } from './unread.ts'
 import { schemas } from './schemas.generated.ts'
@@ -29,7 +30,7 @@ export function readFile(path: string, text: FileText, currency?: string, before
   if (!what) return null
   if (typeof text !== 'string') return { ...nothingOf(path, what, '', notRead('file', text)), unread: text }
   try {
-    return read({ path, ...what }, readTree(text, before), currency)
+    return read({ path, ...what }, readTree(text, shapeOf(what.kind), before), currency)
   } catch (error) {
     return nothingOf(path, what, text, internalError(error))
   }

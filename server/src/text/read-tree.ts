@@ -10,6 +10,7 @@ import { isJson } from './spelling.ts'
 import { readWithoutTabs } from './tabs.ts'
 import { inventory } from './tree-queries.ts'
 import { scan, scanAround, treeOrNull } from './scan.ts'
+import type { Shape } from './shape.ts'
 import type { SyntaxProblem, Tree } from './tree.ts'
 
 /** Longest text that is analysed, in UTF-16 units: a record has 2000. */
@@ -22,13 +23,14 @@ const longestRepaired = 16 * 1024
  * and what YAML itself complains about in `problems`, in the order of their places. Only the first document of a file is
  * read. Aliases, anchors, tags and merge keys are not followed.
  *
+ * @param shape   of the fields that are expected, so that broken lines are read as they are meant
  * @param before  the tree of the file of which this text is a correction
  */
-export function readTree(text: string, before?: Tree): Tree {
+export function readTree(text: string, shape?: Shape, before?: Tree): Tree {
   const tree = readClean(text)
   return tree.problems.length === 0 || tree.root === null || text.length > longestRepaired || isJson(tree)
     ? tree
-    : withBetterLines(tree, { read: readClean, quickly: readPlain }, before)
+    : withBetterLines(tree, { read: readClean, quickly: readPlain, shape }, before)
 }
 
 /** Where nearly all lines are plain, without the whole grammar. */

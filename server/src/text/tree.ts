@@ -82,4 +82,6 @@ export interface Tree {
 export interface OtherReading {
   readonly edits: readonly Edit[]
   readonly problem: SyntaxProblem
+  /** Whether it is only meant where no more fields than before are out of place. */
+  readonly mustFit?: boolean
 }
