@@ -5,7 +5,8 @@ import type { OtherReading } from './tree.ts'
 
 /** A value that goes on in the next line, or begins there: `voc: 22.1` and `V`. */
 export function joinedLine({ start, text }: Line, { next }: Surroundings): readonly OtherReading[] {
-  const [, value] = /^ *(?:- +)*[A-Za-z_][\w-]*:(?: +(.*?))? *$/.exec(text) ?? []
+  const [, typed] = /^ *(?:- +)*[A-Za-z_][\w-]*:(?: (.*))?$/.exec(text) ?? []
+  const value = typed?.trim() || undefined
   const words = next?.text.trim() ?? ''
   if (!next || !/^ *(?:- +)*[A-Za-z_][\w-]*:/.test(text) || / #/.test(text) || !isRest(value, words)) return []
   const end = start + text.trimEnd().length

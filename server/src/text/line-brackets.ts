@@ -68,7 +68,7 @@ function opened({ start, text, indent }: Line): readonly OtherReading[] {
   const sentence = phrase`${shortened(value.trim())} lacks its ${missing}.`
   const fixed = `${before}{ ${fields}${isClosed ? '' : ' }'}`
   const place = [start + indent, value.trim().length] as const
-  return [{ ...reading('bracket', edits, place, sentence, phrase`in ${missing}`, fixed), mustFit: true }]
+  return [{ ...reading('bracket', edits, place, sentence, phrase`in braces`, fixed), mustFit: true }]
 }
 
 /** A closing bracket too many, or of the other kind. */
@@ -125,6 +125,9 @@ function round({ start, text }: Line): readonly OtherReading[] {
   const sentence = phrase`Fields on one line stand in { }, not in ( ).`
   const fixed = `${value.slice(0, at)}{${value.slice(at + 1, end)}}`
   return [
-    { ...reading('bracket', edits, [start + at, value.length - at], sentence, phrase`in { }`, fixed), mustFit: true },
+    {
+      ...reading('bracket', edits, [start + at, value.length - at], sentence, phrase`in braces`, fixed),
+      mustFit: true,
+    },
   ]
 }

@@ -28,25 +28,30 @@ function jointsOf(text: string, names: ReadonlySet<string>): readonly Joint[] {
   const typed = withoutComment(text)
   const from = own?.length ?? (/^ *- +\{/.test(text) ? text.indexOf('{') : null)
   if (from === null) return []
-  return [...typed.matchAll(joint)].flatMap(({ index, 1: gap = '', 2: dash, 3: word }): Joint[] => {
-    const start = index + gap.length
-    const before = typed.slice(0, index)
-    if (index < from - 1 || stillOpen(before) !== 0 || isQuoted(before)) return []
+  return [...typed.matchAll(joint)].flatMap(({ index: start, 1: word }): Joint[] => {
+    const end = endBefore(typed, start)
+    const before = typed.slice(0, end)
+    if (end < from - 1 || stillOpen(before) !== 0 || isQuoted(before)) return []
     const isBehindBracket = /[}\]]$/.test(before)
-    if (word === undefined)
-      return dash !== undefined || isBehindBracket
-        ? [{ end: index, start, name: typed.slice(start), isItem: true, isUnsure: !isBehindBracket }]
-        : []
-    const isApart = isBehindBracket || gap !== '' || /[\d%]$/.test(before)
-    const name = isBehindBracket || (isApart && names.has(word)) ? word : known(word, names)
+    if (word === undefined) {
+      const isItem = typed[start] === '-' || isBehindBracket
+      return isItem ? [{ end, start, name: typed.slice(start), isItem, isUnsure: !isBehindBracket }] : []
+    }
+    const name = isBehindBracket || (end < start && names.has(word)) ? word : known(word, names)
     if (name === undefined) return []
     const at = start + word.length - name.length
-    return [{ end: name === word ? index : at, start: at, name, isItem: false, isUnsure: !isBehindBracket }]
+    return [{ end: name === word ? end : at, start: at, name, isItem: false, isUnsure: !isBehindBracket }]
   })
 }
 
-/** A gap and an item, a gap and a group in braces, or a gap and a name. */
-const joint = /([ \t]*[,;]?[ \t]*)(?:(- +(?:\{|[A-Za-z_][\w-]*:))|(?=\{)|([A-Za-z_][\w-]*):(?= |$))/g
+/** An item, a group in braces, or a name. */
+const joint = /(?<=[ \t,;}\]])(?:- +(?:\{|[A-Za-z_][\w-]*:)|\{|([A-Za-z_][\w-]*):(?= |$))/g
+
+/** Without the blanks, and the comma or semicolon, before a place. */
+function endBefore(text: string, start: number): number {
+  const blanks = text.slice(0, start).trimEnd()
+  return /[,;]$/.test(blanks) ? blanks.slice(0, -1).trimEnd().length : blanks.length
+}
 
 const isQuoted = (before: string) => /^[^"']*(?:"[^"]*|'[^']*)$/.test(before.replaceAll(/"[^"]*"|'[^']*'/g, ''))
 
