@@ -101,7 +101,10 @@ function open(text: string, conflict: Conflict): SyntaxProblem {
 
 /** The first words of a version; null where it holds nothing. */
 function shown(text: string, { start, end }: Span): string | null {
-  const [line = ''] = text.slice(start, end).trim().split(/[\r\n]/)
+  const [line = ''] = text
+    .slice(start, end)
+    .trim()
+    .split(/[\r\n]/)
   const words = line.trim()
   return words === '' ? null : shortened(words)
 }
