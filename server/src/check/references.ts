@@ -7,7 +7,7 @@ import type { ReadFile } from '../records/read-file.ts'
 import { setScalar } from '../text/edits.ts'
 import { nodeAtPointer } from '../text/tree-queries.ts'
 import type { Tree } from '../text/tree.ts'
-import { phrase } from '../wording/phrase.ts'
+import { named, phrase } from '../wording/phrase.ts'
 import { whole } from './sentences.ts'
 
 export const referenceFacts = {
@@ -60,7 +60,7 @@ export function unused(
   name: Field<unknown> | undefined,
 ): readonly Found[] {
   if (!name || !isUnused(library, file)) return []
-  return [foundAt(referenceFacts.unused, name, { say: 'unused', with: { kind: file.kind, id: file.id } })]
+  return [foundAt(referenceFacts.unused, name, { say: 'unused', with: { kind: named(file.kind), id: file.id } })]
 }
 
 const isUnused = (library: Library, file: Pick<ReadFile, 'path' | 'kind' | 'id'>): boolean =>
@@ -89,7 +89,7 @@ function unresolvedId(library: Library, file: ReadFile, kind: RecordKind, field:
   if (records.length === 1) return []
   if (records.length > 1) {
     const places = records.map(({ path }) => ({ pointer: '', text: 'this one', span: { start: 0, end: 0 }, path }))
-    const said = { say: 'ambiguous', with: { count: records.length, kind, id: field.value } } as const
+    const said = { say: 'ambiguous', with: { count: records.length, kind: named(kind), id: field.value } } as const
     return [foundAt(referenceFacts.ambiguous, field, said, { places })]
   }
   const known = library.ofKind(kind, file.path).map(({ id }) => id)
@@ -109,7 +109,7 @@ function notFound(
   known: readonly string[],
   kind: RecordKind | null,
 ): Found {
-  const about = { kind, id: field.value }
+  const about = { kind: kind ? named(kind) : null, id: field.value }
   // one with a quote in it is itself mistyped
   const near = nearest(
     field.value,

@@ -136,7 +136,7 @@ function expected(info: FieldInfo | null): Phrase {
     case 'boolean':
       return phrase`true or false is expected`
     case 'reference':
-      return phrase`the id of a ${info.record} record is expected, or its fields`
+      return phrase`the id of a ${named(info.record!)} record is expected, or its fields`
     default:
       return phrase`a text is expected${example}`
   }

@@ -1,4 +1,4 @@
-import { phrase } from '../wording/phrase.ts'
+import { named, phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { readTree } from '../text/read-tree.ts'
@@ -95,7 +95,7 @@ function findingsOf(kind: RecordKind, tree: Tree, { hazards, words, quantities }
           finding(
             reading.missingField,
             { pointer: '', span: { start: 0, end: 0 } },
-            phrase`The ${kind} record is empty; wattproof new ${kind} begins one.`,
+            phrase`The ${named(kind)} record is empty; wattproof new ${kind} begins one.`,
           ),
         ]
       : []),

@@ -61,12 +61,14 @@ type Placed = Unknown & { readonly home: Home }
 
 function misplacedFields(run: readonly Placed[], tree: Tree, missing: ReadonlySet<string>): Finding {
   const [{ entry, map, group, home }] = run as [Placed]
-  const [here, there] = [placeOf(group, map), placeOf(home)]
+  const [here, there] = [nameOfGroup(group, map), placeOf(home)]
   const names = run.map((one) => one.entry.key)
   const sentence =
-    names.length === 1
-      ? (inOtherColumn(run[0]!, tree, there) ?? phrase`${entry.key} is ${here}; it belongs ${there}.`)
-      : phrase`${someOf(names)} are ${here}; they belong ${there}.`
+    names.length > 1
+      ? here
+        ? phrase`${someOf(names)} are under ${here}; they belong ${there}.`
+        : phrase`${someOf(names)} are at the left margin; they belong ${there}.`
+      : (inOtherColumn(run[0]!, tree, there) ?? inOtherGroup(entry.key, here, there))
   const correction: Proposed = { ...home.fix, edits: run.flatMap((one) => one.home.fix.edits) }
   const isMissed = run.some((one) => missing.has(childPointer(one.home.pointer, one.entry.key)))
   return finding(reading.misplacedField, { pointer: entry.pointer, span: entry.keySpan }, sentence, {
@@ -88,10 +90,14 @@ function inOtherColumn(
     : phrase`${key} is in the wrong place; it belongs ${there}.`
 }
 
-function placeOf(group: { readonly key: string } | null, map?: MapNode): Phrase {
-  const name = group?.key || (map && listOf(map))
-  return name ? phrase`under ${name}` : phrase`at the left margin`
-}
+const inOtherGroup = (key: string, here: string | undefined, there: Phrase): Phrase =>
+  here
+    ? phrase`${key} is under ${here}; it belongs ${there}.`
+    : phrase`${key} is at the left margin; it belongs ${there}.`
+
+const nameOfGroup = (group: { readonly key: string } | null, map: MapNode) => group?.key || listOf(map)
+
+const placeOf = ({ key }: { readonly key: string }): Phrase => (key ? phrase`under ${key}` : phrase`at the left margin`)
 
 function someOf(names: readonly string[]): Phrase {
   return names.length <= 3
@@ -111,7 +117,7 @@ function misspeltField(
   const near = nearest(key, free)
   const homes = near ? null : homesOf(key, root)
   if (homes) {
-    const sentence = phrase`${key} is ${placeOf(group, map)}; it belongs ${homes}.`
+    const sentence = inOtherGroup(key, nameOfGroup(group, map), homes)
     return { finding: finding(reading.misplacedField, place, sentence), meant: [] }
   }
   const mean = near ? phrase` Did you mean ${near}?` : ''

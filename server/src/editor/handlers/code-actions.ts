@@ -11,7 +11,7 @@ import { skeleton } from '../../records/skeleton.ts'
 import { addition, missingIn } from './missing.ts'
 import type { Span } from '../../text/span.ts'
 import { fixAll } from '../capabilities.ts'
-import { sayIn } from '../../wording/phrase.ts'
+import { named, sayIn } from '../../wording/phrase.ts'
 import type { Here } from '../here.ts'
 import { spotAt } from '../spot.ts'
 import { toTextEdit } from '../to-protocol.ts'
@@ -65,7 +65,7 @@ function lacking(here: Here, span: Span): CodeAction[] {
     const edits = [{ span: { start: end, end }, text: skeleton(form, new Map(), here.bundle) }]
     return [
       {
-        title: sayIn(here.bundle)`Insert the form of a ${kind} record`,
+        title: sayIn(here.bundle)`Insert the form of a ${named(kind)} record`,
         kind: CodeActionKind.QuickFix,
         edit: edit(here, edits),
       },
