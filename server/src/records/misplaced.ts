@@ -95,8 +95,8 @@ function elsewhere(entry: Entry, map: MapNode, root: FieldInfo, tree: Tree): Hom
   return home(pointer, group.key, entry, why, edits)
 }
 
-const takes = ({ quantity }: FieldInfo, text: string) =>
-  !quantity || readQuantity(text, quantity).quantity !== undefined
+const takes = ({ quantity, type }: FieldInfo, text: string) =>
+  quantity ? readQuantity(text, quantity).quantity !== undefined : !['group', 'list', 'map'].includes(type)
 
 function home(pointer: string, key: string, entry: Entry, why: Phrase, edits: readonly Edit[]): Home {
   const text = entry.value?.kind === 'scalar' ? entry.value.text : ''
