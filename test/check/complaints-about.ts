@@ -68,13 +68,17 @@ export function complaintsAbout(path: string, text: string, how: 'whole' | 'read
       const corrected = applyEdits(text, edits)
       if (corrected === text) return ['changes nothing']
       const again = seen.after(corrected)
+      const lost = (of: string, { comments }: Tree) => {
+        const left = new Set(comments.map((comment) => comment.text))
+        return of === 'field-twice'
+          ? seen.tree.comments.filter((comment) => !left.has(comment.text)).length
+          : seen.tree.comments.length - comments.length
+      }
       const same = (among: readonly Finding[]) =>
         among.filter((one) => one.rule === rule && one.pointer === pointer).length
       return [
         ...(again.tree.problems.length > seen.tree.problems.length ? ['adds a syntax error'] : []),
-        ...(!textBecomes.has(rule) && again.tree.comments.length < seen.tree.comments.length
-          ? ['drops a comment']
-          : []),
+        ...(!textBecomes.has(rule) && lost(rule, again.tree) > 0 ? ['drops a comment'] : []),
         ...(same(again.findings) >= same(seen.findings) ? ['leaves its own finding'] : []),
       ]
     }

@@ -49,6 +49,17 @@ test('all panels side by side, a table for each question, as the command line co
   expect(page!.text).toMatch(/\nCommon practice, no source: [^\n]+\n$/)
 })
 
+test('panels whose records have errors are marked, and named before the tables', async () => {
+  const folder = await startedIn('mistakes')
+  const page = await client.request<PanelsResult>('wattproof/panels', {})
+  const markdown = wattproof(['compare', '.', '--format', 'markdown'], { cwd: folder }).out
+  const [named = ''] = /^.* have errors that .*$/m.exec(markdown) ?? []
+  expect(named).toContain('voc-vmp-swapped')
+  expect(page!.text.startsWith(`\\* ${named}\n\n## Efficiency\n`)).toBe(true)
+  expect(page!.text.match(/^\| voc-vmp-swapped \\\* \|/gm)).toHaveLength(6)
+  expect(page!.text).not.toMatch(/^\| price-digit-missing \\\* \|/m)
+})
+
 test('rows become records by the headings that the library explains, with what is not read', async () => {
   const folder = await startedIn('library', 'format: 1\ncolumns: { U0: stc.voc V }\n')
   const made = await client.request<RowsResult>('wattproof/rows', {

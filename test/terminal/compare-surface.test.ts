@@ -152,7 +152,7 @@ test('a panel from elsewhere is set beside the others', () => {
   expect(as('csv')).toMatch(/^panel,count,beside\nsmall,12,yes\nlarge,6,no\n$/)
   expect(JSON.parse(as('json')).beside).toBe('small')
   expect(as('markdown')).toMatch(
-    /\| small \\\* \| 12 \|\n\| large \| 6 \|\n\n\\\* small is set beside the panels of the library\.\n$/,
+    /\| small \\\* \| 12 \|\n\| large \| 6 \|\n\n\\\* small is set beside the panels of the library\.\n/,
   )
   expect(run(van(), '--with', 'nowhere').err).toMatch(/no such file, and no panel/)
 })

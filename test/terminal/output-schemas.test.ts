@@ -3,6 +3,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js'
 import addFormats from 'ajv-formats'
 import { expect, test } from 'vitest'
 import { put, repository, wattproof } from './run.ts'
+import { van } from './surface-library.ts'
 
 const schema = (name: string) => JSON.parse(readFileSync(`schemas/${name}-output.schema.json`, 'utf8'))
 const names = ['check', 'values', 'compare', 'surface', 'sheet', 'table', 'review']
@@ -53,6 +54,7 @@ test('a sparse record and an empty system have documents, too', () => {
   matches('values', ['values', 'a.panel.yaml'], cwd)
   matches('compare', ['compare', 'a.panel.yaml'], cwd)
   matches('review', ['review', 'b.system.yaml'], cwd)
+  matches('surface', ['compare', 'van.system.yaml', '--surface', 'roof', '--write', 'large'], van())
   put(cwd, { 'a.panel.yaml': 'format: 1\nname: A\nsize: { length: 1190 mm, width: 540 mm }\n' })
   matches('values', ['values', '--since', 'HEAD'], cwd)
 })

@@ -22,7 +22,7 @@ export function filledArray(
   panel: string,
   strings: Strings,
   bundle: Bundle | undefined,
-): { readonly edits: readonly Edit[]; readonly note: string } | Problem {
+): { readonly edits: readonly Edit[]; readonly note: string; readonly array: string | null } | Problem {
   const array = `/arrays/${target.system.arrays.indexOf(target.array!)}`
   const laid = panelsPut(tree, target, array, panel, strings)
   if ('problem' in laid) return laid
@@ -33,6 +33,7 @@ export function filledArray(
     }
   return {
     edits: [...laid.edits(), ...wiringPut(tree, array, strings)],
+    array: target.array!.entry.id?.value ?? null,
     note: otherController(target, strings, bundle),
   }
 }

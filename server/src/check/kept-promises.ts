@@ -2,7 +2,9 @@ import type { Fix, Found } from '../findings/found.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { Edit } from '../text/span.ts'
 import { applyEdits } from '../text/span.ts'
+import { duplicateKey } from '../text/hazards/duplicate-key.ts'
 import { nodeAtPointer } from '../text/tree-queries.ts'
+import type { Tree } from '../text/tree.ts'
 import { isBorneOut, isGuessed, isWorse } from './agreement.ts'
 import { plain } from './sentences.ts'
 import { sheetFacts } from './sheet-facts.ts'
@@ -60,10 +62,17 @@ export function withKeptPromises(
     return (
       again !== null &&
       again.file.tree.problems.length <= tree.problems.length &&
-      (takesComment.has(one.rule.id) || again.file.tree.comments.length >= tree.comments.length) &&
+      (takesComment.has(one.rule.id) || keepsComments(one, again.file.tree)) &&
       isGone(one, again) &&
       agrees(one, fix, again)
     )
+  }
+
+  function keepsComments({ rule }: Found, { comments }: Tree): boolean {
+    if (comments.length >= tree.comments.length) return true
+    // what stands there twice may have a comment twice
+    const left = new Set(comments.map((comment) => comment.text))
+    return rule.id === duplicateKey.id && tree.comments.every((comment) => left.has(comment.text))
   }
 
   function agrees(one: Found, fix: Fix, after: Retried): boolean {

@@ -15,7 +15,7 @@ export function newArray(
   panel: string,
   strings: Strings,
   bundle: Bundle | undefined,
-): { readonly edits: readonly Edit[]; readonly note: string } | { readonly problem: Phrase } {
+): { readonly edits: readonly Edit[]; readonly note: string; readonly array: string } | { readonly problem: Phrase } {
   const say = sayIn(bundle)
   const { system, surface } = target
   const candidate = candidates.find(({ id }) => id === panel)!
@@ -35,6 +35,7 @@ export function newArray(
   if (!edits) return { problem: phrase`\`arrays\` of the system cannot take another array; correct the file first` }
   return {
     edits,
+    array: id,
     note:
       controller === undefined
         ? say`, as the new array ${id}, without a controller: ${takers.join(', ')} would take them; name one in the file; its cable is not written`

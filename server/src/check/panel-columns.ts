@@ -121,7 +121,7 @@ export const questions: readonly { readonly question: string; readonly columns: 
       { key: 'surface', label: inCatalogue`front cover`, cell: ({ answers }) => textCell(answers.surface) },
       {
         key: 'exclusions',
-        label: inCatalogue`void after`,
+        label: inCatalogue`voided by`,
         cell: ({ answers }, bundle) => joined(answers.warranty.exclusions, bundle),
       },
     ],
@@ -143,12 +143,24 @@ const notKnown: C = {
       : { value: names.join(', '), text: names.map((name) => translated(name, bundle)).join(', ') },
 }
 
+/** In CSV, where prices are numbers alone. */
+const currency: C = {
+  key: 'currency',
+  label: inCatalogue`currency`,
+  cell: ({ answers: { price_per_watt: perWatt, price_per_kwh: perKwh } }) =>
+    textCell((perWatt ?? perKwh.warranted ?? perKwh.expected)?.currency ?? null),
+}
+
 export const leading = panel
 
-/** Every column, in the order of the questions. */
-export const panelColumns: readonly C[] = [panel, ...questions.flatMap(({ columns }) => columns), notKnown]
+/** Columns that rest on an expected life. */
+const onLife = ['price_per_kwh_expected', 'expected_life']
+export const restsOnLife = (columns: readonly C[]): boolean => columns.some(({ key }) => onLife.includes(key))
 
-export const lastQuestion = { question: inCatalogue`What the records leave out`, columns: [notKnown] }
+/** Every column, in the order of the questions. */
+export const panelColumns: readonly C[] = [panel, ...questions.flatMap(({ columns }) => columns), currency, notKnown]
+
+export const lastQuestion = { question: inCatalogue`What is not known`, columns: [notKnown] }
 
 /** What is common practice says so beside the figures, whatever the format. */
 export function notesOn(rows: readonly SideBySide[], bundle?: Bundle): readonly string[] {
@@ -156,6 +168,6 @@ export function notesOn(rows: readonly SideBySide[], bundle?: Bundle): readonly 
   return [
     sayIn(
       bundle,
-    )`Common practice, no source: bonded flexible panels last one to five years, of which 4 are taken, and rigid ones 25. \`expected_life\` in wattproof.yaml says otherwise.`,
+    )`Common practice, no source: bonded flexible panels last one to five years (4 are assumed here), and rigid ones 25. Set \`expected_life\` in wattproof.yaml to change this.`,
   ]
 }

@@ -1,3 +1,4 @@
+import type { Strings } from '../review/choosing/row.ts'
 import type { Edit } from '../text/span.ts'
 import type { Bundle } from '../wording/bundle.ts'
 import { inARow, named, phrase, sayIn, type Phrase } from '../wording/phrase.ts'
@@ -7,7 +8,16 @@ import type { SurfaceComparison } from './surface-comparison.ts'
 import { unplacedArrays } from './target-on.ts'
 
 /** What is to change in a system so that a panel lies on a surface, and what was done in words; or why that cannot be. */
-export type Put = { readonly edits: readonly Edit[]; readonly done: string } | { readonly problem: Phrase }
+export type Put = Done | { readonly problem: Phrase }
+
+interface Done {
+  readonly edits: readonly Edit[]
+  readonly done: string
+  readonly count: number
+  readonly strings: Strings
+  /** Id of the array, which may be a new one; null where it has none. */
+  readonly array: string | null
+}
 
 /**
  * Puts a panel of the comparison, its count and its wiring into the system, as a new array where none lies on the surface; every
@@ -29,8 +39,12 @@ export function putPanel(comparison: SurfaceComparison, id: string, bundle: Bund
   const put = target.array ? filledArray(tree, target, id, strings, bundle) : newArray(comparison, id, strings, bundle)
   if ('problem' in put) return put
   const { in_series: series, in_parallel: parallel } = strings
+  const count = series * parallel
   return {
     edits: put.edits,
-    done: say`${series * parallel} x ${id} on ${target.surface.id?.value}, ${series} in series x ${parallel}${put.note}`,
+    count,
+    strings,
+    array: put.array,
+    done: say`${count} x ${id} on ${target.surface.id?.value}, ${series} in series x ${parallel}${put.note}`,
   }
 }

@@ -17,6 +17,8 @@ export interface SurfaceComparison {
   readonly rows: readonly SurfaceRow[]
   readonly candidates: readonly Candidate[]
   readonly controllers: readonly ControllerChoice[]
+  /** Of the array that the panels would belong to. */
+  readonly controller: string | null
   /** What of the rest of the system the customer's limits are checked without, in sentences. */
   readonly notCounted: readonly string[]
 }
@@ -37,10 +39,12 @@ export function surfaceComparison(
   const isOwn = own.some(({ panel }) => panel.path === besides?.panel.path)
   const candidates = besides && !isOwn ? [...own, besides] : own
   const controllers = controllersOf(library, path)
-  const rows = compareOnSurface(target, candidates, ownController(target.array), controllers, bundle)
+  const present = ownController(target.array)
+  const rows = compareOnSurface(target, candidates, present, controllers, bundle)
   const rest = { ...target.system, arrays: arraysBeside(target) }
   const lacking = [...notCounted(rest)].map((one) => phraseInWords(one, bundle))
-  return { tree, target, rows, candidates, controllers, notCounted: lacking }
+  const controller = present?.id ?? null
+  return { tree, target, rows, candidates, controllers, controller, notCounted: lacking }
 }
 
 /** The panels of the library around a file. */

@@ -1,4 +1,5 @@
 import type { Connection } from 'vscode-languageserver'
+import { dayOf } from '../records/dates.ts'
 import { recordOfPath } from '../records/kinds.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { climateFromLatitude, climateFromWeather, isLatitude } from '../review/climate-draft.ts'
@@ -45,7 +46,7 @@ export function addTables(connection: Connection, session: Session, bundle: Bund
       async (): Promise<PanelsResult> => {
         await indexed()
         const panels = filesOf('panel') as readonly ReadFile<'panel'>[]
-        return panels.length > 0 ? { text: panelsCompared(workspace.library, panels, bundle) } : null
+        return panels.length > 0 ? { text: panelsCompared(workspace.library, panels, dayOf(new Date()), bundle) } : null
       },
       () => null,
     ),

@@ -2,6 +2,7 @@ import type { Checked } from '../check/checked.ts'
 import type { FieldInfo } from '../records/field-info.ts'
 import { infoAt } from '../records/info-at.ts'
 import { schemas } from '../records/schemas.generated.ts'
+import { shapeOf } from '../records/shape.ts'
 import { lineAround } from '../text/lines.ts'
 import { parentPointer } from '../text/pointer.ts'
 import { readTree } from '../text/read-tree.ts'
@@ -54,7 +55,7 @@ export function slotAt({ tree, kind }: Checked, offset: number): Slot | null {
   const common = { span: { start: from, end: to }, typed: tree.text.slice(from, offset), json, hasColon, needsBlank }
   const about = (pointer: string) => infoAt(root, pointer)
   const word = json ? `"${stand}"` : stand
-  const read = (standIn: string) => readTree(tree.text.slice(0, from) + standIn + tree.text.slice(to))
+  const read = (standIn: string) => readTree(tree.text.slice(0, from) + standIn + tree.text.slice(to), shapeOf(kind))
   return isValue
     ? value(read(`${needsBlank ? ' ' : ''}${word}`))
     : (key(read(hasColon ? word : `${word}: 0`)) ?? value(read(word)))

@@ -3,6 +3,7 @@ import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
 import { explains, hazards } from '../text/hazards/index.ts'
 import { entriesOf } from '../text/tree-queries.ts'
+import type { Span } from '../text/span.ts'
 import type { Tree } from '../text/tree.ts'
 import { reading } from './facts.ts'
 
@@ -28,15 +29,23 @@ export function hazardsOf(tree: Tree): HazardsFound {
           corrections: hazard.fixes.map((fix) => ({ ...fix, pointer: hazard.pointer })),
         }),
       ),
-      ...rest.map(({ message, sentence = phrase`${message}`, span, fix }) => {
+      ...rest.map(({ message, sentence = phrase`${message}`, span, fix, otherFix }) => {
         const { pointer = '', value } =
           entriesOf(tree).find(({ entry }) => entry.keySpan.start === span.start)?.entry ?? {}
-        const text = fix?.text ?? (value?.kind === 'scalar' ? value.text : '')
-        const corrections = fix ? [{ ...fix, pointer, text }] : []
+        const text = value?.kind === 'scalar' ? value.text : ''
+        const corrections = [fix, otherFix].flatMap((one) => (one ? [{ ...one, pointer, text: one.text ?? text }] : []))
         return finding(reading.syntax, { pointer: fix ? pointer : '', span }, sentence, { corrections })
       }),
     ],
-    spoiled: new Set(found.flatMap(({ hazard }) => hazard.spoils)),
+    spoiled: new Set([
+      ...found.flatMap(({ hazard }) => hazard.spoils),
+      ...tree.problems.flatMap(({ spoils }) => (spoils ? fieldsIn(tree, spoils) : [])),
+    ]),
     swallowed: new Set(found.flatMap(({ hazard }) => hazard.swallows)),
   }
 }
+
+const fieldsIn = (tree: Tree, { start, end }: Span): readonly string[] =>
+  entriesOf(tree).flatMap(({ entry }) =>
+    start <= entry.keySpan.start && entry.keySpan.start < end ? [entry.pointer] : [],
+  )

@@ -1,7 +1,9 @@
 import type { Proposed } from '../findings/make.ts'
+import { readQuantity } from '../quantities/read.ts'
 import { phrase, type Phrase } from '../wording/phrase.ts'
 import { insertEntry, removeThisEntry } from '../text/edits.ts'
 import { lineStarts, positionAt } from '../text/lines.ts'
+import { pointerKeys } from '../text/pointer.ts'
 import { entryEnd } from '../text/read-node.ts'
 import type { Edit } from '../text/span.ts'
 import { nodeAtPointer } from '../text/tree-queries.ts'
@@ -71,18 +73,30 @@ function outside(entry: Entry, map: MapNode, root: FieldInfo, tree: Tree): Home 
   return home(pointer, group!.key, entry, why, shifted(tree, entry, column))
 }
 
+/** The only group that lacks such a field and takes its value; of several, the one that must have it. */
 function elsewhere(entry: Entry, map: MapNode, root: FieldInfo, tree: Tree): Home | null {
   const { value, key } = entry
-  const groups = (root.fields ?? []).filter((field) => field.type === 'group' && knows(field, key))
-  const [only] = groups
-  if (groups.length !== 1 || !only || knows(root, key) || value?.kind !== 'scalar' || value.style === 'block')
-    return null
-  const pointer = `/${only.key}`
-  const target = nodeAtPointer(tree, pointer)
-  if (map.pointer === pointer || target?.kind !== 'map' || target.entries.some((one) => one.key === key)) return null
-  const edits = [removeThisEntry(tree, entry), insertEntry(tree, pointer, key, value.text)]
-  return home(pointer, only.key, entry, phrase`move under ${only.key}`, edits)
+  if (value?.kind !== 'scalar' || value.style === 'block' || map.flow) return null
+  const groups = [root, ...(root.fields ?? []).filter(({ type }) => type === 'group')].flatMap((group) => {
+    const pointer = group === root ? '' : `/${group.key}`
+    const field = group.fields?.find((one) => one.key === key)
+    const target = nodeAtPointer(tree, pointer)
+    const isFree = target?.kind === 'map' && target !== map && !target.entries.some((one) => one.key === key)
+    return field && isFree && takes(field, value.text) ? [{ pointer, group, field }] : []
+  })
+  const required = groups.filter(({ field }) => field.required)
+  const [only] = groups.length === 1 ? groups : required.length === 1 ? required : []
+  if (!only) return null
+  const { pointer, group } = only
+  // behind the group that it stands in
+  const after = pointer === '' ? pointerKeys(map.pointer)[0] : undefined
+  const edits = [removeThisEntry(tree, entry), insertEntry(tree, pointer, key, value.text, after)]
+  const why = pointer === '' ? phrase`move to the left margin` : phrase`move under ${group.key}`
+  return home(pointer, group.key, entry, why, edits)
 }
+
+const takes = ({ quantity }: FieldInfo, text: string) =>
+  !quantity || readQuantity(text, quantity).quantity !== undefined
 
 function home(pointer: string, key: string, entry: Entry, why: Phrase, edits: readonly Edit[]): Home {
   const text = entry.value?.kind === 'scalar' ? entry.value.text : ''
@@ -102,6 +116,7 @@ function shifted(tree: Tree, entry: Entry, column: number): readonly Edit[] {
   })
 }
 
-function columnAt({ text }: Tree, offset: number): number {
+/** Of a place in its line, as it was typed. */
+export function columnAt({ text }: Tree, offset: number): number {
   return offset - (Math.max(text.lastIndexOf('\n', offset - 1), text.lastIndexOf('\r', offset - 1)) + 1)
 }

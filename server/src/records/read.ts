@@ -11,6 +11,7 @@ import type { RecordKind } from './field-info.ts'
 import { recordOfPath } from './kinds.ts'
 import type { ReadFile } from './read-file.ts'
 import { readRecord } from './read-record.ts'
+import { shapeOf } from './shape.ts'
 import { schemaFindings } from './schema-findings.ts'
 import { notRead, type FileText } from './unread.ts'
 import { schemas } from './schemas.generated.ts'
@@ -29,7 +30,7 @@ export function readFile(path: string, text: FileText, currency?: string, before
   if (!what) return null
   if (typeof text !== 'string') return { ...nothingOf(path, what, '', notRead('file', text)), unread: text }
   try {
-    return read({ path, ...what }, readTree(text, before), currency)
+    return read({ path, ...what }, readTree(text, shapeOf(what.kind), before), currency)
   } catch (error) {
     return nothingOf(path, what, text, internalError(error))
   }
@@ -74,12 +75,20 @@ function findingsOf(kind: RecordKind, tree: Tree, { hazards, words, quantities }
     corrections.flatMap(({ also = [] }) => also.map((one) => one.pointer)),
   )
   const reported = new Set(hazards.findings.map(({ pointer }) => pointer))
+  const shape = (unreadable || nothing ? [] : shapeFindings()).filter(
+    ({ rule, pointer }) => rule !== reading.wrongKind.id || !reported.has(pointer),
+  )
+  // a line in the wrong column of which it is known where it belongs
+  const columns = new Set(
+    hazards.findings.flatMap(({ rule, span }) => (rule === reading.syntax.id ? [span.start] : [])),
+  )
+  const isMoved = ({ rule, corrections, span }: Finding) =>
+    rule === reading.misplacedField.id && corrections.length > 0 && columns.has(span.start)
+  const moved = new Set(shape.filter(isMoved).map(({ span }) => span.start))
   return [
-    ...hazards.findings,
+    ...hazards.findings.filter(({ rule, span }) => rule !== reading.syntax.id || !moved.has(span.start)),
     ...words,
-    ...(unreadable || nothing ? [] : shapeFindings()).filter(
-      ({ rule, pointer }) => rule !== reading.wrongKind.id || !reported.has(pointer),
-    ),
+    ...shape.map((one) => (isMoved(one) ? { ...one, severity: reading.syntax.severity } : one)),
     ...quantities,
     ...(nothing
       ? [

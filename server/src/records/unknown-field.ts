@@ -8,7 +8,7 @@ import { nodeAtPointer } from '../text/tree-queries.ts'
 import type { Entry, MapNode, Tree } from '../text/tree.ts'
 import { reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
-import { groupAt, homeOf, type Home } from './misplaced.ts'
+import { columnAt, groupAt, homeOf, type Home } from './misplaced.ts'
 import { nearest } from './nearest.ts'
 
 /** A key that its group does not know. */
@@ -46,7 +46,10 @@ export function unknownFields(
   const runs = groupBy(away, ({ home, map }) => [map.pointer, home.pointer, phraseInWords(home.fix.why)].join('\n'))
   const misspelt = placed.filter(({ home }) => !home).map((one) => misspeltField(one, root, tree, missing))
   return {
-    findings: [...[...runs.values()].map(misplacedFields), ...misspelt.map((one) => one.finding)],
+    findings: [
+      ...[...runs.values()].map((run) => misplacedFields(run, tree, missing)),
+      ...misspelt.map((one) => one.finding),
+    ],
     meant: new Set([
       ...away.flatMap(({ home, entry }) => [home.pointer, childPointer(home.pointer, entry.key)]),
       ...misspelt.flatMap(({ meant }) => meant),
@@ -56,18 +59,33 @@ export function unknownFields(
 
 type Placed = Unknown & { readonly home: Home }
 
-function misplacedFields(run: readonly Placed[]): Finding {
+function misplacedFields(run: readonly Placed[], tree: Tree, missing: ReadonlySet<string>): Finding {
   const [{ entry, map, group, home }] = run as [Placed]
   const [here, there] = [placeOf(group, map), placeOf(home)]
   const names = run.map((one) => one.entry.key)
   const sentence =
     names.length === 1
-      ? phrase`${entry.key} is ${here}; it belongs ${there}.`
+      ? (inOtherColumn(run[0]!, tree, there) ?? phrase`${entry.key} is ${here}; it belongs ${there}.`)
       : phrase`${someOf(names)} are ${here}; they belong ${there}.`
   const correction: Proposed = { ...home.fix, edits: run.flatMap((one) => one.home.fix.edits) }
+  const isMissed = run.some((one) => missing.has(childPointer(one.home.pointer, one.entry.key)))
   return finding(reading.misplacedField, { pointer: entry.pointer, span: entry.keySpan }, sentence, {
+    severity: isMissed ? reading.missingField.severity : undefined,
     corrections: [correction],
   })
+}
+
+/** Where its line is in the column of another group than the one that it lies in. */
+function inOtherColumn(
+  { entry: { key, keySpan }, map, group, home }: Placed,
+  tree: Tree,
+  there: Phrase,
+): Phrase | null {
+  const isAtMargin = columnAt(tree, keySpan.start) === 0
+  if (map.flow || isAtMargin === (map.pointer === '')) return null
+  return isAtMargin && home.pointer === ''
+    ? phrase`${key} is among the fields of ${group?.key || listOf(map) || phrase`the record`}; it belongs behind them.`
+    : phrase`${key} is in the wrong place; it belongs ${there}.`
 }
 
 function placeOf(group: { readonly key: string } | null, map?: MapNode): Phrase {

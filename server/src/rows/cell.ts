@@ -44,11 +44,14 @@ export const wordCell = (text: string, bundle: Bundle | undefined): Cell => ({
 export const answerCell = (is: boolean, bundle: Bundle | undefined): Cell =>
   wordCell(is ? inCatalogue`yes` : inCatalogue`no`, bundle)
 
+/** Without what binary fractions add in the last digits: 14.9, not 14.899999999999999, so that `= 14.9` finds it. */
+const plain = (value: number) => Number(value.toPrecision(12))
+
 /** A number in the unit that people read it in; filters compare with the metric one. */
 export function numberCell(value: number | null, digits: number, unit = '', times = 1, bundle?: Bundle): Cell {
   if (value === null) return unknown
   const shown = inUsual(value * times, unit, unitsOf(bundle))
-  return { value: value * times, text: `${shown.value.toFixed(digits)} ${shown.unit}`.trimEnd() }
+  return { value: plain(value * times), text: `${shown.value.toFixed(digits)} ${shown.unit}`.trimEnd() }
 }
 
 export const textCell = (text: string | null, none = unknown): Cell => (text === null ? none : { value: text, text })
@@ -60,5 +63,5 @@ export function moneyCell(
 ): Cell {
   if (!money) return unknown
   const { amount, currency } = money
-  return { value: amount, text: `${amount.toFixed(digits)} ${currency}${per}`, unit: currency }
+  return { value: plain(amount), text: `${amount.toFixed(digits)} ${currency}${per}`, unit: currency }
 }

@@ -1,4 +1,14 @@
-import { appendFileSync, lstatSync, mkdirSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs'
+import {
+  accessSync,
+  appendFileSync,
+  constants,
+  lstatSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  statSync,
+} from 'node:fs'
 import { dirname, join } from 'node:path'
 import { createSupportsHyperlinks } from 'supports-hyperlinks'
 import { setFlagsFromString } from 'node:v8'
@@ -76,6 +86,8 @@ const world: World = {
   readRecord: (path, within) => readSafely(disk, path, within),
   write: async (path, text) => writeAside(path, text),
   rewrite: async (path, text) => {
+    // another file takes its place, whose folder alone would have to be writable
+    accessSync(path, constants.W_OK)
     const before = readFileSync(path, 'utf8')
     writeAside(path, withoutMark(before) === before ? text : `\uFEFF${text}`)
   },

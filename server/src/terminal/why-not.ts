@@ -5,6 +5,10 @@ import { CouldNotRun } from './could-not-run.ts'
 export const whyNotWritten = ({ code = '' }: NodeJS.ErrnoException): Phrase =>
   ofWriting[code] ?? ofBoth[code] ?? named(code)
 
+/** The same of a file that was there a moment ago. */
+export const whyNotRewritten = (error: NodeJS.ErrnoException): Phrase =>
+  error.code === 'ENOENT' ? whyNotRead(error) : whyNotWritten(error)
+
 /** The same of reading. */
 export const whyNotRead = ({ code = '' }: NodeJS.ErrnoException): Phrase =>
   ofReading[code] ?? ofBoth[code] ?? named(code)

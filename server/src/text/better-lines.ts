@@ -2,6 +2,7 @@ import { readEdited } from './edited-tree.ts'
 import { lineStarts, positionAt } from './lines.ts'
 import { readingsAt, readingsOf } from './line-readings.ts'
 import { treeOrNull } from './scan.ts'
+import type { Shape } from './shape.ts'
 import type { Edit, Span } from './span.ts'
 import type { OtherReading, Tree } from './tree.ts'
 
@@ -10,6 +11,7 @@ export interface Readers {
   readonly read: (text: string) => Tree
   /** Without the whole grammar of YAML, but for single lines; where it is needed, the start of the line at which that shows. */
   readonly quickly: (text: string) => Tree | number
+  readonly shape?: Shape | undefined
 }
 
 /** How often the lines of a broken file are looked at again. */
@@ -25,7 +27,7 @@ const mostReadAgain = 16 * 1024
  * @param corrected  the file of which `typed` is a correction: its lines are read as there, unless YAML by itself complains
  *   more than there, and others are tried only where that is worse
  */
-export function withBetterLines(typed: Tree, { read, quickly }: Readers, corrected?: Tree): Tree {
+export function withBetterLines(typed: Tree, { read, quickly, shape }: Readers, corrected?: Tree): Tree {
   const { text } = typed
   const isWorse = corrected && typed.problems.length > (corrected.complaints ?? corrected.problems.length)
   const before = isWorse ? undefined : corrected
@@ -35,20 +37,23 @@ export function withBetterLines(typed: Tree, { read, quickly }: Readers, correct
     spent += tree?.effort ?? 0
     return tree
   }
-  const carried = before ? readAlike(typed, carriedOver(before, text), (edits) => readWith(edits, read)!) : null
+  const carried = before ? readAlike(typed, carriedOver(before, text), (edits) => readWith(edits, read)!, shape) : null
   const most = spent + (carried ? mostReadAgain : mostRead)
   let [best, taken] = carried ?? [typed, []]
   const enough = (carried && before?.problems.length) ?? 0
   for (let round = 0; round < mostRounds && best.problems.length > Math.max(0, enough - taken.length); round++) {
     const edits = editsOf(taken)
-    const tries = readingsOf(best).filter((one) => isApart(one.edits, edits))
-    const readBy = (one: OtherReading, reader: (text: string) => Tree | null) => {
+    const tries = readingsOf(best, shape).filter((one) => isApart(one.edits, edits) && (shape || !one.mustFit))
+    const misfits = shape?.misfits(best) ?? 0
+    const readBy = (one: OtherReading, reader: (text: string) => Tree | null): readonly Better[] => {
       const tree = readWith([...edits, ...one.edits], reader)
-      return tree && tree.problems.length < best.problems.length ? [{ ...one, tree }] : []
+      if (!tree || tree.problems.length >= best.problems.length) return []
+      const better = { ...one, tree, misfits: shape?.misfits(tree) ?? 0 }
+      return one.mustFit && misfits < better.misfits ? [] : [better]
     }
     // where every line is in its place again, the whole grammar would find no more
     const sound = tries.flatMap((one) => readBy(one, (tried) => treeOrNull(quickly(tried))))
-    const stepped = sound.length === 0 && taken.length === 0 ? lineByLine(typed, quickly) : null
+    const stepped = sound.length === 0 && taken.length === 0 ? lineByLine(typed, quickly, shape) : null
     if (stepped) {
       ;[best, taken] = stepped
       break
@@ -69,13 +74,17 @@ export function withBetterLines(typed: Tree, { read, quickly }: Readers, correct
  * Several lines in other columns, found one after the other: each time the reading with which most of the lines below have a
  * place; null where that does not come to the end, or leaves more to complain of.
  */
-function lineByLine({ text, problems }: Tree, quickly: Readers['quickly']): [Tree, readonly OtherReading[]] | null {
+function lineByLine(
+  { text, problems }: Tree,
+  quickly: Readers['quickly'],
+  shape: Shape | undefined,
+): [Tree, readonly OtherReading[]] | null {
   let taken: readonly OtherReading[] = []
   let reached = lineOf(text, quickly(text))
   while (taken.length < Math.min(mostRounds, problems.length)) {
     const edits = editsOf(taken)
-    const tries = readingsAt(text, reached)
-      .filter((one) => isApart(one.edits, edits))
+    const tries = readingsAt(text, reached, shape)
+      .filter((one) => isApart(one.edits, edits) && !one.mustFit)
       .map((one) => {
         let line = Infinity
         const tree = readEdited(text, [...edits, ...one.edits], (tried) => {
@@ -104,10 +113,16 @@ const complaints = (tree: Tree | null) => tree?.problems.length ?? 0
 const lineOf = (text: string, read: Tree | number): number =>
   typeof read === 'number' ? positionAt(lineStarts(text), read).line : Infinity
 
+interface Better extends OtherReading {
+  readonly tree: Tree
+  readonly misfits: number
+}
+
 /** Of what leaves least to complain of. */
-function simplest<T extends OtherReading & { readonly tree: Tree }>(readings: readonly T[]): T | undefined {
+function simplest(readings: readonly Better[]): Better | undefined {
   return [...readings].sort(
-    (a, b) => a.tree.problems.length - b.tree.problems.length || a.edits.length - b.edits.length,
+    (a, b) =>
+      a.tree.problems.length - b.tree.problems.length || a.misfits - b.misfits || a.edits.length - b.edits.length,
   )[0]
 }
 
@@ -116,11 +131,12 @@ function readAlike(
   typed: Tree,
   known: readonly OtherReading[],
   read: (edits: readonly Edit[]) => Tree,
+  shape: Shape | undefined,
 ): [Tree, readonly OtherReading[]] | null {
   const { text } = typed
   let best = typed
   for (const [i, { edits }] of known.entries()) {
-    const tries = readingsOf(best).slice(0, mostRead / text.length)
+    const tries = readingsOf(best, shape).slice(0, mostRead / text.length)
     if (!tries.some((one) => JSON.stringify(one.edits) === JSON.stringify(edits))) return null
     const tree = read(editsOf(known.slice(0, i + 1)))
     if (tree.problems.length >= best.problems.length) return null

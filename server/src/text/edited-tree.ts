@@ -20,7 +20,11 @@ export function readEdited<T extends Tree | null>(
     ...tree,
     text,
     root: tree.root && mappedNode(tree.root, { span, offset: (at) => back(at, 'start'), pointer: (same) => same }),
-    problems: tree.problems.map((one): SyntaxProblem => ({ ...one, span: span(one.span) })),
+    problems: tree.problems.map((one): SyntaxProblem => ({
+      ...one,
+      span: span(one.span),
+      ...(one.fix && { fix: { ...one.fix, edits: one.fix.edits.map((edit) => ({ ...edit, span: span(edit.span) })) } }),
+    })),
     comments: tree.comments
       .map((one): Comment => ({ ...one, span: span(one.span) }))
       .filter((one) => text[one.span.start] === '#'),

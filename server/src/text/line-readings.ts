@@ -1,7 +1,8 @@
 import { phrase, type Phrase } from '../wording/phrase.ts'
 import { lineEnding } from './edit-entries.ts'
 import { lineStarts, positionAt } from './lines.ts'
-import { lineProblem as problem, type Line } from './line.ts'
+import { lineProblem as problem, type Line, type Surroundings } from './line.ts'
+import type { Shape } from './shape.ts'
 import { stillOpen } from './scan-line.ts'
 import { shortened } from './shortened.ts'
 import type { Edit } from './span.ts'
@@ -9,7 +10,7 @@ import type { OtherReading, SyntaxProblem, Tree } from './tree.ts'
 import { readingsWithin } from './within-line.ts'
 
 /** The readings to try, likeliest first, of the lines where YAML complains and those beside them. */
-export function readingsOf({ text, problems }: Tree): readonly OtherReading[] {
+export function readingsOf({ text, problems }: Tree, shape?: Shape): readonly OtherReading[] {
   const starts = lineStarts(text)
   const lines = linesOf(text, starts)
   const full = lines.filter(isFull)
@@ -21,7 +22,7 @@ export function readingsOf({ text, problems }: Tree): readonly OtherReading[] {
   const gauges = Array.from(text.matchAll(gauge), ({ index, 1: size = '' }) => gaugeSign(index, size))
   return [...suspects].flatMap(([at, isColumn]) => [
     ...gauges,
-    ...readingsWithin(full[at]!, full[at + 1], lineEnding(text)),
+    ...readingsWithin(full[at]!, surroundings(text, full, at, shape)),
     ...(isColumn ? inOtherColumns(lines, full, at) : []),
     ...item(full, at),
     ...comment(full[at]!),
@@ -29,12 +30,12 @@ export function readingsOf({ text, problems }: Tree): readonly OtherReading[] {
 }
 
 /** Those of a line and the ones beside it, counted from 0. */
-export function readingsAt(text: string, line: number): readonly OtherReading[] {
+export function readingsAt(text: string, line: number, shape?: Shape): readonly OtherReading[] {
   const lines = linesOf(text, lineStarts(text))
   const full = lines.filter(isFull)
   const at = full.findIndex(({ start }) => start >= (lines[line]?.start ?? text.length))
   return around(full, at < 0 ? full.length : at).flatMap((near) => [
-    ...readingsWithin(full[near]!, full[near + 1], lineEnding(text)),
+    ...readingsWithin(full[near]!, surroundings(text, full, near, shape)),
     ...inOtherColumns(lines, full, near),
     ...item(full, near),
     ...comment(full[near]!),
@@ -52,6 +53,17 @@ const isFull = ({ text }: Line) => /^ *[^\s#]/.test(text)
 
 const around = (full: readonly Line[], at: number): readonly number[] =>
   at < 0 ? [] : [at, at + 1, at - 1].filter((near) => 0 <= near && near < full.length)
+
+function surroundings(text: string, full: readonly Line[], at: number, shape: Shape | undefined): Surroundings {
+  const outer: number[] = []
+  let margin = full[at]!.column
+  for (let above = at; 0 <= above && margin > 0; above--) {
+    const { indent } = full[above]!
+    if (indent < margin) outer.push(indent)
+    margin = Math.min(margin, indent)
+  }
+  return { above: full[at - 1], next: full[at + 1], outer, eol: lineEnding(text), names: shape?.names ?? new Set() }
+}
 
 const inOtherColumns = (lines: readonly Line[], full: readonly Line[], at: number): readonly OtherReading[] => [
   ...uncommented(lines, full[at]!),

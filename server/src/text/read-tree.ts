@@ -1,5 +1,6 @@
 import { phrase, phraseInWords } from '../wording/phrase.ts'
 import { withBetterLines } from './better-lines.ts'
+import { readSettled } from './conflicts.ts'
 import { readEdited } from './edited-tree.ts'
 import { foreignEncoding } from './encoding.ts'
 import { lineAround } from './lines.ts'
@@ -10,6 +11,7 @@ import { isJson } from './spelling.ts'
 import { readWithoutTabs } from './tabs.ts'
 import { inventory } from './tree-queries.ts'
 import { scan, scanAround, treeOrNull } from './scan.ts'
+import type { Shape } from './shape.ts'
 import type { SyntaxProblem, Tree } from './tree.ts'
 
 /** Longest text that is analysed, in UTF-16 units: a record has 2000. */
@@ -22,13 +24,16 @@ const longestRepaired = 16 * 1024
  * and what YAML itself complains about in `problems`, in the order of their places. Only the first document of a file is
  * read. Aliases, anchors, tags and merge keys are not followed.
  *
+ * @param shape   of the fields that are expected, so that broken lines are read as they are meant
  * @param before  the tree of the file of which this text is a correction
  */
-export function readTree(text: string, before?: Tree): Tree {
+export function readTree(text: string, shape?: Shape, before?: Tree): Tree {
+  const settled = text.length <= longestText && readSettled(text, (one) => readTree(one, shape))
+  if (settled) return settled
   const tree = readClean(text)
   return tree.problems.length === 0 || tree.root === null || text.length > longestRepaired || isJson(tree)
     ? tree
-    : withBetterLines(tree, { read: readClean, quickly: readPlain }, before)
+    : withBetterLines(tree, { read: readClean, quickly: readPlain, shape }, before)
 }
 
 /** Where nearly all lines are plain, without the whole grammar. */
@@ -52,9 +57,6 @@ export function readAsTyped(text: string): Tree {
   if (text.length > longestText) return unread(text, tooBig(text))
   const encoding = foreignEncoding(text)
   if (encoding) return unread(text, { code: 'encoding', message: `The file is in ${encoding}.`, span: firstLine(text) })
-  const marker =
-    text.includes('<<<<<<<') || text.includes('>>>>>>>') ? /^(?:<{7}|>{7})(?![^ \t\r\n]).*/m.exec(text) : null
-  if (marker) return unread(text, conflict(marker.index, marker[0].length))
 
   if (loneReturn.test(text)) return readWithLineFeeds(text)
   const tree = inLines(text)
@@ -87,9 +89,4 @@ function tooBig(text: string): SyntaxProblem {
   const kilobytes = Math.round(text.length / 1024)
   const message = `The file has ${kilobytes} KiB and was not read; a record has a few, and ${longestText / 1024} is the limit.`
   return { code: 'too-big', message, span: firstLine(text) }
-}
-
-function conflict(start: number, length: number): SyntaxProblem {
-  const message = 'A git conflict marker stands here: settle the conflict, then the file can be read.'
-  return { code: 'conflict-markers', message, span: { start, end: start + length } }
 }

@@ -54,14 +54,20 @@ export interface SyntaxProblem {
   readonly span: Span
   /** Whether the line is broken in itself, so that it is in the right column. */
   readonly inLine?: boolean
+  /** Fields that begin in it have no value that is known. */
+  readonly spoils?: Span
   /** What would put it right, where that is plain. */
-  readonly fix?: {
-    readonly edits: readonly Edit[]
-    readonly why: Phrase
-    readonly certainty: 'same' | 'guess'
-    /** What is there then, where that is not the value of a field. */
-    readonly text?: string
-  }
+  readonly fix?: SyntaxFix
+  /** Where two may. */
+  readonly otherFix?: SyntaxFix
+}
+
+export interface SyntaxFix {
+  readonly edits: readonly Edit[]
+  readonly why: Phrase
+  readonly certainty: 'same' | 'guess'
+  /** What is there then, where that is not the value of a field. */
+  readonly text?: string
 }
 
 /** A file as it was typed. Reading never fails: what could be read is in `root`, the rest in `problems`. */
@@ -82,4 +88,6 @@ export interface Tree {
 export interface OtherReading {
   readonly edits: readonly Edit[]
   readonly problem: SyntaxProblem
+  /** Whether it is only meant where no more fields than before are out of place. */
+  readonly mustFit?: boolean
 }

@@ -1,64 +1,30 @@
 import { joined, phrase } from '../wording/phrase.ts'
-import { lineProblem, type Line } from './line.ts'
+import { bracketsOf } from './line-brackets.ts'
+import { joinedLine } from './joined-line.ts'
+import { dashesOf } from './line-dashes.ts'
+import { reading, withoutComment, type Line, type Surroundings } from './line.ts'
+import { partedLine } from './parted-line.ts'
 import { stillOpen } from './scan-line.ts'
 import { shortened } from './shortened.ts'
-import type { Edit } from './span.ts'
-import type { OtherReading, SyntaxProblem } from './tree.ts'
+import type { OtherReading } from './tree.ts'
 
-/**
- * The readings to try of a line that is itself mistyped.
- *
- * @param next  the line below that holds something
- * @param eol   what ends the lines of the file
- */
-export const readingsWithin = (line: Line, next: Line | undefined, eol: string): readonly OtherReading[] =>
+/** The readings to try of a line that is itself mistyped, likeliest first. */
+export const readingsWithin = (line: Line, around: Surroundings): readonly OtherReading[] =>
   line.text.length > longest
     ? []
     : [
-        ...dashApart(line),
-        ...twoFields(line, eol),
+        ...dashesOf(line, around),
         ...withComma(line),
-        ...closed(line, next),
-        ...withoutValue(line, next),
+        ...partedLine(line, around),
+        ...bracketsOf(line, around),
+        ...joinedLine(line, around),
+        ...withoutColon(line, around),
+        ...withoutDocument(line, around),
+        ...withoutValue(line, around.next),
       ]
 
 /** No line of a record has more characters. */
 const longest = 500
-
-/** `-id: bimini` */
-function dashApart({ start, text }: Line): readonly OtherReading[] {
-  const [, before, name] = /^( *-)([A-Za-z_][\w-]*): /.exec(text) ?? []
-  if (before === undefined) return []
-  const at = start + before.length
-  const sentence = phrase`A space is missing after the dash before ${name}.`
-  const why = phrase`a space after the dash`
-  return [
-    reading('item', [insert(at, ' ')], [at - 1, text.trim().length], sentence, why, `- ${text.slice(before.length)}`),
-  ]
-}
-
-/** `size: { length: 1190 mm } weight: 2.2 kg`: two lines that became one. */
-function twoFields({ start, text, column }: Line, eol: string): readonly OtherReading[] {
-  const [, first, joint = '', second = ''] =
-    /^( *(?:- +)*[A-Za-z_][\w-]*:.*?[}\]])([ \t]*)([A-Za-z_][\w-]*:(?: .*)?)$/.exec(text) ?? []
-  if (first === undefined) return []
-  const [at, end] = [start + first.length, start + first.length + joint.length]
-  const name = second.slice(0, second.indexOf(':'))
-  const sentence = phrase`${name} needs a line of its own.`
-  const why = phrase`on a line of its own`
-  // a name that belongs to a group further out
-  const columns = [...new Set([column, 0])]
-  return columns.map((to) =>
-    reading(
-      'two-fields',
-      [{ span: { start: at, end }, text: eol + ' '.repeat(to) }],
-      [end, name.length],
-      sentence,
-      why,
-      second,
-    ),
-  )
-}
 
 /** `{ length: 1190 mm width: 540 mm }` */
 function withComma({ start, text }: Line): readonly OtherReading[] {
@@ -80,48 +46,11 @@ function withComma({ start, text }: Line): readonly OtherReading[] {
   return [reading('comma', edits, [start + at, name.length], sentence, phrase`a comma before it`, text.slice(at))]
 }
 
-/** A bracket that is still open where the line ends, or where one around it closes. */
-function closed({ start, text, indent }: Line, next: Line | undefined): readonly OtherReading[] {
-  const value = withoutComment(text)
-  // the # of a comment may be what cut it off
-  const isCut = /[}\]]/.test(text.slice(value.length))
-  const missing = isCut || /["'#]|[,[{]$/.test(value) || (next && indent < next.indent) ? [] : missingIn(value)
-  const at = missing[0]?.at
-  if (at === undefined || missing.some((one) => one.at !== at)) return []
-  const bracket = missing.map((one) => one.bracket).join('')
-  const sentence = phrase`${shortened(value.trim())} lacks its ${bracket}.`
-  const blank = value.includes(`${opening[bracket[0]!]} `) ? ' ' : ''
-  const why = phrase`closed with ${bracket}`
-  const fixed = value.slice(0, at).trimEnd() + blank + bracket
-  const edit = { span: { start: start + value.slice(0, at).trimEnd().length, end: start + at }, text: blank + bracket }
-  return [
-    reading('bracket', [edit], [start + indent, value.trim().length], sentence, why, (fixed + value.slice(at)).trim()),
-  ]
-}
-
-const opening: Readonly<Record<string, string>> = { '}': '{', ']': '[' }
-const closing: Readonly<Record<string, string>> = { '{': '}', '[': ']' }
-
-/** The brackets that a text lacks so that each that it opens is closed; none where one closes nothing. */
-function missingIn(text: string): readonly { readonly at: number; readonly bracket: string }[] {
-  const open: string[] = []
-  const missing: { readonly at: number; readonly bracket: string }[] = []
-  for (let at = 0; at < text.length; at++) {
-    const sign = text[at]!
-    if (closing[sign]) open.push(closing[sign])
-    if (!opening[sign]) continue
-    if (!open.includes(sign)) return []
-    while (open.at(-1) !== sign) missing.push({ at, bracket: open.pop()! })
-    open.pop()
-  }
-  return [...missing, ...open.reverse().map((bracket) => ({ at: text.length, bracket }))]
-}
-
 /** `surfaces: 3` above the list that is its value. */
 function withoutValue({ start, text, column }: Line, next: Line | undefined): readonly OtherReading[] {
   const [, before, value = ''] = /^( *(?:- +)*[A-Za-z_][\w-]*:)\s*([^\s#|>&*!].*)$/.exec(withoutComment(text)) ?? []
   const isBelow = next && column <= next.indent && /^ *- /.test(next.text)
-  if (before === undefined || !isBelow || /[,[{]$/.test(value)) return []
+  if (before === undefined || !isBelow || /^- |[,[{]$/.test(value)) return []
   const name = before.slice(column, -1)
   const [at, end] = [start + before.length, start + text.indexOf(value, before.length) + value.length]
   const sentence = phrase`${name} has both the value ${shortened(value)} and what is indented below it.`
@@ -137,18 +66,26 @@ function withoutValue({ start, text, column }: Line, next: Line | undefined): re
   ]
 }
 
-const withoutComment = (text: string) => text.split(' #')[0]!.trimEnd()
+/** `surfaces` above the list that is its value. */
+function withoutColon({ start, text, indent, column }: Line, { next, names }: Surroundings): readonly OtherReading[] {
+  const [, before, name = '', sign = ''] =
+    /^( *(?:- +)*)([A-Za-z_][\w-]*)[ \t]*([;.,=]?)$/.exec(withoutComment(text)) ?? []
+  if (before === undefined || !names.has(name) || !next) return []
+  if (next.indent < column || (next.indent === indent && !/^ *- /.test(next.text))) return []
+  const at = start + column + name.length
+  const end = sign === '' ? at : start + text.indexOf(sign, column + name.length) + 1
+  const sentence = phrase`The colon after ${name} is missing: write ${name}: above what is indented below it.`
+  const edits = [{ span: { start: at, end }, text: ':' }]
+  const why = phrase`a colon after the name`
+  return [{ ...reading('no-colon', edits, [start + column, name.length], sentence, why, `${name}:`), mustFit: true }]
+}
 
-const insert = (at: number, text: string): Edit => ({ span: { start: at, end: at }, text })
-
-function reading(
-  code: string,
-  edits: readonly Edit[],
-  [start, length]: readonly [number, number],
-  sentence: SyntaxProblem['sentence'] & {},
-  why: NonNullable<SyntaxProblem['fix']>['why'],
-  text: string,
-): OtherReading {
-  const fix = { edits, why, certainty: 'guess', text: shortened(text.trim()) } as const
-  return { edits, problem: lineProblem(code, sentence, start, length, fix) }
+/** `---` where no other record begins. */
+function withoutDocument({ start, text }: Line, { eol, above, next }: Surroundings): readonly OtherReading[] {
+  const sign = /^(?:---|[.]{3})(?=\s*$)/.exec(text)?.[0]
+  if (sign === undefined || !above || !next) return []
+  const edits = [{ span: { start, end: start + text.length + eol.length }, text: '' }]
+  const sentence = phrase`${sign} ends the record here, and the lines below it are not read: take it out.`
+  const why = phrase`without ${sign}`
+  return [{ ...reading('second-document', edits, [start, sign.length], sentence, why, ''), mustFit: true }]
 }

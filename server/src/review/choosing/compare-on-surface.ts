@@ -8,7 +8,7 @@ import { yieldOf } from '../year.ts'
 import { unsuitedTo, voidHere } from './excluded.ts'
 import { bestFirst, withFront } from './front.ts'
 import type { Target } from './laid-array.ts'
-import { notKnown } from './not-known.ts'
+import { notKnown, sidesNotKnown } from './not-known.ts'
 import { unknownRow, type Candidate, type ControllerChoice, type SurfaceRow } from './row.ts'
 import { withinLimits } from './within-limits.ts'
 import type { Bundle } from '../../wording/bundle.ts'
@@ -65,11 +65,12 @@ function rowOf(
   const say = sayIn(bundle)
   const { id, panel } = candidate
   const { warranty } = panel.record
-  if (!packing) return { ...unknownRow, panel: id, excluded: say`its size is not known` }
+  if (!packing)
+    return { panel: id, ...unknownRow, excluded: say`its size is not known`, not_known: sidesNotKnown(panel.record) }
   const { laid: layout, proven } = packing
   const count = layout.length
   if (count === 0)
-    return { ...unknownRow, panel: id, proven, excluded: say`none fits on the surface, either way round` }
+    return { panel: id, ...unknownRow, proven, excluded: say`none fits on the surface, either way round` }
 
   const { strings, array, over } = withinLimits(target, candidate, count, own, library, bundle)
   const alone = { ...target.system, arrays: [array] }
@@ -100,7 +101,7 @@ function rowOf(
       unsuitedTo(alone, bundle) ??
       (hasController && !strings
         ? panel.record.stc.voc
-          ? say`no string of it keeps within the voltage and current of a controller`
+          ? say`no string of it stays within the voltage and current limits of any controller`
           : say`its Voc is not known, so no string can be checked against a controller`
         : null) ??
       over,

@@ -12,12 +12,15 @@ interface Known {
 }
 
 /** What a row's figures lack, or were worked out without. */
-export function notKnown({ surface }: Target, panel: Panel, { figures, months, hasController }: Known) {
+export function notKnown({ system, surface }: Target, panel: Panel, { figures, months, hasController }: Known) {
   const { stc, temperature_coefficients: coefficients, limits, construction } = panel
   const hasPower = panelPower(panel) !== null
   const isBent = (surface.curvature?.value ?? 0) > 0 && construction?.value !== 'rigid'
+  const { budget } = system.system.limits
+  const isForeign = budget !== undefined && figures.price !== null && figures.price.currency !== budget.quantity.unit
   const lacking: readonly (readonly [boolean, string])[] = [
     [!figures.price, inCatalogue`price`],
+    [isForeign, inCatalogue`price in the currency of the budget`],
     [figures.weight_kg === null, inCatalogue`weight`],
     [fullYears(panel) <= 0, inCatalogue`output warranty`],
     [!stc.pmax, inCatalogue`Pmax`],
@@ -31,3 +34,9 @@ export function notKnown({ surface }: Target, panel: Panel, { figures, months, h
   ]
   return lacking.flatMap(([isLacking, name]) => (isLacking ? [name] : []))
 }
+
+/** What a panel lacks that cannot be laid at all. */
+export const sidesNotKnown = ({ size: { length, width } }: Panel): readonly string[] => [
+  ...(length ? [] : [inCatalogue`length`]),
+  ...(width ? [] : [inCatalogue`width`]),
+]

@@ -5,31 +5,46 @@ export interface Stairs {
   /** Where each step ends across the surface, ascending, and how far it reaches along it [µm]. */
   readonly ends: readonly number[]
   readonly reach: readonly number[]
-  /** Area that no panel can cover any more [µm2]. */
-  readonly lost: number
+  /** Area that panels cover or still can [µm2]: what is lost lies between them. */
+  readonly left: number
   readonly count: number
   /** The last panel, and the layout without it. */
   readonly box: Box | null
   readonly before: Stairs | null
 }
 
-/** The staircases of one count that go on: those that lost least, none twice. */
+/** The staircases of one count that go on: those with the most area left, none twice. */
 export class Beam {
   private readonly kept: Stairs[] = []
+  private limit = -Infinity
 
   constructor(private readonly width: number) {}
 
-  takes(lost: number): boolean {
-    const { kept, width } = this
-    return kept.length < width || lost < kept[width - 1]!.lost
+  takes(left: number): boolean {
+    return this.limit < left
   }
 
-  add(stairs: Stairs): void {
+  /** Where one with so many of these steps and so much left belongs; -1 where one like it is there. */
+  placeOf(ends: readonly number[], reach: readonly number[], size: number, left: number): number {
     const { kept } = this
-    let at = kept.length
-    for (; at > 0 && stairs.lost <= kept[at - 1]!.lost; at--) if (isSame(stairs, kept[at - 1]!)) return
+    let from = 0
+    let to = kept.length
+    while (from < to) {
+      const middle = (from + to) >> 1
+      if (left < kept[middle]!.left) from = middle + 1
+      else to = middle
+    }
+    // equal steps of equally many panels leave equally much
+    for (let i = from; i < kept.length && kept[i]!.left === left; i++)
+      if (isSame(kept[i]!, ends, reach, size)) return -1
+    return from
+  }
+
+  add(stairs: Stairs, at: number): void {
+    const { kept, width } = this
     kept.splice(at, 0, stairs)
-    if (this.width < kept.length) kept.pop()
+    if (width < kept.length) kept.pop()
+    if (width <= kept.length) this.limit = kept[width - 1]!.left
   }
 
   inOrder(): readonly Stairs[] {
@@ -37,9 +52,8 @@ export class Beam {
   }
 }
 
-/** Equal steps of equally many panels have lost equally much. */
-function isSame(a: Stairs, b: Stairs): boolean {
-  if (a.lost !== b.lost || a.ends.length !== b.ends.length) return false
-  for (let i = 0; i < a.ends.length; i++) if (a.ends[i] !== b.ends[i] || a.reach[i] !== b.reach[i]) return false
+function isSame(kept: Stairs, ends: readonly number[], reach: readonly number[], size: number): boolean {
+  if (kept.ends.length !== size) return false
+  for (let i = 0; i < size; i++) if (kept.ends[i] !== ends[i] || kept.reach[i] !== reach[i]) return false
   return true
 }

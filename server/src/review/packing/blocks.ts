@@ -1,6 +1,6 @@
 import type { Rectangles } from './five-blocks.ts'
 import { freeRows, type FreeRows } from './free-rows.ts'
-import { meets, sharedArea, type Blocked, type Box, type Grid, type Orientation } from './surface.ts'
+import { boxAt, meets, sharedArea, type Blocked, type Box, type Grid, type Orientation } from './surface.ts'
 
 /**
  * A good layout in a moment: the surface is cut right across, each part again the other way, and what is left is filled with
@@ -30,9 +30,13 @@ export function blocks(
 
   /** @param known  a layout of so many is at hand: what cannot better it may be worse than the best */
   function bestOf(part: Blocked, axis: 'x' | 'y', cuts: number, known: number): Plan {
-    if (!grid.blocked.some((k) => meets(part, k)))
-      return { count: clear.count(part.x1 - part.x0, part.y1 - part.y0), clear: part }
+    if (isClear(part)) return { count: clear.count(part.x1 - part.x0, part.y1 - part.y0), clear: part }
     return cuts === 0 ? fill(part) : cut(part, axis, cuts, known)
+  }
+
+  function isClear(part: Blocked): boolean {
+    for (let i = 0; i < grid.blocked.length; i++) if (meets(part, grid.blocked[i]!)) return false
+    return true
   }
 
   /** Many cuts leave the same parts. */
@@ -49,12 +53,16 @@ export function blocks(
   function cut(part: Blocked, axis: 'x' | 'y', cuts: number, known: number): Plan {
     const other = axis === 'x' ? 'y' : 'x'
     let best = bestOf(part, other, cuts - 1, known)
-    const [from, to] = axis === 'x' ? [part.x0, part.x1] : [part.y0, part.y1]
-    for (const at of axis === 'x' ? xs : ys) {
+    const { x0, x1, y0, y1 } = part
+    const from = axis === 'x' ? x0 : y0
+    const to = axis === 'x' ? x1 : y1
+    const places = axis === 'x' ? xs : ys
+    for (let i = 0; i < places.length; i++) {
+      const at = places[i]!
       if (at <= from) continue
       if (to <= at || enough <= best.count) break
-      const low = axis === 'x' ? { ...part, x1: at } : { ...part, y1: at }
-      const high = axis === 'x' ? { ...part, x0: at } : { ...part, y0: at }
+      const low = axis === 'x' ? { x0, x1: at, y0, y1 } : { x0, x1, y0, y1: at }
+      const high = axis === 'x' ? { x0: at, x1, y0, y1 } : { x0, x1, y0: at, y1 }
       const least = Math.max(known, best.count)
       if (room(low) + room(high) <= least) continue
       const first = bestOf(low, other, cuts - 1, least - room(high))
@@ -68,7 +76,7 @@ export function blocks(
   /** Panels that the area of a part would hold. */
   function room(part: Blocked): number {
     let free = (part.x1 - part.x0) * (part.y1 - part.y0)
-    for (const k of grid.apart) free -= sharedArea(part, k)
+    for (let i = 0; i < grid.apart.length; i++) free -= sharedArea(part, grid.apart[i]!)
     return Math.floor(free / area)
   }
 
@@ -76,7 +84,7 @@ export function blocks(
     if ('parts' in plan) return plan.parts.flatMap(boxesOf)
     if (!('clear' in plan)) return laid(rows, plan)
     const { x0, x1, y0, y1 } = plan.clear
-    return clear.boxes(x1 - x0, y1 - y0).map((box) => ({ ...box, x: box.x + x0, y: box.y + y0 }))
+    return clear.boxes(x1 - x0, y1 - y0).map((box) => boxAt(box.x + x0, box.y + y0, box))
   }
 }
 
@@ -117,7 +125,7 @@ function laid(rows: FreeRows, filling: Filling): readonly Box[] {
   for (let i = 0; i < found; i++) {
     const [row, start, count] = [buffer[3 * i]!, buffer[3 * i + 1]!, buffer[3 * i + 2]!]
     for (let at = start; at < start + count * side; at += side)
-      boxes.push(inRows ? { x: at, y: row, ...way } : { x: row, y: at, ...way })
+      boxes.push(inRows ? boxAt(at, row, way) : boxAt(row, at, way))
   }
   return boxes
 }
@@ -127,8 +135,12 @@ const buffer: number[] = []
 
 /** How many runs of panels there are between the keep-outs of all rows (columns) of a part. */
 function runs(rows: FreeRows, { part: { x0, x1, y0, y1 }, way, inRows }: Omit<Filling, 'count'>): number {
-  const [from, to, side] = inRows ? [x0, x1, way.dx] : [y0, y1, way.dy]
-  const [first, last, depth] = inRows ? [y0, y1, way.dy] : [x0, x1, way.dx]
+  const from = inRows ? x0 : y0
+  const to = inRows ? x1 : y1
+  const side = inRows ? way.dx : way.dy
+  const first = inRows ? y0 : x0
+  const last = inRows ? y1 : x1
+  const depth = inRows ? way.dy : way.dx
   const all = rows(way, inRows, first)
   let found = 0
   for (let row = first, k = 0; row + depth <= last; row += depth, k++) {
@@ -138,7 +150,7 @@ function runs(rows: FreeRows, { part: { x0, x1, y0, y1 }, way, inRows }: Omit<Fi
     for (let i = 0; i < free.length; i += 2) {
       if (start < free[i]!) start = free[i]!
       const end = free[i + 1]!
-      const count = Math.floor(((end < to ? end : to) - start) / side)
+      const count = (((end < to ? end : to) - start) / side) | 0
       if (count <= 0) continue
       buffer[3 * found] = row
       buffer[3 * found + 1] = start

@@ -1,4 +1,4 @@
-import { isFree, overlap, type Box, type Grid } from './surface.ts'
+import { boxAt, isFree, overlap, type Box, type Grid } from './surface.ts'
 
 /**
  * Searches all layouts for one of more than `known` panels. Any layout can be pushed towards the corner until each panel
@@ -14,7 +14,9 @@ export function searchAll(
   { xs, ys }: { readonly xs: readonly number[]; readonly ys: readonly number[] },
   { known, enough, steps: limit }: { readonly known: number; readonly enough: number; readonly steps: number },
 ): { readonly boxes: readonly Box[] | null; readonly proven: boolean } {
-  const points = xs.flatMap((x, column) => ys.flatMap((y) => pointAt(x, y, column)))
+  const points: Point[] = []
+  for (let column = 0; column < xs.length; column++)
+    for (let i = 0; i < ys.length; i++) addPoint(xs[column]!, ys[i]!, column)
   const area = grid.orientations[0]!.dx * grid.orientations[0]!.dy
   const free = xs.map((x) => freeArea(grid, x))
   const placed: Box[] = []
@@ -28,8 +30,10 @@ export function searchAll(
     if (most < placed.length) [best, most] = [[...placed], placed.length]
     for (let i = from; i < points.length; i++) {
       if (limit <= ++steps || enough <= most || placed.length + room(i) <= most) return
-      for (const box of points[i]!.boxes) {
-        if (placed.some((other) => overlap(box, other)) || !touchesLeft(box)) continue
+      const { boxes } = points[i]!
+      for (let n = 0; n < boxes.length; n++) {
+        const box = boxes[n]!
+        if (isTaken(box) || !touchesLeft(box)) continue
         placed.push(box)
         search(i + 1)
         placed.pop()
@@ -42,23 +46,43 @@ export function searchAll(
   function room(i: number): number {
     const { x, column } = points[i]!
     let left = free[column]!
-    for (const box of placed) left -= Math.max(0, box.x + box.dx - x) * box.dy
+    for (let n = 0; n < placed.length; n++) {
+      const box = placed[n]!
+      if (x < box.x + box.dx) left -= (box.x + box.dx - x) * box.dy
+    }
     return Math.floor(left / area)
   }
 
-  /** A point with the panels that can start there on the bare surface; none is no point. */
-  function pointAt(x: number, y: number, column: number) {
-    const boxes = grid.orientations.map((way) => ({ x, y, ...way })).filter((box) => isFree(grid, box))
-    return boxes.length > 0 ? [{ x, column, boxes }] : []
+  /** Nothing where no panel can start. */
+  function addPoint(x: number, y: number, column: number): void {
+    const boxes: Box[] = []
+    for (let w = 0; w < grid.orientations.length; w++) {
+      const box = boxAt(x, y, grid.orientations[w]!)
+      if (isFree(grid, box)) boxes.push(box)
+    }
+    if (boxes.length > 0) points.push({ x, column, boxes })
+  }
+
+  function isTaken(box: Box): boolean {
+    for (let n = 0; n < placed.length; n++) if (overlap(box, placed[n]!)) return true
+    return false
   }
 
   function touchesLeft({ x, y, dy }: Box): boolean {
-    return (
-      x === 0 ||
-      grid.blocked.some((k) => k.x1 === x && k.y0 < y + dy && y < k.y1) ||
-      placed.some((p) => p.x + p.dx === x && p.y < y + dy && y < p.y + p.dy)
-    )
+    if (x === 0) return true
+    for (let n = 0; n < placed.length; n++) {
+      const p = placed[n]!
+      if (p.x + p.dx === x && p.y < y + dy && y < p.y + p.dy) return true
+    }
+    return grid.blocked.some((k) => k.x1 === x && k.y0 < y + dy && y < k.y1)
   }
+}
+
+/** Where panels can start, with those that can on the bare surface. */
+interface Point {
+  readonly x: number
+  readonly column: number
+  readonly boxes: readonly Box[]
 }
 
 /** Area right of x that no keep-out takes; of keep-outs that overlap only the first counts. */

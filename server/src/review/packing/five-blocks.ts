@@ -1,4 +1,4 @@
-import type { Box, Orientation } from './surface.ts'
+import { boxAt, type Box, type Orientation } from './surface.ts'
 
 /** The most panels found for a rectangle without keep-outs, and where they lie from its corner. */
 export interface Rectangles {
@@ -20,7 +20,7 @@ export function fiveBlocks(ways: readonly Orientation[], length: number, width: 
   const area = a * b
   const useful = usefulSizes(Math.max(length, width), [...new Set([a, b])])
   const known: Plan[][] = []
-  const rasters: (readonly number[])[] = []
+  const rasters: Cuts[] = []
   let left = steps
   let leftInTwo = mostInTwo
   return {
@@ -30,7 +30,8 @@ export function fiveBlocks(ways: readonly Orientation[], length: number, width: 
 
   /** Index of the largest useful size that a side has room for. */
   function atMost(size: number): number {
-    let [from, to] = [0, useful.length]
+    let from = 0
+    let to = useful.length
     while (from < to) {
       const middle = (from + to) >> 1
       if (size < useful[middle]!) to = middle
@@ -40,25 +41,27 @@ export function fiveBlocks(ways: readonly Orientation[], length: number, width: 
   }
 
   /** Where it is worth cutting a side: useful on one side, and no more could be useful on the other. */
-  function cutsOf(i: number): readonly number[] {
+  function cutsOf(i: number): Cuts {
     const before = rasters[i]
     if (before) return before
     const cuts = new Set<number>()
     for (let p = 1; p < i; p++) cuts.add(atMost(useful[i]! - useful[p]!))
     cuts.delete(0)
-    return (rasters[i] = [...cuts].sort((p, q) => p - q))
+    const at = [...cuts].sort((p, q) => p - q)
+    return (rasters[i] = { at, rests: at.map((p) => atMost(useful[i]! - useful[p]!)) })
   }
 
   /** Panels that the area of a size would hold. */
   function roomOf(i: number, j: number): number {
-    return Math.floor((useful[i]! * useful[j]!) / area)
+    return ((useful[i]! * useful[j]!) / area) | 0
   }
 
   function planOf(i: number, j: number): Plan {
     const plans = (known[i] ??= [])
     const before = plans[j]
     if (before) return before
-    const [x, y] = [useful[i]!, useful[j]!]
+    const x = useful[i]!
+    const y = useful[j]!
     let best: Plan = { count: 0, way: ways[0]! }
     for (const way of ways) {
       const count = Math.floor(x / way.dx) * Math.floor(y / way.dy)
@@ -74,15 +77,10 @@ export function fiveBlocks(ways: readonly Orientation[], length: number, width: 
     const most = roomOf(i, j)
     let best = filled
     if (best.count === most) return best
-    const [ps, qs] = [cutsOf(i), cutsOf(j)]
-    for (const p of ps) {
-      if (x < 2 * useful[p]!) break
-      if (inTwo(p, j, atMost(x - useful[p]!), j)) return best
-    }
-    for (const q of qs) {
-      if (y < 2 * useful[q]!) break
-      if (inTwo(i, q, i, atMost(y - useful[q]!))) return best
-    }
+    const { at: ps, rests: restsOfP } = cutsOf(i)
+    const { at: qs, rests: restsOfQ } = cutsOf(j)
+    for (let n = 0; n < ps.length && 2 * useful[ps[n]!]! <= x; n++) if (inTwo(ps[n]!, j, restsOfP[n]!, j)) return best
+    for (let n = 0; n < qs.length && 2 * useful[qs[n]!]! <= y; n++) if (inTwo(i, qs[n]!, i, restsOfQ[n]!)) return best
     for (let m = 0; m < ps.length; m++)
       for (let n = m + 1; n < ps.length; n++)
         for (let u = 0; u < qs.length; u++)
@@ -94,13 +92,16 @@ export function fiveBlocks(ways: readonly Orientation[], length: number, width: 
 
     function pinwheel(p1: number, p2: number, q1: number, q2: number): boolean {
       left--
-      const [x1, x2, y1, y2] = [useful[p1]!, useful[p2]!, useful[q1]!, useful[q2]!]
+      const x1 = useful[p1]!
+      const x2 = useful[p2]!
+      const y1 = useful[q1]!
+      const y2 = useful[q2]!
       const room =
-        Math.floor((x2 * y1) / area) +
-        Math.floor(((x - x2) * y2) / area) +
-        Math.floor(((x - x1) * (y - y2)) / area) +
-        Math.floor((x1 * (y - y1)) / area) +
-        Math.floor(((x2 - x1) * (y2 - y1)) / area)
+        (((x2 * y1) / area) | 0) +
+        ((((x - x2) * y2) / area) | 0) +
+        ((((x - x1) * (y - y2)) / area) | 0) +
+        (((x1 * (y - y1)) / area) | 0) +
+        ((((x2 - x1) * (y2 - y1)) / area) | 0)
       if (room <= best.count) return false
       const parts = [
         [p2, q1],
@@ -148,13 +149,19 @@ export function fiveBlocks(ways: readonly Orientation[], length: number, width: 
     const { way } = plan
     const boxes: Box[] = []
     for (let at = 0; at + way.dx <= useful[i]!; at += way.dx)
-      for (let up = 0; up + way.dy <= useful[j]!; up += way.dy) boxes.push({ ...way, x: x + at, y: y + up })
+      for (let up = 0; up + way.dy <= useful[j]!; up += way.dy) boxes.push(boxAt(x + at, y + up, way))
     return boxes
   }
 }
 
 /** Cuts in two that are looked at: 200 panels ask for less, and thousands, as when a size is typed in the wrong unit, for minutes. */
 const mostInTwo = 3_000_000
+
+/** Where to cut a side, ascending, and what is left of it: indices of useful sizes. */
+interface Cuts {
+  readonly at: readonly number[]
+  readonly rests: readonly number[]
+}
 
 /** Indices of useful sizes. */
 type Size = readonly [number, number]

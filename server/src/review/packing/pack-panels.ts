@@ -5,7 +5,7 @@ import { fiveBlocks } from './five-blocks.ts'
 import { positionsOf } from './positions.ts'
 import { staircase } from './staircase.ts'
 import { gridOf, type Box, type Grid, type SurfaceShape } from './surface.ts'
-import { viewsOf } from './views.ts'
+import { views } from './views.ts'
 import { inWindows } from './windows.ts'
 
 export interface LaidPanel {
@@ -26,6 +26,9 @@ export interface Packing {
  * like panels first, and where a bound leaves room for more, staircases from each side, then a search of all layouts; where that
  * takes too long, more staircases, of the whole and of parts. Each ends after a fixed number of steps, so the same surface always
  * gives the same layout.
+ *
+ * A surface is often packed once, so that little of this is ever compiled: the loops below build no list and call no function for
+ * what an operator says (`| 0` for a count rounded down), and numbers and objects keep one shape.
  *
  * @param panel   outer size [m], positive
  * @param wanted  stop at so many
@@ -71,8 +74,10 @@ export function packPanels(
 function staircases(grid: Grid, start: readonly Box[], enough: number, width: number): readonly Box[] {
   let best = start
   if (width < narrow) return best
-  for (const { grid: seen, back } of viewsOf(grid))
+  for (const view of views) {
+    const { grid: seen, back } = view(grid)
     best = staircase(seen, { known: best.length, enough, width })?.map(back) ?? best
+  }
   return best
 }
 

@@ -1,5 +1,5 @@
 import { Beam, type Stairs } from './beam.ts'
-import type { Box, Grid } from './surface.ts'
+import { boxAt, type Box, type Grid, type Orientation } from './surface.ts'
 
 /**
  * Layouts that grow from one end of the surface as a staircase: its lowest step takes a panel, either way round, or is given up as
@@ -19,18 +19,21 @@ export function staircase(
   const { length, orientations: ways, blocked, apart } = grid
   const area = ways[0]!.dx * ways[0]!.dy
   const least = Math.min(ways[0]!.dx, ways[0]!.dy)
-  const free = length * grid.width - keptOut(0, length, 0, grid.width)
+  const longest = Math.max(ways[0]!.dx, ways[0]!.dy)
   // the staircase being built: where each step ends across the surface, and how far it reaches along it
   const [ends, reach] = [[] as number[], [] as number[]]
   let size = 0
-  let lost = 0
+  let left = 0
+  // keep-outs that a panel on the lowest step could lie on
+  const near: Grid['blocked'][number][] = []
+  const free = length * grid.width - keptOut(0, length, 0, grid.width)
   let most = known
   let best: Stairs | null = null
-  let level: readonly Stairs[] = [{ ends: [grid.width], reach: [0], lost: 0, count: 0, box: null, before: null }]
+  let level: readonly Stairs[] = [{ ends: [grid.width], reach: [0], left: free, count: 0, box: null, before: null }]
   while (level.length > 0 && most < enough) {
     const next = new Beam(width)
     for (const stairs of level)
-      for (let end: Stairs | null = stairs; end && next.takes(end.lost); end = givenUp(end)) grow(end, next)
+      for (let end: Stairs | null = stairs; end && next.takes(end.left); end = givenUp(end)) grow(end, next)
     level = next.inOrder()
     const [first] = level
     if (first && most < first.count) [best, most] = [first, first.count]
@@ -39,59 +42,74 @@ export function staircase(
 
   function grow(stairs: Stairs, next: Beam): void {
     const low = lowest(stairs.reach)
-    const [from, to, x] = [low === 0 ? 0 : stairs.ends[low - 1]!, stairs.ends[low]!, stairs.reach[low]!]
-    for (const way of ways) {
+    const from = startOf(stairs, low)
+    const to = stairs.ends[low]!
+    const x = stairs.reach[low]!
+    near.length = 0
+    for (let i = 0; i < blocked.length; i++)
+      if (x < blocked[i]!.x1 && blocked[i]!.x0 < x + longest) near.push(blocked[i]!)
+    for (let w = 0; w < ways.length; w++) {
+      const way = ways[w]!
       const last = to - way.dy
       if (last < from || length < x + way.dx) continue
-      put(from, way)
-      if (from < last) put(last, way)
-      for (const k of blocked) {
-        if (k.x1 <= x || x + way.dx <= k.x0) continue
-        if (from < k.y1 && k.y1 < last) put(k.y1, way)
-        if (from < k.y0 - way.dy && k.y0 - way.dy < last) put(k.y0 - way.dy, way)
+      put(stairs, low, from, way, next)
+      if (from < last) put(stairs, low, last, way, next)
+      for (let i = 0; i < near.length; i++) {
+        const k = near[i]!
+        if (x + way.dx <= k.x0) continue
+        if (from < k.y1 && k.y1 < last) put(stairs, low, k.y1, way, next)
+        if (from < k.y0 - way.dy && k.y0 - way.dy < last) put(stairs, low, k.y0 - way.dy, way, next)
       }
     }
+  }
 
-    function put(y: number, way: Grid['orientations'][number]): void {
-      // what it gives up besides makes it no better
-      if (!next.takes(stairs.lost)) return
-      for (const k of blocked) if (x < k.x1 && k.x0 < x + way.dx && y < k.y1 && k.y0 < y + way.dy) return
-      start(stairs, low)
-      if (from < y) step(y, x)
-      step(y + way.dy, x + way.dx)
-      if (y + way.dy < to) step(to, x)
-      finish(stairs, low)
-      if (next.takes(lost) && (hopes() || most <= stairs.count))
-        next.add({
-          ends: ends.slice(0, size),
-          reach: reach.slice(0, size),
-          lost,
-          count: stairs.count + 1,
-          box: { x, y, ...way },
-          before: stairs,
-        })
+  function put(stairs: Stairs, low: number, y: number, way: Orientation, next: Beam): void {
+    const { dx, dy } = way
+    // what it gives up besides makes it no better
+    if (!next.takes(stairs.left)) return
+    const x = stairs.reach[low]!
+    for (let i = 0; i < near.length; i++) {
+      const k = near[i]!
+      if (k.x0 < x + dx && y < k.y1 && k.y0 < y + dy) return
     }
+    const to = stairs.ends[low]!
+    start(stairs, low)
+    if (startOf(stairs, low) < y) step(y, x)
+    step(y + dy, x + dx)
+    if (y + dy < to) step(to, x)
+    finish(stairs, low)
+    if (!next.takes(left) || (stairs.count < most && !hopes())) return
+    const at = next.placeOf(ends, reach, size, left)
+    if (at >= 0) next.add(built(stairs.count + 1, boxAt(x, y, way), stairs), at)
   }
 
   /** The lowest step raised to where something else begins; null at the end of the surface, or where too much would be lost. */
   function givenUp(stairs: Stairs): Stairs | null {
     const low = lowest(stairs.reach)
-    const [from, end, x] = [low === 0 ? 0 : stairs.ends[low - 1]!, stairs.ends[low]!, stairs.reach[low]!]
+    const from = startOf(stairs, low)
+    const end = stairs.ends[low]!
+    const x = stairs.reach[low]!
     let to = nearest(stairs.reach, low, stairs.ends.length)
-    for (const k of blocked) if (k.y0 < end && from < k.y1 && x < k.x1 && k.x1 < to) to = k.x1
+    for (let i = 0; i < blocked.length; i++) {
+      const k = blocked[i]!
+      if (k.y0 < end && from < k.y1 && x < k.x1 && k.x1 < to) to = k.x1
+    }
     if (length < to + least) return null
     start(stairs, low)
-    lost += (to - x) * (end - from) - keptOut(x, to, from, end)
+    left -= (to - x) * (end - from) - keptOut(x, to, from, end)
     if (!hopes()) return null
     step(end, to)
     finish(stairs, low)
     if (!hopes()) return null
-    const { count, box, before } = stairs
-    return { ends: ends.slice(0, size), reach: reach.slice(0, size), lost, count, box, before }
+    return built(stairs.count, stairs.box, stairs.before)
+  }
+
+  function built(count: number, box: Box | null, before: Stairs | null): Stairs {
+    return { ends: ends.slice(0, size), reach: reach.slice(0, size), left, count, box, before }
   }
 
   function hopes(): boolean {
-    return most < Math.floor((free - lost) / area)
+    return most + 1 <= left / area
   }
 
   /** Reach of the lower of a step's neighbours. */
@@ -103,7 +121,7 @@ export function staircase(
 
   function start(stairs: Stairs, low: number): void {
     size = 0
-    lost = stairs.lost
+    left = stairs.left
     for (let i = 0; i < low; i++) step(stairs.ends[i]!, stairs.reach[i]!)
   }
 
@@ -115,17 +133,18 @@ export function staircase(
   /** The rest of the steps; those near the change that no panel fits on any more are given up at once. */
   function finish(stairs: Stairs, low: number): void {
     for (let i = low + 1; i < stairs.ends.length; i++) step(stairs.ends[i]!, stairs.reach[i]!)
-    for (let i = Math.max(0, low - 2); i < size && i < low + 4; i++) {
-      const [x, end] = [reach[i]!, ends[i]!]
+    for (let i = low < 2 ? 0 : low - 2; i < size && i < low + 4; i++) {
+      const x = reach[i]!
+      const end = ends[i]!
       const from = i === 0 ? 0 : ends[i - 1]!
       const next = nearest(reach, i, size)
       const to = length < x + least ? length : end - from < least && x < next ? next : x
       if (x === to) continue
-      lost += (to - x) * (end - from) - keptOut(x, to, from, end)
+      left -= (to - x) * (end - from) - keptOut(x, to, from, end)
       reach[i] = to
       if (i + 1 < size && reach[i + 1] === to) remove(i)
       if (i > 0 && reach[i - 1] === to) remove(i - 1)
-      i = Math.max(-1, i - 3)
+      i = i < 2 ? -1 : i - 3
     }
   }
 
@@ -139,7 +158,8 @@ export function staircase(
 
   function keptOut(x0: number, x1: number, y0: number, y1: number): number {
     let sum = 0
-    for (const k of apart) {
+    for (let i = 0; i < apart.length; i++) {
+      const k = apart[i]!
       const across = (x1 < k.x1 ? x1 : k.x1) - (x0 < k.x0 ? k.x0 : x0)
       const up = (y1 < k.y1 ? y1 : k.y1) - (y0 < k.y0 ? k.y0 : y0)
       if (across > 0 && up > 0) sum += across * up
@@ -147,6 +167,8 @@ export function staircase(
     return sum
   }
 }
+
+const startOf = ({ ends }: Stairs, low: number): number => (low === 0 ? 0 : ends[low - 1]!)
 
 function lowest(reach: readonly number[]): number {
   let low = 0

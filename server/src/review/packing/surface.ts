@@ -28,6 +28,9 @@ export interface Box extends Orientation {
   readonly y: number
 }
 
+/** All boxes are made here, with their fields in one order: what is compiled for one then holds for all. */
+export const boxAt = (x: number, y: number, { dx, dy, turned }: Orientation): Box => ({ x, y, dx, dy, turned })
+
 /**
  * What no panel may cover, open on all sides [µm]. One that is narrower than the gap ends before it starts: no part lies in it, and
  * still no panel fits across.
@@ -55,7 +58,14 @@ export interface Grid {
 /** A tenth of a millimetre is no reason to say that a panel does not fit [µm]. */
 const tolerance = 100
 
-const micrometres = (metres: number) => Math.round(metres * 1e6)
+/** A whole number that V8 keeps as a small integer where it is one: code made for those is thrown away when others come. */
+export function rounded(value: number): number {
+  const whole = Math.round(value)
+  const small = whole | 0
+  return small === whole ? small : whole
+}
+
+const micrometres = (metres: number) => rounded(metres * 1e6)
 
 export function gridOf(surface: SurfaceShape, panel: { readonly length: number; readonly width: number }): Grid {
   const gap = micrometres(surface.gap)
@@ -86,15 +96,18 @@ export const meets = (part: Blocked, k: Blocked): boolean =>
   part.x0 < k.x1 && k.x0 < part.x1 && part.y0 < k.y1 && k.y0 < part.y1
 
 export function sharedArea(a: Blocked, b: Blocked): number {
-  const x = Math.min(a.x1, b.x1) - Math.max(a.x0, b.x0)
-  const y = Math.min(a.y1, b.y1) - Math.max(a.y0, b.y0)
+  const x = (a.x1 < b.x1 ? a.x1 : b.x1) - (a.x0 < b.x0 ? b.x0 : a.x0)
+  const y = (a.y1 < b.y1 ? a.y1 : b.y1) - (a.y0 < b.y0 ? b.y0 : a.y0)
   return x > 0 && y > 0 ? x * y : 0
 }
 
 /** Whether a box lies on the surface and on no keep-out. */
 export function isFree({ length, width, blocked }: Grid, { x, y, dx, dy }: Box): boolean {
   if (length < x + dx || width < y + dy) return false
-  for (const k of blocked) if (x < k.x1 && k.x0 < x + dx && y < k.y1 && k.y0 < y + dy) return false
+  for (let i = 0; i < blocked.length; i++) {
+    const k = blocked[i]!
+    if (x < k.x1 && k.x0 < x + dx && y < k.y1 && k.y0 < y + dy) return false
+  }
   return true
 }
 

@@ -1,4 +1,4 @@
-import type { Blocked, Box, Grid } from './surface.ts'
+import { boxAt, type Blocked, type Box, type Grid } from './surface.ts'
 
 /** A surface as seen from another corner, and back. */
 export interface View {
@@ -7,22 +7,21 @@ export interface View {
 }
 
 /** From each end of the surface along its length, and across: what starts at one end leaves its gaps at the other. */
-export function viewsOf(grid: Grid): readonly View[] {
-  const across = transposed(grid)
-  return [
-    { grid, back: (box) => box },
-    mirrored(grid),
-    { grid: across, back: turn },
-    { grid: mirrored(across).grid, back: (box) => turn(mirrored(across).back(box)) },
-  ]
-}
+export const views: readonly ((grid: Grid) => View)[] = [
+  (grid) => ({ grid, back: (box) => box }),
+  mirrored,
+  (grid) => ({ grid: transposed(grid), back: turn }),
+  (grid) => {
+    const { grid: seen, back } = mirrored(transposed(grid))
+    return { grid: seen, back: (box) => turn(back(box)) }
+  },
+]
 
-function mirrored(grid: Grid): View {
-  const { length } = grid
+function mirrored({ length, width, orientations, blocked, apart }: Grid): View {
   const flip = ({ x0, x1, y0, y1 }: Blocked) => ({ x0: length - x1, x1: length - x0, y0, y1 })
   return {
-    grid: { ...grid, blocked: grid.blocked.map(flip), apart: grid.apart.map(flip) },
-    back: (box) => ({ ...box, x: length - box.x - box.dx }),
+    grid: { length, width, orientations, blocked: blocked.map(flip), apart: apart.map(flip) },
+    back: (box) => boxAt(length - box.x - box.dx, box.y, box),
   }
 }
 
@@ -37,4 +36,4 @@ function transposed({ length, width, orientations: ways, blocked, apart }: Grid)
   }
 }
 
-const turn = ({ x, y, dx, dy, turned }: Box): Box => ({ x: y, y: x, dx: dy, dy: dx, turned })
+const turn = ({ x, y, dx, dy, turned }: Box): Box => boxAt(y, x, { dx: dy, dy: dx, turned })

@@ -1,6 +1,6 @@
 import { staircase } from './staircase.ts'
-import { meets, type Blocked, type Box, type Grid } from './surface.ts'
-import { viewsOf } from './views.ts'
+import { boxAt, meets, rounded, type Blocked, type Box, type Grid } from './surface.ts'
+import { views } from './views.ts'
 
 /**
  * Betters a layout piece by piece: the panels in a window are lifted and laid anew around what reaches into it; the window moves
@@ -34,9 +34,9 @@ const sizes = [4, 5.3]
 function windowsOf({ length, width }: Grid, side: number): readonly Blocked[] {
   const starts = (whole: number) => {
     const count = Math.max(1, Math.ceil((whole - side) / (side / 2)) + 1)
-    return Array.from({ length: count }, (_, i) => Math.round(Math.min(Math.max(0, whole - side), (i * side) / 2)))
+    return Array.from({ length: count }, (_, i) => rounded(Math.min(Math.max(0, whole - side), (i * side) / 2)))
   }
-  const end = (whole: number, from: number) => Math.round(Math.min(whole, from + side))
+  const end = (whole: number, from: number) => rounded(Math.min(whole, from + side))
   return starts(length).flatMap((x) =>
     starts(width).map((y) => ({ x0: x, x1: end(length, x), y0: y, y1: end(width, y) })),
   )
@@ -44,11 +44,15 @@ function windowsOf({ length, width }: Grid, side: number): readonly Blocked[] {
 
 function relaid(grid: Grid, boxes: readonly Box[], window: Blocked, width: number, round: number): readonly Box[] {
   const { x0, y0, x1, y1 } = window
-  const isInside = ({ x, y, dx, dy }: Box) => x0 <= x && x + dx <= x1 && y0 <= y && y + dy <= y1
-  const stay = boxes.filter((box) => !isInside(box))
-  const reachingIn = stay
-    .map(({ x, y, dx, dy }) => ({ x0: x, x1: x + dx, y0: y, y1: y + dy }))
-    .filter((box) => meets(window, box))
+  const stay: Box[] = []
+  const reachingIn: Blocked[] = []
+  for (let i = 0; i < boxes.length; i++) {
+    const box = boxes[i]!
+    const { x, y, dx, dy } = box
+    if (x0 <= x && x + dx <= x1 && y0 <= y && y + dy <= y1) continue
+    stay.push(box)
+    if (x < x1 && x0 < x + dx && y < y1 && y0 < y + dy) reachingIn.push({ x0: x, x1: x + dx, y0: y, y1: y + dy })
+  }
   const shifted = (list: readonly Blocked[]) =>
     list.filter((k) => meets(window, k)).map((k) => ({ x0: k.x0 - x0, x1: k.x1 - x0, y0: k.y0 - y0, y1: k.y1 - y0 }))
   const part: Grid = {
@@ -59,8 +63,7 @@ function relaid(grid: Grid, boxes: readonly Box[], window: Blocked, width: numbe
     apart: shifted([...grid.apart, ...reachingIn]),
   }
   const known = boxes.length - stay.length
-  const views = viewsOf(part)
-  const { grid: seen, back } = views[round % views.length]!
+  const { grid: seen, back } = views[round % views.length]!(part)
   const found = staircase(seen, { known, enough: Infinity, width })
-  return found ? [...stay, ...found.map(back).map((box) => ({ ...box, x: box.x + x0, y: box.y + y0 }))] : boxes
+  return found ? [...stay, ...found.map(back).map((box) => boxAt(box.x + x0, box.y + y0, box))] : boxes
 }

@@ -79,15 +79,13 @@ export const addCheck: AddCommand = (program, world, end) => {
     )
     .action(async (paths: string[], options: Options) => {
       const work = await selected(world, await expanded(world, paths), options)
-      if (options.fix || options.diff) {
-        const fixed = await fixedIn(world, work, options)
-        if (options.diff) return end(fixed > 0 ? 1 : 0)
-      }
+      const applied = options.fix || options.diff ? await fixedIn(world, work, options) : null
+      if (applied && options.diff) return end(applied.fixed > 0 ? 1 : 0)
       const printing = await createPrinting(world, options)
       const { counts, verdict } = await reported(world, work, options, printing)
       await printing.end(counts)
       verdict()
-      end(reaches(counts, options.failOn) ? 1 : 0)
+      end(applied && applied.unwritten > 0 ? 2 : reaches(counts, options.failOn) ? 1 : 0)
     })
 }
 

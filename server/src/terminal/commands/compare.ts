@@ -24,7 +24,7 @@ export const addCompare: AddCommand = (program, world) => {
     .option('--surface <id>', say`the surface of the system that the panels lie on`)
     .option('--array <id>', say`the array that they belong to, where several lie on the surface`)
     .option('--with <panel>', say`set a panel beside those of the library: its file or id`)
-    .option('--write <panel>', say`put this panel, its count and wiring into the system description`)
+    .option('--write <panel>', say`put this panel (its id or file), its count and wiring into the system description`)
     .addHelpText('after', () => `\n${help(world)}`)
     .action(async (paths: readonly string[], options: Options) => world.out(await compared(world, paths, options)))
 }
@@ -53,7 +53,9 @@ async function compared(world: World, paths: readonly string[], options: Options
     ...(options.with !== undefined && { with: options.with }),
     ...(write !== undefined && { write }),
   })
-  return write === undefined ? surfaceReport(comparison, options, world) : writePanel(world, comparison, write)
+  return write === undefined
+    ? surfaceReport(comparison, options, world)
+    : writePanel(world, comparison, comparison.write ?? write, options)
 }
 
 const keys = (columns: readonly { readonly key: string }[]) => columns.map(({ key }) => key).join(', ')
@@ -64,6 +66,7 @@ function help({ bundle }: World): string {
 ${say`Columns on a surface: ${keys(surfaceColumns)}`}
 
 ${say`In CSV, a text that begins with = + - @, a tab, a carriage return or an apostrophe has an apostrophe before it, so that no spreadsheet takes it for a formula.`}
+${say`With CSV, the notes below the table go to standard error.`}
 
 ${say`The panel of --with is marked: * in text and Markdown, the column beside in CSV, beside in JSON.`}
 ${examples(
@@ -75,5 +78,6 @@ ${examples(
   'compare boat.system.yaml --surface coachroof',
   'compare boat.system.yaml --surface coachroof --with offers/new.panel.yaml',
   'compare boat.system.yaml --surface coachroof --write tern-110',
+  'compare boat.system.yaml --surface bimini --array bimini --write tern-110 --format json',
 )}`
 }

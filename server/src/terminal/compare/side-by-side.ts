@@ -7,10 +7,10 @@ import { select } from '../select.ts'
 import { jsonText } from '../visible.ts'
 import type { World } from '../world.ts'
 import { chosen, filtered, sorted } from '../tables/column.ts'
-import { foldWords } from '../tables/fitted-table.ts'
 import { toMarkdown } from '../../rows/write-columns.ts'
-import { noteInMarkdown, toCsv, toText } from '../tables/formats.ts'
-import { lastQuestion, leading, notesOn, panelColumns, questions } from '../../check/panel-columns.ts'
+import { toCsv, toText } from '../tables/formats.ts'
+import { below, besideCsv, filterNote } from '../tables/notes.ts'
+import { lastQuestion, leading, notesOn, panelColumns, questions, restsOnLife } from '../../check/panel-columns.ts'
 import type { TableOptions } from '../tables/options.ts'
 import { translated } from '../../wording/bundle.ts'
 import { phrase, sayIn } from '../../wording/phrase.ts'
@@ -42,36 +42,34 @@ export async function panelsSideBySide(
     (files as readonly ReadFile[]).filter(({ id }) => shown.has(id)),
     world.today,
   )
-  const notes = [...correctFirst(wrong, world.bundle), ...notesOn(rows, world.bundle)]
-  if (format === 'json')
+  const inError = correctFirst(wrong, world.bundle)
+  const practice = notesOn(rows, world.bundle)
+  if (format === 'json') {
+    const notes = [...inError, ...practice]
     return jsonText({
       version: 1,
       rows: rows.map(({ answers }) => answers),
       ...(wrong.length > 0 && { with_errors: wrong }),
       ...(notes.length > 0 && { notes }),
     })
-  if (format === 'csv') return toCsv(rows, columns)
-  if (format === 'markdown')
-    return [
-      toMarkdown(rows, columns, world.bundle),
-      ...correctFirst(wrong, world.bundle).map(noteInMarkdown),
-      ...(columns.some(({ key }) => expected.includes(key)) ? notesOn(rows, world.bundle) : []).map(
-        (note) => `${note}\n`,
-      ),
-    ].join('\n')
-  const left = all.length - rows.length
-  const note = left > 0 ? `\n${say`${left} of ${all.length} panels left out by --filter`}\n` : ''
-  const folded = (sentence: string) => `${foldWords(sentence, world.width).join('\n')}\n`
-  if (names !== undefined)
-    return [toText(rows, columns, world), ...correctFirst(wrong, world.bundle).map(folded)].join('\n') + note
+  }
+  const notes = [
+    ...filterNote(rows.length, all.length, world.bundle),
+    ...inError,
+    ...(restsOnLife(columns) ? practice : []),
+  ]
+  if (format === 'csv') {
+    besideCsv(world, notes)
+    return toCsv(rows, columns)
+  }
+  const said = below(notes, format, world.width)
+  if (format === 'markdown') return [toMarkdown(rows, columns, world.bundle), ...said].join('\n')
+  if (rows.length === 0) return said.join('\n')
+  if (names !== undefined) return [toText(rows, columns, world), ...said].join('\n')
   return [...questions, lastQuestion]
     .map(
       ({ question, columns }) => `${translated(question, world.bundle)}\n${toText(rows, [leading, ...columns], world)}`,
     )
-    .concat(notes.map(folded))
+    .concat(said)
     .join('\n')
-    .concat(note)
 }
-
-/** Columns that rest on an expected life. */
-const expected = ['price_per_kwh_expected', 'expected_life']

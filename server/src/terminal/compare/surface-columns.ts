@@ -1,4 +1,4 @@
-import type { SurfaceRow } from '../../review/choosing/row.ts'
+import type { Strings, SurfaceRow } from '../../review/choosing/row.ts'
 import { monthNames } from '../../findings/months.ts'
 import { translated, type Bundle } from '../../wording/bundle.ts'
 import { inCatalogue, phrase, phraseInWords, sayIn } from '../../wording/phrase.ts'
@@ -20,13 +20,14 @@ const panel = column('panel', inCatalogue`panel`, undefined, (row) => textCell(r
 /** How many panels a row's figures are of, and how many fit. */
 function countOf({ count, proven, strings }: SurfaceRow, bundle: Bundle | undefined): string {
   const say = sayIn(bundle)
-  const taken = strings ? strings.in_series * strings.in_parallel : count
+  const taken = strings ? wiredIn(strings) : count
   const most = proven ? String(count) : say`${count} or more`
   return taken === count ? most : say`${taken} of ${most}`
 }
 
-export const isPart = ({ count, strings }: SurfaceRow): boolean =>
-  strings !== null && strings.in_series * strings.in_parallel < count
+export const isPart = ({ count, strings }: SurfaceRow): boolean => strings !== null && wiredIn(strings) < count
+
+const wiredIn = ({ in_series: series, in_parallel: parallel }: Strings) => series * parallel
 
 /** What the text shows where no columns are named. */
 export const shownColumns: readonly C[] = [
@@ -40,7 +41,7 @@ export const shownColumns: readonly C[] = [
   }),
   column('pmax_stc_w', inCatalogue`rated`, 'more', (row) => numberCell(row.pmax_stc_w, 0, 'W')),
   column('pmax_hot_w', inCatalogue`when hot`, 'more', (row) => numberCell(row.pmax_hot_w, 0, 'W')),
-  column('worst_wh_day', inCatalogue`a day of the worst month`, 'more', (row) =>
+  column('worst_wh_day', inCatalogue`a day in the worst month`, 'more', (row) =>
     numberCell(row.wh_day && Math.min(...row.wh_day), 0, 'Wh'),
   ),
   column('kwh_year', inCatalogue`a year`, 'more', (row) => numberCell(row.kwh_year, 0, 'kWh')),
@@ -53,11 +54,29 @@ export const shownColumns: readonly C[] = [
   column('controller', inCatalogue`controller`, undefined, ({ strings }) => textCell(strings?.controller ?? null)),
 ]
 
+const dayIn = [
+  inCatalogue`a day in January`,
+  inCatalogue`a day in February`,
+  inCatalogue`a day in March`,
+  inCatalogue`a day in April`,
+  inCatalogue`a day in May`,
+  inCatalogue`a day in June`,
+  inCatalogue`a day in July`,
+  inCatalogue`a day in August`,
+  inCatalogue`a day in September`,
+  inCatalogue`a day in October`,
+  inCatalogue`a day in November`,
+  inCatalogue`a day in December`,
+]
+
 /** All of them, of which --columns, --sort and --filter choose. */
 export const surfaceColumns: readonly C[] = [
   ...shownColumns,
+  // what the text says in the cells of other columns
+  column('currency', inCatalogue`currency`, undefined, (row) => textCell(row.price?.currency ?? null)),
+  column('wired', inCatalogue`panels wired`, 'more', ({ strings }) => numberCell(strings && wiredIn(strings), 0)),
   ...monthNames.map((month, m) =>
-    column(`wh_day_${month.toLowerCase()}`, month, 'more', (row) => numberCell(row.wh_day?.[m] ?? null, 0, 'Wh')),
+    column(`wh_day_${month.toLowerCase()}`, dayIn[m]!, 'more', (row) => numberCell(row.wh_day?.[m] ?? null, 0, 'Wh')),
   ),
   column('proven', inCatalogue`proven`, undefined, (row, bundle) => answerCell(row.proven, bundle)),
   column('warranty_void', inCatalogue`warranty void`, undefined, (row) => textCell(row.warranty_void, dash)),

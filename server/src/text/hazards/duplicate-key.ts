@@ -1,4 +1,4 @@
-import { phrase } from '../../wording/phrase.ts'
+import { joined, phrase } from '../../wording/phrase.ts'
 import { groupBy } from '../group.ts'
 import { removeThisEntry } from '../edits.ts'
 import { lineAround, lineStarts, positionAt } from '../lines.ts'
@@ -21,10 +21,59 @@ export const duplicateKey: HazardRule = {
       )
       const next = nextItem(tree, map)
       if (next) return [withoutDash(tree, next)]
-      return [...groups.values()].flatMap(([first, ...others]) =>
-        others.slice(0, mostTwins).map((other) => twice(tree, first!, other)),
+      const pairs = [...groups.values()].flatMap(([first, ...others]) =>
+        others.slice(0, mostTwins).map((second): Pair => ({ first: first!, second })),
       )
+      const blocks = blocksOf(tree, map, pairs)
+      const alone = pairs.filter((pair) => !blocks.some((block) => block.includes(pair)))
+      return [
+        ...blocks.map((block) => blockTwice(tree, block)),
+        ...alone.map(({ first, second }) => twice(tree, first, second)),
+      ]
     }),
+}
+
+interface Pair {
+  readonly first: Entry
+  readonly second: Entry
+}
+
+/** Lines one after the other that were pasted twice. */
+function blocksOf(tree: Tree, { entries, flow }: MapNode, pairs: readonly Pair[]): readonly (readonly Pair[])[] {
+  const blocks: Pair[][] = []
+  let last = -2
+  for (const [i, entry] of entries.entries()) {
+    const pair = pairs.find(({ second }) => second === entry)
+    if (flow || !pair || shown(tree, pair.first) !== shown(tree, entry)) continue
+    if (last === i - 1) blocks.at(-1)!.push(pair)
+    else blocks.push([pair])
+    last = i
+  }
+  return blocks.filter(({ length }) => length > 1)
+}
+
+function blockTwice(tree: Tree, block: readonly Pair[]): Hazard {
+  const [{ first, second }] = block as [Pair]
+  const line = positionAt(lineStarts(tree.text), first.keySpan.start).line + 1
+  const names = block.map(({ second: { key } }) => key)
+  const more = names.length - 2
+  const some = more < 2 ? joined(names) : phrase`${names.slice(0, 2).join(', ')} and ${more} more`
+  return hazard({
+    message: phrase`${some} are here for the second time, with the same values as from line ${line} on. Keep one of each.`,
+    pointer: first.pointer,
+    span: second.keySpan,
+    spoils: block.map((pair) => pair.first.pointer),
+    explains: block.map((pair) => pair.second.keySpan),
+    related: [{ span: first.keySpan, message: phrase`${first.key} is here for the first time` }],
+    fixes: [
+      {
+        edits: block.map((pair) => removeThisEntry(tree, pair.second)),
+        why: phrase`the first kept`,
+        certainty: 'same',
+        text: first.value ? shown(tree, first) : '',
+      },
+    ],
+  })
 }
 
 /** Beyond these a file is no record. */

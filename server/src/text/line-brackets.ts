@@ -1,0 +1,133 @@
+import { phrase } from '../wording/phrase.ts'
+import { insert, reading, withoutComment, type Line, type Surroundings } from './line.ts'
+import { shortened } from './shortened.ts'
+import type { Edit } from './span.ts'
+import type { OtherReading } from './tree.ts'
+
+/** A line whose brackets do not match. */
+export const bracketsOf = (line: Line, { next }: Surroundings): readonly OtherReading[] => [
+  ...closed(line, next),
+  ...opened(line),
+  ...exchanged(line),
+  ...round(line),
+]
+
+/** A bracket that is still open where the line ends, or where one around it closes. */
+function closed({ start, text, indent }: Line, next: Line | undefined): readonly OtherReading[] {
+  const value = withoutComment(text)
+  // the # of a comment may be what cut it off
+  const isCut = /[}\]]/.test(text.slice(value.length))
+  const missing = isCut || /["'#]|[,[{]$/.test(value) || (next && indent < next.indent) ? [] : missingIn(value)
+  const at = missing[0]?.at
+  if (at === undefined || missing.some((one) => one.at !== at)) return []
+  const bracket = missing.map((one) => one.bracket).join('')
+  const sentence = phrase`${shortened(value.trim())} lacks its ${bracket}.`
+  const blank = value.includes(`${opening[bracket[0]!]} `) ? ' ' : ''
+  const why = phrase`closed with ${bracket}`
+  const fixed = value.slice(0, at).trimEnd() + blank + bracket
+  const edit = { span: { start: start + value.slice(0, at).trimEnd().length, end: start + at }, text: blank + bracket }
+  return [
+    reading('bracket', [edit], [start + indent, value.trim().length], sentence, why, (fixed + value.slice(at)).trim()),
+  ]
+}
+
+const opening: Readonly<Record<string, string>> = { '}': '{', ']': '[' }
+const closing: Readonly<Record<string, string>> = { '{': '}', '[': ']' }
+
+/** The brackets that a text lacks so that each that it opens is closed; none where one closes nothing. */
+function missingIn(text: string): readonly { readonly at: number; readonly bracket: string }[] {
+  const open: string[] = []
+  const missing: { readonly at: number; readonly bracket: string }[] = []
+  for (let at = 0; at < text.length; at++) {
+    const sign = text[at]!
+    if (closing[sign]) open.push(closing[sign])
+    if (!opening[sign]) continue
+    if (!open.includes(sign)) return []
+    while (open.at(-1) !== sign) missing.push({ at, bracket: open.pop()! })
+    open.pop()
+  }
+  return [...missing, ...open.reverse().map((bracket) => ({ at: text.length, bracket }))]
+}
+
+/** `size: length: 1190 mm, width: 540 mm }`, `- name: fridge, power: 45 W`: fields on one line without their braces. */
+function opened({ start, text, indent }: Line): readonly OtherReading[] {
+  const value = withoutComment(text)
+  const [, before, fields = ''] =
+    /^( *(?:- +)*[A-Za-z_][\w-]*: +)([A-Za-z_][\w-]*: [^{}]*, *[A-Za-z_][\w-]*: .*)$/.exec(value) ??
+    /^( *- +)([A-Za-z_][\w-]*: [^{}]*, *[A-Za-z_][\w-]*: .*)$/.exec(value) ??
+    []
+  if (before === undefined || /["'#]/.test(value)) return []
+  const strays = strayBrackets(value)
+  const isClosed = strays.length === 1 && strays[0] === value.length - 1 && value.endsWith('}')
+  if (strays.length > 0 && !isClosed) return []
+  const edits: readonly Edit[] = [
+    insert(start + before.length, '{ '),
+    ...(isClosed ? [] : [insert(start + value.length, ' }')]),
+  ]
+  const missing = isClosed ? '{' : '{ }'
+  const sentence = phrase`${shortened(value.trim())} lacks its ${missing}.`
+  const fixed = `${before}{ ${fields}${isClosed ? '' : ' }'}`
+  const place = [start + indent, value.trim().length] as const
+  return [{ ...reading('bracket', edits, place, sentence, phrase`in braces`, fixed), mustFit: true }]
+}
+
+/** A closing bracket too many, or of the other kind. */
+function exchanged({ start, text }: Line): readonly OtherReading[] {
+  const value = withoutComment(text)
+  const strays = /["'#]/.test(value) ? [] : strayBrackets(value)
+  const [at] = strays
+  if (at === undefined || strays.length > 1) return []
+  const sign = value[at]!
+  const other = sign === '}' ? ']' : '}'
+  const open = opening[other]!
+  const changed = (by: string) => value.slice(0, at) + by + value.slice(at + 1)
+  const isBalanced = (typed: string) => strayBrackets(typed).length === 0 && missingIn(typed).length === 0
+  const place = [start + at, 1] as const
+  const edit = (by: string) => [{ span: { start: start + at, end: start + at + 1 }, text: by }]
+  const spaced = value[at - 1] === ' ' && isBalanced(changed('')) ? 1 : 0
+  if (isBalanced(changed(other))) {
+    const sentence =
+      open === '{'
+        ? phrase`A { is still open before ${sign}: close it with } where the fields inside it end.`
+        : phrase`A [ is still open before ${sign}: close it with ] where the list ends.`
+    return [reading('bracket', edit(other), place, sentence, phrase`closed with ${other}`, changed(other))]
+  }
+  if (!isBalanced(changed(''))) return []
+  const sentence = phrase`${sign} closes a bracket that was never opened: take it out, or open it.`
+  const edits = [{ span: { start: start + at - spaced, end: start + at + 1 }, text: '' }]
+  return [reading('bracket', edits, place, sentence, phrase`without ${sign}`, changed(''))]
+}
+
+/** Where brackets close what is not open. */
+function strayBrackets(text: string): readonly number[] {
+  const open: string[] = []
+  const strays: number[] = []
+  for (let at = 0; at < text.length; at++) {
+    const sign = text[at]!
+    if (closing[sign]) open.push(closing[sign])
+    else if (!opening[sign]) continue
+    else if (open.at(-1) === sign) open.pop()
+    else strays.push(at)
+  }
+  return strays
+}
+
+/** `size: ( length: 1190 mm, width: 540 mm )` */
+function round({ start, text }: Line): readonly OtherReading[] {
+  const value = withoutComment(text)
+  const [, before] = /^( *(?:- +)*(?:[A-Za-z_][\w-]*: +)?)\( *[A-Za-z_][\w-]*: [^(){}"'#]*\)$/.exec(value) ?? []
+  if (before === undefined) return []
+  const [at, end] = [before.length, value.length - 1]
+  const edits = [
+    { span: { start: start + at, end: start + at + 1 }, text: '{' },
+    { span: { start: start + end, end: start + end + 1 }, text: '}' },
+  ]
+  const sentence = phrase`Fields on one line stand in { }, not in ( ).`
+  const fixed = `${value.slice(0, at)}{${value.slice(at + 1, end)}}`
+  return [
+    {
+      ...reading('bracket', edits, [start + at, value.length - at], sentence, phrase`in braces`, fixed),
+      mustFit: true,
+    },
+  ]
+}

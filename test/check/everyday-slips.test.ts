@@ -1,0 +1,106 @@
+import { readFileSync, readdirSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { checkFile } from '../../server/src/check/check.ts'
+import { createLibrary } from '../../server/src/library/create.ts'
+import { inventory } from '../../server/src/text/tree-queries.ts'
+import { applyEdits } from '../../server/src/text/span.ts'
+
+const library = createLibrary()
+for (const folder of [
+  'samples/library/panels',
+  ...['', '/batteries', '/climates', '/controllers'].map((name) => `samples/systems${name}`),
+])
+  for (const name of readdirSync(folder).filter((one) => one.endsWith('.yaml')))
+    library.put(`${folder}/${name}`, readFileSync(`${folder}/${name}`, 'utf8'))
+
+const boat = 'samples/systems/boat.system.yaml'
+const tern = 'samples/library/panels/tern-110.panel.yaml'
+
+function check(path: string, text: string) {
+  library.put(path, text)
+  const { findings, tree } = checkFile(library, path, { today: '2026-11-25' })!
+  return { findings, values: inventory(tree).scalars.map((one) => `${one.pointer} ${one.text}`) }
+}
+const asTyped = new Map([boat, tern].map((path) => [path, readFileSync(path, 'utf8')]))
+const before = new Map([boat, tern].map((path) => [path, check(path, asTyped.get(path)!)]))
+
+/** What was typed in place of what the sample has, and what is said of it. */
+const slips: readonly (readonly [path: string, right: string, typed: string, says: string | RegExp])[] = [
+  [boat, '  - id: bimini\n    size', '-id: bimini\n    size', 'A space is missing after the dash before id.'],
+  [boat, '  - id: coachroof\n    size', '-id: coachroof\n    size', 'A space is missing after the dash before id.'],
+  [boat, '  - id: bimini\n    panels', ' -id: bimini\n    panels', 'A space is missing after the dash before id.'],
+  [boat, '  - id: bimini\n    size', 'id: bimini\n    size', /is in a list without the dash/],
+  [boat, '  - id: coachroof\n    size', '  * id: coachroof\n    size', /begins with a hyphen \(-\), not with \*\.$/],
+  [boat, '  - id: coachroof\n    size', '  – id: coachroof\n    size', /begins with a hyphen \(-\), not with –\.$/],
+  [boat, '  - id: coachroof\n    size', '  - - id: coachroof\n    size', /^Two dashes make a list/],
+  [boat, 'surfaces:\n  - id: bimini', 'surfaces:  - id: bimini', '- id: bimini needs a line of its own.'],
+  [boat, 'loads:\n  - {', 'loads: - {', /needs a line of its own\.$/],
+  [boat, 'shading: 10 %\n  - id', 'shading: 10 % - id', '- id: coachroof needs a line of its own.'],
+  [boat, ' }\n  - { name: laptop', ' } - { name: laptop', /needs a line of its own\.$/],
+  [boat, 'walked_on: false\narrays:', 'walked_on: falsearrays:', 'arrays needs a line of its own.'],
+  [boat, 'battery:\n  battery', 'battery: battery', 'battery needs a line of its own.'],
+  [boat, 'autonomy: 2 days\n  fuse', 'autonomy: 2 days fuse', 'fuse needs a line of its own.'],
+  [boat, 'surfaces:\n', 'surfaces\n', /^The colon after surfaces is missing/],
+  [boat, 'surfaces:\n', 'surfaces;\n', /^The colon after surfaces is missing/],
+  [boat, '- { name: lights', '- name: lights', /lacks its \{\.$/],
+  [boat, 'inverter:', '=======\n>>>>>>> other\ninverter:', /^Markers of a git conflict were left here/],
+  [
+    boat,
+    '    shading: 20 %\n',
+    '<<<<<<< HEAD\n    shading: 20 %\n=======\n    shading: 25 %\n>>>>>>> other\n',
+    'Git left two versions here: shading: 20 % or shading: 25 %. Keep one.',
+  ],
+  [
+    boat,
+    'limits: { weight: 20 kg, budget: 5000 USD }\n',
+    '<<<<<<< HEAD\nlimits: { weight: 20 kg, budget: 5000 USD }\n||||||| base\n=======\n>>>>>>> other\n',
+    'Git left two versions here: limits: { weight: 20 kg, budget: 5000... or nothing. Keep one.',
+  ],
+  [tern, '  imp: 5.92 A\n  voc', '  imp: 5.92 A  voc', 'voc needs a line of its own.'],
+  [tern, '  imp: 5.92 A\n  voc', '  imp: 5.92 A; voc', 'voc needs a line of its own.'],
+  [tern, '  imp: 5.92 A\n  voc', '  imp: 5.92 Avoc', 'voc needs a line of its own.'],
+  [tern, ' A\n  voc: 22.1 V\n  isc', ' A  voc: 22.1 V  isc', 'voc and isc need lines of their own.'],
+  [tern, '  imp: 0.01 %/°C\nnoct:', '  imp: 0.01 %/°C noct:', 'noct needs a line of its own.'],
+  [tern, 'Panel Works\nfamily', 'Panel Works family', 'family needs a line of its own.'],
+  [tern, 'coefficients:\n  pmax', 'coefficients: pmax', 'pmax needs a line of its own.'],
+  [tern, '  voc: 22.1 V', '  - voc: 22.1 V', /take out its dash\.$/],
+  [tern, '  voc: 22.1 V', '  voc:\n22.1 V', '22.1 V belongs to the value of the line above.'],
+  [tern, '  voc: 22.1 V', '  voc: 22.1\nV', 'V belongs to the value of the line above.'],
+  [tern, 'upper face; leave', 'upper face;\nleave', /belongs to the value of the line above\.$/],
+  [tern, '2.5 mm }', '2.5 mm }}', /closes a bracket that was never opened/],
+  [tern, '2.5 mm }', '2.5 mm ]', /^A \{ is still open before \]/],
+  [tern, 'salt water]', 'salt water}', /^A \[ is still open before \}/],
+  [tern, 'size: { length', 'size: length', /lacks its \{\.$/],
+  [
+    tern,
+    '{ length: 1190 mm, width: 540 mm, thickness: 2.5 mm }',
+    'length: 1190 mm, width: 540 mm, thickness: 2.5 mm',
+    /lacks its \{ \}\.$/,
+  ],
+  [tern, 'stc: #', 'stc #', /^The colon after stc is missing/],
+  [tern, 'noct: #', '---\nnoct: #', /^--- ends the record here/],
+  [tern, '# The exemplary', '```yaml\n# The exemplary', /^The marks of a code block/],
+  [
+    tern,
+    '  imp: 5.92 A\n  voc: 22.1 V\n',
+    '  imp: 5.92 A\n  voc: 22.1 V\n  imp: 5.92 A\n  voc: 22.1 V\n',
+    /^imp and voc are here for the second time/,
+  ],
+]
+
+describe('one slip of everyday typing is one finding, its fix brings back what was meant, and the rest is read', () => {
+  test.each(slips)('%s: %j as %j', (path, right, typed, says) => {
+    const original = asTyped.get(path)!
+    expect(original).toContain(right)
+    const text = original.replace(right, typed)
+    const known = new Set(before.get(path)!.findings.map(({ message }) => message))
+    const { findings, values } = check(path, text)
+    const [found, ...others] = findings.filter(({ message }) => !known.has(message))
+    library.put(path, original)
+    expect(others.map(({ message }) => message)).toEqual([])
+    expect(found!.severity).toBe('error')
+    expect(found!.message).toMatch(says)
+    expect(applyEdits(text, found!.corrections[0]!.edits)).toBe(original)
+    expect(values).toEqual(expect.arrayContaining(before.get(path)!.values))
+  })
+})
