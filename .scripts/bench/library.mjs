@@ -29,8 +29,8 @@ export function makeLibrary(folder, size, mistaken = 0) {
  * weight, limit or datasheet is given.
  */
 export async function makeListed(folder, size) {
-  const { printed, yamlOf } = await load(`export { printed, yamlOf } from './test/slips/rows.ts'`)
-  const rows = readRatings('test/published/data/modules-open.csv').filter(groupOf)
+  const { halves, printed, yamlOf } = await load(`export { halves, printed, yamlOf } from './test/slips/rows.ts'`)
+  const rows = halves(readRatings('test/published/data/modules-open.csv').filter(groupOf)).flat()
   mkdirSync(folder, { recursive: true })
   for (const row of rows.slice(0, size)) writeFileSync(join(folder, `${row.id}.panel.yaml`), yamlOf(row, printed(row)))
 }

@@ -77,5 +77,24 @@ test('a panel is put on a surface as the command line writes it, a question at a
   expect(text(boat)).toBe(after)
   expect(after).not.toBe(before)
   expect(out).toBe(`${boat}: ${done.done}\n`)
+  expect(done.done).not.toContain('has errors')
   expect(await put({ surface: 'deck' })).toEqual({ problem: expect.stringContaining('no surface `deck`') })
+})
+
+test('a panel on the front with errors in its record is said to have them, when it is offered and when it is put', async () => {
+  const { uri, text } = await started()
+  const slipped = text('panels/skua-110.panel.yaml').replace('pmax: 110 W', 'pmax: 410 W')
+  await client.open(uri('panels/skua-110.panel.yaml'), slipped)
+  const put = (chosen: object) =>
+    client.request<PutPanelResult>('wattproof/putPanel', {
+      textDocument: { uri: uri(boat) },
+      surface: 'bimini',
+      ...chosen,
+    })
+  const said = 'skua-110 has errors that `wattproof check` names; correct them before you choose it.'
+  const { from } = (await put({})) as Extract<PutPanelResult, { choose: string }>
+  expect(from.find(({ id }) => id === 'skua-110')!.note).toContain(said)
+  expect(from.find(({ id }) => id === 'puffin-115')!.note).not.toContain('errors')
+  const done = (await put({ panel: 'skua-110' })) as Extract<PutPanelResult, { done: string }>
+  expect(done.done).toMatch(/ x skua-110 on bimini, .*\. skua-110 has errors/)
 })

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { readFileSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { put, scratch, wattproof } from './run.ts'
@@ -135,4 +135,12 @@ test('a panel from elsewhere that is called like one of the library goes by its 
   const file = join(scratch({ 'large.panel.yaml': panel({ pmax: 120, more: priced }) }), 'large.panel.yaml')
   const { out } = run(van(), '--with', file, '--format', 'csv', '--columns', 'pmax_stc_w')
   expect(out.split('\n').slice(1, 4).sort()).toEqual([`${file},720,yes`, 'large,660,no', 'small,660,no'].sort())
+})
+
+test('a library without panels could not be compared', () => {
+  const cwd = van()
+  for (const name of ['small', 'large']) rmSync(join(cwd, `${name}.panel.yaml`))
+  const { code, out, err } = run(cwd)
+  expect([code, out]).toEqual([2, ''])
+  expect(err).toContain('the library of `van.system.yaml` has no panel record')
 })

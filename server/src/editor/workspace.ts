@@ -40,7 +40,7 @@ export interface Workspace {
 export type Stale = ReadonlySet<string> | 'all'
 
 /** Records that are kept as they were read. */
-const mostRead = 300
+const mostRead = 150
 /** New records that are read at once where the family of one is asked for; the rest is gathered while nobody waits. */
 export const readAtOnce = 64
 /** Checks that are kept: those of open files, and of what was looked at beside them. */

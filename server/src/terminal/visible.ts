@@ -1,4 +1,4 @@
-import { spelt, unseen, visible } from '../text/visible.ts'
+import { visibleLines } from '../text/visible.ts'
 
 export { visible } from '../text/visible.ts'
 
@@ -12,10 +12,11 @@ export const noEscapes: Escapes = { colour: false, links: false }
 
 /** A whole page of ours: each line made visible, but lines are lines, and the escapes of ours stay where they are wanted. */
 export function printable(page: string, { colour, links }: Escapes): string {
-  const ours = links ? /(\n|\x1B\[\d+m|\x1B\]8;;(?:file:[!-~]*)?\x1B\\)/ : colour ? /(\n|\x1B\[\d+m)/ : /(\n)/
+  if (!colour) return visibleLines(page)
+  const ours = links ? /(\x1B\[\d+m|\x1B\]8;;(?:file:[!-~]*)?\x1B\\)/ : /(\x1B\[\d+m)/
   return page
     .split(ours)
-    .map((piece, i) => (i % 2 === 1 ? piece : visible(piece)))
+    .map((piece, i) => (i % 2 === 1 ? piece : visibleLines(piece)))
     .join('')
 }
 
@@ -23,5 +24,4 @@ export function printable(page: string, { colour, links }: Escapes): string {
 export const linked = (text: string, address: string): string => `\u001b]8;;${address}\u001b\\${text}\u001b]8;;\u001b\\`
 
 /** JSON whose text means the same, with nothing unseen left as it is. */
-export const jsonText = (document: unknown): string =>
-  `${JSON.stringify(document, null, 2).replace(unseen, (sign) => (sign === '\n' ? sign : spelt(sign)))}\n`
+export const jsonText = (document: unknown): string => `${visibleLines(JSON.stringify(document, null, 2))}\n`

@@ -13,13 +13,6 @@ export interface Stairs {
   readonly before: Stairs | null
 }
 
-/** Steps being built, of which only so many count: the same lists are written over each time. */
-export interface Steps {
-  readonly ends: readonly number[]
-  readonly reach: readonly number[]
-  readonly size: number
-}
-
 /** The staircases of one count that go on: those with the most area left, none twice. */
 export class Beam {
   private readonly kept: Stairs[] = []
@@ -31,8 +24,8 @@ export class Beam {
     return this.limit < left
   }
 
-  /** Where one with these steps and so much left belongs; -1 where one like it is there. */
-  placeOf(steps: Steps, left: number): number {
+  /** Where one with so many of these steps and so much left belongs; -1 where one like it is there. */
+  placeOf(ends: readonly number[], reach: readonly number[], size: number, left: number): number {
     const { kept } = this
     let from = 0
     let to = kept.length
@@ -42,7 +35,8 @@ export class Beam {
       else to = middle
     }
     // equal steps of equally many panels leave equally much
-    for (let i = from; i < kept.length && kept[i]!.left === left; i++) if (isSame(kept[i]!, steps)) return -1
+    for (let i = from; i < kept.length && kept[i]!.left === left; i++)
+      if (isSame(kept[i]!, ends, reach, size)) return -1
     return from
   }
 
@@ -58,8 +52,8 @@ export class Beam {
   }
 }
 
-function isSame({ ends, reach }: Stairs, steps: Steps): boolean {
-  if (ends.length !== steps.size) return false
-  for (let i = 0; i < ends.length; i++) if (ends[i] !== steps.ends[i] || reach[i] !== steps.reach[i]) return false
+function isSame(kept: Stairs, ends: readonly number[], reach: readonly number[], size: number): boolean {
+  if (kept.ends.length !== size) return false
+  for (let i = 0; i < size; i++) if (kept.ends[i] !== ends[i] || kept.reach[i] !== reach[i]) return false
   return true
 }

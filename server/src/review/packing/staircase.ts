@@ -79,7 +79,7 @@ export function staircase(
     if (y + dy < to) step(to, x)
     finish(stairs, low)
     if (!next.takes(left) || (stairs.count < most && !hopes())) return
-    const at = next.placeOf({ ends, reach, size }, left)
+    const at = next.placeOf(ends, reach, size, left)
     if (at >= 0) next.add(built(stairs.count + 1, boxAt(x, y, way), stairs), at)
   }
 

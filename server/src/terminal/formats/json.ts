@@ -25,7 +25,7 @@ export function jsonPieces(showAccepted: boolean): Pieces {
 const head = '{\n  "version": 1,\n  "files": '
 
 /** JSON further to the right, without its last line end. */
-const indented = (json: string, by: string) => json.trimEnd().replace(/^/gm, by)
+const indented = (json: string, by: string) => by + json.trimEnd().replaceAll('\n', `\n${by}`)
 
 /** The findings of one file, as every JSON output has them. */
 export function findingsToJson(file: FileReport) {
