@@ -79,6 +79,9 @@ const slips: readonly (readonly [path: string, right: string, typed: string, say
   ],
   [tern, 'stc: #', 'stc #', /^The colon after stc is missing/],
   [tern, 'noct: #', '---\nnoct: #', /^--- ends the record here/],
+  [tern, 'noct: #', 'no\nct: #', 'A line break cuts the name noct: take it out.'],
+  [tern, 'weight: 2.2 kg\n', '*weight: 2.2 kg\n', /^\* in front of weight is no part of the name/],
+  [tern, 'size: {', 'size: "{', /^The quote before .* is not closed on its line: take it out\.$/],
   [tern, '# The exemplary', '```yaml\n# The exemplary', /^The marks of a code block/],
   [
     tern,

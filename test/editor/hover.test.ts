@@ -96,6 +96,10 @@ test.each([
 test('a cable in mm2 is also said in AWG, a voltage only as it is typed', () => {
   const text = readFileSync('samples/systems/boat.system.yaml', 'utf8')
   check(text.replace('size: 6 mm2', 'size: 6 m$0m2'), ['6 mm2 = 10 to 9 AWG'], { name: 'boat.system.yaml' })
+  for (const none of ['0', '-1', '150'])
+    expect(
+      check(text.replace('size: 6 mm2', `size: ${none} m$0m2`), ['cable size'], { name: 'boat.system.yaml' }).value,
+    ).not.toContain('AWG')
   check(text.replace('size: 6 mm2', 'size: 2/0 AW$0G'), ['2/0 AWG = 67'], { name: 'boat.system.yaml' })
   check(tern.replace('22.1 V', '22.1 $0V'), ['open-circuit voltage: 22.1 V  \n'])
 })

@@ -3,6 +3,8 @@ import { inWords } from '../../server/src/findings/words.ts'
 import { monthsInWords } from '../../server/src/review/months-in-words.ts'
 
 test.each([
+  [[0, -1], 'no month'],
+  [[0, 12], 'December'],
   [[12], 'December'],
   [[1, 2], 'January and February'],
   [[6, 7, 8], 'June to August'],

@@ -1,4 +1,4 @@
-import { cpSync, existsSync, readFileSync } from 'node:fs'
+import { cpSync, existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { git, scratch, wattproof } from './run.ts'
@@ -14,6 +14,23 @@ test('-o writes one file that stands alone: no script, no address, both leaves',
   expect(page.replaceAll('http://www.w3.org/2000/svg', '').match(/https?:/g)).toBeNull()
   expect(page.match(/<section class="leaf">/g)).toHaveLength(2)
   expect(page).toContain('It runs: fridge, instruments, lights and laptop (May to September)')
+})
+
+test.each([
+  ['boat.system.yaml', 'months: [5, 6, 7, 8, 9]', 'months: [0, -1]'],
+  ['batteries/example-lfp-100.battery.yaml', 'round_trip_efficiency: 95 %', 'round_trip_efficiency: 0'],
+  ['batteries/example-lfp-100.battery.yaml', 'voltage: 14.2 V', 'voltage: -1'],
+])('the review and the page of a library whose %s has an absurd number: %s as %s', (name, right, typed) => {
+  const cwd = scratch()
+  cpSync('samples/systems', cwd, { recursive: true })
+  const text = readFileSync(join(cwd, name), 'utf8')
+  expect(text).toContain(right)
+  writeFileSync(join(cwd, name), text.replaceAll(right, typed))
+  for (const command of ['review', 'report']) {
+    const { out, err } = wattproof([command, 'boat.system.yaml'], { cwd })
+    expect(out + err).not.toMatch(/Infinity|NaN|stumbled/)
+    expect(out).toContain('Sailing boat')
+  }
 })
 
 test.each([

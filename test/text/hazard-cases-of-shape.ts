@@ -153,6 +153,7 @@ export const ofShape: Readonly<Record<string, readonly Case[]>> = {
       on: 'b',
       says: 'b is here for the second time, with the same value as in line 1. Keep one.',
       fixed: [['same', 'a: { b: 1 }']],
+      spoils: [],
     },
   ],
   'merge-key': [

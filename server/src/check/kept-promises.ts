@@ -31,7 +31,7 @@ interface Retried {
 
 /**
  * What was found, without the corrections that do not keep their promise: one that changes nothing or cannot be applied,
- * that puts no number where there is to be one, that leaves its own finding, makes a syntax error or drops a comment, or after which
+ * that puts no number where there is to be one, that leaves its own finding, breaks more of the file or drops a comment, or after which
  * the record disagrees more than before, unless the sheet prints it so. A finding that loses its best correction no longer speaks of it.
  */
 export function withKeptPromises(
@@ -64,6 +64,7 @@ export function withKeptPromises(
       again.file.tree.problems.length <= tree.problems.length &&
       (takesComment.has(one.rule.id) || keepsComments(one, again.file.tree)) &&
       isGone(one, again) &&
+      !readsWorse(one, again.file) &&
       agrees(one, fix, again)
     )
   }
@@ -73,6 +74,18 @@ export function withKeptPromises(
     // what stands there twice may have a comment twice
     const left = new Set(comments.map((comment) => comment.text))
     return rule.id === duplicateKey.id && tree.comments.every((comment) => left.has(comment.text))
+  }
+
+  /** Whether more is broken than before in the whole file, or something else in the field itself. */
+  function readsWorse({ rule, pointer }: Found, after: ReadFile): boolean {
+    if (!ofReading.has(rule.id)) return false
+    const errors = (file: ReadFile) => file.readFindings().filter(({ severity }) => severity === 'error')
+    const [now, before] = [errors(after), errors(typed)]
+    const own = now.filter((one) => pointer !== '' && one.pointer === pointer)
+    return (
+      now.length > before.length ||
+      own.some((one) => !before.some((old) => old.rule === one.rule && old.pointer === pointer))
+    )
   }
 
   function agrees(one: Found, fix: Fix, after: Retried): boolean {

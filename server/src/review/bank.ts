@@ -37,6 +37,7 @@ export function bankOf({ battery, system }: ResolvedSystem): Bank | null {
   const series = system.battery.in_series?.value ?? 1
   const parallel = system.battery.in_parallel?.value ?? 1
   const { max_current: mostIn } = record.charge
+  const { round_trip_efficiency: roundTrip } = record
   const amperehours = capacity.amount.value * parallel
   const voltage = nominal.value * series
   if (amperehours <= 0 || voltage <= 0) return null
@@ -47,7 +48,7 @@ export function bankOf({ battery, system }: ResolvedSystem): Bank | null {
     amperehours,
     energy: amperehours * voltage,
     depth: Math.min(1, record.usable_depth?.value ?? facts.usableDepth),
-    roundTrip: Math.min(1, record.round_trip_efficiency?.value ?? facts.roundTrip),
+    roundTrip: roundTrip && 0 < roundTrip.value ? Math.min(1, roundTrip.value) : facts.roundTrip,
     lithium: facts.lithium,
     mostIn: mostIn ? mostIn.value * parallel : facts.chargeRate * amperehours,
     mostInTyped: mostIn !== undefined,

@@ -3,16 +3,19 @@ import { monthName, monthNames } from '../findings/months.ts'
 
 export const spans = {
   id: 'months-in-words',
-  messages: { all: 'every month', allBut: 'every month but {months}', run: '{first} to {last}' },
+  messages: { all: 'every month', none: 'no month', allBut: 'every month but {months}', run: '{first} to {last}' },
 } as const satisfies Catalogue
 
 const say = sayFrom(spans)
 
 /** Months as a person would say them: October to February, June; every month but July. */
-export function monthsInWords(months: readonly number[]): Param {
+export function monthsInWords(typed: readonly number[]): Param {
+  // others are reported where they are typed
+  const months = typed.filter((month) => monthNames[month - 1] !== undefined)
+  if (months.length === 0) return say({ say: 'none' })
   const has = (month: number) => months.includes(((month + 11) % 12) + 1)
-  if (months.length === 12) return say({ say: 'all' })
   const others = monthNames.flatMap((_, m) => (months.includes(m + 1) ? [] : [m + 1]))
+  if (others.length === 0) return say({ say: 'all' })
   if (others.length <= 3) return say({ say: 'allBut', with: { months: { list: others.map(monthName), last: 'and' } } })
   const starts = months.filter((month) => !has(month - 1))
   return { list: starts.flatMap((start) => runFrom(start)), last: 'and' }

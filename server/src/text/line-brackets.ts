@@ -10,6 +10,7 @@ export const bracketsOf = (line: Line, { next }: Surroundings): readonly OtherRe
   ...opened(line),
   ...exchanged(line),
   ...round(line),
+  ...quoted(line),
 ]
 
 /** A bracket that is still open where the line ends, or where one around it closes. */
@@ -130,4 +131,15 @@ function round({ start, text }: Line): readonly OtherReading[] {
       mustFit: true,
     },
   ]
+}
+
+/** `size: "{ length: 1190 mm, width: 540 mm }`: a quote that is not closed before a group. */
+function quoted({ start, text }: Line): readonly OtherReading[] {
+  const value = withoutComment(text)
+  const [, before, rest = ''] = /^( *(?:- +)*(?:[A-Za-z_][\w-]*: +)?)["']([{[][^"']*[}\]])$/.exec(value) ?? []
+  if (before === undefined) return []
+  const at = start + before.length
+  const edits = [{ span: { start: at, end: at + 1 }, text: '' }]
+  const sentence = phrase`The quote before ${shortened(rest)} is not closed on its line: take it out.`
+  return [{ ...reading('open-quote', edits, [at, 1], sentence, phrase`without the quote`, rest), mustFit: true }]
 }

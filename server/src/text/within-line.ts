@@ -15,6 +15,7 @@ export const readingsWithin = (line: Line, around: Surroundings): readonly Other
     : [
         ...dashesOf(line, around),
         ...withComma(line),
+        ...withoutSign(line, around),
         ...partedLine(line, around),
         ...bracketsOf(line, around),
         ...joinedLine(line, around),
@@ -64,6 +65,17 @@ function withoutValue({ start, text, column }: Line, next: Line | undefined): re
       `${name}:`,
     ),
   ]
+}
+
+/** `*arrays:`, `"format: 1` */
+function withoutSign({ start, text, column }: Line, { names }: Surroundings): readonly OtherReading[] {
+  const [, sign = '', name = ''] = /^ *(?:- +)*([*&!"'`@%|>:,.?=+~]{1,2})([A-Za-z_][\w-]*):(?: |$)/.exec(text) ?? []
+  if (!names.has(name) || text.includes(sign, column + sign.length)) return []
+  const at = start + column
+  const edits = [{ span: { start: at, end: at + sign.length }, text: '' }]
+  const sentence = phrase`${sign} in front of ${name} is no part of the name: take it out.`
+  const fixed = text.slice(column + sign.length)
+  return [{ ...reading('sign', edits, [at, sign.length], sentence, phrase`without ${sign}`, fixed), mustFit: true }]
 }
 
 /** `surfaces` above the list that is its value. */

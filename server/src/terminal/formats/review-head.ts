@@ -72,6 +72,8 @@ function sides(margin: Margin, bundle: Bundle | undefined): readonly string[] {
   ]
   const numbers = atLeast ? say`${own} of at least ${most}` : say`${own} of ${most}`
   if (!isKept(margin)) return [numbers, unused ? say`the rest is not used` : say`NOT KEPT`]
+  // a limit of no volts or less is reported where it is typed
+  if (limit <= 0) return [numbers, '']
   const percent = Math.round(100 * left)
   return [numbers, atLeast ? say`${percent} % above` : say`${percent} % left`]
 }

@@ -62,7 +62,8 @@ function blockTwice(tree: Tree, block: readonly Pair[]): Hazard {
     message: phrase`${some} are here for the second time, with the same values as from line ${line} on. Keep one of each.`,
     pointer: first.pointer,
     span: second.keySpan,
-    spoils: block.map((pair) => pair.first.pointer),
+    // it is known what they are
+    spoils: [],
     explains: block.map((pair) => pair.second.keySpan),
     related: [{ span: first.keySpan, message: phrase`${first.key} is here for the first time` }],
     fixes: [
@@ -122,6 +123,7 @@ function twice(tree: Tree, first: Entry, second: Entry): Hazard {
       : phrase`${first.key} is here twice: ${before} in line ${line}, and ${here} here. Keep the one that the sheet says.`,
     pointer: first.pointer,
     span: second.keySpan,
+    spoils: same ? [] : [first.pointer],
     related: [{ span: first.keySpan, message: phrase`${first.key} is here for the first time` }],
     fixes: same ? [keepFirst] : [keepFirst, keepSecond],
   })
