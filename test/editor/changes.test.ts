@@ -91,7 +91,7 @@ test('a panel on the front with errors in its record is said to have them, when 
       surface: 'bimini',
       ...chosen,
     })
-  const said = 'skua-110 has errors that `wattproof check` names; correct them before you choose it.'
+  const said = 'skua-110 has errors; correct them before you choose it.'
   const { from } = (await put({})) as Extract<PutPanelResult, { choose: string }>
   expect(from.find(({ id }) => id === 'skua-110')!.note).toContain(said)
   expect(from.find(({ id }) => id === 'puffin-115')!.note).not.toContain('errors')

@@ -53,7 +53,7 @@ test('panels whose records have errors are marked, and named before the tables',
   const folder = await startedIn('mistakes')
   const page = await client.request<PanelsResult>('wattproof/panels', {})
   const markdown = wattproof(['compare', '.', '--format', 'markdown'], { cwd: folder }).out
-  const [named = ''] = /^.* have errors that .*$/m.exec(markdown) ?? []
+  const [named = ''] = /^.* have errors; .*$/m.exec(markdown) ?? []
   expect(named).toContain('voc-vmp-swapped')
   expect(page!.text.startsWith(`\\* ${named}\n\n## Efficiency\n`)).toBe(true)
   expect(page!.text.match(/^\| voc-vmp-swapped \\\* \|/gm)).toHaveLength(6)

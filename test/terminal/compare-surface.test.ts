@@ -225,12 +225,12 @@ test('limits say what of the rest of the system they are checked without', () =>
 
 test('a panel on the front with errors in its record is named, and when it is written', () => {
   const cwd = van(system(), { 'bright.panel.yaml': panel({ pmax: 300, more: priced }) })
-  const said = 'bright has errors that `wattproof check` names; correct them before you choose it.'
+  const said = 'bright has errors; correct them before you choose it.'
   const { rows, with_errors: wrong } = JSON.parse(run(cwd, '--format', 'json').out)
   expect(rows[0]).toMatchObject({ panel: 'bright', front: true })
   expect(wrong).toEqual(['bright'])
   expect(run(cwd).out.replaceAll(/\s+/g, ' ')).toContain(said)
-  expect(run(cwd, '--format', 'markdown').out).toContain('bright has errors that')
+  expect(run(cwd, '--format', 'markdown').out).toContain(said)
   expect(run(cwd, '--write', 'bright').out).toContain(said)
   const beside = wattproof(['compare', '.'], { cwd }).out.replaceAll(/\s+/g, ' ')
   expect(beside).toContain(said)

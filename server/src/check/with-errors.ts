@@ -35,7 +35,7 @@ export function correctFirst(ids: readonly string[], bundle: Bundle | undefined)
   if (ids.length === 0) return []
   const said =
     ids.length === 1
-      ? phrase`${ids[0]} has errors that \`wattproof check\` names; correct them before you choose it.`
-      : phrase`${joined(ids)} have errors that \`wattproof check\` names; correct them before you choose one.`
+      ? phrase`${ids[0]} has errors; correct them before you choose it.`
+      : phrase`${joined(ids)} have errors; correct them before you choose one.`
   return [phraseInWords(said, bundle)]
 }
