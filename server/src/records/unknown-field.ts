@@ -86,7 +86,7 @@ function inOtherColumn(
   const isAtMargin = columnAt(tree, keySpan.start) === 0
   if (map.flow || isAtMargin === (map.pointer === '')) return null
   return isAtMargin && home.pointer === ''
-    ? phrase`${key} is among the fields of ${group?.key || listOf(map) || phrase`the record`}; it belongs behind them.`
+    ? phrase`${key} is among the fields of ${group?.key || listOf(map) || phrase`the record`}; it belongs after them.`
     : phrase`${key} is in the wrong place; it belongs ${there}.`
 }
 

@@ -123,7 +123,7 @@ function round({ start, text }: Line): readonly OtherReading[] {
     { span: { start: start + at, end: start + at + 1 }, text: '{' },
     { span: { start: start + end, end: start + end + 1 }, text: '}' },
   ]
-  const sentence = phrase`Fields on one line stand in { }, not in ( ).`
+  const sentence = phrase`Fields on one line go in { }, not in ( ).`
   const fixed = `${value.slice(0, at)}{${value.slice(at + 1, end)}}`
   return [
     {

@@ -27,6 +27,7 @@ import { eachFuseLow } from './each-fuse-low.ts'
 import { facesAwayFromSun } from './faces-away-from-sun.ts'
 import { fuseSizeUnusual } from './fuse-size-unusual.ts'
 import { hoursAboveDay } from './hours-above-day.ts'
+import { idTwice } from './id-twice.ts'
 import { insulationRatingLow } from './insulation-rating-low.ts'
 import { interruptingRatingLow } from './interrupting-rating-low.ts'
 import { inverterOverloaded } from './inverter-overloaded.ts'
@@ -88,6 +89,7 @@ export const reviewRules = [
   facesAwayFromSun,
   fuseSizeUnusual,
   hoursAboveDay,
+  idTwice,
   insulationRatingLow,
   interruptingRatingLow,
   inverterOverloaded,
