@@ -56,6 +56,10 @@ const slips: readonly (readonly [path: string, right: string, typed: string, say
     '<<<<<<< HEAD\nlimits: { weight: 20 kg, budget: 5000 USD }\n||||||| base\n=======\n>>>>>>> other\n',
     'Git left two versions here: limits: { weight: 20 kg, budget: 5000... or nothing. Keep one.',
   ],
+  [boat, 'loads:\n  - {', 'loads:- {', /needs a line of its own\.$/],
+  [tern, 'width: 540 mm,', 'width: 540 mm },', '} closes too early: thickness is inside, too. Take it out.'],
+  [tern, 'revision: B,', 'revision: B, }', '} closes too early: typed_by is inside, too. Take it out.'],
+  [tern, 'length: 1190 mm,', 'length: 1190 mm },', '} closes too early: width is inside, too. Take it out.'],
   [tern, '  imp: 5.92 A\n  voc', '  imp: 5.92 A  voc', 'voc needs a line of its own.'],
   [tern, '  imp: 5.92 A\n  voc', '  imp: 5.92 A; voc', 'voc needs a line of its own.'],
   [tern, '  imp: 5.92 A\n  voc', '  imp: 5.92 Avoc', 'voc needs a line of its own.'],
@@ -79,8 +83,9 @@ const slips: readonly (readonly [path: string, right: string, typed: string, say
   ],
   [tern, 'stc: #', 'stc #', /^The colon after stc is missing/],
   [tern, 'noct: #', '---\nnoct: #', /^--- ends the record here/],
-  [tern, 'noct: #', 'no\nct: #', 'A line break cuts the name noct: take it out.'],
-  [tern, 'weight: 2.2 kg\n', '*weight: 2.2 kg\n', /^\* in front of weight is no part of the name/],
+  [tern, 'noct: #', 'no\nct: #', 'A line break splits the name noct: take it out.'],
+  [tern, 'weight: 2.2 kg\n', '* weight: 2.2 kg\n', '* in front of weight is not part of the name: take it out.'],
+  [tern, 'weight: 2.2 kg\n', '*weight: 2.2 kg\n', /^\* in front of weight is not part of the name/],
   [tern, 'size: {', 'size: "{', /^The quote before .* is not closed on its line: take it out\.$/],
   [tern, '# The exemplary', '```yaml\n# The exemplary', /^The marks of a code block/],
   [
@@ -106,4 +111,29 @@ describe('one slip of everyday typing is one finding, its fix brings back what w
     expect(applyEdits(text, found!.corrections[0]!.edits)).toBe(original)
     expect(values).toEqual(expect.arrayContaining(before.get(path)!.values))
   })
+})
+
+test('a field that a note speaks of is no field, and no line of a broken rest becomes a value', () => {
+  const original = asTyped.get(tern)!
+  const noted = original
+    .replace(/^weight: .*\n/m, '')
+    .replace(/^notes: .*\n(?: .*\n)*/m, 'notes: frame adds weight: 3 kg\n')
+  const { findings, values } = check(tern, noted)
+  expect(findings.filter(({ severity }) => severity === 'error').map(({ rule }) => rule)).toEqual(['colon-cuts-text'])
+  expect(values.some((value) => value.startsWith('/weight '))).toBe(false)
+  const cut = check(tern, original.replace('540 mm, thickness: 2.5 mm }', '540 mm }, colour: black, thick: 2.5 mm }'))
+  const applied = cut.findings.flatMap(({ corrections }) => corrections.filter(({ certainty }) => certainty === 'same'))
+  library.put(tern, original)
+  expect(applied).toEqual([])
+})
+
+test('a line between the name of a group and its fields is one finding', () => {
+  const original = asTyped.get(tern)!
+  const swapped = original.replace(/^(surface: .*\n)(stc:.*\n)/m, '$2$1')
+  expect(swapped).not.toBe(original)
+  const { findings, values } = check(tern, swapped)
+  library.put(tern, original)
+  expect(findings.filter(({ severity }) => severity === 'error')).toHaveLength(1)
+  const others = before.get(tern)!.values.filter((value) => !value.startsWith('/surface '))
+  expect(values).toEqual(expect.arrayContaining(others))
 })

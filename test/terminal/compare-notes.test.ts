@@ -142,5 +142,5 @@ test('a library without panels could not be compared', () => {
   for (const name of ['small', 'large']) rmSync(join(cwd, `${name}.panel.yaml`))
   const { code, out, err } = run(cwd)
   expect([code, out]).toEqual([2, ''])
-  expect(err).toContain('the library of `van.system.yaml` has no panel record')
+  expect(err).toContain('the library of `van.system.yaml` has no panel records')
 })

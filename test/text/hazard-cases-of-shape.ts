@@ -155,6 +155,16 @@ export const ofShape: Readonly<Record<string, readonly Case[]>> = {
       fixed: [['same', 'a: { b: 1 }']],
       spoils: [],
     },
+    {
+      text: 'a: { length: 1190 mm, width: 540 mm, thickness: 2.5 mm }\na: { length: 1190 mm, width: 540 mm, thickness: 2.6 mm }\n',
+      on: 'a',
+      says: 'a is here twice, in line 1 with other values. Keep the one that the sheet says.',
+      fixed: [
+        ['guess', 'a: { length: 1190 mm, width: 540 mm, thickness: 2.5 mm }\n'],
+        ['guess', 'a: { length: 1190 mm, width: 540 mm, thickness: 2.6 mm }\n'],
+      ],
+      spoils: ['/a'],
+    },
   ],
   'merge-key': [
     {

@@ -96,7 +96,12 @@ function elsewhere(entry: Entry, map: MapNode, root: FieldInfo, tree: Tree): Hom
 }
 
 const takes = ({ quantity, type }: FieldInfo, text: string) =>
-  quantity ? readQuantity(text, quantity).quantity !== undefined : !['group', 'list', 'map'].includes(type)
+  quantity
+    ? readQuantity(text, quantity).quantity !== undefined
+    : !['group', 'list', 'map'].includes(type) && !isBroken.test(text)
+
+/** The rest of a line that broke holds other fields, or the end of brackets. */
+const isBroken = /[{}[\]]|\w:(?: |$)/
 
 function home(pointer: string, key: string, entry: Entry, why: Phrase, edits: readonly Edit[]): Home {
   const text = entry.value?.kind === 'scalar' ? entry.value.text : ''

@@ -11,8 +11,11 @@ export function shapeOf(kind: RecordKind): Shape | undefined {
   return info && shapeOfGroup(info)
 }
 
+const prose: ReadonlySet<string> = new Set(['notes'])
+
 const shapeOfGroup = onceEach((info: FieldInfo): Shape => ({
   names: new Set(namesIn(info)),
+  prose,
   misfits: ({ root }: Tree) => (root ? misfitsIn(root, info, true) : 1),
 }))
 
@@ -29,11 +32,11 @@ function namesIn(info: FieldInfo, into: string[] = []): readonly string[] {
 function misfitsIn(node: Node, info: FieldInfo, isRecord = false): number {
   const group = (info.type === 'reference' && info.record && schemas[info.record]) || info
   if (node.kind === 'list')
-    return info.type === 'list' ? sum(node.items, (item) => (item ? misfitsIn(item, info.item!) : 1)) : 1
+    return info.type === 'list' ? sum(node.items, (item) => (item ? misfitsIn(item, info.item!) : 1)) : 1 + sizeOf(node)
   if (node.kind === 'scalar') return ['group', 'list', 'map'].includes(info.type) ? 1 : 0
   if (info.type === 'map')
     return sum(node.entries, ({ value }) => (value && info.item ? misfitsIn(value, info.item) : 1))
-  if (!group.fields) return 1
+  if (!group.fields) return sizeOf(node)
   const known = fieldsByKey(group)
   const present = new Set(node.entries.map(({ key }) => key))
   const isMissing = ({ key, required }: FieldInfo) =>
@@ -43,6 +46,13 @@ function misfitsIn(node: Node, info: FieldInfo, isRecord = false): number {
     return field && value ? misfitsIn(value, field) : 1
   })
   return misfits + node.entries.length - present.size + group.fields.filter(isMissing).length
+}
+
+/** How many fields a part has, which are all out of place where it is not what belongs there. */
+function sizeOf(node: Node): number {
+  if (node.kind === 'scalar') return 0
+  if (node.kind === 'list') return sum(node.items, (item) => (item ? sizeOf(item) : 0))
+  return sum(node.entries, ({ value }) => 1 + (value ? sizeOf(value) : 0))
 }
 
 const sum = <T>(all: readonly T[], count: (one: T) => number) => all.reduce((total, one) => total + count(one), 0)

@@ -38,7 +38,7 @@ function cutName({ start, text, column }: Line, { next, names }: Surroundings): 
   const end = start + text.trimEnd().length
   const edits = [{ span: { start: end, end: next.start + next.indent }, text: '' }]
   const name = first + rest
-  const sentence = phrase`A line break cuts the name ${name}: take it out.`
+  const sentence = phrase`A line break splits the name ${name}: take it out.`
   const place = [start + column, first.length] as const
   return [{ ...reading('joined', edits, place, sentence, phrase`in one line`, `${name}:`), mustFit: true }]
 }

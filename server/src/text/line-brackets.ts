@@ -9,6 +9,7 @@ export const bracketsOf = (line: Line, { next }: Surroundings): readonly OtherRe
   ...closed(line, next),
   ...opened(line),
   ...exchanged(line),
+  ...closedEarly(line),
   ...round(line),
   ...quoted(line),
 ]
@@ -99,8 +100,24 @@ function exchanged({ start, text }: Line): readonly OtherReading[] {
   return [reading('bracket', edits, place, sentence, phrase`without ${sign}`, changed(''))]
 }
 
+/** `size: { length: 1190 mm }, width: 540 mm }`: a bracket that closes before the last fields. */
+function closedEarly({ start, text }: Line): readonly OtherReading[] {
+  const value = withoutComment(text)
+  if (/["'#]/.test(value) || strayBrackets(value).length !== 1) return []
+  return [...value.matchAll(/ ?([}\]])(?= *,? *([A-Za-z_][\w-]*):)/g)].flatMap(
+    ({ index, 0: typed, 1: sign, 2: name }) => {
+      const fixed = value.slice(0, index) + value.slice(index + typed.length)
+      if (strayBrackets(fixed).length > 0 || missingIn(fixed).length > 0) return []
+      const end = start + index + typed.length
+      const sentence = phrase`${sign} closes too early: ${name} is inside, too. Take it out.`
+      const edits = [{ span: { start: start + index, end }, text: '' }]
+      return [{ ...reading('bracket', edits, [end - 1, 1], sentence, phrase`without ${sign}`, fixed), mustFit: true }]
+    },
+  )
+}
+
 /** Where brackets close what is not open. */
-function strayBrackets(text: string): readonly number[] {
+export function strayBrackets(text: string): readonly number[] {
   const open: string[] = []
   const strays: number[] = []
   for (let at = 0; at < text.length; at++) {

@@ -49,7 +49,7 @@ function twoDashes({ start, text, indent }: Line): readonly OtherReading[] {
   if (second === undefined) return []
   const at = start + indent + 2
   const edits = [{ span: { start: at, end: at + second.length }, text: '' }]
-  const sentence = phrase`Two dashes make a list inside of the list: take one out.`
+  const sentence = phrase`Two dashes make a list inside the list: take one out.`
   const fixed = `- ${text.slice(indent + 2 + second.length)}`
   return [{ ...reading('item', edits, [start + indent, 3], sentence, phrase`one dash`, fixed), mustFit: true }]
 }

@@ -54,6 +54,8 @@ const isFull = ({ text }: Line) => /^ *[^\s#]/.test(text)
 const around = (full: readonly Line[], at: number): readonly number[] =>
   at < 0 ? [] : [at, at + 1, at - 1].filter((near) => 0 <= near && near < full.length)
 
+const nothing: ReadonlySet<string> = new Set()
+
 function surroundings(text: string, full: readonly Line[], at: number, shape: Shape | undefined): Surroundings {
   const outer: number[] = []
   let margin = full[at]!.column
@@ -62,7 +64,8 @@ function surroundings(text: string, full: readonly Line[], at: number, shape: Sh
     if (indent < margin) outer.push(indent)
     margin = Math.min(margin, indent)
   }
-  return { above: full[at - 1], next: full[at + 1], outer, eol: lineEnding(text), names: shape?.names ?? new Set() }
+  const { names, prose } = shape ?? { names: nothing, prose: nothing }
+  return { above: full[at - 1], next: full[at + 1], outer, eol: lineEnding(text), names, prose }
 }
 
 const inOtherColumns = (lines: readonly Line[], full: readonly Line[], at: number): readonly OtherReading[] => [

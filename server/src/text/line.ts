@@ -34,6 +34,8 @@ export interface Surroundings {
   readonly eol: string
   /** Of fields that the file may have. */
   readonly names: ReadonlySet<string>
+  /** Of those that hold sentences. */
+  readonly prose: ReadonlySet<string>
 }
 
 /** @param text  the line, as it is then */

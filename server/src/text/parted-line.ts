@@ -1,4 +1,5 @@
 import { joined, phrase } from '../wording/phrase.ts'
+import { strayBrackets } from './line-brackets.ts'
 import { reading, withoutComment, type Line, type Surroundings } from './line.ts'
 import { stillOpen } from './scan-line.ts'
 import type { OtherReading } from './tree.ts'
@@ -17,6 +18,7 @@ interface Joint {
 
 /** `size: { … } weight: 2.2 kg`, `imp: 5.92 A voc: 22.1 V`, `walked_on: falsearrays:`, `surfaces: - id: roof`: lines that became one. */
 export function partedLine(line: Line, around: Surroundings): readonly OtherReading[] {
+  if (around.prose.has(/[A-Za-z_][\w-]*(?=:)/.exec(line.text)?.[0] ?? '')) return []
   const joints = jointsOf(line.text, around.names)
   const fields = joints.filter(({ isItem }) => !isItem)
   const ways = [...(fields.length > 1 ? [fields] : []), ...joints.map((one) => [one])]
@@ -31,7 +33,8 @@ function jointsOf(text: string, names: ReadonlySet<string>): readonly Joint[] {
   return [...typed.matchAll(joint)].flatMap(({ index: start, 1: word }): Joint[] => {
     const end = endBefore(typed, start)
     const before = typed.slice(0, end)
-    if (end < from - 1 || stillOpen(before) !== 0 || isQuoted(before)) return []
+    if (end < from - 1 || stillOpen(before) !== 0 || strayBrackets(typed.slice(start)).length > 0 || isQuoted(before))
+      return []
     const isBehindBracket = /[}\]]$/.test(before)
     if (word === undefined) {
       const isItem = typed[start] === '-' || isBehindBracket
@@ -45,7 +48,7 @@ function jointsOf(text: string, names: ReadonlySet<string>): readonly Joint[] {
 }
 
 /** An item, a group in braces, or a name. */
-const joint = /(?<=[ \t,;}\]])(?:- +(?:\{|[A-Za-z_][\w-]*:)|\{|([A-Za-z_][\w-]*):(?= |$))/g
+const joint = /(?<=[ \t,;:}\]])- +(?:\{|[A-Za-z_][\w-]*:)|(?<=[ \t,;}\]])(?:\{|([A-Za-z_][\w-]*):(?= |$))/g
 
 /** Without the blanks, and the comma or semicolon, before a place. */
 function endBefore(text: string, start: number): number {

@@ -4,6 +4,8 @@ import type { Tree } from './tree.ts'
 export interface Shape {
   /** Of fields, at any place. */
   readonly names: ReadonlySet<string>
+  /** Of fields in which people write sentences: a name in them is a word. */
+  readonly prose: ReadonlySet<string>
   /** How many fields of a tree are not where they belong, missing, or there twice. */
   readonly misfits: (tree: Tree) => number
 }

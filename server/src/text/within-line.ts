@@ -69,12 +69,13 @@ function withoutValue({ start, text, column }: Line, next: Line | undefined): re
 
 /** `*arrays:`, `"format: 1` */
 function withoutSign({ start, text, column }: Line, { names }: Surroundings): readonly OtherReading[] {
-  const [, sign = '', name = ''] = /^ *(?:- +)*([*&!"'`@%|>:,.?=+~]{1,2})([A-Za-z_][\w-]*):(?: |$)/.exec(text) ?? []
+  const [, sign = '', blank = '', name = ''] =
+    /^ *(?:- +)*([*&!"'`@%|>:,.?=+~]{1,2})( ?)([A-Za-z_][\w-]*):(?: |$)/.exec(text) ?? []
   if (!names.has(name) || text.includes(sign, column + sign.length)) return []
   const at = start + column
-  const edits = [{ span: { start: at, end: at + sign.length }, text: '' }]
-  const sentence = phrase`${sign} in front of ${name} is no part of the name: take it out.`
-  const fixed = text.slice(column + sign.length)
+  const edits = [{ span: { start: at, end: at + sign.length + blank.length }, text: '' }]
+  const sentence = phrase`${sign} in front of ${name} is not part of the name: take it out.`
+  const fixed = text.slice(column + sign.length + blank.length)
   return [{ ...reading('sign', edits, [at, sign.length], sentence, phrase`without ${sign}`, fixed), mustFit: true }]
 }
 

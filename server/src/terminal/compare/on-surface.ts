@@ -45,7 +45,7 @@ export async function onSurface(world: World, path: string, choice: SurfaceChoic
   const own = library.ofKind('panel', full)
   const besides = isFile ? panelIn(library, beside, own, choice.with!) : undefined
   const comparison = surfaceComparison(library, file, target, besides, world.bundle)
-  if (comparison.candidates.length === 0) throw new CouldNotRun(phrase`the library of \`${path}\` has no panel record`)
+  if (comparison.candidates.length === 0) throw new CouldNotRun(phrase`the library of \`${path}\` has no panel records`)
   if (choice.with !== undefined && !isFile && !comparison.candidates.some(({ id }) => id === choice.with))
     throw new CouldNotRun(phrase`--with ${choice.with}: there is no such file, and no panel of that id in the library`)
   const id = besides?.id ?? choice.with ?? null

@@ -72,9 +72,6 @@ const dayIn = [
 /** All of them, of which --columns, --sort and --filter choose. */
 export const surfaceColumns: readonly C[] = [
   ...shownColumns,
-  // what the text says in the cells of other columns
-  column('currency', inCatalogue`currency`, undefined, (row) => textCell(row.price?.currency ?? null)),
-  column('wired', inCatalogue`panels wired`, 'more', ({ strings }) => numberCell(strings && wiredIn(strings), 0)),
   ...monthNames.map((month, m) =>
     column(`wh_day_${month.toLowerCase()}`, dayIn[m]!, 'more', (row) => numberCell(row.wh_day?.[m] ?? null, 0, 'Wh')),
   ),
@@ -86,4 +83,7 @@ export const surfaceColumns: readonly C[] = [
       ? dash
       : { value: names.join(', '), text: names.map((name) => translated(name, bundle)).join(', ') },
   ),
+  // what the text says in the cells of other columns
+  column('currency', inCatalogue`currency`, undefined, (row) => textCell(row.price?.currency ?? null)),
+  column('wired', inCatalogue`panels wired`, 'more', ({ strings }) => numberCell(strings && wiredIn(strings), 0)),
 ]

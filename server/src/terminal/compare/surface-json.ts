@@ -19,7 +19,8 @@ export interface Written {
 /** The comparison as a document, with what was written of it. */
 export function surfaceJson(comparison: OnSurface, rows: readonly SurfaceRow[], written?: Written): string {
   const { file, target, beside, notCounted } = comparison
-  const wrong = errorsShown(comparison, { rows })
+  const shown = errorsShown(comparison, { rows })
+  const wrong = comparison.withErrors.filter((id) => shown.includes(id) || id === written?.panel)
   return jsonText({
     version: 1,
     system: file.id,

@@ -20,7 +20,7 @@ export async function writePanel(
 ): Promise<string> {
   const { format } = options
   if (format !== 'text' && format !== 'json')
-    throw new CouldNotRun(phrase`--write says what it wrote as text or JSON: leave out --format ${format}`)
+    throw new CouldNotRun(phrase`--write reports what it wrote as text or JSON: leave out --format ${format}`)
   const { path, tree } = comparison.file
   const put = putPanel(comparison, id, world.bundle)
   if ('problem' in put) throw new CouldNotRun(phrase`--write ${id}: ${put.problem}`)

@@ -1,4 +1,4 @@
-import { joined, phrase } from '../../wording/phrase.ts'
+import { joined, phrase, type Phrase } from '../../wording/phrase.ts'
 import { groupBy } from '../group.ts'
 import { removeThisEntry } from '../edits.ts'
 import { lineAround, lineStarts, positionAt } from '../lines.ts'
@@ -44,7 +44,7 @@ function blocksOf(tree: Tree, { entries, flow }: MapNode, pairs: readonly Pair[]
   let last = -2
   for (const [i, entry] of entries.entries()) {
     const pair = pairs.find(({ second }) => second === entry)
-    if (flow || !pair || shown(tree, pair.first) !== shown(tree, entry)) continue
+    if (flow || !pair || whole(tree, pair.first) !== whole(tree, entry)) continue
     if (last === i - 1) blocks.at(-1)!.push(pair)
     else blocks.push([pair])
     last = i
@@ -71,7 +71,7 @@ function blockTwice(tree: Tree, block: readonly Pair[]): Hazard {
         edits: block.map((pair) => removeThisEntry(tree, pair.second)),
         why: phrase`the first kept`,
         certainty: 'same',
-        text: first.value ? shown(tree, first) : '',
+        text: quoted(tree, first),
       },
     ],
   })
@@ -114,13 +114,15 @@ function withoutDash({ text }: Tree, next: readonly Entry[]): Hazard {
 function twice(tree: Tree, first: Entry, second: Entry): Hazard {
   const line = positionAt(lineStarts(tree.text), first.keySpan.start).line + 1
   const [before, here] = [shown(tree, first), shown(tree, second)]
-  const same = before === here
+  const same = whole(tree, first) === whole(tree, second)
   const keepFirst = keeping(tree, second, first, same ? 'same' : 'guess')
   const keepSecond = keeping(tree, first, second, 'guess')
   return hazard({
     message: same
       ? phrase`${first.key} is here for the second time, with the same value as in line ${line}. Keep one.`
-      : phrase`${first.key} is here twice: ${before} in line ${line}, and ${here} here. Keep the one that the sheet says.`,
+      : before === here
+        ? phrase`${first.key} is here twice, in line ${line} with other values. Keep the one that the sheet says.`
+        : phrase`${first.key} is here twice: ${before} in line ${line}, and ${here} here. Keep the one that the sheet says.`,
     pointer: first.pointer,
     span: second.keySpan,
     spoils: same ? [] : [first.pointer],
@@ -130,17 +132,23 @@ function twice(tree: Tree, first: Entry, second: Entry): Hazard {
 }
 
 function keeping(tree: Tree, gone: Entry, kept: Entry, certainty: Fix['certainty']): Fix {
-  const text = kept.value ? shown(tree, kept) : ''
   return {
     edits: [removeThisEntry(tree, gone)],
     why: kept.keySpan.start < gone.keySpan.start ? phrase`the first kept` : phrase`the second kept`,
     certainty,
-    text,
+    text: quoted(tree, kept),
   }
 }
 
-function shown(tree: Tree, { value }: Entry): string {
-  if (!value) return 'nothing'
-  if (value.kind === 'scalar') return value.text
-  return shortened(tree.text.slice(value.span.start, value.span.end).replaceAll(/\s+/g, ' '))
+const shown = (tree: Tree, entry: Entry): string | Phrase => (entry.value ? quoted(tree, entry) : phrase`nothing`)
+
+const quoted = (tree: Tree, entry: Entry): string =>
+  entry.value?.kind === 'scalar' ? entry.value.text : shortened(whole(tree, entry))
+
+/** All that was typed as the value of an entry, however its lines are broken. */
+function whole(tree: Tree, { value }: Entry): string {
+  if (!value) return ''
+  return value.kind === 'scalar'
+    ? value.text
+    : tree.text.slice(value.span.start, value.span.end).replaceAll(/\s+/g, ' ')
 }

@@ -1,4 +1,5 @@
 import type { Phrase } from '../../wording/phrase.ts'
+import { strayBrackets } from '../line-brackets.ts'
 import { inventory } from '../tree-queries.ts'
 import type { ScalarNode, Tree } from '../tree.ts'
 import { beginsAsNumber, hazard, quoting, type Hazard, type HazardRule, type Fix } from './hazard.ts'
@@ -21,8 +22,10 @@ export function textHazard({ damaged, message, better, ...facts }: TextHazard): 
   const found = (tree: Tree, node: ScalarNode): Hazard => {
     const guess = better(node.text)
     const best: Fix[] = guess ? [{ ...guess, edits: [{ span: node.span, text: guess.text }] }] : []
+    // what closes a bracket that is not open in it is the rest of a line that broke, not words
+    const isSure = !guess && strayBrackets(node.text).length === 0
     const fixes =
-      guess?.certainty === 'same' ? best : [...best, quoting(tree, node, node.text, guess ? 'guess' : 'same')]
+      guess?.certainty === 'same' ? best : [...best, quoting(tree, node, node.text, isSure ? 'same' : 'guess')]
     const { pointer, span } = node
     return hazard({ message: message(node.text, guess?.text ?? null), pointer, span, fixes })
   }
