@@ -21,8 +21,7 @@ export function windowIn(page: Page) {
   }
 
   async function choose(keys: string, text: string, option: string | RegExp): Promise<void> {
-    await press(keys, quickInput)
-    await quickInput.locator('input.input').first().fill(text)
+    await pressAndType(keys, text)
     const wanted = quickInput.getByRole('option', { name: option })
     await wanted.first().waitFor()
     // it may be listed before the list is filtered, and then Enter takes nothing
@@ -30,6 +29,16 @@ export function windowIn(page: Page) {
     await taken.waitFor({ timeout: 3000 }).catch(() => {})
     await page.waitForTimeout(100)
     await page.keyboard.press('Enter')
+  }
+
+  /** What opens in the window in that moment takes the focus, and the input closes before a word is in it. */
+  async function pressAndType(keys: string, text: string, tries = 3): Promise<void> {
+    await press(keys, quickInput)
+    const input = quickInput.locator('input.input').first()
+    await input.fill(text, { timeout: 5000 }).catch((error: unknown) => {
+      if (tries === 0) throw error
+      return pressAndType(keys, text, tries - 1)
+    })
   }
 
   /** The cursor may lie over it, and a line that is drawn anew in that moment has nothing to click on. */
