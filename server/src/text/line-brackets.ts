@@ -104,7 +104,7 @@ function exchanged({ start, text }: Line): readonly OtherReading[] {
 function closedEarly({ start, text }: Line): readonly OtherReading[] {
   const value = withoutComment(text)
   if (/["'#]/.test(value) || strayBrackets(value).length !== 1) return []
-  return [...value.matchAll(/ ?([}\]])(?= *,? *([A-Za-z_][\w-]*):)/g)].flatMap(
+  return [...value.matchAll(/ ?([}\]])(?=[ ,]*([A-Za-z_][\w-]*):)/g)].flatMap(
     ({ index, 0: typed, 1: sign, 2: name }) => {
       const fixed = value.slice(0, index) + value.slice(index + typed.length)
       if (strayBrackets(fixed).length > 0 || missingIn(fixed).length > 0) return []

@@ -18,7 +18,7 @@ interface Joint {
 
 /** `size: { … } weight: 2.2 kg`, `imp: 5.92 A voc: 22.1 V`, `walked_on: falsearrays:`, `surfaces: - id: roof`: lines that became one. */
 export function partedLine(line: Line, around: Surroundings): readonly OtherReading[] {
-  if (around.prose.has(/[A-Za-z_][\w-]*(?=:)/.exec(line.text)?.[0] ?? '')) return []
+  if (around.prose.has(/^ *(?:- +)*([A-Za-z_][\w-]*):/.exec(line.text)?.[1] ?? '')) return []
   const joints = jointsOf(line.text, around.names)
   const fields = joints.filter(({ isItem }) => !isItem)
   const ways = [...(fields.length > 1 ? [fields] : []), ...joints.map((one) => [one])]
