@@ -132,10 +132,11 @@ function asOneVersion(markers: readonly Marker[]): readonly Edit[] {
     const next = markers[i + 1]
     if (sign === '<') depth++
     if (sign === '>') depth = Math.max(0, depth - 1)
+    const [, middle, last] = next?.sign === '|' ? markers.slice(i + 1, i + 4) : markers.slice(i, i + 3)
     const isOther =
       (sign === '=' && next?.sign === '>') ||
-      (sign === '|' && next !== undefined) ||
-      (sign === '<' && next?.sign === '=' && markers[i + 2]?.sign !== '>')
+      sign === '|' ||
+      (sign === '<' && middle?.sign === '=' && last?.sign !== '>')
     return { span: { start, end: depth > 0 && next && isOther ? next.start : end }, text: '' }
   })
 }
