@@ -22,24 +22,32 @@ export function accept(
   }
 }
 
+/** What there is to match. */
+interface Matchable {
+  /** The ids of all rules. */
+  readonly rules: readonly string[]
+  /** Whether not all of the file was checked, so that one that matches nothing may be needed. */
+  readonly mayBeUsed: boolean
+}
+
 /** Which acceptances lack a reason, name no rule, match nothing or use an old id. */
 export function complaints(
   acceptances: readonly Acceptance[],
   accepted: readonly Match[],
-  rules: readonly string[],
+  what: Matchable,
 ): readonly Found[] {
   const used = new Set(accepted.map(({ acceptance }) => acceptance))
-  return acceptances.flatMap((one) => (used.has(one) ? newName(one) : [complaint(one, rules)]))
+  return acceptances.flatMap((one) => (used.has(one) ? newName(one) : complaint(one, what)))
 }
 
 const newName = ({ rule, typed, update, pointers }: Acceptance): readonly Found[] =>
   rule === typed ? [] : [renamedRule(typed, rule, { pointer: pointers?.[0] ?? '', span: update.span }, update)]
 
-function complaint({ rule, because, span, pointers }: Acceptance, rules: readonly string[]): Found {
+function complaint({ rule, because, span, pointers }: Acceptance, { rules, mayBeUsed }: Matchable): readonly Found[] {
   const place = { pointer: pointers?.[0] ?? '', span }
-  if (!rules.includes(rule)) return noSuchRule(rule, nearest(rule, rules), place)
-  if (because === '') return foundAt(acceptanceFacts.unreasoned, place, { say: 'unreasoned', with: { rule } })
-  return foundAt(acceptanceFacts.unused, place, { say: 'unused', with: { rule } })
+  if (!rules.includes(rule)) return [noSuchRule(rule, nearest(rule, rules), place)]
+  if (because === '') return [foundAt(acceptanceFacts.unreasoned, place, { say: 'unreasoned', with: { rule } })]
+  return mayBeUsed ? [] : [foundAt(acceptanceFacts.unused, place, { say: 'unused', with: { rule } })]
 }
 
 const covers = ({ rule, because, pointers }: Acceptance, { rule: { id }, pointer }: Found) =>

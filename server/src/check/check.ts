@@ -21,6 +21,7 @@ import { withKeptPromises } from './kept-promises.ts'
 import { rulesFound } from './kind-rules.ts'
 import { heldOf } from './held.ts'
 import { withLoadsInWatts } from './load-in-watts.ts'
+import { hasOpenConflict } from './open-conflicts.ts'
 import { inOrder } from './order.ts'
 import { withOtherShapes } from './other-shape.ts'
 import { isFamilyRule, panelRulesFor, type PanelRules } from './panel.ts'
@@ -137,7 +138,8 @@ function foundIn(
     file.kind === 'panel' ? panelFound(file as ReadFile<'panel'>, now, severities, acceptances, reread) : null
   const { open, accepted } = accept([...rest, ...(panel?.open ?? [])], acceptances)
   const all = [...(panel?.accepted ?? []), ...accepted]
-  return { open: [...open, ...severities(complaints(acceptances, all, ruleNames))], accepted: all }
+  const complained = complaints(acceptances, all, { rules: ruleNames, mayBeUsed: hasOpenConflict(file.tree) })
+  return { open: [...open, ...severities(complained)], accepted: all }
 }
 
 /** What rules and the slip search find in a panel record, one finding a mistake, and what of it is accepted. */

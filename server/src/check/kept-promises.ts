@@ -6,6 +6,7 @@ import { duplicateKey } from '../text/hazards/duplicate-key.ts'
 import { nodeAtPointer } from '../text/tree-queries.ts'
 import type { Tree } from '../text/tree.ts'
 import { isBorneOut, isGuessed, isWorse } from './agreement.ts'
+import { isInOneVersion } from './open-conflicts.ts'
 import { plain } from './sentences.ts'
 import { sheetFacts } from './sheet-facts.ts'
 
@@ -31,8 +32,8 @@ interface Retried {
 
 /**
  * What was found, without the corrections that do not keep their promise: one that changes nothing or cannot be applied,
- * that puts no number where there is to be one, that leaves its own finding, breaks more of the file or drops a comment, or after which
- * the record disagrees more than before, unless the sheet prints it so. A finding that loses its best correction no longer speaks of it.
+ * that puts no number where there is to be one, that leaves its own finding, breaks more of the file, changes one version of an open conflict or drops a comment,
+ * or after which the record disagrees more than before, unless the sheet prints it so. A finding that loses its best correction no longer speaks of it.
  */
 export function withKeptPromises(
   typed: ReadFile,
@@ -56,6 +57,7 @@ export function withKeptPromises(
 
   function isKept(one: Found, fix: Fix): boolean {
     const { edits, text } = fix
+    if (isInOneVersion(tree, one, edits)) return false
     const after = applied(tree.text, edits)
     if (after === null || after === tree.text || (noNumber.test(text) && !noNumber.test(tree.text))) return false
     const again = tryOnce(after)

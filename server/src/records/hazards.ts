@@ -1,6 +1,7 @@
 import { phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
+import { duplicateKey } from '../text/hazards/duplicate-key.ts'
 import { explains, hazards } from '../text/hazards/index.ts'
 import { entriesOf } from '../text/tree-queries.ts'
 import type { Span } from '../text/span.ts'
@@ -22,13 +23,15 @@ export function hazardsOf(tree: Tree): HazardsFound {
   const rest = tree.problems.filter((problem) => !found.some(({ hazard }) => explains(hazard, problem)))
   return {
     findings: [
-      ...found.map(({ facts, hazard }) =>
-        finding(facts, hazard, hazard.message, {
-          severity: hazard.severity,
-          related: hazard.related,
-          corrections: hazard.fixes.map((fix) => ({ ...fix, pointer: hazard.pointer })),
-        }),
-      ),
+      ...found
+        .filter(({ facts, hazard }) => facts !== duplicateKey || !isUnsettled(tree, hazard.span))
+        .map(({ facts, hazard }) =>
+          finding(facts, hazard, hazard.message, {
+            severity: hazard.severity,
+            related: hazard.related,
+            corrections: hazard.fixes.map((fix) => ({ ...fix, pointer: hazard.pointer })),
+          }),
+        ),
       ...rest.map(({ message, sentence = phrase`${message}`, span, fix, otherFix }) => {
         const { pointer = '', value } =
           entriesOf(tree).find(({ entry }) => entry.keySpan.start === span.start)?.entry ?? {}
@@ -44,6 +47,10 @@ export function hazardsOf(tree: Tree): HazardsFound {
     swallowed: new Set(found.flatMap(({ hazard }) => hazard.swallows)),
   }
 }
+
+/** Whether a place is among versions that nobody can tell apart, so that a field is in each of them. */
+const isUnsettled = ({ problems }: Tree, { start }: Span) =>
+  problems.some(({ spoils, fix }) => spoils && !fix && spoils.start <= start && start < spoils.end)
 
 const fieldsIn = (tree: Tree, { start, end }: Span): readonly string[] =>
   entriesOf(tree).flatMap(({ entry }) =>

@@ -2,6 +2,7 @@ import { phrase, phraseInWords, type Phrase } from '../wording/phrase.ts'
 import { readEdited } from './edited-tree.ts'
 import { shortened } from './shortened.ts'
 import type { Edit, Span } from './span.ts'
+import { inventory } from './tree-queries.ts'
 import type { SyntaxProblem, Tree } from './tree.ts'
 
 /** A line that git wrote, with its ending. */
@@ -19,28 +20,36 @@ interface Conflict {
   readonly last: Marker
 }
 
+/** How a text with markers is read. */
+interface Readers {
+  /** As if no line were a marker. */
+  readonly asTyped: () => Tree
+  /** A text without markers. */
+  readonly settled: (text: string) => Tree
+}
+
+/** Beyond these a file was not looked at since git left it. */
+const mostConflicts = 20
+
 /**
  * A text in which git left conflicts, read as if the first versions were kept: each conflict is one problem, whose fixes keep one.
  * Lines of another tool that are left over are taken out.
  *
- * @param read  a text without markers
- * @returns     null where there are none
+ * @returns null where there are none
  */
-export function readSettled(text: string, read: (text: string) => Tree): Tree | null {
-  const markers = markersIn(text)
-  const fences = linesLike(fence, text)
+export function readSettled(text: string, { asTyped, settled }: Readers): Tree | null {
+  const [allMarkers, allFences] = [markersIn(text), linesLike(fence, text)]
+  if (allMarkers.length + allFences.length === 0) return null
+  const pairs = conflictsOf(allMarkers)
+  const isMeant = pairs.length > 0 ? () => false : meantIn(asTyped())
+  const markers = allMarkers.filter((one) => !isMeant(one))
+  const fences = allFences.filter((one) => !isMeant(one))
   if (markers.length + fences.length === 0) return null
-  const conflicts = conflictsOf(markers)
-  const strays = markers.filter(
-    (one) => !conflicts.some(({ first, last }) => first.start <= one.start && one.start < last.end),
-  )
-  const settled = [...conflicts.flatMap(keptFirst), ...[...strays, ...fences].map(without)]
-  const { root, problems, comments, effort } = readEdited(text, settled, read)
-  const own = [
-    ...conflicts.map((one) => open(text, one)),
-    ...(strays.length > 0 ? [left(strays)] : []),
-    ...(fences.length > 0 ? [fenced(fences)] : []),
-  ]
+  const one = asOneVersion(markers)
+  const isLeftOut = ({ start }: Marker) => one.some(({ span }) => span.start <= start && start < span.end)
+  const edits = [...one, ...fences.filter((line) => !isLeftOut(line)).map(without)]
+  const { root, problems, comments, effort } = readEdited(text, edits, settled)
+  const own = [...problemsOf(text, markers, pairs), ...(fences.length > 0 ? [fenced(fences)] : [])]
   return {
     text,
     root,
@@ -50,18 +59,28 @@ export function readSettled(text: string, read: (text: string) => Tree): Tree | 
   }
 }
 
-const markersIn = (text: string) => (/^[<>=|]{7}/m.test(text) ? linesLike(marker, text) : [])
+const markersIn = (text: string) => (/[<>=|]{7}/.test(text) ? linesLike(marker, text) : [])
 
-const marker = /^([<>|=])\1{6}(?:[ \t][^\r\n]*)?(?=[\r\n]|$)/gm
-const fence = /^(`){3}[\w-]*[ \t]*(?=[\r\n]|$)/gm
+const marker = /(?<=^\uFEFF?)([<>|=])\1{6}(?:[ \t][^\r\n]*)?(?=[\r\n]|$)/gm
+const fence = /(?<=^\uFEFF?)(`){3}[\w-]*[ \t]*(?=[\r\n]|$)/gm
 
 const linesLike = (what: RegExp, text: string): readonly Marker[] =>
   Array.from(text.matchAll(what), ({ index, 0: line, 1: sign = '' }) => ({
     sign,
     start: index,
     words: index + line.trimEnd().length,
-    end: index + line.length + /^(?:\r\n?|\n)?/.exec(text.slice(index + line.length))![0].length,
+    end: endOfLine(text, index + line.length),
   }))
+
+/** Behind the line break at an offset. */
+const endOfLine = (text: string, at: number) => at + (text.startsWith('\r\n', at) ? 2 : Math.min(1, text.length - at))
+
+/** Whether a line belongs to a text over several lines, which is read without a complaint. */
+function meantIn(tree: Tree): (line: Marker) => boolean {
+  if (tree.problems.length > 0) return () => false
+  const texts = inventory(tree).scalars.filter(({ span }) => /[\r\n]/.test(tree.text.slice(span.start, span.end)))
+  return ({ start, words }) => texts.some(({ span }) => span.start <= start && words <= span.end)
+}
 
 function conflictsOf(markers: readonly Marker[]): readonly Conflict[] {
   const signs = markers.map(({ sign }) => sign).join('')
@@ -71,7 +90,56 @@ function conflictsOf(markers: readonly Marker[]): readonly Conflict[] {
   })
 }
 
+/** What is reported of markers: each conflict, but one for all where they are too many, and one where they do not pair up. */
+function problemsOf(text: string, markers: readonly Marker[], pairs: readonly Conflict[]): readonly SyntaxProblem[] {
+  if (pairs.length > mostConflicts) {
+    const sentence = phrase`Git left ${pairs.length} conflicts in this file, the first of them here. Keep one version of each.`
+    return [unsettled(sentence, markers)]
+  }
+  const paired = new Set(pairs.flatMap(({ first, middle, last }) => [first, ...middle, last]))
+  const strays = markers.filter((one) => !paired.has(one))
+  if (strays.length === 0) return pairs.map((one) => open(text, one))
+  if (!isTangled(text, strays)) return [...pairs.map((one) => open(text, one)), left(strays)]
+  const [{ start }, { end }] = [strays[0]!, strays.at(-1)!]
+  const within = (one: Marker) => start <= one.start && one.start < end
+  const sentence = phrase`The markers of a git conflict do not pair up from here on: keep one version, and take the markers out.`
+  return [
+    unsettled(sentence, markers.filter(within)),
+    ...pairs.filter(({ first }) => !within(first)).map((one) => open(text, one)),
+  ]
+}
+
+/** Whether there are markers of several kinds with lines between them, which may be versions. */
+const isTangled = (text: string, strays: readonly Marker[]) =>
+  strays.some(({ sign }) => sign !== strays[0]!.sign) &&
+  strays.some(({ end }, i) => i + 1 < strays.length && text.slice(end, strays[i + 1]!.start).trim() !== '')
+
+/** A problem that only a person can settle. */
+const unsettled = (sentence: Phrase, markers: readonly Marker[]): SyntaxProblem => ({
+  ...said(sentence, markers[0]!),
+  spoils: { start: markers[0]!.start, end: markers.at(-1)!.end },
+})
+
 const without = ({ start, end }: Marker): Edit => ({ span: { start, end }, text: '' })
+
+/**
+ * What leaves one version: the first, or of a conflict that does not end the last, so that nothing is read twice.
+ * Where none began, all stays.
+ */
+function asOneVersion(markers: readonly Marker[]): readonly Edit[] {
+  let depth = 0
+  return markers.map(({ sign, start, end }, i) => {
+    const next = markers[i + 1]
+    if (sign === '<') depth++
+    if (sign === '>') depth = Math.max(0, depth - 1)
+    const [, middle, last] = next?.sign === '|' ? markers.slice(i + 1, i + 4) : markers.slice(i, i + 3)
+    const isOther =
+      (sign === '=' && next?.sign === '>') ||
+      sign === '|' ||
+      (sign === '<' && middle?.sign === '=' && last?.sign !== '>')
+    return { span: { start, end: depth > 0 && next && isOther ? next.start : end }, text: '' }
+  })
+}
 
 const keptFirst = ({ first, middle, last }: Conflict): readonly Edit[] => [
   without(first),
@@ -93,7 +161,7 @@ function open(text: string, conflict: Conflict): SyntaxProblem {
   const certainty = 'guess'
   return {
     ...said(sentence, first),
-    spoils: { start: first.end, end: last.start },
+    spoils: { start: first.start, end: last.end },
     fix: { edits: keptFirst(conflict), why: phrase`the first kept`, certainty, text: one ?? '' },
     otherFix: { edits: keptSecond(conflict), why: phrase`the second kept`, certainty, text: other ?? '' },
   }

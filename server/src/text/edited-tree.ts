@@ -1,7 +1,7 @@
 import { mappedNode } from './mapped-node.ts'
 import type { Edit, Span } from './span.ts'
 import { applyEdits } from './span.ts'
-import type { Comment, SyntaxProblem, Tree } from './tree.ts'
+import type { Comment, SyntaxFix, SyntaxProblem, Tree } from './tree.ts'
 
 /**
  * A text read as it would be after some edits, with every place where it is in the text as it was typed.
@@ -23,11 +23,17 @@ export function readEdited<T extends Tree | null>(
     problems: tree.problems.map((one): SyntaxProblem => ({
       ...one,
       span: span(one.span),
-      ...(one.fix && { fix: { ...one.fix, edits: one.fix.edits.map((edit) => ({ ...edit, span: span(edit.span) })) } }),
+      ...(one.spoils && { spoils: span(one.spoils) }),
+      ...(one.fix && { fix: fix(one.fix) }),
+      ...(one.otherFix && { otherFix: fix(one.otherFix) }),
     })),
     comments: tree.comments
       .map((one): Comment => ({ ...one, span: span(one.span) }))
       .filter((one) => text[one.span.start] === '#'),
+  }
+
+  function fix(one: SyntaxFix): SyntaxFix {
+    return { ...one, edits: one.edits.map((edit) => ({ ...edit, span: span(edit.span) })) }
   }
 
   function span({ start, end }: Span): Span {
@@ -46,10 +52,21 @@ function wayBack(edits: readonly Edit[]): (offset: number, side: 'start' | 'end'
     shift += text.length - (span.end - span.start)
   }
   return (offset, side) => {
-    const last = moved.findLast(({ at }) => (side === 'start' ? at <= offset : at < offset))
+    const last = moved[countBefore(moved, side === 'start' ? offset + 1 : offset) - 1]
     if (!last) return offset
     const { at, length, span } = last
     if (offset < at + length) return Math.min(span.start + offset - at, span.end)
     return span.end + (offset - at - length)
   }
+}
+
+/** How many begin before an offset, of places in their order. */
+function countBefore(places: readonly { readonly at: number }[], offset: number): number {
+  let [low, high] = [0, places.length]
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (places[middle]!.at < offset) low = middle + 1
+    else high = middle
+  }
+  return low
 }

@@ -28,9 +28,11 @@ const longestRepaired = 16 * 1024
  * @param before  the tree of the file of which this text is a correction
  */
 export function readTree(text: string, shape?: Shape, before?: Tree): Tree {
-  const settled = text.length <= longestText && readSettled(text, (one) => readTree(one, shape))
+  let typed: Tree | undefined
+  const asTyped = () => (typed ??= readClean(text))
+  const settled = text.length <= longestText && readSettled(text, { asTyped, settled: (one) => readTree(one, shape) })
   if (settled) return settled
-  const tree = readClean(text)
+  const tree = asTyped()
   return tree.problems.length === 0 || tree.root === null || text.length > longestRepaired || isJson(tree)
     ? tree
     : withBetterLines(tree, { read: readClean, quickly: readPlain, shape }, before)
