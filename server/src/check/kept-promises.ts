@@ -32,8 +32,9 @@ interface Retried {
 
 /**
  * What was found, without the corrections that do not keep their promise: one that changes nothing or cannot be applied,
- * that puts no number where there is to be one, that leaves its own finding, breaks more of the file, changes one version of an open conflict or drops a comment,
- * or after which the record disagrees more than before, unless the sheet prints it so. A finding that loses its best correction no longer speaks of it.
+ * that puts no number where there is to be one, that leaves its own finding, breaks more of the file, changes one version of an open
+ * conflict or drops a comment, or after which the record disagrees more than before, unless the sheet prints it so. A finding that
+ * loses its best correction no longer speaks of it.
  */
 export function withKeptPromises(
   typed: ReadFile,
@@ -73,7 +74,7 @@ export function withKeptPromises(
 
   function keepsComments({ rule }: Found, { comments }: Tree): boolean {
     if (comments.length >= tree.comments.length) return true
-    // what stands there twice may have a comment twice
+    // what was typed twice may have its comment twice
     const left = new Set(comments.map((comment) => comment.text))
     return rule.id === duplicateKey.id && tree.comments.every((comment) => left.has(comment.text))
   }

@@ -88,7 +88,7 @@ function elsewhere(entry: Entry, map: MapNode, root: FieldInfo, tree: Tree): Hom
   const [only] = groups.length === 1 ? groups : required.length === 1 ? required : []
   if (!only) return null
   const { pointer, group } = only
-  // behind the group that it stands in
+  // after the group that it is in
   const after = pointer === '' ? pointerKeys(map.pointer)[0] : undefined
   const edits = [removeThisEntry(tree, entry), insertEntry(tree, pointer, key, value.text, after)]
   const why = pointer === '' ? phrase`move to the left margin` : phrase`move under ${group.key}`

@@ -1,6 +1,6 @@
 import { inUsual } from '../wording/usual-units.ts'
 import { translated, unitsOf, type Bundle } from '../wording/bundle.ts'
-import { inCatalogue } from '../wording/phrase.ts'
+import { inCatalogue, type Phrase } from '../wording/phrase.ts'
 
 /** One cell: what machines and sorting take, and what people read. */
 export interface Cell {
@@ -14,7 +14,7 @@ export interface Cell {
 export interface Column<Row> {
   /** The name on the command line and in CSV. */
   readonly key: string
-  readonly label: string
+  readonly label: string | Phrase
   /** What is better: `more`, `less`, or neither, and then the alphabet sorts. */
   readonly better?: 'more' | 'less'
   /** Its text in English, or as a bundle has it. */

@@ -1,4 +1,5 @@
 import { translated, type Bundle } from '../wording/bundle.ts'
+import { phraseInWords } from '../wording/phrase.ts'
 import type { Column } from './cell.ts'
 import { markdownText } from './write-rows.ts'
 
@@ -7,7 +8,7 @@ export const toMarkdown = <Row>(rows: readonly Row[], columns: readonly Column<R
 
 /** The head and the rows; what stands where nothing is known is a word of our own. */
 export const textsOf = <Row>(rows: readonly Row[], columns: readonly Column<Row>[], bundle: Bundle | undefined) => [
-  columns.map(({ label }) => translated(label, bundle)),
+  columns.map(({ label }) => (typeof label === 'string' ? translated(label, bundle) : phraseInWords(label, bundle))),
   ...rows.map((row) =>
     columns.map(({ cell }) => {
       const { value, text } = cell(row, bundle)

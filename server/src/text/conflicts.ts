@@ -188,7 +188,7 @@ function left(markers: readonly Marker[]): SyntaxProblem {
 
 /** A record that was copied with the marks of a code block around it. */
 function fenced(fences: readonly Marker[]): SyntaxProblem {
-  const sentence = phrase`The marks of a code block (\`\`\`) are no part of a record: take them out.`
+  const sentence = phrase`The marks of a code block (\`\`\`) are not part of a record: take them out.`
   const fix = { edits: fences.map(without), why: phrase`without markers`, certainty: 'guess', text: '' } as const
   return { ...said(sentence, fences[0]!), code: 'fence', fix }
 }

@@ -83,7 +83,6 @@ function exchanged({ start, text }: Line): readonly OtherReading[] {
   const other = sign === '}' ? ']' : '}'
   const open = opening[other]!
   const changed = (by: string) => value.slice(0, at) + by + value.slice(at + 1)
-  const isBalanced = (typed: string) => strayBrackets(typed).length === 0 && missingIn(typed).length === 0
   const place = [start + at, 1] as const
   const edit = (by: string) => [{ span: { start: start + at, end: start + at + 1 }, text: by }]
   const spaced = value[at - 1] === ' ' && isBalanced(changed('')) ? 1 : 0
@@ -107,7 +106,7 @@ function closedEarly({ start, text }: Line): readonly OtherReading[] {
   return [...value.matchAll(/ ?([}\]])(?=[ ,]*([A-Za-z_][\w-]*):)/g)].flatMap(
     ({ index, 0: typed, 1: sign, 2: name }) => {
       const fixed = value.slice(0, index) + value.slice(index + typed.length)
-      if (strayBrackets(fixed).length > 0 || missingIn(fixed).length > 0) return []
+      if (!isBalanced(fixed)) return []
       const end = start + index + typed.length
       const sentence = phrase`${sign} closes too early: ${name} is inside, too. Take it out.`
       const edits = [{ span: { start: start + index, end }, text: '' }]
@@ -115,6 +114,8 @@ function closedEarly({ start, text }: Line): readonly OtherReading[] {
     },
   )
 }
+
+const isBalanced = (text: string) => strayBrackets(text).length === 0 && missingIn(text).length === 0
 
 /** Where brackets close what is not open. */
 export function strayBrackets(text: string): readonly number[] {

@@ -32,14 +32,14 @@ const changeOf: Readonly<Record<string, readonly [field: string, unit: string, a
 }
 
 /** The wire gauges next to a cross-section [m2]: `10 to 9 AWG` for 6 mm2; none where no such wire is made. */
-function gaugesAround(area: number): string | null {
+function gaugesAround(area: number): readonly string[] {
   const gauge = gaugeOf(area)
-  if (!(thickest - 0.1 <= gauge && gauge <= thinnest + 0.1)) return null
+  if (!(thickest - 0.1 <= gauge && gauge <= thinnest + 0.1)) return []
   const [thin, thick] = [gaugeText(Math.ceil(gauge - 0.1)), gaugeText(Math.floor(gauge + 0.1))]
-  return thin === thick ? thin : `${thin.replace(' AWG', '')} to ${thick}`
+  return [thin === thick ? thin : `${thin.replace(' AWG', '')} to ${thick}`]
 }
 
-/** 4/0 and 40 AWG. */
+/** 4/0 and 40 AWG: ASTM B258, from memory. */
 const [thickest, thinnest] = [-3, 40]
 
 /** A quantity in the one other unit that somebody would look for: `46.9 in`, `-64.1 mV/°C`; nothing where there is none. */
@@ -51,7 +51,7 @@ export function besideIt({ fields }: Pick<ReadFile, 'fields'>, { pointer, quanti
     if (dimension === 'per-kelvin') return [`${formatNumber(fromBase(value * of, unit), 3)} ${unit}`]
     if (dimension === absolute) return [`${formatNumber((100 * value) / of, 3)} %/°C`]
   }
-  if (quantity.unit === 'mm2') return [gaugesAround(quantity.value) ?? []].flat()
+  if (quantity.unit === 'mm2') return gaugesAround(quantity.value)
   const wanted = besides[quantity.unit]
   return alternatives(quantity).flatMap(({ unit: other, text }) => (other === wanted ? [text] : []))
 }

@@ -8,8 +8,8 @@ export const idTwice = reviewRule({
     'Panels, controllers and measurements go by the id of a surface or of an array, so that each needs one of its own.',
   source: 'the surfaces and arrays of the system',
   messages: {
-    surface: 'Another surface is called {id}, too: panels that name it count as lying on the first',
-    array: 'Another array is called {id}, too: what names it means the first',
+    surface: 'Two surfaces have the id {id}: panels on {id} count as lying on the first',
+    array: 'Two arrays have the id {id}: whatever names {id} means the first',
   },
 
   check({ system: { surfaces, arrays } }) {

@@ -1,12 +1,12 @@
 import type { Strings, SurfaceRow } from '../../review/choosing/row.ts'
 import { monthNames } from '../../findings/months.ts'
 import { translated, type Bundle } from '../../wording/bundle.ts'
-import { inCatalogue, phrase, phraseInWords, sayIn } from '../../wording/phrase.ts'
+import { inCatalogue, named, phrase, phraseInWords, sayIn } from '../../wording/phrase.ts'
 import { answerCell, moneyCell, numberCell, textCell, unknown, type Column } from '../../rows/cell.ts'
 
 type C = Column<SurfaceRow>
 
-const column = (key: string, label: string, better: 'more' | 'less' | undefined, cell: C['cell']): C => ({
+const column = (key: string, label: C['label'], better: 'more' | 'less' | undefined, cell: C['cell']): C => ({
   key,
   label,
   ...(better && { better }),
@@ -54,26 +54,13 @@ export const shownColumns: readonly C[] = [
   column('controller', inCatalogue`controller`, undefined, ({ strings }) => textCell(strings?.controller ?? null)),
 ]
 
-const dayIn = [
-  inCatalogue`a day in January`,
-  inCatalogue`a day in February`,
-  inCatalogue`a day in March`,
-  inCatalogue`a day in April`,
-  inCatalogue`a day in May`,
-  inCatalogue`a day in June`,
-  inCatalogue`a day in July`,
-  inCatalogue`a day in August`,
-  inCatalogue`a day in September`,
-  inCatalogue`a day in October`,
-  inCatalogue`a day in November`,
-  inCatalogue`a day in December`,
-]
-
 /** All of them, of which --columns, --sort and --filter choose. */
 export const surfaceColumns: readonly C[] = [
   ...shownColumns,
   ...monthNames.map((month, m) =>
-    column(`wh_day_${month.toLowerCase()}`, dayIn[m]!, 'more', (row) => numberCell(row.wh_day?.[m] ?? null, 0, 'Wh')),
+    column(`wh_day_${month.toLowerCase()}`, phrase`a day in ${named(month)}`, 'more', (row) =>
+      numberCell(row.wh_day?.[m] ?? null, 0, 'Wh'),
+    ),
   ),
   column('proven', inCatalogue`proven`, undefined, (row, bundle) => answerCell(row.proven, bundle)),
   column('warranty_void', inCatalogue`warranty void`, undefined, (row) => textCell(row.warranty_void, dash)),
