@@ -106,6 +106,8 @@ const slips: readonly (readonly [path: string, right: string, typed: string, say
     'length: 1190 mm, width: 540 mm, thickness: 2.5 mm',
     /lacks its \{ \}\.$/,
   ],
+  [tern, '  voc: 22.1 V', '  : voc: 22.1 V', ': in front of voc is not part of the name: take it out.'],
+  [tern, '  voc: 22.1 V', '  voc: : 22.1 V', 'Two colons follow voc: take one out.'],
   [tern, 'stc: #', 'stc #', /^The colon after stc is missing/],
   [tern, 'noct: #', '---\nnoct: #', /^--- ends the record here/],
   [tern, 'noct: #', 'no\nct: #', 'A line break splits the name noct: take it out.'],
@@ -173,4 +175,37 @@ test.each([
   const { findings } = check(tern, original.replace(right, typed))
   library.put(tern, original)
   expect(findings.map(({ message }) => message).filter((said) => /own line|of its own/.test(said))).toEqual([])
+})
+
+describe('a name that is missing is named', () => {
+  const meant = 'A name is missing before the colon, so 22.1 V is not read. Did you mean voc?'
+  test.each([
+    ['  voc: 22.1 V', '  : 22.1 V', meant],
+    ['  voc: 22.1 V', '  "": 22.1 V', meant],
+    ['{ length: 1190 mm', '{ : 1190 mm', meant.replace('22.1 V', '1190 mm').replace('voc', 'length')],
+    ['weight: 2.2 kg\n', ': 2.2 kg\n', 'A name is missing before the colon, so 2.2 kg is not read.'],
+    ['weight: 2.2 kg\n', ': { a: 1 }\n', 'A name is missing before the colon, so what follows it is not read.'],
+    ['weight: 2.2 kg\n', ':\n', 'A name is missing here: a field is a name, a colon, a space and a value.'],
+    ['weight: 2.2 kg\n', '?\n', 'A name is missing here: a field is a name, a colon, a space and a value.'],
+  ])('%j as %j', (right, typed, says) => {
+    const original = asTyped.get(tern)!
+    const text = original.replace(right, typed)
+    const { findings } = check(tern, text)
+    library.put(tern, original)
+    const [found, ...others] = findings.filter(({ rule }) => rule !== 'weight-missing')
+    expect(others.map(({ message }) => message)).toEqual([])
+    expect(found!.message).toBe(says)
+    for (const { edits } of found!.corrections) expect(applyEdits(text, edits)).toBe(original)
+    expect(found!.corrections).toHaveLength(says.includes('Did you mean') ? 1 : 0)
+  })
+})
+
+test('nothing is concluded of a system from a field of which there are two versions', () => {
+  const fuse = '  fuse: 100 A\n'
+  const versions = (one: string, other: string) => `<<<<<<< HEAD\n${one}=======\n${other}>>>>>>> other\n`
+  const rules = (lines: string) => check(boat, asTyped.get(boat)!.replace(fuse, lines)).findings.map(({ rule }) => rule)
+  expect(rules('')).toContain('battery-fuse-missing')
+  for (const lines of [versions(fuse, ''), versions('', fuse), versions(fuse, '  fuse: 80 A\n')])
+    expect(rules(lines)).not.toContain('battery-fuse-missing')
+  library.put(boat, asTyped.get(boat)!)
 })

@@ -136,7 +136,7 @@ export function strayBrackets(text: string): readonly number[] {
 function openedTwice({ start, text }: Line): readonly OtherReading[] {
   const value = withoutComment(text)
   if (/["'#]/.test(value) || missingIn(value).length !== 1) return []
-  return [...value.matchAll(/(?<=[{[,] *)([{[]) *(?=[A-Za-z_][\w-]*:)/g)].flatMap(({ index, 0: typed, 1: sign }) => {
+  return [...value.matchAll(/(?<=[{[,] ?)([{[]) *(?=[A-Za-z_][\w-]*:)/g)].flatMap(({ index, 0: typed, 1: sign }) => {
     const fixed = value.slice(0, index) + value.slice(index + typed.length)
     if (!isBalanced(fixed)) return []
     const at = start + index

@@ -68,14 +68,11 @@ export function withMisreadLines(
 export function tightColons(text: string): readonly number[] {
   const found: number[] = []
   for (let at = text.indexOf(':'); 0 <= at; at = text.indexOf(':', at + 1)) {
-    const next = text.charCodeAt(at + 1)
-    if (next === space || next === lineFeed || next === carriageReturn || next === slash || next !== next) continue
+    if (at + 1 === text.length || mayFollow.has(text.charCodeAt(at + 1))) continue
     if (/[,;\s][A-Za-z_][\w-]*$/.test(text.slice(Math.max(0, at - 40), at))) found.push(at)
   }
   return found
 }
 
-const space = 32
-const lineFeed = 10
-const carriageReturn = 13
-const slash = 47
+/** A blank, the end of a line, and the slash of an address. */
+const mayFollow: ReadonlySet<number> = new Set([32, 10, 13, 47])

@@ -5,6 +5,7 @@ import { readEdited } from './edited-tree.ts'
 import { foreignEncoding } from './encoding.ts'
 import { lineAround } from './lines.ts'
 import { tightColons, withMisreadLines } from './misread-lines.ts'
+import { readWithoutMargin } from './margins.ts'
 import { pasted } from './pasted.ts'
 import { readLine } from './read-line.ts'
 import { firstLine, readWhole, unread } from './read-whole.ts'
@@ -31,9 +32,13 @@ const longestRepaired = 16 * 1024
 export function readTree(text: string, shape?: Shape, before?: Tree): Tree {
   let typed: Tree | undefined
   const asTyped = () => (typed ??= readClean(text))
-  const settled = text.length <= longestText && readSettled(text, { asTyped, settled: (one) => readTree(one, shape) })
+  const read = (one: string) => readTree(one, shape)
+  const settled = text.length <= longestText && readSettled(text, { asTyped, settled: read })
   if (settled) return settled
   const tree = asTyped()
+  const bare =
+    shape && text.length <= longestRepaired ? readWithoutMargin(tree, shape, { quickly: readClean, read }) : null
+  if (bare) return bare
   if (tree.root === null || longestRepaired < text.length || isJson(tree)) return tree
   const better =
     tree.problems.length === 0 ? tree : withBetterLines(tree, { read: readClean, quickly: readPlain, shape }, before)

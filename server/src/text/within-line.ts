@@ -17,6 +17,7 @@ export const readingsWithin = (line: Line, around: Surroundings): readonly Other
         ...withComma(line, around),
         ...withoutComma(line),
         ...withoutSign(line, around),
+        ...oneColon(line),
         ...partedLine(line, around),
         ...bracketsOf(line, around),
         ...joinedLine(line, around),
@@ -97,12 +98,23 @@ function withoutValue({ start, text, column }: Line, next: Line | undefined): re
 function withoutSign({ start, text, column }: Line, { names }: Surroundings): readonly OtherReading[] {
   const [, sign = '', blank = '', name = ''] =
     /^ *(?:- +)*([*&!"'`@%|>:,.?=+~]{1,2})( ?)([A-Za-z_][\w-]*):(?: |$)/.exec(text) ?? []
-  if (!names.has(name) || text.includes(sign, column + sign.length)) return []
+  if (!names.has(name) || (sign !== ':' && text.includes(sign, column + sign.length))) return []
   const at = start + column
   const edits = [{ span: { start: at, end: at + sign.length + blank.length }, text: '' }]
   const sentence = phrase`${sign} in front of ${name} is not part of the name: take it out.`
   const fixed = text.slice(column + sign.length + blank.length)
   return [{ ...reading('sign', edits, [at, sign.length], sentence, phrase`without ${sign}`, fixed), mustFit: true }]
+}
+
+/** `voc: : 22.1 V` */
+function oneColon({ start, text, column }: Line): readonly OtherReading[] {
+  const [, before] = /^( *(?:- +)*[A-Za-z_][\w-]*:)(?: *:)+ /.exec(text) ?? []
+  if (before === undefined) return []
+  const end = /^[ :]*:/.exec(text.slice(before.length))![0].length + before.length
+  const sentence = phrase`Two colons follow ${before.slice(column, -1)}: take one out.`
+  const edits = [{ span: { start: start + before.length, end: start + end }, text: '' }]
+  const fixed = text.slice(column, before.length) + text.slice(end)
+  return [reading('sign', edits, [start + end - 1, 1], sentence, phrase`one colon`, fixed)]
 }
 
 /** `surfaces` above the list that is its value. */
