@@ -1,3 +1,4 @@
+import { withoutWaitingForViews } from './keys.ts'
 import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { delimiter, join } from 'node:path'
@@ -39,7 +40,7 @@ export async function startBrowser(): Promise<Browser> {
     const { protocol, hostname } = new URL(request.url())
     if (/^(https?|wss?):$/.test(protocol) && !/(^|\.)localhost$|^127\./.test(hostname)) outside.push(request.url())
   })
-  const page = context.pages()[0] ?? (await context.newPage())
+  const page = withoutWaitingForViews(context.pages()[0] ?? (await context.newPage()))
   page.setDefaultTimeout(20_000)
   return {
     page,
