@@ -1,8 +1,8 @@
-import { withoutWaitingForViews } from './keys.ts'
 import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { delimiter, join } from 'node:path'
 import { chromium, type Page } from 'playwright-core'
+import { withoutWaitingForViews } from './keys.ts'
 
 const flags = [
   ...['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run'],
