@@ -1,6 +1,6 @@
 import { phrase } from '../wording/phrase.ts'
 import type { Line } from './line.ts'
-import type { Margin } from './margins.ts'
+import type { Margin } from './margin.ts'
 import type { Edit } from './span.ts'
 
 const hunk = /^@@ -\d+(?:,\d+)? \+\d+(?:,\d+)? @@/

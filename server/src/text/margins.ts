@@ -1,21 +1,13 @@
-import { phrase, type Phrase } from '../wording/phrase.ts'
+import { phrase } from '../wording/phrase.ts'
 import { diffMarks } from './diff-marks.ts'
 import { readEdited } from './edited-tree.ts'
 import { lineProblem, type Line } from './line.ts'
 import { lineStarts } from './lines.ts'
 import { linesOf } from './lines-around.ts'
+import type { Margin } from './margin.ts'
 import type { Shape } from './shape.ts'
 import type { Edit } from './span.ts'
 import type { Tree } from './tree.ts'
-
-/** What was copied along with the lines of a text: the signs of a diff, line numbers, the signs of a quoted mail. */
-export interface Margin {
-  readonly sentence: Phrase
-  /** Ways to take it out, likeliest first. */
-  readonly ways: readonly (readonly Edit[])[]
-  /** Whether it is only meant where no complaint is left without it. */
-  readonly isUnsure?: boolean
-}
 
 /** Lines of which a margin may be a part. */
 const suspicious = /(?:^|\n)[ \t]*(?:[+>|*;%$@\u2022\u2502]|\/\/|\d+(?![\d.,]*\d)|-[^ \n])/
