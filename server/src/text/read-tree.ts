@@ -105,6 +105,6 @@ function readWithLineFeeds(text: string): Tree {
 
 function tooBig(text: string): SyntaxProblem {
   const kilobytes = Math.round(text.length / 1024)
-  const message = `The file has ${kilobytes} KiB and was not read; a record has a few, and ${longestText / 1024} is the limit.`
-  return { code: 'too-big', message, span: firstLine(text) }
+  const sentence = phrase`The file has ${kilobytes} KiB and was not read; a record has a few, and ${longestText / 1024} is the limit.`
+  return { code: 'too-big', message: phraseInWords(sentence), sentence, span: firstLine(text) }
 }
