@@ -155,3 +155,16 @@ test('a time that YAML 1.1 would count by sixties is one finding', () => {
     .map(({ rule }) => rule)
   expect(rules).toEqual(['number-two-readings'])
 })
+
+test.each([
+  ['%PDF-1.7\n%\ufffd\ufffd\n1 0 obj\n<< /Type /Catalog >>\nendobj\n', 'a PDF'],
+  ['PK\x03\x04\x14\0\0\0\b\0\ufffd', 'an archive or an office document'],
+  ['{\\rtf1\\ansi Voc: 22.1 V\\par}', 'a document of a word processor'],
+  ['<!DOCTYPE html>\n<html><p>voc: 22.1 V</p></html>\n', 'a web page'],
+  ['\ufffdPNG\r\n\x1a\n\0\0', 'a picture'],
+  ['\x01\x02voc: 22.1 V\x03\x04\x05', 'something other than text'],
+])('%j is one finding without a fix', (text, what) => {
+  const all = found(tern, text)
+  expect(all.map(({ message }) => message)).toEqual([`The file is ${what}, not a record, and was not read.`])
+  expect(all[0]!.corrections).toEqual([])
+})

@@ -29,8 +29,8 @@ function closed({ start, text, indent }: Line, next: Line | undefined): readonly
   const why = phrase`closed with ${bracket}`
   const fixed = value.slice(0, at).trimEnd() + blank + bracket
   const end = start + value.slice(0, at).trimEnd().length
-  // a blank before the bracket behind it stays
-  const edit = insert(end, blank + bracket)
+  // in `[5, 6 }` the blank is that of the brace, in `{ a: 5 ]` it is that of the one that lacks
+  const edit = { span: { start: end, end: blank === '' ? end : start + at }, text: blank + bracket }
   return [
     reading('bracket', [edit], [start + indent, value.trim().length], sentence, why, (fixed + value.slice(at)).trim()),
   ]

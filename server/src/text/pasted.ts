@@ -1,4 +1,4 @@
-import { foreignEncoding } from './encoding.ts'
+import { foreignEncoding, notText } from './encoding.ts'
 import type { Edit } from './span.ts'
 
 /**
@@ -17,12 +17,13 @@ const wideColon = /(?<=(?:^|[,{\-\n]) {0,20}[A-Za-z_][\w-]{0,60})[\uFF1A\uFE55]/
 
 /** What cleans a text of them: a plain blank, a plain sign, or nothing. */
 export function pasted(text: string): readonly Edit[] {
-  if (foreignEncoding(text)) return []
   const edits = Array.from(text.matchAll(left), ({ index, 0: sign }) => ({
     span: { start: index, end: index + 1 },
     text: isBlank(sign) ? ' ' : '',
   }))
-  return turned.test(text) ? [...edits, ...plainSigns(text)].sort((a, b) => a.span.start - b.span.start) : edits
+  const isTurned = turned.test(text)
+  if ((edits.length === 0 && !isTurned) || foreignEncoding(text) || notText(text)) return []
+  return isTurned ? [...edits, ...plainSigns(text)].sort((a, b) => a.span.start - b.span.start) : edits
 }
 
 const turned = /[\u2018-\u201F\u00AB\u00BB\uFF1A\uFE55]/

@@ -9,6 +9,7 @@ export const notUtf8: HazardRule = {
   reason: 'Records are UTF-8; in another encoding the signs beyond ASCII, such as °, or the whole file cannot be read.',
   source: 'RFC 8259, section 8.1 (JSON); YAML 1.2.2, section 5.2, which recommends it',
   find: (tree) => {
+    if (tree.problems.some(({ code }) => code === 'no-text')) return []
     const encoding = foreignEncoding(tree.text)
     const start = encoding ? 0 : tree.text.indexOf('\ufffd')
     if (start < 0) return []
