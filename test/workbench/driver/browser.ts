@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:
 import { tmpdir } from 'node:os'
 import { delimiter, join } from 'node:path'
 import { chromium, type Page } from 'playwright-core'
+import { withoutWaitingForViews } from './keys.ts'
 
 const flags = [
   ...['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run'],
@@ -39,7 +40,7 @@ export async function startBrowser(): Promise<Browser> {
     const { protocol, hostname } = new URL(request.url())
     if (/^(https?|wss?):$/.test(protocol) && !/(^|\.)localhost$|^127\./.test(hostname)) outside.push(request.url())
   })
-  const page = context.pages()[0] ?? (await context.newPage())
+  const page = withoutWaitingForViews(context.pages()[0] ?? (await context.newPage()))
   page.setDefaultTimeout(20_000)
   return {
     page,
