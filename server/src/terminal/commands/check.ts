@@ -72,7 +72,10 @@ export const addCheck: AddCommand = (program, world, end) => {
     .option('-q, --quiet', say`print nothing on standard output: the exit code says it, and -o still writes`)
     .option('--stdin-filename <path>', say`the name that standard input would have`)
     .option('--jobs <n>', say`how many threads; one unless you say otherwise`, (text) => wholeNumber(text, world), 1)
-    .option('--no-cache', say`check every record and read every datasheet anew; otherwise what was found and read is kept, by content`)
+    .option(
+      '--no-cache',
+      say`check every record and read every datasheet anew; otherwise what was found and read is kept, by content`,
+    )
     .addHelpText(
       'after',
       examples(world.bundle, 'check panels', 'check --since origin/main --new --format github', 'check --diff'),
