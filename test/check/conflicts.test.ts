@@ -29,6 +29,26 @@ test.each([
   expect(found[0]!.corrections).toHaveLength(fixes)
 })
 
+describe('a conflict says where its versions differ, and no field is missing that one of them has', () => {
+  const stc = /^stc:.*\n(?: .*\n)+/m.exec(tern)![0]
+  const without = (line: string) => stc.replace(line, '')
+  test.each([
+    ['in the middle', stc, stc.replace('22.1 V', '22.2 V'), 'voc: 22.1 V or voc: 22.2 V'],
+    ['in a line that only the second has', without('  voc: 22.1 V\n'), stc, 'nothing or voc: 22.1 V'],
+    ['in a line that only the first has', stc, without('  voc: 22.1 V\n'), 'voc: 22.1 V or nothing'],
+    ['in two places', stc, stc.replace('110 W', '111 W').replace('22.1 V', '22.2 V'), 'pmax: 110 W or pmax: 111 W'],
+    ['in blanks alone', stc, stc.replace('pmax: 110', 'pmax:  110'), 'pmax: 110 W or pmax:  110 W'],
+  ])('%s', (_, one, other, versions) => {
+    const text = tern.replace(stc, conflict(one, other))
+    const [found, ...others] = check(text).findings
+    expect(others).toEqual([])
+    expect(found!.message).toBe(`Git left two versions here: ${versions}. Keep one.`)
+    expect(found!.corrections.map(({ edits }) => applyEdits(text, edits))).toEqual(
+      [one, other].map((version) => tern.replace(stc, version)),
+    )
+  })
+})
+
 describe('markers that do not pair up are one finding without a fix', () => {
   test.each([
     ['one in the first version', [first, first, typed, middle, weighs('2.3'), last, middle, weighs('2.4'), last]],

@@ -64,6 +64,31 @@ const slips: readonly (readonly [path: string, right: string, typed: string, say
   [tern, '  imp: 5.92 A\n  voc', '  imp: 5.92 A; voc', 'voc needs a line of its own.'],
   [tern, '  imp: 5.92 A\n  voc', '  imp: 5.92 Avoc', 'voc needs a line of its own.'],
   [tern, ' A\n  voc: 22.1 V\n  isc', ' A  voc: 22.1 V  isc', 'voc and isc need lines of their own.'],
+  [tern, '  imp: 5.92 A\n  voc: ', '  imp: 5.92 A  voc:', 'voc needs a line of its own.'],
+  [tern, '  imp: 5.92 A\n  voc: ', '  imp: 5.92 A; voc:', 'voc needs a line of its own.'],
+  [tern, '  imp: 5.92 A\n  voc: ', '  imp:5.92 A, voc:', 'voc needs a line of its own.'],
+  [tern, '  imp: 5.92 A\n  voc: ', '  imp: 5.92 A / voc: ', 'voc needs a line of its own.'],
+  [tern, '  imp: 5.92 A\n  voc: ', '  imp: 5.92 A - voc: ', 'voc needs a line of its own.'],
+  [tern, '  imp: 5.92 A\n  voc: ', '  imp: 5.92 A and voc: ', 'voc needs a line of its own.'],
+  [tern, '  imp: 5.92 A\n  voc: ', '  imp = 5.92 A voc = ', 'voc needs a line of its own.'],
+  [tern, '  imp: 5.92 A\n  voc: ', '  imp: 5.92 A voc ', 'voc needs a line of its own.'],
+  [tern, '  imp: 5.92 A\n  voc: ', '  imp 5.92 A voc: ', 'voc needs a line of its own.'],
+  [tern, ' A\n  voc: 22.1 V\n  isc: ', ' A, voc:22.1 V isc:', 'voc and isc need lines of their own.'],
+  [tern, '2.5 mm }\nweight: ', '2.5 mm }, weight:', 'weight needs a line of its own.'],
+  [tern, 'Panel Works\nfamily: ', 'Panel Works family:', 'family needs a line of its own.'],
+  [tern, 'bifacial: false\nsurface: ', 'bifacial: false surface:', 'surface needs a line of its own.'],
+  [boat, 'mounting: standoff\n    tilt: ', 'mounting: standoff tilt:', 'tilt needs a line of its own.'],
+  [boat, 'series: 1\n  in_parallel: ', 'series: 1, in_parallel:', 'in_parallel needs a line of its own.'],
+  [tern, '1190 mm, width: ', '1190 mm width:', /^A comma is missing before width/],
+  [tern, '1190 mm, width: ', '1190 mm width ', /^A comma is missing before width/],
+  [tern, '1190 mm, width', '1190 mm,, width', 'A comma is here with nothing in front of it: take one out.'],
+  [tern, '1190 mm, width', '1190 mm, { width', '{ opens a second group inside the first: take it out.'],
+  [
+    tern,
+    '{ length: 1190 mm, width: 540 mm, thickness: 2.5 mm }',
+    '[ length: 1190 mm, width: 540 mm, thickness: 2.5 mm ]',
+    'Fields on one line go in { }, not in [ ].',
+  ],
   [tern, '  imp: 0.01 %/°C\nnoct:', '  imp: 0.01 %/°C noct:', 'noct needs a line of its own.'],
   [tern, 'Panel Works\nfamily', 'Panel Works family', 'family needs a line of its own.'],
   [tern, 'coefficients:\n  pmax', 'coefficients: pmax', 'pmax needs a line of its own.'],
@@ -81,6 +106,8 @@ const slips: readonly (readonly [path: string, right: string, typed: string, say
     'length: 1190 mm, width: 540 mm, thickness: 2.5 mm',
     /lacks its \{ \}\.$/,
   ],
+  [tern, '  voc: 22.1 V', '  : voc: 22.1 V', ': in front of voc is not part of the name: take it out.'],
+  [tern, '  voc: 22.1 V', '  voc: : 22.1 V', 'Two colons follow voc: take one out.'],
   [tern, 'stc: #', 'stc #', /^The colon after stc is missing/],
   [tern, 'noct: #', '---\nnoct: #', /^--- ends the record here/],
   [tern, 'noct: #', 'no\nct: #', 'A line break splits the name noct: take it out.'],
@@ -136,4 +163,49 @@ test('a line between the name of a group and its fields is one finding', () => {
   expect(findings.filter(({ severity }) => severity === 'error')).toHaveLength(1)
   const others = before.get(tern)!.values.filter((value) => !value.startsWith('/surface '))
   expect(values).toEqual(expect.arrayContaining(others))
+})
+
+test.each([
+  ['notes: Junction', 'notes: weight:heavy, price:289 USD; Junction'],
+  ['maker: Example Panel Works', 'maker: "Example Panel Works weight:2 kg"'],
+  ['source: sheets/tern-110.pdf', 'source: see http://page:2'],
+  ['name: Tern 110', 'name: Tern 110 voc:22.1'],
+])('a name with a colon that is a word is no field: %j as %j', (right, typed) => {
+  const original = asTyped.get(tern)!
+  const { findings } = check(tern, original.replace(right, typed))
+  library.put(tern, original)
+  expect(findings.map(({ message }) => message).filter((said) => /own line|of its own/.test(said))).toEqual([])
+})
+
+describe('a name that is missing is named', () => {
+  const meant = 'A name is missing before the colon, so 22.1 V is not read. Did you mean voc?'
+  test.each([
+    ['  voc: 22.1 V', '  : 22.1 V', meant],
+    ['  voc: 22.1 V', '  "": 22.1 V', meant],
+    ['{ length: 1190 mm', '{ : 1190 mm', meant.replace('22.1 V', '1190 mm').replace('voc', 'length')],
+    ['weight: 2.2 kg\n', ': 2.2 kg\n', 'A name is missing before the colon, so 2.2 kg is not read.'],
+    ['weight: 2.2 kg\n', ': { a: 1 }\n', 'A name is missing before the colon, so what follows it is not read.'],
+    ['weight: 2.2 kg\n', ':\n', 'A name is missing here: a field is a name, a colon, a space and a value.'],
+    ['weight: 2.2 kg\n', '?\n', 'A name is missing here: a field is a name, a colon, a space and a value.'],
+  ])('%j as %j', (right, typed, says) => {
+    const original = asTyped.get(tern)!
+    const text = original.replace(right, typed)
+    const { findings } = check(tern, text)
+    library.put(tern, original)
+    const [found, ...others] = findings.filter(({ rule }) => rule !== 'weight-missing')
+    expect(others.map(({ message }) => message)).toEqual([])
+    expect(found!.message).toBe(says)
+    for (const { edits } of found!.corrections) expect(applyEdits(text, edits)).toBe(original)
+    expect(found!.corrections).toHaveLength(says.includes('Did you mean') ? 1 : 0)
+  })
+})
+
+test('nothing is concluded of a system from a field of which there are two versions', () => {
+  const fuse = '  fuse: 100 A\n'
+  const versions = (one: string, other: string) => `<<<<<<< HEAD\n${one}=======\n${other}>>>>>>> other\n`
+  const rules = (lines: string) => check(boat, asTyped.get(boat)!.replace(fuse, lines)).findings.map(({ rule }) => rule)
+  expect(rules('')).toContain('battery-fuse-missing')
+  for (const lines of [versions(fuse, ''), versions('', fuse), versions(fuse, '  fuse: 80 A\n')])
+    expect(rules(lines)).not.toContain('battery-fuse-missing')
+  library.put(boat, asTyped.get(boat)!)
 })

@@ -1,5 +1,6 @@
 import type { Found } from '../findings/found.ts'
 import { reading } from '../records/facts.ts'
+import { fieldsInVersions } from '../records/hazards.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import type { System } from '../records/records.generated.ts'
 import { hoursAboveDay } from '../review/rules/hours-above-day.ts'
@@ -65,7 +66,7 @@ export function withoutConsequences(file: ReadFile, found: readonly Found[]): re
     )
     .map(({ pointer }) => pointer)
   const impossible = found.filter(({ rule }) => rule.id === hoursAboveDay.id).map(({ pointer }) => pointer)
-  const unknown = [...unread, ...impossible, ...missingIn(file.record as System)]
+  const unknown = [...unread, ...impossible, ...fieldsInVersions(file.tree), ...missingIn(file.record as System)]
   if (unknown.length === 0) return found
   return found.filter((one) => !ofReview.has(one.rule.id) || !unknown.some((pointer) => leansOn(one, pointer)))
 }

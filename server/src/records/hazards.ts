@@ -40,10 +40,7 @@ export function hazardsOf(tree: Tree): HazardsFound {
         return finding(reading.syntax, { pointer: fix ? pointer : '', span }, sentence, { corrections })
       }),
     ],
-    spoiled: new Set([
-      ...found.flatMap(({ hazard }) => hazard.spoils),
-      ...tree.problems.flatMap(({ spoils }) => (spoils ? fieldsIn(tree, spoils) : [])),
-    ]),
+    spoiled: new Set([...found.flatMap(({ hazard }) => hazard.spoils), ...fieldsInVersions(tree)]),
     swallowed: new Set(found.flatMap(({ hazard }) => hazard.swallows)),
   }
 }
@@ -51,6 +48,10 @@ export function hazardsOf(tree: Tree): HazardsFound {
 /** Whether a place is among versions that nobody can tell apart, so that a field is in each of them. */
 const isUnsettled = ({ problems }: Tree, { start }: Span) =>
   problems.some(({ spoils, fix }) => spoils && !fix && spoils.start <= start && start < spoils.end)
+
+/** Fields of which there are several versions. */
+export const fieldsInVersions = (tree: Tree): readonly string[] =>
+  tree.problems.flatMap(({ spoils }) => (spoils ? fieldsIn(tree, spoils) : []))
 
 const fieldsIn = (tree: Tree, { start, end }: Span): readonly string[] =>
   entriesOf(tree).flatMap(({ entry }) =>

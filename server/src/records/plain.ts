@@ -1,4 +1,5 @@
 import type { Node, ScalarNode } from '../text/tree.ts'
+import type { Field } from './field.ts'
 
 const plainNumber = /^[-+]?(?:\d+(?:\.\d*)?|\.\d+)$/
 
@@ -24,3 +25,11 @@ export function scalarValue({ text, style }: ScalarNode): string | number | bool
   if (text === 'true' || text === 'false') return text === 'true'
   return text
 }
+
+/** A value as the text that it is. */
+export const text = (node: ScalarNode): Field<string> => ({
+  pointer: node.pointer,
+  text: node.text,
+  value: node.text,
+  span: node.span,
+})

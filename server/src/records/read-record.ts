@@ -16,7 +16,7 @@ import type { FieldInfo } from './field-info.ts'
 import type { Field, Measure } from './field.ts'
 import { fieldName } from './info-at.ts'
 import { onceEach } from './once-each.ts'
-import { scalarValue } from './plain.ts'
+import { scalarValue, text } from './plain.ts'
 import { schemas } from './schemas.generated.ts'
 import { aFieldEach, isSameLength, sidesIn, type Side } from './sides.ts'
 
@@ -34,13 +34,17 @@ export interface RecordRead {
   readonly record: unknown
   readonly fields: ReadonlyMap<string, Field<unknown>>
   readonly findings: readonly Finding[]
+  /** Where values, and names of several words, begin that could not be understood. */
+  readonly unread: readonly number[]
 }
 
 /** Tree -> typed record. What cannot be read is left out and named in a finding; nothing throws. */
 export function readRecord(info: FieldInfo, root: Node | null, context: ReadingContext): RecordRead {
   const fields = new Map<string, Field<unknown>>()
   const findings: Finding[] = []
-  return { record: read(info, root), fields, findings }
+  const unread: number[] = []
+  const { spoiled, currency } = context
+  return { record: read(info, root), fields, findings, unread }
 
   function read(f: FieldInfo, node: Node | null, free = none): unknown {
     switch (f.type) {
@@ -55,14 +59,19 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
       case 'reference':
         return reference(f, node)
       default:
-        return node?.kind === 'scalar' && !context.spoiled.has(node.pointer) ? keep(scalar(f, node, free)) : undefined
+        return node?.kind === 'scalar' && !spoiled.has(node.pointer) ? keep(scalar(f, node, free), node) : undefined
     }
   }
 
   function group(f: FieldInfo, node: Node | null) {
     const entries = new Map<string, Node | null>()
     // of a key typed twice the first counts, as for pointers
-    if (node?.kind === 'map') for (const { key, value } of node.entries) if (!entries.has(key)) entries.set(key, value)
+    if (node && node.kind !== 'map') unread.push(node.span.start)
+    else if (node)
+      for (const { key, keySpan, value } of node.entries) {
+        if (!entries.has(key)) entries.set(key, value)
+        if (key.includes(' ')) unread.push(keySpan.start)
+      }
     const out: Record<string, unknown> = {}
     const free = () => (f.fields ?? []).filter(({ key }) => !entries.has(key))
     for (const child of f.fields ?? []) {
@@ -120,14 +129,12 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
 
   /** @param free  fields of the same group that are not typed */
   function quantity(f: FieldInfo, node: ScalarNode, free: Free): Measure | undefined {
-    const { currency } = context
     const options = currency && f.quantity === 'money' ? { ...optionsOf(f), currency } : optionsOf(f)
     const rate =
       f.quantity === 'current' ? chargeRate(node) : f.quantity === 'voltage-coefficient' ? perCell(node) : undefined
     if (rate) return rate
     const read = readQuantity(node.text, f.quantity!, options)
-    const notes = read.problem ? [read.problem] : read.notes
-    for (const note of notes) {
+    for (const note of read.problem ? [read.problem] : read.notes) {
       const at = startOf(node)
       const span = at === null ? node.span : { start: at + note.start, end: at + note.end }
       const sides = note.code === 'two-numbers' && f.key === 'length' ? (sidesIn(node.text) ?? []) : []
@@ -227,8 +234,9 @@ export function readRecord(info: FieldInfo, root: Node | null, context: ReadingC
     return quantity && { ...text(node), value: quantity.value, quantity }
   }
 
-  function keep<T extends Field<unknown>>(field: T | undefined): T | undefined {
+  function keep<T extends Field<unknown>>(field: T | undefined, node?: ScalarNode): T | undefined {
     if (field) fields.set(field.pointer, field)
+    else if (node) unread.push(node.span.start)
     return field
   }
 }
@@ -240,10 +248,3 @@ type Free = () => readonly FieldInfo[]
 const none: Free = () => []
 
 const written = /^\d{4}-\d{2}-\d{2}$/
-
-const text = (node: ScalarNode): Field<string> => ({
-  pointer: node.pointer,
-  text: node.text,
-  value: node.text,
-  span: node.span,
-})

@@ -1,7 +1,7 @@
 import { named, phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
-import { readTree } from '../text/read-tree.ts'
+import { readMisread, readTree } from '../text/read-tree.ts'
 import type { Tree } from '../text/tree.ts'
 import { asMeant } from './as-meant.ts'
 import { reading } from './facts.ts'
@@ -49,7 +49,10 @@ function read(what: Pick<ReadFile, 'path' | 'kind' | 'id'>, typed: Tree, currenc
   const hazards = hazardsOf(typed)
   const info = schemas[kind]
   const { tree, findings: words } = info ? asMeant(info, typed) : { tree: typed, findings: [] }
-  const { record, fields, findings } = understood(kind, tree, hazards.spoiled, currency)
+  const { record, fields, findings, unread } = understood(kind, tree, hazards.spoiled, currency)
+  const shape = unread.length > 0 ? shapeOf(kind) : undefined
+  const parted = shape && readMisread(typed, unread, shape)
+  if (parted) return read(what, parted, currency)
   let found: readonly Finding[] | undefined
   return {
     ...what,
@@ -114,5 +117,5 @@ function understood(kind: RecordKind, tree: Tree, spoiled: ReadonlySet<string> =
   const info = schemas[kind]
   return info
     ? readRecord(info, tree.root, { tree, spoiled, currency })
-    : { record: {}, fields: new Map(), findings: [] }
+    : { record: {}, fields: new Map(), findings: [], unread: [] }
 }

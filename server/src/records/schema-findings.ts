@@ -1,6 +1,8 @@
 import { phrase } from '../wording/phrase.ts'
 import type { Finding } from '../findings/finding.ts'
 import { finding } from '../findings/make.ts'
+import { nameless } from '../text/hazards/missing-colon.ts'
+import type { Span } from '../text/span.ts'
 import type { Node, Tree } from '../text/tree.ts'
 import { explain } from './explain.ts'
 import { reading } from './facts.ts'
@@ -72,11 +74,17 @@ function inlineComplaints(
 function emptyFields(node: Node | null, skip: ReadonlySet<string>, into: Finding[] = []): readonly Finding[] {
   if (node?.kind === 'list') for (const item of node.items) emptyFields(item, skip, into)
   if (node?.kind !== 'map') return into
-  for (const { key, keySpan, pointer, value } of node.entries) {
+  for (const { key, keySpan, pointer, colon, value } of node.entries) {
     if (value?.kind === 'scalar' || skip.has(pointer)) continue
     if (value) emptyFields(value, skip, into)
     else if (node.entries.filter((one) => one.key === key).length === 1)
-      into.push(finding(reading.emptyField, { pointer, span: keySpan }, phrase`${key} has no value.`))
+      into.push(emptyField(key, pointer, key.trim() === '' ? colonOf(keySpan, colon) : keySpan))
   }
   return into
 }
+
+const emptyField = (key: string, pointer: string, span: Span): Finding =>
+  finding(reading.emptyField, { pointer, span }, key.trim() === '' ? nameless : phrase`${key} has no value.`)
+
+const colonOf = (keySpan: Span, colon: number | null): Span =>
+  colon === null ? keySpan : { start: colon, end: colon + 1 }

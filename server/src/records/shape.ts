@@ -12,10 +12,12 @@ export function shapeOf(kind: RecordKind): Shape | undefined {
 }
 
 const prose: ReadonlySet<string> = new Set(['notes'])
+const texts: ReadonlySet<string> = new Set(['source', 'because'])
 
 const shapeOfGroup = onceEach((info: FieldInfo): Shape => ({
   names: new Set(namesIn(info)),
   prose,
+  texts,
   misfits: ({ root }: Tree) => (root ? misfitsIn(root, info, true) : 1),
 }))
 

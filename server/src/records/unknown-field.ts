@@ -9,6 +9,7 @@ import type { Entry, MapNode, Tree } from '../text/tree.ts'
 import { reading } from './facts.ts'
 import type { FieldInfo } from './field-info.ts'
 import { columnAt, groupAt, homeOf, type Home } from './misplaced.ts'
+import { namelessField } from './nameless-field.ts'
 import { nearest } from './nearest.ts'
 
 /** A key that its group does not know. */
@@ -112,6 +113,7 @@ function misspeltField(
   missing: ReadonlySet<string>,
 ): { readonly finding: Finding; readonly meant: readonly string[] } {
   const { key } = entry
+  if (key.trim() === '') return namelessField({ entry, map }, tree, missing)
   const place = { pointer: entry.pointer, span: entry.keySpan }
   const free = (group?.fields ?? []).map((f) => f.key).filter((k) => !map.entries.some((e) => e.key === k))
   const near = nearest(key, free)

@@ -32,7 +32,8 @@ interface Readers {
 const mostConflicts = 20
 
 /**
- * A text in which git left conflicts, read as if the first versions were kept: each conflict is one problem, whose fixes keep one.
+ * A text in which git left conflicts, read as if one version of each were kept: the first, or the second where that has more
+ * fields, so that none of them seems to be missing. Each conflict is one problem, whose fixes keep one.
  * Lines of another tool that are left over are taken out.
  *
  * @returns null where there are none
@@ -45,7 +46,7 @@ export function readSettled(text: string, { asTyped, settled }: Readers): Tree |
   const markers = allMarkers.filter((one) => !isMeant(one))
   const fences = allFences.filter((one) => !isMeant(one))
   if (markers.length + fences.length === 0) return null
-  const one = asOneVersion(markers)
+  const one = asOneVersion(text, markers, pairs)
   const isLeftOut = ({ start }: Marker) => one.some(({ span }) => span.start <= start && start < span.end)
   const edits = [...one, ...fences.filter((line) => !isLeftOut(line)).map(without)]
   const { root, problems, comments, effort } = readEdited(text, edits, settled)
@@ -122,11 +123,27 @@ const unsettled = (sentence: Phrase, markers: readonly Marker[]): SyntaxProblem 
 
 const without = ({ start, end }: Marker): Edit => ({ span: { start, end }, text: '' })
 
-/**
- * What leaves one version: the first, or of a conflict that does not end the last, so that nothing is read twice.
- * Where none began, all stays.
- */
-function asOneVersion(markers: readonly Marker[]): readonly Edit[] {
+/** What leaves one version of each conflict. */
+function asOneVersion(text: string, markers: readonly Marker[], pairs: readonly Conflict[]): readonly Edit[] {
+  const seconds = pairs.filter((pair) => hasMoreFields(text, pair))
+  const others = asFirstVersion(markers).filter(
+    ({ span }) => !seconds.some(({ first, last }) => first.start <= span.start && span.start < last.end),
+  )
+  return [...others, ...seconds.flatMap(keptSecond)]
+}
+
+/** Whether more fields are only in the second version than only in the first. */
+function hasMoreFields(text: string, conflict: Conflict): boolean {
+  const [one, other] = versionsOf(conflict).map(({ start, end }) => namesIn(text.slice(start, end)))
+  const isNew = (name: string) => !one!.includes(name)
+  return other!.filter(isNew).length > one!.filter((name) => !other!.includes(name)).length
+}
+
+const namesIn = (text: string): readonly string[] =>
+  text.replaceAll(/(?:^|\s)#.*/g, '').match(/(?<![\w-])[\w-]+(?=:\s)/g) ?? []
+
+/** Of a conflict that does not end it is the last version, so that nothing is read twice. Where none began, all stays. */
+function asFirstVersion(markers: readonly Marker[]): readonly Edit[] {
   let depth = 0
   return markers.map(({ sign, start, end }, i) => {
     const next = markers[i + 1]
@@ -141,6 +158,11 @@ function asOneVersion(markers: readonly Marker[]): readonly Edit[] {
   })
 }
 
+const versionsOf = ({ first, middle, last }: Conflict): readonly [Span, Span] => [
+  { start: first.end, end: middle[0]!.start },
+  { start: middle.at(-1)!.end, end: last.start },
+]
+
 const keptFirst = ({ first, middle, last }: Conflict): readonly Edit[] => [
   without(first),
   { span: { start: middle[0]!.start, end: last.end }, text: '' },
@@ -152,11 +174,9 @@ const keptSecond = ({ first, middle, last }: Conflict): readonly Edit[] => [
 ]
 
 function open(text: string, conflict: Conflict): SyntaxProblem {
-  const { first, middle, last } = conflict
-  const [one, other] = [
-    shown(text, { start: first.end, end: middle[0]!.start }),
-    shown(text, { start: middle.at(-1)!.end, end: last.start }),
-  ]
+  const { first, last } = conflict
+  const versions = versionsOf(conflict)
+  const [one, other] = shown(linesIn(text, versions[0]), linesIn(text, versions[1]))
   const sentence = phrase`Git left two versions here: ${one ?? phrase`nothing`} or ${other ?? phrase`nothing`}. Keep one.`
   const certainty = 'guess'
   return {
@@ -167,14 +187,23 @@ function open(text: string, conflict: Conflict): SyntaxProblem {
   }
 }
 
-/** The first words of a version; null where it holds nothing. */
-function shown(text: string, { start, end }: Span): string | null {
-  const [line = ''] = text
+const linesIn = (text: string, { start, end }: Span): readonly string[] =>
+  text
     .slice(start, end)
-    .trim()
-    .split(/[\r\n]/)
-  const words = line.trim()
-  return words === '' ? null : shortened(words)
+    .split(/\r\n?|\n/)
+    .map((line) => line.trim())
+    .filter((line) => line !== '')
+
+/** Where two versions differ, the first line of each; null where it has nothing there. */
+function shown(one: readonly string[], other: readonly string[]): readonly [string | null, string | null] {
+  const shorter = Math.min(one.length, other.length)
+  let alike = 0
+  while (alike < shorter && one[alike] === other[alike]) alike++
+  if (alike === one.length && alike === other.length) alike = 0
+  let below = 0
+  while (below < shorter - alike && one.at(-1 - below) === other.at(-1 - below)) below++
+  const first = (lines: readonly string[]) => (alike < lines.length - below ? shortened(lines[alike]!) : null)
+  return [first(one), first(other)]
 }
 
 function left(markers: readonly Marker[]): SyntaxProblem {

@@ -10,7 +10,8 @@ export const bracketsOf = (line: Line, { next }: Surroundings): readonly OtherRe
   ...opened(line),
   ...exchanged(line),
   ...closedEarly(line),
-  ...round(line),
+  ...openedTwice(line),
+  ...otherKind(line),
   ...quoted(line),
 ]
 
@@ -131,24 +132,36 @@ export function strayBrackets(text: string): readonly number[] {
   return strays
 }
 
-/** `size: ( length: 1190 mm, width: 540 mm )` */
-function round({ start, text }: Line): readonly OtherReading[] {
+/** `size: { length: 1190 mm, { width: 540 mm }`: a bracket that opens before the last fields. */
+function openedTwice({ start, text }: Line): readonly OtherReading[] {
   const value = withoutComment(text)
-  const [, before] = /^( *(?:- +)*(?:[A-Za-z_][\w-]*: +)?)\( *[A-Za-z_][\w-]*: [^(){}"'#]*\)$/.exec(value) ?? []
-  if (before === undefined) return []
+  if (/["'#]/.test(value) || missingIn(value).length !== 1) return []
+  return [...value.matchAll(/(?<=[{[,] ?)([{[]) *(?=[A-Za-z_][\w-]*:)/g)].flatMap(({ index, 0: typed, 1: sign }) => {
+    const fixed = value.slice(0, index) + value.slice(index + typed.length)
+    if (!isBalanced(fixed)) return []
+    const at = start + index
+    const sentence = phrase`${sign} opens a second group inside the first: take it out.`
+    const edits = [{ span: { start: at, end: at + typed.length }, text: '' }]
+    return [{ ...reading('bracket', edits, [at, 1], sentence, phrase`without ${sign}`, fixed), mustFit: true }]
+  })
+}
+
+/** `size: ( length: 1190 mm, width: 540 mm )`, `size: [ length: 1190 mm, width: 540 mm ]` */
+function otherKind({ start, text }: Line): readonly OtherReading[] {
+  const value = withoutComment(text)
+  const [, before, sign] =
+    /^( *(?:- +)*(?:[A-Za-z_][\w-]*: +)?)([([]) *[A-Za-z_][\w-]*: [^(){}[\]"'#]*[)\]]$/.exec(value) ?? []
+  if (before === undefined || value.at(-1) !== (sign === '(' ? ')' : ']')) return []
   const [at, end] = [before.length, value.length - 1]
   const edits = [
     { span: { start: start + at, end: start + at + 1 }, text: '{' },
     { span: { start: start + end, end: start + end + 1 }, text: '}' },
   ]
-  const sentence = phrase`Fields on one line go in { }, not in ( ).`
+  const sentence =
+    sign === '(' ? phrase`Fields on one line go in { }, not in ( ).` : phrase`Fields on one line go in { }, not in [ ].`
   const fixed = `${value.slice(0, at)}{${value.slice(at + 1, end)}}`
-  return [
-    {
-      ...reading('bracket', edits, [start + at, value.length - at], sentence, phrase`in braces`, fixed),
-      mustFit: true,
-    },
-  ]
+  const place = [start + at, value.length - at] as const
+  return [{ ...reading('bracket', edits, place, sentence, phrase`in braces`, fixed), mustFit: true }]
 }
 
 /** `size: "{ length: 1190 mm, width: 540 mm }`: a quote that is not closed before a group. */

@@ -1,7 +1,7 @@
 import { phrase, type Phrase } from '../wording/phrase.ts'
-import { lineEnding } from './edit-entries.ts'
 import { lineStarts, positionAt } from './lines.ts'
-import { lineProblem as problem, type Line, type Surroundings } from './line.ts'
+import { lineProblem as problem, type Line } from './line.ts'
+import { isFull, linesOf, surroundings } from './lines-around.ts'
 import type { Shape } from './shape.ts'
 import { stillOpen } from './scan-line.ts'
 import { shortened } from './shortened.ts'
@@ -42,31 +42,8 @@ export function readingsAt(text: string, line: number, shape?: Shape): readonly 
   ])
 }
 
-const linesOf = (text: string, starts: readonly number[]): Line[] =>
-  starts.map((start, i): Line => {
-    const line = text.slice(start, starts[i + 1] ?? text.length).replace(/[\r\n]{1,2}$/, '')
-    const indent = /^ */.exec(line)![0].length
-    return { start, text: line, indent, column: indent + /^(?:- +)*/.exec(line.slice(indent))![0].length }
-  })
-
-const isFull = ({ text }: Line) => /^ *[^\s#]/.test(text)
-
 const around = (full: readonly Line[], at: number): readonly number[] =>
   at < 0 ? [] : [at, at + 1, at - 1].filter((near) => 0 <= near && near < full.length)
-
-const nothing: ReadonlySet<string> = new Set()
-
-function surroundings(text: string, full: readonly Line[], at: number, shape: Shape | undefined): Surroundings {
-  const outer: number[] = []
-  let margin = full[at]!.column
-  for (let above = at; 0 <= above && margin > 0; above--) {
-    const { indent } = full[above]!
-    if (indent < margin) outer.push(indent)
-    margin = Math.min(margin, indent)
-  }
-  const { names, prose } = shape ?? { names: nothing, prose: nothing }
-  return { above: full[at - 1], next: full[at + 1], outer, eol: lineEnding(text), names, prose }
-}
 
 const inOtherColumns = (lines: readonly Line[], full: readonly Line[], at: number): readonly OtherReading[] => [
   ...uncommented(lines, full[at]!),

@@ -4,6 +4,8 @@ import { readSettled } from './conflicts.ts'
 import { readEdited } from './edited-tree.ts'
 import { foreignEncoding } from './encoding.ts'
 import { lineAround } from './lines.ts'
+import { tightColons, withMisreadLines } from './misread-lines.ts'
+import { readWithoutMargin } from './margins.ts'
 import { pasted } from './pasted.ts'
 import { readLine } from './read-line.ts'
 import { firstLine, readWhole, unread } from './read-whole.ts'
@@ -30,13 +32,27 @@ const longestRepaired = 16 * 1024
 export function readTree(text: string, shape?: Shape, before?: Tree): Tree {
   let typed: Tree | undefined
   const asTyped = () => (typed ??= readClean(text))
-  const settled = text.length <= longestText && readSettled(text, { asTyped, settled: (one) => readTree(one, shape) })
+  const read = (one: string) => readTree(one, shape)
+  const settled = text.length <= longestText && readSettled(text, { asTyped, settled: read })
   if (settled) return settled
   const tree = asTyped()
-  return tree.problems.length === 0 || tree.root === null || text.length > longestRepaired || isJson(tree)
-    ? tree
-    : withBetterLines(tree, { read: readClean, quickly: readPlain, shape }, before)
+  const bare =
+    shape && text.length <= longestRepaired ? readWithoutMargin(tree, shape, { quickly: readClean, read }) : null
+  if (bare) return bare
+  if (tree.root === null || longestRepaired < text.length || isJson(tree)) return tree
+  const better =
+    tree.problems.length === 0 ? tree : withBetterLines(tree, { read: readClean, quickly: readPlain, shape }, before)
+  return (shape && withMisreadLines(better, tightColons(text), shape, readClean)) ?? better
 }
+
+/**
+ * A tree with lines parted that hold several fields, where that gives each its place.
+ *
+ * @param places  offsets in lines with a value that could not be understood
+ * @returns       null where there are none
+ */
+export const readMisread = (tree: Tree, places: readonly number[], shape: Shape): Tree | null =>
+  longestRepaired < tree.text.length || isJson(tree) ? null : withMisreadLines(tree, places, shape, readClean)
 
 /** Where nearly all lines are plain, without the whole grammar. */
 const readPlain = (text: string): Tree | number => (pasted(text).length > 0 ? 0 : inLines(text))

@@ -6,6 +6,8 @@ export interface Shape {
   readonly names: ReadonlySet<string>
   /** Of fields in which people write sentences: a name in them is a word. */
   readonly prose: ReadonlySet<string>
+  /** Of those where a name may be a word as long as YAML does not complain. */
+  readonly texts: ReadonlySet<string>
   /** How many fields of a tree are not where they belong, missing, or there twice. */
   readonly misfits: (tree: Tree) => number
 }

@@ -14,8 +14,10 @@ export const readingsWithin = (line: Line, around: Surroundings): readonly Other
     ? []
     : [
         ...dashesOf(line, around),
-        ...withComma(line),
+        ...withComma(line, around),
+        ...withoutComma(line),
         ...withoutSign(line, around),
+        ...oneColon(line),
         ...partedLine(line, around),
         ...bracketsOf(line, around),
         ...joinedLine(line, around),
@@ -24,27 +26,52 @@ export const readingsWithin = (line: Line, around: Surroundings): readonly Other
         ...withoutValue(line, around.next),
       ]
 
+/** Of a line with several fields whose separators are mistyped, or whose brackets are those of a list. */
+export const readingsOfFields = (line: Line, around: Surroundings): readonly OtherReading[] =>
+  line.text.length > longest
+    ? []
+    : [...withComma(line, around), ...partedLine(line, around), ...bracketsOf(line, around)]
+
 /** No line of a record has more characters. */
 const longest = 500
 
-/** `{ length: 1190 mm width: 540 mm }` */
-function withComma({ start, text }: Line): readonly OtherReading[] {
-  const missing = [...text.matchAll(/(?<=[^\s{}[\],:;])(;? +)([A-Za-z_][\w-]*): /g)].filter(({ index }) => {
+/** `{ length: 1190 mm width: 540 mm }`; of a name that the record knows also `{ length: 1190 mm width:540 mm }` */
+function withComma({ start, text }: Line, { names }: Surroundings): readonly OtherReading[] {
+  const missing = [...text.matchAll(unseparated)].filter(({ index, 2: name = '', 3: joint = '' }) => {
     const before = text.slice(0, index)
     const from = Math.max(...['{', '}', '[', ']', ','].map((sign) => before.lastIndexOf(sign)))
-    return /[{,]/.test(before[from] ?? '') && stillOpen(before) > 0 && before.includes(': ', from)
+    const isInside = /[{,]/.test(before[from] ?? '') && stillOpen(before) > 0 && /[:=]/.test(before.slice(from))
+    return isInside && (joint === ': ' || names.has(name))
   })
   const [first] = missing
   if (!first) return []
-  const edits = missing.map(({ index, 1: joint = '' }) => ({
-    span: { start: start + index, end: start + index + joint.length },
-    text: ', ',
-  }))
-  const [, joint = '', name = ''] = first
-  const names = joined(missing.map((one) => one[2]))
-  const sentence = phrase`A comma is missing before ${names}: inside { } and [ ] commas separate the fields.`
-  const at = first.index + joint.length
-  return [reading('comma', edits, [start + at, name.length], sentence, phrase`a comma before it`, text.slice(at))]
+  const edits = missing.flatMap(({ index, 1: before = '', 2: { length } = '', 3: joint = '' }) => {
+    const [at, colon] = [start + index, start + index + before.length + length]
+    return [
+      { span: { start: at, end: at + before.length }, text: ', ' },
+      ...(joint === ': ' ? [] : [{ span: { start: colon, end: colon + joint.length }, text: ': ' }]),
+    ]
+  })
+  const [, before = '', name = ''] = first
+  const list = joined(missing.map((one) => one[2]))
+  const sentence = phrase`A comma is missing before ${list}: inside { } and [ ] commas separate the fields.`
+  const at = first.index + before.length
+  const fixed = reading('comma', edits, [start + at, name.length], sentence, phrase`a comma before it`, text.slice(at))
+  return [missing.every((one) => one[3] === ': ') ? fixed : { ...fixed, mustFit: true }]
+}
+
+const unseparated = /(?<=[^\s{}[\],:;])(;? +|;)([A-Za-z_][\w-]*)(: ?| *[:=] *| +(?=[-+±]?\.?\d))/g
+
+/** `{ length: 1190 mm,, width: 540 mm }`, `{ , length: 1190 mm }` */
+function withoutComma({ start, text }: Line): readonly OtherReading[] {
+  const typed = withoutComment(text)
+  const found = /(?<=[{[,]) *,(?! *$)/.exec(typed)
+  if (!found || /["']/.test(typed)) return []
+  const end = found.index + found[0].length
+  const edits = [{ span: { start: start + found.index, end: start + end }, text: '' }]
+  const sentence = phrase`A comma is here with nothing in front of it: take one out.`
+  const fixed = text.slice(0, found.index) + text.slice(end)
+  return [reading('comma', edits, [start + end - 1, 1], sentence, phrase`without the comma`, fixed)]
 }
 
 /** `surfaces: 3` above the list that is its value. */
@@ -71,12 +98,23 @@ function withoutValue({ start, text, column }: Line, next: Line | undefined): re
 function withoutSign({ start, text, column }: Line, { names }: Surroundings): readonly OtherReading[] {
   const [, sign = '', blank = '', name = ''] =
     /^ *(?:- +)*([*&!"'`@%|>:,.?=+~]{1,2})( ?)([A-Za-z_][\w-]*):(?: |$)/.exec(text) ?? []
-  if (!names.has(name) || text.includes(sign, column + sign.length)) return []
+  if (!names.has(name) || (sign !== ':' && text.includes(sign, column + sign.length))) return []
   const at = start + column
   const edits = [{ span: { start: at, end: at + sign.length + blank.length }, text: '' }]
   const sentence = phrase`${sign} in front of ${name} is not part of the name: take it out.`
   const fixed = text.slice(column + sign.length + blank.length)
   return [{ ...reading('sign', edits, [at, sign.length], sentence, phrase`without ${sign}`, fixed), mustFit: true }]
+}
+
+/** `voc: : 22.1 V` */
+function oneColon({ start, text, column }: Line): readonly OtherReading[] {
+  const [, before] = /^( *(?:- +)*[A-Za-z_][\w-]*:)(?: *:)+ /.exec(text) ?? []
+  if (before === undefined) return []
+  const end = /^[ :]*:/.exec(text.slice(before.length))![0].length + before.length
+  const sentence = phrase`Two colons follow ${before.slice(column, -1)}: take one out.`
+  const edits = [{ span: { start: start + before.length, end: start + end }, text: '' }]
+  const fixed = text.slice(column, before.length) + text.slice(end)
+  return [reading('sign', edits, [start + end - 1, 1], sentence, phrase`one colon`, fixed)]
 }
 
 /** `surfaces` above the list that is its value. */

@@ -23,6 +23,9 @@ export const missingColon: HazardRule = {
   ],
 }
 
+/** Of a colon, or a sign for one, alone. */
+export const nameless = phrase`A name is missing here: a field is a name, a colon, a space and a value.`
+
 /** A line that the reading of the file has taken for a comment. */
 function strayText({ code, sentence, span, fix }: SyntaxProblem): Hazard[] {
   return code === 'stray-text' && sentence && fix
@@ -86,6 +89,7 @@ function bare({ entry, map }: Stray): Hazard {
       ...about,
       message: phrase`${entry.key} has no colon and no value: write ${entry.key}: and what the sheet says.`,
     })
+  if (entry.key.trim() === '') return hazard({ ...about, message: nameless })
   const words = shortened(entry.key)
   if (map.flow)
     return hazard({ ...about, message: phrase`"${words}" is no field: give it a name and a colon, or delete it.` })
