@@ -29,9 +29,10 @@ export function keptReports(pack: Pack, around: Around): KeptReports {
       return found?.findings && found.accepted ? reportFrom(library, path, found as Findings, cwd) : null
     },
     keep(path, source, beside, { findings, accepted, brokenSettings }) {
-      // what a mistake of our own or a sheet that was not read led to may be otherwise next time
-      const isUnread = beside?.state === 'read' && beside.sheet.problem !== null
-      if (isUnread || findings.some(({ trace }) => trace !== undefined)) return
+      // what a mistake of our own, or a file or sheet that was not read led to may be otherwise next time
+      const isUnread = typeof library.text(path) !== 'string'
+      const isSheetUnread = beside?.state === 'read' && beside.sheet.problem !== null
+      if (isUnread || isSheetUnread || findings.some(({ trace }) => trace !== undefined)) return
       const said: Said = [source, ...library.kinKeys(path)]
       if (isPanel(path)) pack.set(names.ofText(path), asciiJson(said))
       pack.set(names.ofRecord(path, beside), asciiJson({ findings, accepted, brokenSettings } satisfies Findings))
