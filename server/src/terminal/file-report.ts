@@ -42,10 +42,9 @@ export function reportOf(library: Library, checked: Checked, cwd: string): FileR
 /** What is found in a record, with places in other files as the person would name them. */
 export type Findings = Pick<FileReport, 'findings' | 'accepted' | 'brokenSettings'>
 
-/** The same of a record of which the findings are known without reading it; where there are none, of its text nothing is shown. */
+/** The same of a record of which the findings are known without reading it. */
 export function reportFrom(library: Library, path: string, found: Findings, cwd: string): FileReport {
-  const isShown = found.findings.length + found.accepted.length > 0
-  const text = isShown ? (library.text(path) as string) : ''
+  const text = library.text(path) as string
   return { ...around(library, path, cwd), kind: recordOfPath(path)!.kind, ...withStarts(text), ...found }
 }
 
