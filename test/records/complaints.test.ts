@@ -190,7 +190,7 @@ test('JSON: the same on the characters between the quotes', () => {
   expect(reported(json, 'a.panel.json')).toEqual([
     'unknown-field ["wieght"] The record has no field wieght, so it is not read. Did you mean weight?',
     'missing-field ["stc"] isc is missing under stc, such as isc: 6.31 A.',
-    'wrong-kind ["36"] cells in series is "36"; a whole number is expected, such as 36.',
+    'wrong-kind ["36"] cells in series is the text "36", in quotes; a whole number is expected, such as 36.',
     'wrong-dimension [A] 22.1 A is a current; a voltage belongs here, such as 22.1 V.',
   ])
 })

@@ -7,7 +7,7 @@ export const ofSigns: Readonly<Record<string, readonly Case[]>> = {
       text: 'limits: { bend: 30\ufffd }',
       on: '\ufffd',
       says: 'A character here is not UTF-8, perhaps Windows-1252 or Latin-1: save the file as UTF-8, and type it again.',
-      spoils: [],
+      spoils: ['/limits/bend'],
     },
   ],
   'pasted-characters': [

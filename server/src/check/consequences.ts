@@ -5,6 +5,7 @@ import type { ReadFile } from '../records/read-file.ts'
 import type { System } from '../records/records.generated.ts'
 import { hoursAboveDay } from '../review/rules/hours-above-day.ts'
 import { reviewRules } from '../review/rules/index.generated.ts'
+import { twoReadings } from '../text/hazards/two-readings.ts'
 
 const ofReview: ReadonlySet<string> = new Set(reviewRules.map(({ id }) => id))
 
@@ -62,7 +63,10 @@ export function withoutConsequences(file: ReadFile, found: readonly Found[]): re
   if (file.kind !== 'system') return found
   const unread = found
     .filter(
-      ({ rule, severity }) => severity === 'error' && !ofReview.has(rule.id) && rule.id !== reading.missingField.id,
+      ({ rule, severity }) =>
+        (severity === 'error' || rule.id === twoReadings.id) &&
+        !ofReview.has(rule.id) &&
+        rule.id !== reading.missingField.id,
     )
     .map(({ pointer }) => pointer)
   const impossible = found.filter(({ rule }) => rule.id === hoursAboveDay.id).map(({ pointer }) => pointer)

@@ -2,6 +2,7 @@ import { foundAt, type Found, type Speaker } from '../findings/found.ts'
 import type { Library } from '../library/library.ts'
 import type { RecordKind } from '../records/field-info.ts'
 import type { Field } from '../records/field.ts'
+import { recordOfPath } from '../records/kinds.ts'
 import { nearest } from '../records/nearest.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { setScalar } from '../text/edits.ts'
@@ -111,10 +112,9 @@ function notFound(
 ): Found {
   const about = { kind: kind ? named(kind) : null, id: field.value }
   // one with a quote in it is itself mistyped
-  const near = nearest(
-    field.value,
-    known.filter((id) => !/["']/.test(id)),
-  )
+  const ids = known.filter((id) => !/["']/.test(id))
+  const asFile = (recordOfPath(field.value) ?? recordOfPath(`${field.value}.yaml`))?.id
+  const near = ids.find((id) => id === asFile) ?? nearest(field.value, ids)
   if (near) {
     const edits = [setScalar(file.tree, field.pointer, near)]
     const why = whole(phrase`the nearest known id`)

@@ -34,9 +34,21 @@ export function explain(
       return finding(
         reading.wrongFormat,
         place,
-        phrase`This is format ${shorten(typed)}, and only format 1 is known.`,
+        typed === '1'
+          ? phrase`The format is a number: write 1 without quotes.`
+          : phrase`This is format ${shorten(typed)}, and only format 1 is known.`,
         {
-          corrections: [correction(tree, pointer, '1', phrase`the format that is known`)],
+          corrections: [
+            typed === '1'
+              ? {
+                  pointer,
+                  text: '1',
+                  why: phrase`without quotes`,
+                  certainty: 'guess',
+                  edits: [{ span: node.span, text: '1' }],
+                }
+              : correction(tree, pointer, '1', phrase`the format that is known`),
+          ],
         },
       )
     case 'type':
@@ -91,8 +103,8 @@ function wrongKind(node: Node | null, info: FieldInfo | null, place: Place, tree
       ? info.key
       : fieldName(info)
   if (node === null) return finding(reading.emptyField, place, phrase`${name} has no value.`)
-  return finding(reading.wrongKind, place, phrase`${name} is ${aOf(node)}; ${expected(info)}.`, {
-    corrections: asList(node, info) ?? meantBy(node, info, tree),
+  return finding(reading.wrongKind, place, phrase`${name} is ${aOf(node, info)}; ${expected(info)}.`, {
+    corrections: asList(node, info, tree) ?? meantBy(node, info, tree),
   })
 }
 
@@ -102,16 +114,22 @@ function correction(tree: Tree, pointer: string, text: string, why: Phrase): Pro
   return { pointer, text, why, certainty: 'guess', edits: [setScalar(tree, pointer, text)] }
 }
 
-function aOf(node: Node): string | Phrase {
+function aOf(node: Node, info: FieldInfo | null): string | Phrase {
   if (node.kind === 'map') return phrase`a group of fields`
-  return node.kind === 'list' ? phrase`a list` : `"${shorten(node.text)}"`
+  if (node.kind === 'list') return phrase`a list`
+  const typed = `"${shorten(node.text)}"`
+  const isQuoted = node.style === 'single' || node.style === 'double'
+  return isQuoted && info?.type && plainTypes.has(info.type) ? phrase`the text ${typed}, in quotes` : typed
 }
+
+/** What would not be itself in quotes. */
+const plainTypes: ReadonlySet<string> = new Set(['boolean', 'integer', 'number'])
 
 const shorten = (text: string) => (text.length <= 40 ? text : `${text.slice(0, 39)}…`)
 
 /** `a number with a unit is expected, such as 2.2 kg` */
 function expected(info: FieldInfo | null): Phrase {
-  const example = info?.examples?.[0] ? phrase`, such as ${info.examples[0]}` : ''
+  const example = info?.examples?.[0] ? phrase`, such as ${info.examples[0].replace(/[.]$/, '')}` : ''
   switch (info?.type) {
     case 'quantity':
       return phrase`a number with a unit is expected${example}`

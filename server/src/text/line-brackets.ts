@@ -28,7 +28,9 @@ function closed({ start, text, indent }: Line, next: Line | undefined): readonly
   const blank = value.includes(`${opening[bracket[0]!]} `) ? ' ' : ''
   const why = phrase`closed with ${bracket}`
   const fixed = value.slice(0, at).trimEnd() + blank + bracket
-  const edit = { span: { start: start + value.slice(0, at).trimEnd().length, end: start + at }, text: blank + bracket }
+  const end = start + value.slice(0, at).trimEnd().length
+  // in `[5, 6 }` the blank is that of the brace, in `{ a: 5 ]` it is that of the one that lacks
+  const edit = { span: { start: end, end: blank === '' ? end : start + at }, text: blank + bracket }
   return [
     reading('bracket', [edit], [start + indent, value.trim().length], sentence, why, (fixed + value.slice(at)).trim()),
   ]
@@ -95,9 +97,24 @@ function exchanged({ start, text }: Line): readonly OtherReading[] {
     return [reading('bracket', edit(other), place, sentence, phrase`closed with ${other}`, changed(other))]
   }
   if (!isBalanced(changed(''))) return []
+  const before = /^ *(?:- +)*[A-Za-z_][\w-]*: +/.exec(value)?.[0].length
+  const lacking = before === undefined || at < value.length - 1 ? [] : unopened(value, { start, before, at })
   const sentence = phrase`${sign} closes a bracket that was never opened: take it out, or open it.`
   const edits = [{ span: { start: start + at - spaced, end: start + at + 1 }, text: '' }]
-  return [reading('bracket', edits, place, sentence, phrase`without ${sign}`, changed(''))]
+  return [reading('bracket', edits, place, sentence, phrase`without ${sign}`, changed('')), ...lacking]
+}
+
+/** `output: { years: 5, at_least: 80 % }]`: the bracket that the last one closes. */
+function unopened(
+  value: string,
+  { start, before, at }: { readonly start: number; readonly before: number; readonly at: number },
+): readonly OtherReading[] {
+  const open = opening[value[at]!]!
+  const edits = [insert(start + before, open)]
+  const sentence = phrase`${shortened(value.trim())} lacks its ${open}.`
+  const place = [start + before, value.length - before] as const
+  const fixed = value.slice(0, before) + open + value.slice(before)
+  return [{ ...reading('bracket', edits, place, sentence, phrase`opened with ${open}`, fixed), mustFit: true }]
 }
 
 /** `size: { length: 1190 mm }, width: 540 mm }`: a bracket that closes before the last fields. */

@@ -6,6 +6,7 @@ import type { OtherReading } from './tree.ts'
 /** A line whose dash is mistyped, lost, or too many. */
 export const dashesOf = (line: Line, around: Surroundings): readonly OtherReading[] => [
   ...apart(line, around),
+  ...apartFromText(line, around),
   ...otherSign(line),
   ...twoDashes(line),
   ...lost(line, around),
@@ -29,6 +30,17 @@ function apart({ start, text, indent }: Line, around: Surroundings): readonly Ot
     const near = { span: { start: start + before.length, end: start + before.length }, text: ' ' }
     return reading('item', [column === indent ? near : edit], place, sentence, why, fixed)
   })
+}
+
+/** `-IEC 61730` beside items of one text each. */
+function apartFromText({ start, text, indent }: Line, { above, next }: Surroundings): readonly OtherReading[] {
+  const [, words] = /^ *-([^\s\d-].*)$/.exec(withoutComment(text)) ?? []
+  const isBeside = [above, next].some((one) => one?.indent === indent && /^ *- /.test(one.text))
+  if (words === undefined || !isBeside || /:(?: |$)/.test(words)) return []
+  const sentence = phrase`A space is missing after the dash before ${shortened(words)}.`
+  const at = start + indent + 1
+  const edits = [{ span: { start: at, end: at }, text: ' ' }]
+  return [reading('item', edits, [at - 1, words.length + 1], sentence, phrase`a space after the dash`, `- ${words}`)]
 }
 
 /** Where the dash of an item may be whose other fields are below it. */

@@ -6,7 +6,8 @@ import { lineStarts } from './lines.ts'
 import { linesOf } from './lines-around.ts'
 import type { Margin } from './margin.ts'
 import type { Shape } from './shape.ts'
-import type { Edit } from './span.ts'
+import { shortened } from './shortened.ts'
+import { applyEdits, type Edit } from './span.ts'
 import type { Tree } from './tree.ts'
 
 /** Lines of which a margin may be a part. */
@@ -51,7 +52,11 @@ export function readWithoutMargin(typed: Tree, shape: Shape, { quickly, read }: 
   const { margin, edits } = best
   const tree = readEdited(text, edits, read)
   const [{ span }] = edits as [Edit]
-  const fix = { edits, why: phrase`without them`, certainty: 'guess', text: '' } as const
+  const [first] = applyEdits(text, edits)
+    .slice(span.start)
+    .trim()
+    .split(/[\r\n]/)
+  const fix = { edits, why: phrase`without them`, certainty: 'guess', text: shortened(first!.trim()) } as const
   const length = Math.max(
     1,
     text

@@ -2,6 +2,7 @@ import { phrase, phraseInWords, type Phrase } from '../wording/phrase.ts'
 import { lineAround } from './lines.ts'
 import { shortened } from './shortened.ts'
 import type { Span } from './span.ts'
+import { quotedScalar } from './spelling.ts'
 import type { SyntaxProblem } from './tree.ts'
 
 /** One of YAML's own complaints: its code and first words as they come, on the characters that it is about. */
@@ -18,13 +19,31 @@ export function plainProblem(
   }
   const quote = error.message.startsWith('Missing closing') ? openQuote(text) : null
   return quote === null
-    ? problem
+    ? { ...problem, ...quoting(text, problem) }
     : {
         ...problem,
         code: 'open-quote',
         span: { start: quote, end: lineAround(text, quote).end },
         ...closing(text, quote),
       }
+}
+
+/** A value that begins with a sign of YAML in quotes, and one with backslashes in quotes that leave them alone. */
+function quoting(text: string, { code, span: { start } }: SyntaxProblem): Pick<SyntaxProblem, 'fix'> {
+  const { start: from, end: to } = lineAround(text, start)
+  const before = text.slice(from, start)
+  if (code === 'BAD_SCALAR_START') {
+    const value = (/[{[]/.test(before) ? /^[^,{}[\]#"']+/ : /^[^#"']+/).exec(text.slice(start, to))?.[0].trimEnd()
+    return value === undefined || /:(?: |$)/.test(value) ? {} : quoted(start, value, value)
+  }
+  const first = text.lastIndexOf('"', start)
+  const value = /^"([^"'\r\n]*)"/.exec(text.slice(first, to))
+  return code === 'BAD_DQ_ESCAPE' && from <= first && value ? quoted(first, value[0], value[1]!) : {}
+}
+
+function quoted(start: number, typed: string, value: string): Pick<SyntaxProblem, 'fix'> {
+  const edits = [{ span: { start, end: start + typed.length }, text: quotedScalar(value) }]
+  return { fix: { edits, why: phrase`the whole text in quotes`, certainty: 'guess', text: value } }
 }
 
 /** Where it is plain how far a quote reaches: to the end of a value that has a line or a place between commas for itself. */

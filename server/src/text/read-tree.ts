@@ -1,8 +1,8 @@
-import { phrase, phraseInWords } from '../wording/phrase.ts'
+import { phrase, phraseInWords, type Phrase } from '../wording/phrase.ts'
 import { withBetterLines } from './better-lines.ts'
 import { readSettled } from './conflicts.ts'
 import { readEdited } from './edited-tree.ts'
-import { foreignEncoding } from './encoding.ts'
+import { foreignEncoding, notText } from './encoding.ts'
 import { lineAround } from './lines.ts'
 import { tightColons, withMisreadLines } from './misread-lines.ts'
 import { readWithoutMargin } from './margins.ts'
@@ -73,11 +73,14 @@ function readClean(text: string): Tree {
 /** As `readTree`, without a way to read lines or characters better. */
 export function readAsTyped(text: string): Tree {
   if (text.length > longestText) return unread(text, tooBig(text))
+  const plain = scan(text)
+  if (plain) return plain
+  const what = notText(text)
+  if (what !== null) return unread(text, renamed(text, what))
   const encoding = foreignEncoding(text)
   if (encoding) return unread(text, { code: 'encoding', message: `The file is in ${encoding}.`, span: firstLine(text) })
-
   if (loneReturn.test(text)) return readWithLineFeeds(text)
-  const tree = inLines(text)
+  const tree = scanAround(text, readLine)
   if (typeof tree !== 'number') return tree
   const whole = readWhole(text)
   return whole.problems.length > 0 ? (readWithoutTabs(text, (tried) => treeOrNull(inLines(tried))) ?? whole) : whole
@@ -103,8 +106,13 @@ function readWithLineFeeds(text: string): Tree {
   return { ...tree, text, problems: [problem, ...tree.problems] }
 }
 
+function renamed(text: string, what: Phrase): SyntaxProblem {
+  const sentence = phrase`The file is ${what}, not a record, and was not read.`
+  return { code: 'no-text', message: phraseInWords(sentence), sentence, span: firstLine(text) }
+}
+
 function tooBig(text: string): SyntaxProblem {
   const kilobytes = Math.round(text.length / 1024)
-  const message = `The file has ${kilobytes} KiB and was not read; a record has a few, and ${longestText / 1024} is the limit.`
-  return { code: 'too-big', message, span: firstLine(text) }
+  const sentence = phrase`The file has ${kilobytes} KiB and was not read; a record has a few, and ${longestText / 1024} is the limit.`
+  return { code: 'too-big', message: phraseInWords(sentence), sentence, span: firstLine(text) }
 }

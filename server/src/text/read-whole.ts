@@ -1,3 +1,4 @@
+import { phrase, phraseInWords } from '../wording/phrase.ts'
 import { parseTokens } from './parse.ts'
 import { plainMessage, plainProblem } from './plain-problem.ts'
 import { readNode } from './read-node.ts'
@@ -90,15 +91,20 @@ export function unread(text: string, problem: SyntaxProblem): Tree {
 }
 
 function tooDeep(text: string): SyntaxProblem {
-  const message = 'The brackets of this file nest more than 64 levels deep, so it was not read; a record needs about 4.'
-  return { code: 'too-deep', message, span: firstLine(text) }
+  const sentence = phrase`The fields of this file nest more than 64 levels deep, so it was not read; a record needs about 4.`
+  return { code: 'too-deep', message: phraseInWords(sentence), sentence, span: firstLine(text) }
 }
 
 function secondDocument(text: string, offset: number): SyntaxProblem {
   const dashes = text.lastIndexOf('---', offset)
   const start = dashes < 0 ? Math.min(offset, Math.max(0, text.length - 1)) : dashes
-  const message = 'A second record starts here; one file holds one record, and only the first was read.'
-  return { code: 'second-document', message, span: { start, end: Math.min(text.length, start + 3) } }
+  const sentence = phrase`A second record starts here; one file holds one record, and only the first was read.`
+  return {
+    code: 'second-document',
+    message: phraseInWords(sentence),
+    sentence,
+    span: { start, end: Math.min(text.length, start + 3) },
+  }
 }
 
 export function firstLine(text: string): Span {

@@ -32,6 +32,7 @@ import { insulationRatingLow } from './insulation-rating-low.ts'
 import { interruptingRatingLow } from './interrupting-rating-low.ts'
 import { inverterOverloaded } from './inverter-overloaded.ts'
 import { lithiumInFrost } from './lithium-in-frost.ts'
+import { loadTwice } from './load-twice.ts'
 import { loadWithoutEnergy } from './load-without-energy.ts'
 import { measurementAboveExpected } from './measurement-above-expected.ts'
 import { measurementBelowExpected } from './measurement-below-expected.ts'
@@ -94,6 +95,7 @@ export const reviewRules = [
   interruptingRatingLow,
   inverterOverloaded,
   lithiumInFrost,
+  loadTwice,
   loadWithoutEnergy,
   measurementAboveExpected,
   measurementBelowExpected,

@@ -96,12 +96,16 @@ function acceptedText(
   return `${place} ${paint('gray', say`accepted`)} ${finding.rule}: ${visible(finding.message)}\n  ${paint('gray', say`because:`)} ${visible(because)}\n`
 }
 
+/** Of a value that is shown. */
+const longest = 200
+
 function fix({ pointer, text, why, also }: Correction, bundle: Bundle | undefined): string {
   const say = sayIn(bundle)
   const others = (also ?? []).map(
     (other) => say`, and ${pathFrom(parentPointer(pointer), other.pointer)}: ${other.text}`,
   )
-  return `${text === '' ? say`leave it out` : text}${others.join('')} (${why})`
+  const shown = text.length <= longest ? text : `${text.slice(0, longest - 3)}...`
+  return `${shown === '' ? say`leave it out` : shown}${others.join('')} (${why})`
 }
 
 /** The name of a field beside the other, the whole path of one elsewhere. */

@@ -4,7 +4,7 @@ import { isBlank, pasted } from '../pasted.ts'
 import { readAsTyped } from '../read-tree.ts'
 import type { Edit } from '../span.ts'
 import { entriesOf, inventory } from '../tree-queries.ts'
-import type { Tree } from '../tree.ts'
+import type { ScalarNode, Tree } from '../tree.ts'
 import { hazard, yamlSource, type HazardRule } from './hazard.ts'
 
 export const pastedCharacters: HazardRule = {
@@ -14,9 +14,7 @@ export const pastedCharacters: HazardRule = {
   source: yamlSource('6.1'),
   find: (tree) => {
     const edits = pasted(tree.text).filter(
-      (one) =>
-        !tree.comments.some(({ span }) => isIn(one.span.start, span)) &&
-        !isQuoted.has(scalarAt(tree, one)?.style ?? ''),
+      (one) => !tree.comments.some(({ span }) => isIn(one.span.start, span)) && !isInQuotes(scalarAt(tree, one), one),
     )
     if (edits.length === 0) return []
     const raw = readAsTyped(tree.text)
@@ -41,7 +39,9 @@ export const pastedCharacters: HazardRule = {
                 ? phrase`all ${String(edits.length)} cleaned`
                 : first.text === ''
                   ? phrase`taken out`
-                  : phrase`a plain space`,
+                  : first.text === ' '
+                    ? phrase`a plain space`
+                    : phrase`a plain sign`,
             certainty: 'same',
             text: scalar?.text ?? '',
           },
@@ -51,7 +51,11 @@ export const pastedCharacters: HazardRule = {
   },
 }
 
-const isQuoted: ReadonlySet<string> = new Set(['single', 'double'])
+/** Where it may be meant. */
+const isInQuotes = (scalar: ScalarNode | undefined, { span }: Edit) =>
+  (scalar?.style === 'single' || scalar?.style === 'double') &&
+  scalar.span.start < span.start &&
+  span.end < scalar.span.end
 
 const isIn = (at: number, span: { start: number; end: number } | undefined) =>
   span !== undefined && span.start <= at && at < span.end
@@ -64,7 +68,8 @@ const keys = (tree: Tree) =>
     .join('\n')
 
 function said(text: string, { span: { start } }: Edit, isHarmless: boolean): Phrase {
-  const name = names[text[start]!] ?? phrase`a no-break space`
+  const name =
+    names[text[start]!] ?? (isBlank(text[start]!) ? phrase`a no-break space` : phrase`an invisible character`)
   const line = lineAround(text, start)
   const before = text.slice(line.start, start).trim()
   const word = before.split(/\s/).at(-1)!
@@ -77,10 +82,11 @@ function said(text: string, { span: { start } }: Edit, isHarmless: boolean): Phr
 }
 
 const names: Readonly<Record<string, Phrase>> = {
+  ...Object.fromEntries(
+    [...'\u2018\u2019\u201A\u201B\u201C\u201D\u201E\u201F\u00AB\u00BB'].map((sign) => [sign, phrase`a curly quote`]),
+  ),
+  '\uFF1A': phrase`a wide colon`,
+  '\uFE55': phrase`a wide colon`,
   '\u00AD': phrase`a soft hyphen`,
   '\u200B': phrase`an invisible space`,
-  '\u200C': phrase`an invisible character`,
-  '\u200D': phrase`an invisible character`,
-  '\u2060': phrase`an invisible character`,
-  '\uFEFF': phrase`an invisible character`,
 }

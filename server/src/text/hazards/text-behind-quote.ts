@@ -9,10 +9,11 @@ export const textBehindQuote = textHazard({
   source: yamlSource('7.3.1'),
   damaged: /^(["']).*?\1\s*[^\s]/,
   message: (text, better) =>
-    phrase`YAML reads ${/^(["']).*?\1/.exec(text)![0]} and cannot read what follows the closing quote. Write ${better ?? phrase`all of it in quotes`}.`,
+    phrase`YAML reads ${/^(["']).*?\1/.exec(text)![0]} and cannot read what follows the closing quote. Write ${better?.replace(/[.]$/, '') ?? phrase`all of it in quotes`}.`,
   better: (text) => {
-    const bare = text.replace(/^(["'])(.*?)\1/, '$2')
-    return /^[^\s"'#:,[\]{}&*!|>%@`-][^"'#:,[\]{}]*$/.test(bare)
+    // an apostrophe closes a quote, too
+    const bare = /^'[^']*\w'\w/.test(text) ? text.slice(1).replace(/'$/, '') : text.replace(/^(["'])(.*?)\1/, '$2')
+    return /^[^\s"'#:,[\]{}&*!|>%@`-](?:[^"'#:,[\]{}]|(?<=\w)'(?=\w))*$/.test(bare)
       ? { text: bare, why: phrase`without quotes`, certainty: 'same' }
       : null
   },
