@@ -11,11 +11,11 @@ export function wattproof(
   args: readonly string[],
   { cwd = '.', input = '', env = {} }: { cwd?: string; input?: string; env?: Record<string, string> } = {},
 ) {
-  const { FORCE_COLOR: _, NO_COLOR: __, GITHUB_STEP_SUMMARY: ___, ...plain } = process.env
+  const { FORCE_COLOR: _, NO_COLOR: __, GITHUB_STEP_SUMMARY: ___, WATTPROOF_TEST_CACHE: cache, ...plain } = process.env
   const run = spawnSync(process.execPath, [program, ...args], {
     cwd,
     input,
-    env: { ...plain, ...env },
+    env: { ...plain, ...(cache && { XDG_CACHE_HOME: cache }), ...env },
     encoding: 'utf8',
     maxBuffer: 1 << 28,
   })

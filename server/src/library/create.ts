@@ -85,6 +85,8 @@ export function createLibrary(most = Infinity, atOnce = Infinity): Library {
       return filesOf<K>(index.byId(kind, id, roots.of(near)))
     },
     gather: kin.gather,
+    kinKeys: kin.keys,
+    kinKeysFrom: kin.keysFrom,
     kinOf({ path }) {
       const root = roots.of(path)
       return kin.of(path).filter((other) => roots.of(other) === root)

@@ -9,12 +9,18 @@ export interface Kin {
   drop(path: string): void
   /** Reads a record that is there or has changed, before somebody asks. */
   gather(path: string): void
+  /** What a record shares with its kin: those with one of these in common. It is read for it if need be. */
+  keys(path: string): readonly string[]
+  /** Whence these come of records that are not to be read for them. */
+  keysFrom(known: KnownKeys): void
   /**
    * Paths of records with all but one of the shared values of this one, in path order. Of a family larger than any maker's
    * those beside it in that order, so that a library of copies takes no more time than another.
    */
   of(path: string): readonly string[]
 }
+
+export type KnownKeys = (path: string) => readonly string[] | undefined
 
 /** How many on each side: the power classes of a family have names that stand together. */
 const reach = 8
@@ -28,6 +34,7 @@ export function createKin(read: (path: string) => Panel | undefined, atOnce = In
   /** Those of each path: the groups themselves, as keys of their own would take more memory than all the rest. */
   const groupsOf = new Map<string, readonly Group[]>()
   const changed = new Set<string>()
+  let known: KnownKeys = () => undefined
   const drop = (path: string) => {
     for (const { key, paths } of groupsOf.get(path) ?? []) {
       paths.splice(indexIn(paths, path), 1)
@@ -37,8 +44,7 @@ export function createKin(read: (path: string) => Panel | undefined, atOnce = In
   }
   const add = (path: string) => {
     drop(path)
-    const panel = read(path)
-    const own = (panel ? keysOf(panel) : []).map(groupOf)
+    const own = (known(path) ?? keysRead(path)).map(groupOf)
     groupsOf.set(path, own)
     for (const { paths } of own) paths.splice(indexIn(paths, path), 0, path)
   }
@@ -48,12 +54,15 @@ export function createKin(read: (path: string) => Panel | undefined, atOnce = In
       changed.delete(path)
       drop(path)
     },
-    gather(path) {
-      if (changed.delete(path)) add(path)
+    gather,
+    keys(path) {
+      gather(path)
+      return (groupsOf.get(path) ?? []).map(({ key }) => key)
     },
+    keysFrom: (from) => (known = from),
     of(path) {
       if (changed.size > atOnce) {
-        if (changed.delete(path)) add(path)
+        gather(path)
       } else {
         for (const one of changed) add(one)
         changed.clear()
@@ -66,6 +75,15 @@ export function createKin(read: (path: string) => Panel | undefined, atOnce = In
       found.delete(path)
       return [...found].sort()
     },
+  }
+
+  function gather(path: string) {
+    if (changed.delete(path)) add(path)
+  }
+
+  function keysRead(path: string): readonly string[] {
+    const panel = read(path)
+    return panel ? keysOf(panel) : []
   }
 
   function groupOf(key: string): Group {

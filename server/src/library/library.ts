@@ -33,6 +33,10 @@ export interface Library {
   byId<K extends RecordKind>(kind: K, id: string, near: string): readonly ReadFile<K>[]
   /** Paths of panels of the same library that may be of one family with this one: all but one of what a family shares is alike. */
   kinOf(file: Pick<ReadFile, 'path'>): readonly string[]
+  /** What a panel shares with its kin, as texts: those with one in common. It is read for them if need be. */
+  kinKeys(path: string): readonly string[]
+  /** Whence these come of panels that are not to be read for them. */
+  kinKeysFrom(known: (path: string) => readonly string[] | undefined): void
   /** Reads a panel, so that it is known as one of its family from then on. */
   gather(path: string): void
   /** From now on this is made of each panel when it is read, so that it need not be read again for it. */

@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto'
 import { mkdirSync, readFileSync, realpathSync, renameSync, statSync, writeFileSync } from 'node:fs'
-import { homedir } from 'node:os'
 import { join, sep } from 'node:path'
 import type { Sheet } from '../sheets/sheet.ts'
 import { isSheet, unreadable } from '../sheets/sheet.ts'
 import { createReader, type Reader } from './ask.ts'
+import { cacheFolder, type Environment } from './cache-folder.ts'
 import { mostBytes, tooLarge } from './limits.ts'
 
 export interface SheetFile {
@@ -27,10 +27,7 @@ export interface Sheets {
  * @param program  the file of the reading process
  * @param cache    whether anything is kept from run to run
  */
-export function createSheets(
-  program: string,
-  { cache, env }: { cache: boolean; env: Readonly<Record<string, string | undefined>> },
-): Sheets {
+export function createSheets(program: string, { cache, env }: { cache: boolean; env: Environment }): Sheets {
   let reader: Reader | null = null
   let folder: string | null = null
   const known = new Map<string, Promise<Sheet>>()
@@ -60,11 +57,7 @@ export function createSheets(
 
   function folderOf(): string {
     const made = createHash('sha256').update(readFileSync(program)).digest('hex').slice(0, 16)
-    const home =
-      env.XDG_CACHE_HOME ||
-      env.LOCALAPPDATA ||
-      join(homedir(), process.platform === 'darwin' ? 'Library/Caches' : '.cache')
-    return join(home, 'wattproof', 'sheets', made)
+    return cacheFolder(env, 'sheets', made)
   }
 }
 

@@ -1,7 +1,9 @@
 import { findingsFromNotes } from '../check/from-notes.ts'
 import type { Library } from '../library/library.ts'
-import { sheetsBeside, type SheetsBeside } from './beside.ts'
-import { notedReport, reportFile, type FileReport } from './file-report.ts'
+import { sheetsBeside, sourceIn, type SheetsBeside } from './beside.ts'
+import { reportFile, reportFrom, type FileReport } from './file-report.ts'
+import { keptReports } from './kept/kept-reports.ts'
+import type { Pack } from './kept/pack.ts'
 import { libraryOf } from './load.ts'
 import type { Share, Texts } from './share.ts'
 import { createTurns } from './turns.ts'
@@ -15,6 +17,8 @@ export interface Work {
   readonly sheets: SheetsBeside
   /** Whether what other threads read of datasheets is kept from run to run. */
   readonly cache: boolean
+  /** What is kept of findings from run to run, by one thread alone; null for nothing. */
+  readonly pack: Pack | null
 }
 
 /** Is given what was found, one file after the other. */
@@ -53,26 +57,33 @@ export async function checkAll(world: World, work: Work, jobs: number, take: Tak
 export async function checkShare(share: Share, world: Pick<World, 'sheets'>, take: Take): Promise<void> {
   const library = libraryOf(share.texts)
   const sheets = sheetsBeside(world, library, share.cache)
-  await checkEach({ ...share, library, sheets }, share, take)
+  await checkEach({ ...share, library, sheets, pack: null }, share, take)
   sheets.end()
 }
 
 async function checkEach(
-  { library, targets, sheets }: Pick<Work, 'library' | 'targets' | 'sheets'>,
+  { texts, library, targets, sheets, pack }: Omit<Work, 'cache'>,
   { cwd, today, bundle }: Pick<Share, 'cwd' | 'today' | 'bundle'>,
   take: Take,
 ): Promise<void> {
   const all = new Set(targets)
   const isAsked = (path: string) => all.has(path)
   const fromNotes = findingsFromNotes(library, () => today, isAsked, bundle)
+  const kept = pack && keptReports(pack, { library, texts, cwd, today, bundle })
   for (const path of targets) {
-    const findings = fromNotes(path)
-    if (findings) {
-      take(notedReport(library, path, findings, cwd))
+    const known = await kept?.report(path, sheets)
+    if (known) {
+      take(known)
       continue
     }
-    const beside = await sheets.at(path)
-    const report = reportFile(library, path, cwd, { today, bundle, sheetOf: () => beside })
-    if (report) take(report)
+    const findings = fromNotes(path)
+    const source = findings ? null : sourceIn(library, path)
+    const beside = await sheets.at(path, source)
+    const report = findings
+      ? reportFrom(library, path, { findings, accepted: [], brokenSettings: false }, cwd)
+      : reportFile(library, path, cwd, { today, bundle, sheetOf: () => beside })
+    if (!report) continue
+    kept?.keep(path, source, beside, report)
+    take(report)
   }
 }

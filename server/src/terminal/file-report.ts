@@ -3,6 +3,7 @@ import type { Accepted, Checked } from '../check/checked.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Library } from '../library/library.ts'
 import type { RecordKind } from '../records/field-info.ts'
+import { recordOfPath } from '../records/kinds.ts'
 import { notRead, type Unread } from '../records/unread.ts'
 import { lineStarts } from '../text/lines.ts'
 import { folderOf, shown } from './paths.ts'
@@ -32,34 +33,27 @@ export function reportFile(library: Library, path: string, cwd: string, now: Tod
 }
 
 export function reportOf(library: Library, checked: Checked, cwd: string): FileReport {
-  const { path, kind, tree, findings, accepted, readFindings } = checked
-  const settings = library.settings(path)
-  return {
-    path: shown(cwd, path),
-    kind,
-    text: tree.text,
-    starts: lineStarts(tree.text),
-    findings: findings.map((finding) => withShownPlaces(finding, cwd)),
-    accepted,
-    base: shown(folderOf(settings?.path ?? path), path),
-    brokenSettings: kind === 'library' && readFindings().some(({ severity }) => severity === 'error'),
-  }
+  const { path, kind, tree, accepted, readFindings } = checked
+  const findings = checked.findings.map((finding) => withShownPlaces(finding, cwd))
+  const brokenSettings = kind === 'library' && readFindings().some(({ severity }) => severity === 'error')
+  return { ...around(library, path, cwd), kind, ...withStarts(tree.text), findings, accepted, brokenSettings }
 }
 
-/** The same of a panel record of which the findings are known without reading it; where there are none, of its text nothing is shown. */
-export function notedReport(library: Library, path: string, findings: readonly Finding[], cwd: string): FileReport {
-  const text = findings.length > 0 ? (library.text(path) as string) : ''
-  return {
-    path: shown(cwd, path),
-    kind: 'panel',
-    text,
-    starts: lineStarts(text),
-    findings,
-    accepted: [],
-    base: shown(folderOf(library.settings(path)?.path ?? path), path),
-    brokenSettings: false,
-  }
+/** What is found in a record, with places in other files as the person would name them. */
+export type Findings = Pick<FileReport, 'findings' | 'accepted' | 'brokenSettings'>
+
+/** The same of a record of which the findings are known without reading it. */
+export function reportFrom(library: Library, path: string, found: Findings, cwd: string): FileReport {
+  const text = library.text(path) as string
+  return { ...around(library, path, cwd), kind: recordOfPath(path)!.kind, ...withStarts(text), ...found }
 }
+
+const withStarts = (text: string) => ({ text, starts: lineStarts(text) })
+
+const around = (library: Library, path: string, cwd: string) => ({
+  path: shown(cwd, path),
+  base: shown(folderOf(library.settings(path)?.path ?? path), path),
+})
 
 /** A folder that could not be opened. */
 export const reportFolder = (path: string, why: Unread, cwd: string): FileReport => ({

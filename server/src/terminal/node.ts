@@ -24,6 +24,7 @@ import { writeAside } from './write-aside.ts'
 import type { Texts as Words } from '../wording/bundle.ts'
 import { checkShare } from './check-all.ts'
 import type { FileReport } from './file-report.ts'
+import { openPack } from './kept/pack.ts'
 import { createProgress } from './progress.ts'
 import { main } from './main.ts'
 import type { Share } from './share.ts'
@@ -106,6 +107,7 @@ const world: World = {
   known: (folder) => knownToGit(world, folder),
   hashes: async (path, algorithm) => hashes(path, algorithm),
   sheets: (cache) => createSheets(join(program, 'sheet-reader.js'), { cache, env }),
+  pack: () => openPack([join(program, 'terminal.js'), join(program, 'sheet-reader.js')], process.cwd(), env),
   inThread: (share, take) =>
     new Promise((resolve, reject) => {
       const worker = new Worker(file, { workerData: share })

@@ -72,7 +72,10 @@ export const addCheck: AddCommand = (program, world, end) => {
     .option('-q, --quiet', say`print nothing on standard output: the exit code says it, and -o still writes`)
     .option('--stdin-filename <path>', say`the name that standard input would have`)
     .option('--jobs <n>', say`how many threads; one unless you say otherwise`, (text) => wholeNumber(text, world), 1)
-    .option('--no-cache', say`read every datasheet anew; otherwise what was read is kept, by content`)
+    .option(
+      '--no-cache',
+      say`check every record and read every datasheet anew; otherwise what was found and read is kept, by content`,
+    )
     .addHelpText(
       'after',
       examples(world.bundle, 'check panels', 'check --since origin/main --new --format github', 'check --diff'),
@@ -111,7 +114,9 @@ async function selected(world: World, named: readonly string[], options: Options
   const broken = settings.filter((path) => !targets.includes(path) && hasErrors(path))
   const all = [...broken, ...targets]
   const { cache } = options
-  return { ...selection, named, targets: all, sheets: sheetsBeside(world, library, cache), cache }
+  // a text that is piped in is another one each time
+  const pack = cache && options.jobs === 1 && !named.includes('-') ? world.pack() : null
+  return { ...selection, named, targets: all, sheets: sheetsBeside(world, library, cache), cache, pack }
 
   function hasErrors(path: string) {
     return library
@@ -134,6 +139,7 @@ async function reported(world: World, work: Selected, options: Options, printing
   // threads read the texts anew, which a fix has changed
   await checkAll(world, work, options.fix ? 1 : options.jobs, take)
   work.sheets.end()
+  work.pack?.end()
   for (const [path, why] of work.closed) take(reportFolder(path, why, world.cwd))
   return { counts, verdict: outcome.verdict }
 }

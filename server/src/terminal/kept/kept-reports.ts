@@ -1,0 +1,60 @@
+import { recordOfPath } from '../../records/kinds.ts'
+import type { Beside } from '../../sheets/beside.ts'
+import type { SheetsBeside } from '../beside.ts'
+import { reportFrom, type FileReport, type Findings } from '../file-report.ts'
+import type { Pack } from './pack.ts'
+import { namesIn, type Around } from './what-it-depends-on.ts'
+
+/** What was found in a run before in the same records, with the same around them. */
+export interface KeptReports {
+  /** null where it is not known. */
+  report(path: string, sheets: SheetsBeside): Promise<FileReport | null>
+  /** @param source  where the record says its sheet is */
+  keep(path: string, source: string | null, beside: Beside | undefined, report: FileReport): void
+}
+
+/** Of what a panel says, what decides which others and which sheet it is held against. */
+type Said = readonly [source: string | null, ...kinKeys: string[]]
+
+export function keptReports(pack: Pack, around: Around): KeptReports {
+  const { library, cwd } = around
+  const names = namesIn(around)
+  library.kinKeysFrom((path) => saidBy(path)?.slice(1) as string[] | undefined)
+  return {
+    async report(path, sheets) {
+      const source = isPanel(path) ? saidBy(path)?.[0] : null
+      if (source === undefined) return null
+      const beside = await sheets.at(path, source)
+      const found = parsed<Partial<Findings>>(pack.get(names.ofRecord(path, beside)))
+      return found?.findings && found.accepted ? reportFrom(library, path, found as Findings, cwd) : null
+    },
+    keep(path, source, beside, { findings, accepted, brokenSettings }) {
+      // what a mistake of our own, or a file or sheet that was not read led to may be otherwise next time
+      const isUnread = typeof library.text(path) !== 'string'
+      const isSheetUnread = beside?.state === 'read' && beside.sheet.problem !== null
+      if (isUnread || isSheetUnread || findings.some(({ trace }) => trace !== undefined)) return
+      const said: Said = [source, ...library.kinKeys(path)]
+      if (isPanel(path)) pack.set(names.ofText(path), asciiJson(said))
+      pack.set(names.ofRecord(path, beside), asciiJson({ findings, accepted, brokenSettings } satisfies Findings))
+    },
+  }
+
+  function saidBy(path: string): Said | null {
+    const said = parsed<Said>(pack.get(names.ofText(path)))
+    return Array.isArray(said) ? said : null
+  }
+}
+
+const isPanel = (path: string) => recordOfPath(path)?.kind === 'panel'
+
+/** null for a text that is not there, or was cut. */
+function parsed<T>(text: string | undefined): T | null {
+  try {
+    return text === undefined ? null : (JSON.parse(text) as T)
+  } catch {
+    return null
+  }
+}
+
+const asciiJson = (data: unknown) =>
+  JSON.stringify(data).replace(/[^\0-\x7f]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`)

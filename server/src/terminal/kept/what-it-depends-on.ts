@@ -1,0 +1,55 @@
+import { createHash } from 'node:crypto'
+import type { Library } from '../../library/library.ts'
+import { recordOfPath } from '../../records/kinds.ts'
+import type { Beside } from '../../sheets/beside.ts'
+import type { Bundle } from '../../wording/bundle.ts'
+import type { Texts } from '../share.ts'
+
+/** What decides what is found in a record, beside what it says itself. */
+export interface Around {
+  readonly library: Library
+  /** With the files of weather. */
+  readonly texts: Texts
+  readonly cwd: string
+  /** The date, year-month-day. */
+  readonly today: string
+  readonly bundle?: Bundle | undefined
+}
+
+export interface Names {
+  /** Of what a record says, wherever it is. */
+  ofText(path: string): string
+  /**
+   * Of all that decides what is found in a record: one name, the same findings. What a panel says is held against its kin, the settings
+   * the climates and its sheet; what is found in other records may depend on any record around them.
+   */
+  ofRecord(path: string, beside: Beside | undefined): string
+}
+
+/** The library must stay as it is as long as the names are used. */
+export function namesIn({ library, texts, cwd, today, bundle }: Around): Names {
+  const known = new Map<string, string>()
+  const ofText = (path: string) => {
+    let name = known.get(path)
+    if (name === undefined) known.set(path, (name = nameOf(library.text(path) ?? null)))
+    return name
+  }
+  const listed = (paths: readonly string[]) => paths.map((path) => [path, ofText(path)])
+  const isShared = (path: string) => ['library', 'climate'].includes(recordOfPath(path)!.kind)
+  const weather = [...texts].flatMap(([path, text]) => (recordOfPath(path) ? [] : [[path, nameOf(text)]]))
+  const shared = nameOf([cwd, today, bundle ?? null, weather, listed(library.paths().filter(isShared))])
+  let all: string | undefined
+  return {
+    ofText,
+    ofRecord(path, beside) {
+      const what = recordOfPath(path)!
+      if (what.kind !== 'panel') return nameOf([shared, path, (all ??= nameOf(listed(library.paths())))])
+      const isUsed = library.hasSystems(path) ? library.usesOf({ path, ...what }).length > 0 : null
+      const sheet = beside?.state === 'read' ? [beside.path, beside.sha256] : [beside?.state ?? null]
+      return nameOf([shared, path, ofText(path), isUsed, sheet, listed(library.kinOf({ path }))])
+    },
+  }
+}
+
+/** 120 bits of a hash of anything that JSON can hold. */
+const nameOf = (what: unknown) => createHash('sha256').update(JSON.stringify(what)).digest('base64url').slice(0, 20)
