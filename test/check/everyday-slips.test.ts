@@ -136,6 +136,13 @@ const slips: readonly (readonly [path: string, right: string, typed: string, say
   [boat, 'surface: bimini }', 'surface bimini }', 'The colon after surface is missing: write surface: bimini.'],
   [tern, 'name: Tern', 'name:\nTern', 'Tern 110 # every demo name is invented belongs to the value of the line above.'],
   [tern, 'size: {', 'size:\n{', /belongs to the value of the line above\.$/],
+  [boat, 'format: 1', ' format: 1', /^format is indented by 1 space/],
+  [boat, 'battery:\n  battery: ', 'battery:battery: ', 'battery needs a line of its own.'],
+  [boat, 'battery:\n', 'battery:,\n', /^The colon after battery is missing/],
+  [tern, 'format: 1\nname: ', 'format: 1name: ', 'name needs a line of its own.'],
+  [tern, '0/+5 %\n  vmp: ', '0/+5 %vmp: ', 'vmp needs a line of its own.'],
+  [tern, '%/°C\nnoct: ', '%/°Cnoct: ', 'noct needs a line of its own.'],
+  [tern, 'format: 1\n', 'format:: 1\n', 'Two colons follow format: take one out.'],
   [tern, 'format: 1\n', 'format: "1"\n', 'The format is a number: write 1 without quotes.'],
   [tern, 'bifacial: false', 'bifacial: "false"', /^bifacial is the text "false", in quotes/],
   [boat, '8, 9] }\n  - { name: laptop', '8, 9 }\n  - { name: laptop', /lacks its \]\.$/],
@@ -241,4 +248,14 @@ test('nothing is concluded of a system from a field of which there are two versi
   for (const lines of [versions(fuse, ''), versions('', fuse), versions(fuse, '  fuse: 80 A\n')])
     expect(rules(lines)).not.toContain('battery-fuse-missing')
   library.put(boat, asTyped.get(boat)!)
+})
+
+test.each([
+  ['  fuse: 100 A', '  fsue: 100 A'],
+  ['  in_parallel: 3', '  i_nparallel: 3'],
+])('what is concluded from a field that is misspelt is not said: %j as %j', (right, typed) => {
+  const { findings } = check(boat, asTyped.get(boat)!.replace(right, typed))
+  library.put(boat, asTyped.get(boat)!)
+  const known = new Set(before.get(boat)!.findings.map(({ message }) => message))
+  expect(findings.filter(({ message }) => !known.has(message)).map(({ rule }) => rule)).toEqual(['unknown-field'])
 })

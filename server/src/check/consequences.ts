@@ -5,6 +5,7 @@ import type { ReadFile } from '../records/read-file.ts'
 import type { System } from '../records/records.generated.ts'
 import { hoursAboveDay } from '../review/rules/hours-above-day.ts'
 import { reviewRules } from '../review/rules/index.generated.ts'
+import { childPointer, parentPointer } from '../text/pointer.ts'
 import { twoReadings } from '../text/hazards/two-readings.ts'
 
 const ofReview: ReadonlySet<string> = new Set(reviewRules.map(({ id }) => id))
@@ -69,8 +70,17 @@ export function withoutConsequences(file: ReadFile, found: readonly Found[]): re
         rule.id !== reading.missingField.id,
     )
     .map(({ pointer }) => pointer)
+  const misspelt = found
+    .filter(({ rule }) => rule.id === reading.unknownField.id)
+    .flatMap(({ pointer, fixes }) => fixes.map(({ text }) => childPointer(parentPointer(pointer), text)))
   const impossible = found.filter(({ rule }) => rule.id === hoursAboveDay.id).map(({ pointer }) => pointer)
-  const unknown = [...unread, ...impossible, ...fieldsInVersions(file.tree), ...missingIn(file.record as System)]
+  const unknown = [
+    ...unread,
+    ...misspelt,
+    ...impossible,
+    ...fieldsInVersions(file.tree),
+    ...missingIn(file.record as System),
+  ]
   if (unknown.length === 0) return found
   return found.filter((one) => !ofReview.has(one.rule.id) || !unknown.some((pointer) => leansOn(one, pointer)))
 }

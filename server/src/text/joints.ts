@@ -57,7 +57,7 @@ const colonAt = (start: number, joint: string): Edit => ({
 
 /** `- id: roof`, `- { name: fridge }`, and a brace that follows one. */
 function items(text: string): readonly Joint[] {
-  return [...text.matchAll(/(?<=[ \t,;:}\]])- +(?:\{|[A-Za-z_][\w-]*:)|(?<=[ \t,;}\]])\{/g)].flatMap(
+  return [...text.matchAll(/(?<=[ \t,;:}\]%])- +(?:\{|[A-Za-z_][\w-]*:)|(?<=[ \t,;}\]])\{/g)].flatMap(
     ({ index: start }) => {
       const end = endBefore(text, start, /[,;]$/)
       const isBehindBracket = /[}\]]$/.test(text.slice(0, end))
@@ -68,16 +68,17 @@ function items(text: string): readonly Joint[] {
 }
 
 /** `voc: 22.1 V`; of a name that the record knows also `voc:22.1 V`, `voc : 22.1 V`, `voc = 22.1 V` and `voc 22.1 V`. */
-const field = /(?<=[ \t,;}\]])([A-Za-z_][\w-]*)(:(?= |$)|: *| *[:=] *| +(?=[-+±]?\.?\d))(?!\/)/g
+const field = /(?<=[ \t,;}\]%°:\d])([A-Za-z_][\w-]*)(:(?= |$)|: *| *[:=] *| +(?=[-+±]?\.?\d))(?!\/)/g
 
 function fields(text: string, names: ReadonlySet<string>): readonly Joint[] {
   return [...text.matchAll(field)].flatMap(({ index: start, 1: word = '', 2: joint = '' }): Joint[] => {
     const isPlain = joint === ':' && /^(?: |$)/.test(text.slice(start + word.length + 1))
     const end = endBefore(text, start, /(?:[,;]|\s(?:[/|&+\u2013-]|and))$/)
     const isBehindBracket = /[}\]]$/.test(text.slice(0, end))
-    if (!isPlain) {
-      const colon = colonAt(start + word.length, joint)
-      return names.has(word) ? [{ end, start, name: word, isItem: false, isUnsure: true, colon }] : []
+    const isGlued = /[%:\d]/.test(text[start - 1] ?? '')
+    if (!isPlain || isGlued) {
+      const colon = isPlain ? {} : { colon: colonAt(start + word.length, joint) }
+      return names.has(word) ? [{ end, start, name: word, isItem: false, isUnsure: true, ...colon }] : []
     }
     const name = isBehindBracket || (end < start && names.has(word)) ? word : known(word, names)
     if (name === undefined) return []

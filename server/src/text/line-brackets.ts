@@ -120,7 +120,8 @@ function unopened(line: {
   return [...new Set([before.length, before.length + inside.length, ...fields])].flatMap((place) => {
     const blank = open === '{' ? ' ' : ''
     const fixed = value.slice(0, place) + open + blank + value.slice(place)
-    if (!isBalanced(fixed)) return []
+    const isMeant = open === '[' || /^ ?[A-Za-z_][\w-]*: /.test(value.slice(place))
+    if (!isMeant || !isBalanced(fixed)) return []
     const sentence = phrase`${shortened(value.trim())} lacks its ${open}.`
     const span = [start + before.length, value.length - before.length] as const
     const edits = [insert(start + place, open + blank)]

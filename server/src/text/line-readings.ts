@@ -88,7 +88,9 @@ const mostProblems = 6
 function moved(lines: readonly Line[], at: number): readonly OtherReading[] {
   const line = lines[at]!
   const opening = at > 0 && stillOpen(lines[at - 1]!.text) > 0 ? lines[at - 1]! : null
-  const columns = new Set(opening ? [opening.column + 2] : [])
+  const columns = new Set(
+    opening ? [opening.column + 2] : at === 0 && /^ +[A-Za-z_][\w-]*: /.test(line.text) ? [0] : [],
+  )
   let margin = Infinity
   for (let above = at - 1; 0 <= above && margin > 0; above--) {
     const { indent, column, text } = lines[above]!

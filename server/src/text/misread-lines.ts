@@ -69,7 +69,7 @@ export function tightColons(text: string): readonly number[] {
   const found: number[] = []
   for (let at = text.indexOf(':'); 0 <= at; at = text.indexOf(':', at + 1)) {
     if (at + 1 === text.length || mayFollow.has(text.charCodeAt(at + 1))) continue
-    if (/[,;\s][A-Za-z_][\w-]*$/.test(text.slice(Math.max(0, at - 40), at))) found.push(at)
+    if (/(?:^|[,;\s])[A-Za-z_][\w-]*$/.test(text.slice(Math.max(0, at - 40), at))) found.push(at)
   }
   return found
 }

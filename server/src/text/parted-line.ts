@@ -47,7 +47,9 @@ function parted({ start, text }: Line, { joints, own, column, eol }: Way): Other
     return { span: { start: one.end, end: one.start }, text: eol + ' '.repeat(column) + dash }
   })
   const colons = joints.flatMap(({ colon }) => colon ?? [])
-  const edits = [...own, ...breaks, ...colons].sort((a, b) => a.span.start - b.span.start)
+  // a line that ends with the colon needs no blank behind it
+  const spaced = own.filter(({ span }) => span.end !== joints[0]!.end)
+  const edits = [...spaced, ...breaks, ...colons].sort((a, b) => a.span.start - b.span.start)
   const inFile = edits.map((edit) => ({
     ...edit,
     span: { start: edit.span.start + start, end: edit.span.end + start },

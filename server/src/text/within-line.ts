@@ -38,6 +38,7 @@ export const readingsOfFields = (line: Line, around: Surroundings): readonly Oth
         ...bracketsOf(line, around),
         ...ownColon(line, around),
         ...colonsWithin(line, around),
+        ...oneColon(line),
       ]
 
 /** No line of a record has more characters. */
@@ -116,7 +117,7 @@ function withoutSign({ start, text, column }: Line, { names }: Surroundings): re
 
 /** `voc: : 22.1 V` */
 function oneColon({ start, text, column }: Line): readonly OtherReading[] {
-  const [, before] = /^( *(?:- +)*[A-Za-z_][\w-]*:)(?: *:)+ /.exec(text) ?? []
+  const [, before] = /^( *(?:- +)*[A-Za-z_][\w-]*:) ?: (?=[\w"'{[])/.exec(text) ?? []
   if (before === undefined) return []
   const end = /^[ :]*:/.exec(text.slice(before.length))![0].length + before.length
   const sentence = phrase`Two colons follow ${before.slice(column, -1)}: take one out.`
@@ -128,11 +129,11 @@ function oneColon({ start, text, column }: Line): readonly OtherReading[] {
 /** `surfaces` above the list that is its value. */
 function withoutColon({ start, text, indent, column }: Line, { next, names }: Surroundings): readonly OtherReading[] {
   const [, before, name = '', sign = ''] =
-    /^( *(?:- +)*)([A-Za-z_][\w-]*)[ \t]*([;.,=]?)$/.exec(withoutComment(text)) ?? []
-  if (before === undefined || !names.has(name) || !next) return []
+    /^( *(?:- +)*)([A-Za-z_][\w-]*)[ \t]*(:?[;.,=]?)$/.exec(withoutComment(text)) ?? []
+  if (before === undefined || sign === ':' || !names.has(name) || !next) return []
   if (next.indent < column || (next.indent === indent && !/^ *- /.test(next.text))) return []
   const at = start + column + name.length
-  const end = sign === '' ? at : start + text.indexOf(sign, column + name.length) + 1
+  const end = sign === '' ? at : start + text.indexOf(sign, column + name.length) + sign.length
   const sentence = phrase`The colon after ${name} is missing: write ${name}: above what is indented below it.`
   const edits = [{ span: { start: at, end }, text: ':' }]
   const why = phrase`a colon after the name`
