@@ -6,7 +6,6 @@ import { recordOfPath } from '../records/kinds.ts'
 import { nearest } from '../records/nearest.ts'
 import type { ReadFile } from '../records/read-file.ts'
 import { setScalar } from '../text/edits.ts'
-import { nodeAtPointer } from '../text/tree-queries.ts'
 import type { Tree } from '../text/tree.ts'
 import { named, phrase } from '../wording/phrase.ts'
 import { whole } from './sentences.ts'
@@ -72,11 +71,7 @@ export function systemReferences(library: Library, file: ReadFile<'system'>): re
   const found = unresolved(library, file)
   const { surfaces, arrays } = file.record
   // one of them may be called so
-  if (
-    surfaces.some(({ id }, i) => !id && nodeAtPointer(file.tree, `/surfaces/${i}/id`)) ||
-    isTwice(file.tree, 'surfaces')
-  )
-    return found
+  if (surfaces.some(({ id }) => !id) || isTwice(file.tree, 'surfaces')) return found
   const known = surfaces.flatMap(({ id }) => id?.value ?? [])
   const panels = arrays.flatMap((array) => array.panels)
   return [...found, ...panels.flatMap(({ surface }) => (surface ? unknownSurface(file, surface, known) : []))]

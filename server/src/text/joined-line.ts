@@ -1,5 +1,5 @@
 import { phrase } from '../wording/phrase.ts'
-import { reading, type Line, type Surroundings } from './line.ts'
+import { reading, withoutComment, type Line, type Surroundings } from './line.ts'
 import { stillOpen } from './scan-line.ts'
 import { shortened } from './shortened.ts'
 import type { OtherReading } from './tree.ts'
@@ -16,7 +16,7 @@ function cutValue({ start, text }: Line, { next }: Surroundings): readonly Other
   const value = typed?.trim() || undefined
   const words = next?.text.trim() ?? ''
   if (!next || (value === undefined && !/:\s*$/.test(text)) || / #/.test(text)) return []
-  if (!isRest(value, words) && !(value !== undefined && closes(value, words))) return []
+  if (!isRest(value, withoutComment(words)) && !(value !== undefined && closes(value, words))) return []
   const end = start + text.trimEnd().length
   const blank = /[°/.±(]$/.test(value ?? '') ? '' : ' '
   const edits = [{ span: { start: end, end: next.start + next.indent }, text: blank }]
@@ -44,8 +44,9 @@ function cutName({ start, text, column }: Line, { next, names }: Surroundings): 
 }
 
 function isRest(value: string | undefined, words: string): boolean {
+  if (value === undefined && /^[{[].*[\]}]$/.test(words)) return stillOpen(words) === 0
   if (!/^[^\s#{}[\]"'&*!|>-]/.test(words) || /:(?:\s|$)| #/.test(words)) return false
-  if (value === undefined) return /^[-+]?[.\d]/.test(words)
+  if (value === undefined) return true
   if (/^[{["'|>]/.test(value)) return false
   return /^[-+±/.\d\s]+$/.test(value) ? /^[^\s\d]{1,8}$/.test(words) : /[,;]$/.test(value) && /\s/.test(value)
 }

@@ -6,6 +6,7 @@ import type { OtherReading } from './tree.ts'
 
 /** A line whose brackets do not match. */
 export const bracketsOf = (line: Line, { next }: Surroundings): readonly OtherReading[] => [
+  ...halfRound(line),
   ...closed(line, next),
   ...opened(line),
   ...exchanged(line),
@@ -19,7 +20,7 @@ export const bracketsOf = (line: Line, { next }: Surroundings): readonly OtherRe
 function closed({ start, text, indent }: Line, next: Line | undefined): readonly OtherReading[] {
   const value = withoutComment(text)
   // the # of a comment may be what cut it off
-  const isCut = /[}\]]/.test(text.slice(value.length))
+  const isCut = /[}\]]/.test(text.slice(value.length)) || hasLoneRound(value)
   const missing = isCut || /["'#]|[,[{]$/.test(value) || (next && indent < next.indent) ? [] : missingIn(value)
   const at = missing[0]?.at
   if (at === undefined || missing.some((one) => one.at !== at)) return []
@@ -97,24 +98,54 @@ function exchanged({ start, text }: Line): readonly OtherReading[] {
     return [reading('bracket', edit(other), place, sentence, phrase`closed with ${other}`, changed(other))]
   }
   if (!isBalanced(changed(''))) return []
-  const before = /^ *(?:- +)*[A-Za-z_][\w-]*: +/.exec(value)?.[0].length
-  const lacking = before === undefined || at < value.length - 1 ? [] : unopened(value, { start, before, at })
+  const lacking = unopened({ start, value, at })
   const sentence = phrase`${sign} closes a bracket that was never opened: take it out, or open it.`
   const edits = [{ span: { start: start + at - spaced, end: start + at + 1 }, text: '' }]
   return [reading('bracket', edits, place, sentence, phrase`without ${sign}`, changed('')), ...lacking]
 }
 
-/** `output: { years: 5, at_least: 80 % }]`: the bracket that the last one closes. */
-function unopened(
-  value: string,
-  { start, before, at }: { readonly start: number; readonly before: number; readonly at: number },
-): readonly OtherReading[] {
+/** `output: { years: 5, at_least: 80 % }]`, `output: [years: 5, at_least: 80 % }]`: the bracket that a later one closes. */
+function unopened(line: {
+  readonly start: number
+  readonly value: string
+  readonly at: number
+}): readonly OtherReading[] {
+  const { start, value, at } = line
+  const [before = ''] = /^ *(?:- +)*(?:[A-Za-z_][\w-]*: +)?/.exec(value) ?? []
+  const [inside = ''] = /^[[{ ]*/.exec(value.slice(before.length)) ?? []
+  const fields = [...value.slice(0, at).matchAll(/(?<=[{,] ?)[A-Za-z_][\w-]*: /g)].map(
+    (one) => one.index + one[0].length,
+  )
   const open = opening[value[at]!]!
-  const edits = [insert(start + before, open)]
-  const sentence = phrase`${shortened(value.trim())} lacks its ${open}.`
-  const place = [start + before, value.length - before] as const
-  const fixed = value.slice(0, before) + open + value.slice(before)
-  return [{ ...reading('bracket', edits, place, sentence, phrase`opened with ${open}`, fixed), mustFit: true }]
+  return [...new Set([before.length, before.length + inside.length, ...fields])].flatMap((place) => {
+    const blank = open === '{' ? ' ' : ''
+    const fixed = value.slice(0, place) + open + blank + value.slice(place)
+    if (!isBalanced(fixed)) return []
+    const sentence = phrase`${shortened(value.trim())} lacks its ${open}.`
+    const span = [start + before.length, value.length - before.length] as const
+    const edits = [insert(start + place, open + blank)]
+    return [{ ...reading('bracket', edits, span, sentence, phrase`opened with ${open}`, fixed), mustFit: true }]
+  })
+}
+
+const hasLoneRound = (value: string) => value.split('(').length !== value.split(')').length
+
+/** `size: { length: 1190 mm, width: 540 mm )`, `size: ( length: 1190 mm, width: 540 mm }` */
+function halfRound({ start, text }: Line): readonly OtherReading[] {
+  const value = withoutComment(text)
+  const signs = [...value.matchAll(/[()]/g)]
+  if (/["'#]/.test(value) || isBalanced(value) || signs.length > 4) return []
+  return signs.flatMap(({ index, 0: sign }) =>
+    (sign === '(' ? ['{', '['] : ['}', ']']).flatMap((by) => {
+      const fixed = value.slice(0, index) + by + value.slice(index + 1)
+      if (!isBalanced(fixed)) return []
+      const edits = [{ span: { start: start + index, end: start + index + 1 }, text: by }]
+      const sentence = phrase`${by} belongs here, not ${sign}.`
+      return [
+        { ...reading('bracket', edits, [start + index, 1], sentence, phrase`another bracket`, fixed), mustFit: true },
+      ]
+    }),
+  )
 }
 
 /** `size: { length: 1190 mm }, width: 540 mm }`: a bracket that closes before the last fields. */

@@ -4,6 +4,7 @@ import { lineProblem as problem, type Line } from './line.ts'
 import { isFull, linesOf, surroundings } from './lines-around.ts'
 import type { Shape } from './shape.ts'
 import { stillOpen } from './scan-line.ts'
+import { ownColon } from './own-colon.ts'
 import { shortened } from './shortened.ts'
 import type { Edit } from './span.ts'
 import type { OtherReading, SyntaxProblem, Tree } from './tree.ts'
@@ -25,7 +26,8 @@ export function readingsOf({ text, problems }: Tree, shape?: Shape): readonly Ot
     ...readingsWithin(full[at]!, surroundings(text, full, at, shape)),
     ...(isColumn ? inOtherColumns(lines, full, at) : []),
     ...item(full, at),
-    ...comment(full[at]!),
+    ...comment(full[at]!, shape),
+    ...ownColon(full[at]!, surroundings(text, full, at, shape)),
   ])
 }
 
@@ -38,7 +40,8 @@ export function readingsAt(text: string, line: number, shape?: Shape): readonly 
     ...readingsWithin(full[near]!, surroundings(text, full, near, shape)),
     ...inOtherColumns(lines, full, near),
     ...item(full, near),
-    ...comment(full[near]!),
+    ...comment(full[near]!, shape),
+    ...ownColon(full[near]!, surroundings(text, full, near, shape)),
   ])
 }
 
@@ -172,9 +175,11 @@ function dashed({ start, text }: Line, length: number, dash: string): OtherReadi
 }
 
 /** A line without a colon may be a comment whose `#` is missing. */
-function comment({ start, text, indent }: Line): readonly OtherReading[] {
+function comment({ start, text, indent }: Line, shape: Shape | undefined): readonly OtherReading[] {
   const words = text.split(' #')[0]!.trim()
   if (!/^[\p{L}"(]/u.test(words) || /:(?:\s|$)|[[\]{}]/.test(words) || !isRemark(words)) return []
+  const [, name = ''] = /^([A-Za-z_][\w-]*) *(?:-|->|=>|\u2192) /.exec(words) ?? []
+  if (shape?.names.has(name)) return []
   const at = start + indent
   const edits = [{ span: { start: at, end: at }, text: '# ' }]
   const sentence = phrase`This line is no field: "${shortened(words)}". Make it a comment (#).`
@@ -183,6 +188,7 @@ function comment({ start, text, indent }: Line): readonly OtherReading[] {
 }
 
 /** Two words, a name and a number, or a name and a semicolon are a field without its colon. */
-const isRemark = (words: string) => /^\S+\s+\S+\s/.test(words) && !/^\w+;\s|^\S+\s+[-+±]?[\d=]/.test(words)
+const isRemark = (words: string) =>
+  /^\S+\s+\S+\s/.test(words) && !/^\w+;\s|^[A-Za-z_][\w-]*:\S|^\S+\s+[-+±]?[\d=]/.test(words)
 
 const spaces = (count: number): Phrase => (count === 1 ? phrase`1 space` : phrase`${String(count)} spaces`)

@@ -3,6 +3,7 @@ import { bracketsOf } from './line-brackets.ts'
 import { joinedLine } from './joined-line.ts'
 import { dashesOf } from './line-dashes.ts'
 import { reading, withoutComment, type Line, type Surroundings } from './line.ts'
+import { colonsWithin, ownColon } from './own-colon.ts'
 import { partedLine } from './parted-line.ts'
 import { stillOpen } from './scan-line.ts'
 import { shortened } from './shortened.ts'
@@ -22,6 +23,7 @@ export const readingsWithin = (line: Line, around: Surroundings): readonly Other
         ...bracketsOf(line, around),
         ...joinedLine(line, around),
         ...withoutColon(line, around),
+        ...colonsWithin(line, around),
         ...withoutDocument(line, around),
         ...withoutValue(line, around.next),
       ]
@@ -30,7 +32,13 @@ export const readingsWithin = (line: Line, around: Surroundings): readonly Other
 export const readingsOfFields = (line: Line, around: Surroundings): readonly OtherReading[] =>
   line.text.length > longest
     ? []
-    : [...withComma(line, around), ...partedLine(line, around), ...bracketsOf(line, around)]
+    : [
+        ...withComma(line, around),
+        ...partedLine(line, around),
+        ...bracketsOf(line, around),
+        ...ownColon(line, around),
+        ...colonsWithin(line, around),
+      ]
 
 /** No line of a record has more characters. */
 const longest = 500
