@@ -4,6 +4,8 @@ import { upward, type Folders } from '../library/upward.ts'
 import { weatherNamedIn } from '../records/weather-file.ts'
 import type { FileText, Unread } from '../records/unread.ts'
 import { findRecords, recordsIn } from './find-records.ts'
+import type { Pack } from './kept/pack.ts'
+import { kinKeysIn, nameOf } from './kept/said.ts'
 import { folderOf, isWithin } from './paths.ts'
 import type { Texts } from './share.ts'
 import type { World } from './world.ts'
@@ -79,9 +81,11 @@ export async function readTexts(
 /** How many records are kept as they were read: a reading takes some 40 KB, and two in a row belong to one family. */
 const mostKept = 16
 
-export function libraryOf(texts: Texts): Library {
+/** @param pack  what is kept of panels from run to run, so that they are not read to find one's family */
+export function libraryOf(texts: Texts, pack: Pack | null = null): Library {
   const library = createLibrary(mostKept)
   for (const [path, text] of texts) library.put(path, text)
+  if (pack) library.kinKeysFrom((path) => kinKeysIn(pack, nameOf(library.text(path))))
   return library
 }
 

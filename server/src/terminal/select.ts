@@ -4,6 +4,7 @@ import { recordOfPath } from '../records/kinds.ts'
 import type { Unread } from '../records/unread.ts'
 import { CouldNotRun } from './could-not-run.ts'
 import { findRecords, type Found } from './find-records.ts'
+import type { Pack } from './kept/pack.ts'
 import { contextsOf, libraryOf, load, type Context } from './load.ts'
 import { absolute, folderOf, isWithin } from './paths.ts'
 import type { Texts } from './share.ts'
@@ -13,6 +14,16 @@ import { phrase } from '../wording/phrase.ts'
 
 /** How the records below a folder differ from before. */
 export type ChangesIn = (folder: string) => Promise<Changes>
+
+/** What of the named places is to be checked; all of it unless something else is said. */
+interface Choice {
+  /** How a folder differs from before: only what changed, and what depends on that. */
+  readonly changesIn?: ChangesIn | undefined
+  /** Files that were named are checked even where they did not change. */
+  readonly alsoNamed?: boolean
+  /** What is kept from run to run, so that fewer records are read. */
+  readonly pack?: Pack | null
+}
 
 /** The records to check, in path order, and everything that stands around them. */
 export interface Selection {
@@ -28,14 +39,11 @@ export interface Selection {
  * panel can break an unchanged system.
  *
  * @param paths  files and folders; none is the current folder
- * @param changesIn  how a folder differs from before: of the named places only what changed, and what depends on that
- * @param alsoNamed  files that were named are checked even where they did not change
  */
 export async function select(
   world: World,
   paths: readonly string[],
-  changesIn?: ChangesIn,
-  alsoNamed = false,
+  { changesIn, alsoNamed = false, pack = null }: Choice = {},
 ): Promise<Selection> {
   const places = await Promise.all((paths.length ? paths : ['.']).map((path) => fileOrFolder(world, path)))
   const contexts = await contextsOf(world, places)
@@ -49,7 +57,7 @@ export async function select(
     [...contexts, ...inFolders].flatMap((found) => [...found.closed]).filter(([path]) => asked(path)),
   )
   const texts = await load(world, contexts, [...targets])
-  const library = libraryOf(texts)
+  const library = libraryOf(texts, pack)
   if (changesIn) {
     const named = alsoNamed ? [...files, ...dependents(library, files)] : []
     const changed = await affected(library, contexts, changesIn, asked)
@@ -59,12 +67,12 @@ export async function select(
 }
 
 /** One text in place of what is on disk under that name; the file need not exist. */
-export async function selectText(world: World, name: string, text: string): Promise<Selection> {
+export async function selectText(world: World, name: string, text: string, pack: Pack | null): Promise<Selection> {
   const path = absolute(world.cwd, name)
   mustBeRecord(name)
   const texts = await load(world, await contextsOf(world, [{ path, isFolder: false }]).catch(() => []), [])
   texts.set(path, text)
-  return { texts, library: libraryOf(texts), targets: [path], closed: new Map() }
+  return { texts, library: libraryOf(texts, pack), targets: [path], closed: new Map() }
 }
 
 const selection = (all: Omit<Selection, 'targets'>, paths: readonly string[]): Selection => ({

@@ -20,7 +20,7 @@ export async function printChanges(
   since: string,
   format: 'text' | 'json' | 'markdown',
 ): Promise<void> {
-  const now = await select(world, paths, (folder) => changesSince(world, folder, since))
+  const now = await select(world, paths, { changesIn: (folder) => changesSince(world, folder, since) })
   const before = await selectBefore(await asOf(world, world.cwd, since), paths, now.targets)
   const files = now.targets.flatMap((path) => {
     const changes = changesOf(valuesIn(world, before.library, path), valuesIn(world, now.library, path))

@@ -6,6 +6,7 @@ import { checkAll, type Take, type Work } from '../check-all.ts'
 import { CouldNotRun } from '../could-not-run.ts'
 import { reportFolder } from '../file-report.ts'
 import { changesSince } from '../since.ts'
+import { readOnly, type Pack } from '../kept/pack.ts'
 import { excludedBy, expanded } from '../patterns.ts'
 import { fixedIn } from '../fixed-in.ts'
 import { fingerprintsOf, newOnly } from '../new-only.ts'
@@ -102,20 +103,25 @@ async function selected(world: World, named: readonly string[], options: Options
   const { since } = options
   if (options.new && since === undefined && !options.staged)
     throw new CouldNotRun(phrase`--new needs --since or --staged: new since when?`)
-  const selection = named.includes('-')
-    ? await fromStdin(world, named, options)
+  const { cache } = options
+  const isPiped = named.includes('-')
+  const kept = cache && options.jobs === 1 ? world.pack() : null
+  // a text that is piped in is another one each time
+  const pack = kept && isPiped ? readOnly(kept) : kept
+  const selection = isPiped
+    ? await fromStdin(world, named, options, pack)
     : options.staged
-      ? await fromIndex(world, named)
-      : await select(world, named, since === undefined ? undefined : (folder) => changesSince(world, folder, since))
+      ? await fromIndex(world, named, pack)
+      : await select(world, named, {
+          changesIn: since === undefined ? undefined : (folder) => changesSince(world, folder, since),
+          pack,
+        })
   const isExcluded = excludedBy(world.cwd, options.exclude)
   const { library } = selection
   const targets = selection.targets.filter((path) => !isExcluded(path))
   const settings = [...new Set(targets.flatMap((path) => library.settings(path)?.path ?? []))]
   const broken = settings.filter((path) => !targets.includes(path) && hasErrors(path))
   const all = [...broken, ...targets]
-  const { cache } = options
-  // a text that is piped in is another one each time
-  const pack = cache && options.jobs === 1 && !named.includes('-') ? world.pack() : null
   return { ...selection, named, targets: all, sheets: sheetsBeside(world, library, cache), cache, pack }
 
   function hasErrors(path: string) {
@@ -162,17 +168,17 @@ function wholeNumber(text: string, world: World): number {
 
 const collected = (one: string, before: readonly string[]) => [...before, one]
 
-async function fromStdin(world: World, paths: readonly string[], options: Options) {
+async function fromStdin(world: World, paths: readonly string[], options: Options, pack: Pack | null) {
   const { stdinFilename, since, staged, fix } = options
   if (1 < paths.length || since !== undefined || staged || fix)
     throw new CouldNotRun(phrase`\`-\` stands alone: no other paths, no --since, no --staged and no --fix beside it`)
   if (!stdinFilename)
     throw new CouldNotRun(phrase`\`-\` needs --stdin-filename, whose ending says what kind of record it is`)
-  return selectText(world, stdinFilename, await world.stdin())
+  return selectText(world, stdinFilename, await world.stdin(), pack)
 }
 
 /** Files that are named, as a hook names them, are checked from the index even where they did not change. */
-async function fromIndex(world: World, paths: readonly string[]) {
+async function fromIndex(world: World, paths: readonly string[], pack: Pack | null) {
   const { world: indexed, changes } = await staged(world)
-  return select(indexed, paths, async () => changes, true)
+  return select(indexed, paths, { changesIn: async () => changes, alsoNamed: true, pack })
 }

@@ -3,6 +3,7 @@ import type { Beside } from '../../sheets/beside.ts'
 import type { SheetsBeside } from '../beside.ts'
 import { reportFrom, type FileReport, type Findings } from '../file-report.ts'
 import type { Pack } from './pack.ts'
+import { kinKeysIn, parsed, saidIn, type Said } from './said.ts'
 import { namesIn, type Around } from './what-it-depends-on.ts'
 
 /** What was found in a run before in the same records, with the same around them. */
@@ -13,16 +14,13 @@ export interface KeptReports {
   keep(path: string, source: string | null, beside: Beside | undefined, report: FileReport): void
 }
 
-/** Of what a panel says, what decides which others and which sheet it is held against. */
-type Said = readonly [source: string | null, ...kinKeys: string[]]
-
 export function keptReports(pack: Pack, around: Around): KeptReports {
   const { library, cwd } = around
   const names = namesIn(around)
-  library.kinKeysFrom((path) => saidBy(path)?.slice(1) as string[] | undefined)
+  library.kinKeysFrom((path) => kinKeysIn(pack, names.ofText(path)))
   return {
     async report(path, sheets) {
-      const source = isPanel(path) ? saidBy(path)?.[0] : null
+      const source = isPanel(path) ? saidIn(pack, names.ofText(path))?.[0] : null
       if (source === undefined) return null
       const beside = await sheets.at(path, source)
       const found = parsed<Partial<Findings>>(pack.get(names.ofRecord(path, beside)))
@@ -38,23 +36,9 @@ export function keptReports(pack: Pack, around: Around): KeptReports {
       pack.set(names.ofRecord(path, beside), asciiJson({ findings, accepted, brokenSettings } satisfies Findings))
     },
   }
-
-  function saidBy(path: string): Said | null {
-    const said = parsed<Said>(pack.get(names.ofText(path)))
-    return Array.isArray(said) ? said : null
-  }
 }
 
 const isPanel = (path: string) => recordOfPath(path)?.kind === 'panel'
-
-/** null for a text that is not there, or was cut. */
-function parsed<T>(text: string | undefined): T | null {
-  try {
-    return text === undefined ? null : (JSON.parse(text) as T)
-  } catch {
-    return null
-  }
-}
 
 const asciiJson = (data: unknown) =>
   JSON.stringify(data).replace(/[^\0-\x7f]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`)

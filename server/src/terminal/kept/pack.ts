@@ -22,6 +22,8 @@ export interface Pack {
   end(): void
 }
 
+export const readOnly = ({ get }: Pack): Pack => ({ get, set: () => {}, end: () => {} })
+
 /** The most that is written, in characters: some 60 000 records. */
 const most = 96e6
 /** For how long a pack stays that nobody adds to, and a draft of a run that was stopped, in milliseconds. */

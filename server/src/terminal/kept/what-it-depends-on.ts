@@ -1,9 +1,9 @@
-import { createHash } from 'node:crypto'
 import type { Library } from '../../library/library.ts'
 import { recordOfPath } from '../../records/kinds.ts'
 import type { Beside } from '../../sheets/beside.ts'
 import type { Bundle } from '../../wording/bundle.ts'
 import type { Texts } from '../share.ts'
+import { nameOf } from './said.ts'
 
 /** What decides what is found in a record, beside what it says itself. */
 export interface Around {
@@ -31,7 +31,7 @@ export function namesIn({ library, texts, cwd, today, bundle }: Around): Names {
   const known = new Map<string, string>()
   const ofText = (path: string) => {
     let name = known.get(path)
-    if (name === undefined) known.set(path, (name = nameOf(library.text(path) ?? null)))
+    if (name === undefined) known.set(path, (name = nameOf(library.text(path))))
     return name
   }
   const listed = (paths: readonly string[]) => paths.map((path) => [path, ofText(path)])
@@ -50,6 +50,3 @@ export function namesIn({ library, texts, cwd, today, bundle }: Around): Names {
     },
   }
 }
-
-/** 120 bits of a hash of anything that JSON can hold. */
-const nameOf = (what: unknown) => createHash('sha256').update(JSON.stringify(what)).digest('base64url').slice(0, 20)
