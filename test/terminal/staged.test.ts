@@ -18,6 +18,8 @@ test.each([
   'panel.yaml',
   'xwattproof.yaml',
   '.panel.yaml',
+  'x/._a.panel.yaml',
+  'x/.a.panel.yaml',
   'a.panel.yaml.bak',
 ])('the hook takes %s exactly where the command does', (path) =>
   expect(new RegExp(hook.files).test(path)).toBe(recordOfPath(path) !== null),

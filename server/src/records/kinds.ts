@@ -1,10 +1,10 @@
 import type { RecordKind } from './field-info.ts'
 
-const recordFile = /^(.+)\.(panel|controller|battery|climate|system)\.(?:ya?ml|json)$/is
+const recordFile = /^(?!\.[_#])(.+)\.(panel|controller|battery|climate|system)\.(?:ya?ml|json)$/is
 const settingsFile = /^wattproof\.ya?ml$/i
 
 /**
- * What a file is, recognised by its name alone: the last two suffixes, in any case.
+ * What a file is, recognised by its name alone: the last two suffixes, in any case. What macOS and Emacs leave beside a file (`._a`, `.#a`) is none.
  *
  * @param path  a path or an address with `/` or `\` between folders
  * @returns     the kind and the id (the name before the suffixes), or null for a file that is none of ours
