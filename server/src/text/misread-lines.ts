@@ -3,7 +3,7 @@ import type { Line } from './line.ts'
 import { lineStarts, positionAt } from './lines.ts'
 import { isFull, linesOf, surroundings } from './lines-around.ts'
 import type { Shape } from './shape.ts'
-import type { OtherReading, Tree } from './tree.ts'
+import type { Node, OtherReading, Tree } from './tree.ts'
 import { readingsOfFields } from './within-line.ts'
 
 /** Beyond these a file was not typed by hand, or is no record. */
@@ -16,7 +16,7 @@ const ownName = ({ text }: Line) => /^ *(?:- +)*([A-Za-z_][\w-]*)/.exec(text)?.[
  * field is a part of the first value.
  *
  * @param places  offsets in the lines in doubt
- * @returns       null where none is: all fields have to have a place then, and none may be there twice
+ * @returns       null where none is: more fields have to be there or fewer out of place then, and none twice
  */
 export function withMisreadLines(
   tree: Tree,
@@ -41,13 +41,17 @@ export function withMisreadLines(
     if (readings.length === 0) continue
     const before = [...own, ...taken].flatMap(({ edits }) => edits)
     const most = shape.misfits(best)
+    const fields = fieldsIn(best.root)
     const tries = readings.map((one) => {
       const changedTree = readEdited(text, [...before, ...one.edits], read)
       return { ...one, changedTree, misfits: shape.misfits(changedTree) }
     })
     const complaints = best.problems.length - own.length - taken.length
     const [found] = tries
-      .filter(({ changedTree, misfits }) => changedTree.problems.length <= complaints && misfits <= most)
+      .filter(
+        ({ changedTree: { problems, root }, misfits }) =>
+          problems.length <= complaints && misfits <= most && (misfits < most || fields < fieldsIn(root)),
+      )
       .sort((a, b) => a.misfits - b.misfits || b.edits.length - a.edits.length)
     if (!found) continue
     taken.push({ edits: found.edits, problem: found.problem, mustFit: true })
@@ -62,6 +66,12 @@ export function withMisreadLines(
   function isChanged({ start, text: line }: Line) {
     return changed.some(({ span }) => start <= span.end && span.start <= start + line.length)
   }
+}
+
+function fieldsIn(node: Node | null): number {
+  if (node?.kind === 'list') return node.items.reduce((sum, item) => sum + fieldsIn(item), 0)
+  if (node?.kind === 'map') return node.entries.reduce((sum, { value }) => sum + 1 + fieldsIn(value), 0)
+  return 0
 }
 
 /** Where a colon has a name before it and neither a blank nor a slash behind it. */
