@@ -1,5 +1,16 @@
-import { appendFileSync, existsSync, readdirSync, readFileSync, utimesSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { createHash } from 'node:crypto'
+import {
+  appendFileSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs'
+import { dirname, join } from 'node:path'
 import { expect, test } from 'vitest'
 import { scratch, wattproof } from './run.ts'
 
@@ -29,7 +40,10 @@ function kept() {
 function reword(pack: string) {
   const before = readFileSync(pack, 'latin1')
   expect(before).toContain('No weight')
-  writeFileSync(pack, before.replaceAll('No weight', 'NO WEIGHT'), 'latin1')
+  const rehashed = (_: string, name: string, text: string) =>
+    `${name} ${createHash('sha256').update(text).digest('hex').slice(0, 8)} ${text}`
+  const after = before.replaceAll('No weight', 'NO WEIGHT').replaceAll(/^(\S{20}) \S{8} (.*)$/gm, rehashed)
+  writeFileSync(pack, after, 'latin1')
 }
 
 test('what was found is kept for the next run, and shown in every format', () => {
@@ -49,8 +63,15 @@ test.each([
   ['cut', (pack: string) => writeFileSync(pack, readFileSync(pack, 'latin1').slice(0, -40), 'latin1')],
   ['garbled', (pack: string) => writeFileSync(pack, readFileSync(pack, 'latin1').replaceAll('{', '('), 'latin1')],
   [
-    'something else',
-    (pack: string) => writeFileSync(pack, readFileSync(pack, 'latin1').replaceAll(/^(.{20}) .*/gm, '$1 [1]'), 'latin1'),
+    'wrong in one letter',
+    (pack: string) => writeFileSync(pack, readFileSync(pack, 'latin1').replaceAll('No weight', 'No Weight'), 'latin1'),
+  ],
+  [
+    'a folder',
+    (pack: string) => {
+      rmSync(pack)
+      mkdirSync(pack)
+    },
   ],
   ['of another program', (pack: string) => writeFileSync(pack, `0${readFileSync(pack, 'latin1')}`, 'latin1')],
   ['empty', (pack: string) => writeFileSync(pack, '')],
@@ -61,6 +82,7 @@ test.each([
   const whole = readFileSync(pack!, 'latin1')
   spoil(pack!)
   expect(check().out).toBe(first)
+  if (statSync(pack!).isDirectory()) return expect(packs()).toEqual([pack])
   // what cannot be used may stay until there is no room
   expect(readFileSync(pack!, 'latin1').split('\n')).toEqual(expect.arrayContaining(whole.split('\n')))
 })
@@ -82,6 +104,10 @@ test('a sheet that comes to lie beside the record is looked at', () => {
   const found = check('--no-cache').out
   expect(found).not.toContain('is not there')
   expect([check().out, check().out]).toEqual([found, found])
+  writeFileSync(join(cwd, 'tern-110.pdf'), readFileSync('samples/library/sheets/heron-100.pdf'))
+  const other = check('--no-cache').out
+  expect(other).not.toBe(found)
+  expect([check().out, check().out]).toEqual([other, other])
 })
 
 test('what nobody asks for any more is removed after a month, what a stopped run left after a day', () => {
@@ -89,15 +115,30 @@ test('what nobody asks for any more is removed after a month, what a stopped run
   check()
   const [pack = ''] = packs()
   const aged = (name: string, days: number) => {
-    const path = pack.replace(/\w+[.]txt$/, name)
+    const path = join(dirname(pack), name)
     writeFileSync(path, '')
     const then = Date.now() / 1000 - days * 24 * 3600
     utimesSync(path, then, then)
     return path
   }
-  const [old, young, stopped] = [aged('old.txt', 31), aged('young.txt', 29), aged('young.txt.1', 2)]
+  const [one, other] = ['0'.repeat(32), '1'.repeat(32)]
+  const gone = [aged(`${one}.txt`, 31), aged(`${one}.txt.0123456789ab`, 2)]
+  const left = [aged(`${other}.txt`, 29), aged(`${other}.txt.0123456789ab`, 0.5), aged('thesis.txt', 99)]
   check('--language', 'de') // adds to the pack
-  expect([old, young, stopped].map((path) => existsSync(path))).toEqual([false, true, false])
+  expect([...gone, ...left].map((path) => existsSync(path))).toEqual([false, false, true, true, true])
+})
+
+test('a user without a home has no cache', () => {
+  const { cwd } = kept()
+  const home = join(
+    scratch({ 'no-home.cjs': `require('node:os').homedir = () => { throw new Error('none') }` }),
+    'no-home.cjs',
+  )
+  const run = wattproof(['check'], {
+    cwd,
+    env: { XDG_CACHE_HOME: '', LOCALAPPDATA: '', NODE_OPTIONS: `--require ${home}` },
+  })
+  expect([run.code, run.err, run.out]).toEqual([0, '', expect.stringContaining('No weight')])
 })
 
 test('a cache that cannot be written is no failure', () => {

@@ -55,6 +55,14 @@ const settings = '/lib/wattproof.yaml'
 const boat = '/lib/boat.system.yaml'
 const skua120 = '/lib/panels/skua-120.panel.yaml'
 const family: Files = { ...all, [skua120]: all[skua]!.replace('Skua 110', 'Skua 120') }
+const bay = '/lib/climates/example-bay.climate.yaml'
+const hourly: Files = { ...all, [bay]: `${all[bay]}hourly: bay.epw\n` }
+const yml = '/lib/wattproof.yml'
+const twoSettings: Files = {
+  ...all,
+  [settings]: 'format: 1\nseverities: { no-rule: error, unknown-rule: error }\n',
+  [yml]: 'format: 1\nseverities: { unknown-rule: off }\n',
+}
 
 function edit(path: string, from: string, to: string, files = all): Files {
   const text = files[path]!
@@ -114,6 +122,8 @@ test.each<[string, string, Files, Files]>([
   ['a panel of the system', boat, all, edit('/lib/panels/puffin-115.panel.yaml', '24.5 V', '124.5 V')],
   ['a panel of the system that is gone', boat, all, without('/lib/panels/puffin-115.panel.yaml', all)],
   ['a climate of the system', boat, all, edit('/lib/climates/example-bay.climate.yaml', '6.2', '0.1')],
+  ['the weather of a climate', bay, hourly, { ...hourly, '/lib/climates/bay.epw': 'LOCATION,Bay' }],
+  ['the settings that hold of two', settings, twoSettings, { [yml]: twoSettings[yml]!, ...twoSettings }],
   ['a controller of the system', boat, all, edit('/lib/controllers/example-mppt-30.controller.yaml', '100 V', '10 V')],
 ])('what is found in a record follows %s', async (_, path, before, after) => {
   const { pack } = createPack()

@@ -11,7 +11,7 @@ export interface Kin {
   gather(path: string): void
   /** What a record shares with its kin: those with one of these in common. It is read for it if need be. */
   keys(path: string): readonly string[]
-  /** Whence these come of records that are not to be read for them. */
+  /** Where these come from for records that are not to be read for them. */
   keysFrom(known: KnownKeys): void
   /**
    * Paths of records with all but one of the shared values of this one, in path order. Of a family larger than any maker's

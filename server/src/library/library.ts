@@ -35,7 +35,7 @@ export interface Library {
   kinOf(file: Pick<ReadFile, 'path'>): readonly string[]
   /** What a panel shares with its kin, as texts: those with one in common. It is read for them if need be. */
   kinKeys(path: string): readonly string[]
-  /** Whence these come of panels that are not to be read for them. */
+  /** Where these come from for panels that are not to be read for them. */
   kinKeysFrom(known: (path: string) => readonly string[] | undefined): void
   /** Reads a panel, so that it is known as one of its family from then on. */
   gather(path: string): void

@@ -29,7 +29,7 @@ export interface Sheets {
  */
 export function createSheets(program: string, { cache, env }: { cache: boolean; env: Environment }): Sheets {
   let reader: Reader | null = null
-  let folder: string | null = null
+  let folder: string | null | undefined
   const known = new Map<string, Promise<Sheet>>()
   return {
     isLocal: true,
@@ -46,7 +46,8 @@ export function createSheets(program: string, { cache, env }: { cache: boolean; 
   }
 
   async function read(bytes: Uint8Array, sha256: string): Promise<Sheet> {
-    const kept = cache ? join((folder ??= folderOf()), `${sha256}.json`) : null
+    if (cache && folder === undefined) folder = folderOf()
+    const kept = cache && folder ? join(folder, `${sha256}.json`) : null
     const before = kept && readKept(kept)
     if (before) return before
     reader ??= createReader(program)
@@ -55,7 +56,7 @@ export function createSheets(program: string, { cache, env }: { cache: boolean; 
     return sheet
   }
 
-  function folderOf(): string {
+  function folderOf(): string | null {
     const made = createHash('sha256').update(readFileSync(program)).digest('hex').slice(0, 16)
     return cacheFolder(env, 'sheets', made)
   }

@@ -69,7 +69,7 @@ async function checkEach(
   const all = new Set(targets)
   const isAsked = (path: string) => all.has(path)
   const fromNotes = findingsFromNotes(library, () => today, isAsked, bundle)
-  const kept = pack && keptReports(pack, { library, texts, cwd, today, bundle })
+  const kept = pack && keptReports(pack, { library, texts, cwd, today, bundle }, targets.length)
   for (const path of targets) {
     const known = await kept?.report(path, sheets)
     if (known) {

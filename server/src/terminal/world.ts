@@ -70,8 +70,8 @@ export interface World {
   readonly hashes: (path: string, algorithm: 'sha1' | 'sha256') => Promise<readonly string[] | null>
   /** The datasheets that records name; `cache` says whether what was read is kept from run to run. */
   readonly sheets: (cache: boolean) => Sheets
-  /** What is kept of findings from run to run. */
-  readonly pack: () => Pack
+  /** What is kept of findings from run to run; null for a user without a place for it. */
+  readonly pack: () => Pack | null
   /** Checks a share of the files in another thread, which hands over some at a time, in order. */
   readonly inThread: (share: Share, take: (reports: readonly FileReport[]) => void) => Promise<void>
   /** Draws pictures and pages; loaded when it is first asked for, as no other command needs it. */

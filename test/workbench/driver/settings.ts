@@ -1,5 +1,7 @@
 /** A quiet window: no welcome, no tips, no network, and no saving behind the back of a test. */
 export const settings = {
+  // what opens or closes in the window takes the focus, and a list of commands would be gone with it
+  'workbench.quickOpen.closeOnFocusLost': false,
   'chat.disableAIFeatures': true,
   'editor.hover.delay': 100,
   'editor.inlayHints.enabled': 'on',

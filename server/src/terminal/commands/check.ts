@@ -75,7 +75,7 @@ export const addCheck: AddCommand = (program, world, end) => {
     .option('--jobs <n>', say`how many threads; one unless you say otherwise`, (text) => wholeNumber(text, world), 1)
     .option(
       '--no-cache',
-      say`check every record and read every datasheet anew; otherwise what was found and read is kept, by content`,
+      say`check every record and read every datasheet again; otherwise what was found and read is kept, by content`,
     )
     .addHelpText(
       'after',

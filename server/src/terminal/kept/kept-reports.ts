@@ -6,6 +6,9 @@ import type { Pack } from './pack.ts'
 import { kinKeysIn, parsed, saidIn, type Said } from './said.ts'
 import { namesIn, type Around } from './what-it-depends-on.ts'
 
+/** So many records are checked sooner than a library is read. */
+const few = 100
+
 /** What was found in a run before in the same records, with the same around them. */
 export interface KeptReports {
   /** null where it is not known. */
@@ -14,10 +17,13 @@ export interface KeptReports {
   keep(path: string, source: string | null, beside: Beside | undefined, report: FileReport): void
 }
 
-export function keptReports(pack: Pack, around: Around): KeptReports {
+/** @param count  how many records are to be checked */
+export function keptReports(pack: Pack, around: Around, count: number): KeptReports {
   const { library, cwd } = around
   const names = namesIn(around)
-  library.kinKeysFrom((path) => kinKeysIn(pack, names.ofText(path)))
+  // where all is checked anew, it is quicker to read the panels one after the other
+  const isAnew = pack.get(names.shared) === undefined && count > few
+  library.kinKeysFrom((path) => (isAnew ? undefined : kinKeysIn(pack, names.ofText(path))))
   return {
     async report(path, sheets) {
       const source = isPanel(path) ? saidIn(pack, names.ofText(path))?.[0] : null
@@ -31,6 +37,7 @@ export function keptReports(pack: Pack, around: Around): KeptReports {
       const isUnread = typeof library.text(path) !== 'string'
       const isSheetUnread = beside?.state === 'read' && beside.sheet.problem !== null
       if (isUnread || isSheetUnread || findings.some(({ trace }) => trace !== undefined)) return
+      pack.set(names.shared, asciiJson(null))
       const said: Said = [source, ...library.kinKeys(path)]
       if (isPanel(path)) pack.set(names.ofText(path), asciiJson(said))
       pack.set(names.ofRecord(path, beside), asciiJson({ findings, accepted, brokenSettings } satisfies Findings))

@@ -11,12 +11,14 @@ export interface Around {
   /** With the files of weather. */
   readonly texts: Texts
   readonly cwd: string
-  /** The date, year-month-day. */
+  /** The date, year-month-day, that prices and sheets of panels are held against. */
   readonly today: string
   readonly bundle?: Bundle | undefined
 }
 
 export interface Names {
+  /** Of what is the same for all panels. */
+  readonly shared: string
   /** Of what a record says, wherever it is. */
   ofText(path: string): string
   /**
@@ -37,16 +39,20 @@ export function namesIn({ library, texts, cwd, today, bundle }: Around): Names {
   const listed = (paths: readonly string[]) => paths.map((path) => [path, ofText(path)])
   const isShared = (path: string) => ['library', 'climate'].includes(recordOfPath(path)!.kind)
   const weather = [...texts].flatMap(([path, text]) => (recordOfPath(path) ? [] : [[path, nameOf(text)]]))
-  const shared = nameOf([cwd, today, bundle ?? null, weather, listed(library.paths().filter(isShared))])
+  const shared = nameOf([cwd, bundle ?? null, weather, listed(library.paths().filter(isShared))])
   let all: string | undefined
   return {
+    shared: nameOf([shared, today]),
     ofText,
     ofRecord(path, beside) {
       const what = recordOfPath(path)!
-      if (what.kind !== 'panel') return nameOf([shared, path, (all ??= nameOf(listed(library.paths())))])
+      // of two in one folder
+      const settings = library.settings(path)?.path
+      const own = [shared, path, ofText(path), settings]
+      if (what.kind !== 'panel') return nameOf([own, (all ??= nameOf(listed(library.paths())))])
       const isUsed = library.hasSystems(path) ? library.usesOf({ path, ...what }).length > 0 : null
-      const sheet = beside?.state === 'read' ? [beside.path, beside.sha256] : [beside?.state ?? null]
-      return nameOf([shared, path, ofText(path), isUsed, sheet, listed(library.kinOf({ path }))])
+      const sheet = beside?.state === 'read' ? [beside.path, beside.sha256] : beside?.state
+      return nameOf([own, today, isUsed, sheet, listed(library.kinOf({ path }))])
     },
   }
 }
