@@ -26,6 +26,7 @@ export function keptReports(pack: Pack, around: Around, count: number): KeptRepo
   library.kinKeysFrom((path) => (isAnew ? undefined : kinKeysIn(pack, names.ofText(path))))
   return {
     async report(path, sheets) {
+      if (isAnew) return null
       const source = isPanel(path) ? saidIn(pack, names.ofText(path))?.[0] : null
       if (source === undefined) return null
       const beside = await sheets.at(path, source)
