@@ -31,10 +31,8 @@ const mostWeather = 8 * mostBytes
  * @returns       null where there is no such file
  */
 export async function readSafely(disk: Disk, path: string, within: string): Promise<FileText | null> {
-  let isLink = false
   try {
-    isLink = await disk.isLink(path)
-    if (isLink && !isWithin(await disk.real(within), await disk.real(path)))
+    if ((await disk.isLink(path)) && !isWithin(await disk.real(within), await disk.real(path)))
       return { because: phrase`it is a link that leads out of its library` }
     const standing = await disk.about(path)
     if (standing.isDirectory()) return { because: phrase`it is a folder, not a record` }
@@ -43,7 +41,7 @@ export async function readSafely(disk: Disk, path: string, within: string): Prom
       return { because: phrase`it has ${(standing.size / mostBytes).toFixed(1)} MiB, and a record has a few KiB` }
     return await disk.read(path)
   } catch (error) {
-    return refusal(error, path) ?? (isLink ? { because: phrase`it is a link that leads nowhere` } : null)
+    return refusal(error, path)
   }
 }
 

@@ -22,7 +22,7 @@ export interface Names {
   /** Of what a record says, wherever it is. */
   ofText(path: string): string
   /**
-   * Of all that decides what is found in a record: one name, the same findings. What a panel says is held against its kin, the settings
+   * Of all that decides what is found in a record: one name, the same findings. What a panel says is held against its kin, the settings,
    * the climates and its sheet; what is found in other records may depend on any record around them.
    */
   ofRecord(path: string, beside: Beside | undefined): string
