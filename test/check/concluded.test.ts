@@ -1,15 +1,9 @@
-import { readFileSync, readdirSync } from 'node:fs'
+import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { checkFile } from '../../server/src/check/check.ts'
-import { createLibrary } from '../../server/src/library/create.ts'
+import { sampleLibrary } from './sample-library.ts'
 
-const library = createLibrary()
-for (const folder of [
-  'samples/library/panels',
-  ...['', '/batteries', '/climates', '/controllers'].map((name) => `samples/systems${name}`),
-])
-  for (const name of readdirSync(folder).filter((one) => one.endsWith('.yaml')))
-    library.put(`${folder}/${name}`, readFileSync(`${folder}/${name}`, 'utf8'))
+const library = sampleLibrary()
 
 const boat = 'samples/systems/boat.system.yaml'
 

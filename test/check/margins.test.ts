@@ -29,7 +29,7 @@ const header =
 
 const diff = 'The marks of a diff (+, @@) are not part of a record: take them out.'
 const deleted =
-  'The marks of a diff (+, -, @@) are not part of a record: take them out, and with a - its line, which was deleted.'
+  'The marks of a diff (+, -, @@) are not part of a record: take them out, and delete the lines that begin with -.'
 const numbers = 'Line numbers are not part of a record: take them out.'
 const sign = (what: string) =>
   new RegExp(String.raw`^\d+ lines begin with ${what}, which is not part of a record: take it out\.$`)
@@ -61,7 +61,7 @@ const pasted: readonly (readonly [what: string, text: string, says: string | Reg
   [
     'every line a comment',
     each((line) => `# ${line}`),
-    'Every line is a comment: take the # out of those that are fields.',
+    'Every line is a comment: remove the # from the lines that are fields.',
   ],
 ]
 

@@ -12,23 +12,12 @@ import {
 } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { expect, test } from 'vitest'
+import { good } from './records.ts'
 import { scratch, wattproof } from './run.ts'
-
-const bare = `format: 1
-name: Dipper
-construction: rigid
-stc:
-  pmax: 110 W
-  vmp: 18.6 V
-  imp: 5.92 A
-  voc: 22.1 V
-  isc: 6.31 A
-size: { length: 1190 mm, width: 540 mm }
-`
 
 /** A folder with a record and a cache of its own. */
 function kept() {
-  const cwd = scratch({ 'a.panel.yaml': bare })
+  const cwd = scratch({ 'a.panel.yaml': good })
   const cache = scratch()
   const folder = join(cache, 'wattproof/findings')
   const check = (...more: string[]) => wattproof(['check', ...more], { cwd, env: { XDG_CACHE_HOME: cache } })
@@ -91,7 +80,7 @@ test('a text that is piped in is kept nowhere', () => {
   const cwd = scratch()
   const cache = scratch()
   const args = ['check', '-', '--stdin-filename', 'a.panel.yaml']
-  expect(wattproof(args, { cwd, input: bare, env: { XDG_CACHE_HOME: cache } }).out).toContain('No weight')
+  expect(wattproof(args, { cwd, input: good, env: { XDG_CACHE_HOME: cache } }).out).toContain('No weight')
   expect(readdirSync(cache)).toEqual([])
 })
 

@@ -31,7 +31,7 @@ export function diffMarks(lines: readonly Line[]): Margin | null {
   const never = () => false
   const deletes = isWhole ? lines.some((_, i) => isMinus(i)) : lines.some((_, i) => isReplaced(i))
   const sentence = deletes
-    ? phrase`The marks of a diff (+, -, @@) are not part of a record: take them out, and with a - its line, which was deleted.`
+    ? phrase`The marks of a diff (+, -, @@) are not part of a record: take them out, and delete the lines that begin with -.`
     : phrase`The marks of a diff (+, @@) are not part of a record: take them out.`
   const ways = [
     ...(isWhole ? [way(isBlank, isMinus)] : []),

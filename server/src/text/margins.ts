@@ -142,6 +142,6 @@ function comments(lines: readonly Line[]): Margin | null {
   if (full.length < 3 || !full.every(({ text }) => text.startsWith('#'))) return null
   const marked = full.map((line) => markedBy(line, '#'))
   const fields = marked.filter(({ rest }) => /^(?:- +)*[A-Za-z_][\w-]*:(?: |$)|^- |^#/.test(rest))
-  const sentence = phrase`Every line is a comment: take the # out of those that are fields.`
+  const sentence = phrase`Every line is a comment: remove the # from the lines that are fields.`
   return { sentence, ways: [marked, fields].flatMap((some) => stripped(some, lines)), isUnsure: true }
 }
