@@ -11,7 +11,8 @@ export const loadTwice = reviewRule({
     'A line that is copied for the next load and not edited counts in every figure of the year and of the currents.',
   source: 'the loads of the system',
   messages: {
-    found: 'Two loads are called {name}, and both count: {first} and {second} a day. Give them different names, or remove one',
+    found:
+      'Two loads are called {name}, and both count: {first} and {second} a day. Give them different names, or remove one',
   },
 
   check({ system: { loads } }) {
